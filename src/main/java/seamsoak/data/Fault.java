@@ -1,0 +1,20 @@
+package seamsoak.data;
+
+/**
+ * What is wrong with the user's data, in one clear sentence: where, what was found, what was
+ * expected. The only exception of ours that reaches the command line (exit code 3).
+ */
+public final class Fault extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final transient Place place;
+
+  public Fault(Place place, String found, String expected) {
+    super(place + ": " + found + "; " + expected);
+    this.place = place;
+  }
+
+  public Place place() {
+    return place;
+  }
+}

@@ -1,0 +1,11 @@
+package seamsoak.source;
+
+/**
+ * A danger in the shop, said at the step where it arises.
+ *
+ * @param id short key
+ * @param statement one or two sentences for the smith
+ * @param source what it rests on
+ * @param standing how well that is known
+ */
+public record Caution(String id, String statement, String source, Standing standing) {}

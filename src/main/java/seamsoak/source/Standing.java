@@ -1,0 +1,38 @@
+package seamsoak.source;
+
+/** How well a number is known to be what its source prints. */
+public enum Standing {
+  /** Read in print, in the source or in a secondary copy of it. */
+  SEEN("seen"),
+  /** Part of it read in print, the rest from memory. */
+  PARTLY("partly seen"),
+  /** Known, not found in print. */
+  MEMORY("from memory"),
+  /** Worked out from stated inputs. */
+  COMPUTED("computed"),
+  /** A fact of the trade. */
+  COMMON_PRACTICE("common practice, no source"),
+  /** Our own choice, adjustable. */
+  JUDGEMENT("judgement, no source");
+
+  private final String words;
+
+  Standing(String words) {
+    this.words = words;
+  }
+
+  /** The words that stand in tables and answers. */
+  public String words() {
+    return words;
+  }
+
+  /** The standing for the words of a table; {@code IllegalArgumentException} for unknown ones. */
+  public static Standing of(String words) {
+    for (Standing s : values()) {
+      if (s.words.equals(words)) {
+        return s;
+      }
+    }
+    throw new IllegalArgumentException("unknown standing '" + words + "'");
+  }
+}

@@ -1,0 +1,4 @@
+package seamsoak.unit;
+
+/** To be completed: parse and format. */
+public record TemperatureDifference(double kelvin) {}
