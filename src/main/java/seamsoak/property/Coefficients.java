@@ -1,0 +1,75 @@
+package seamsoak.property;
+
+import java.util.List;
+import java.util.Map;
+import seamsoak.data.Fault;
+import seamsoak.data.Place;
+import seamsoak.source.Range;
+import seamsoak.source.Standing;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * The coefficients of one correlation. A term that depends on the analysis is named for what it
+ * multiplies: {@code Mn}, {@code sqrt(C)}, {@code Cr^2}, {@code C*Cr}.
+ */
+public final class Coefficients {
+  private final String correlation;
+  private final Place place;
+  private final Map<String, Double> values;
+  private final String source;
+  private final Standing standing;
+
+  Coefficients(
+      String correlation,
+      Place place,
+      Map<String, Double> values,
+      String source,
+      Standing standing) {
+    this.correlation = correlation;
+    this.place = place;
+    this.values = Map.copyOf(values);
+    this.source = source;
+    this.standing = standing;
+  }
+
+  /** What the correlation says about itself; its standing is partly seen where its rows differ. */
+  Correlation describe(String gives, String unit, List<Range> validity, String statedError) {
+    return new Correlation(correlation, gives, unit, source, standing, validity, statedError);
+  }
+
+  /** Key of the source. */
+  String source() {
+    return source;
+  }
+
+  /** The coefficient of a term; {@link Fault} when the table lacks it. */
+  public double get(String term) {
+    Double value = values.get(term);
+    if (value == null) {
+      throw new Fault(
+          place, "correlation " + correlation + " has no term " + term, "it needs that row");
+    }
+    return value;
+  }
+
+  /** Sum of coefficient times weight percent over the elements named. */
+  double linear(Composition c, Element... elements) {
+    double sum = 0;
+    for (Element e : elements) {
+      sum += get(e.symbol()) * c.percent(e);
+    }
+    return sum;
+  }
+
+  /** Sum of coefficient times {@code first} times {@code second}, a square when they are one. */
+  double product(Composition c, Element first, Element... seconds) {
+    double sum = 0;
+    for (Element second : seconds) {
+      String term =
+          first == second ? first.symbol() + "^2" : first.symbol() + "*" + second.symbol();
+      sum += get(term) * c.percent(first) * c.percent(second);
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,96 @@
+package seamsoak.property;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import seamsoak.source.Exceeded;
+import seamsoak.source.Range;
+import seamsoak.source.Standing;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * What a published correlation says about itself.
+ *
+ * @param name its name, author and year, as in the table of coefficients
+ * @param gives the quantity it gives
+ * @param unit unit of that quantity
+ * @param sourceKey key of its source
+ * @param standing how its numbers reached us
+ * @param validity ranges within which the source vouches for it; quantities are element symbols or
+ *     {@code temperature}
+ * @param statedError the error the source states, in its words, or that it states none
+ */
+public record Correlation(
+    String name,
+    String gives,
+    String unit,
+    String sourceKey,
+    Standing standing,
+    List<Range> validity,
+    String statedError) {
+
+  private static final String TEMPERATURE = "temperature";
+
+  public Correlation {
+    validity = List.copyOf(validity);
+  }
+
+  /** A range of an element's content, in wt%. */
+  static Range range(Element e, double low, double high) {
+    return new Range(e.symbol(), "wt%", low, high);
+  }
+
+  /** A range of temperature, in C. */
+  static Range celsiusRange(double low, double high) {
+    return new Range(TEMPERATURE, "C", low, high);
+  }
+
+  /** The ranges of composition that an analysis leaves, empty when all hold. */
+  public List<Exceeded> exceeded(Composition c) {
+    List<Exceeded> left = new ArrayList<>();
+    for (Element e : Element.values()) {
+      left.addAll(exceeded(e.symbol(), c.percent(e)));
+    }
+    return left;
+  }
+
+  /** The range of temperature that a temperature leaves, empty when it holds. */
+  public List<Exceeded> exceeded(double celsius) {
+    return exceeded(TEMPERATURE, celsius);
+  }
+
+  /** The ranges of composition and temperature left. */
+  public List<Exceeded> exceeded(Composition c, double celsius) {
+    List<Exceeded> left = new ArrayList<>(exceeded(c));
+    left.addAll(exceeded(celsius));
+    return left;
+  }
+
+  private List<Exceeded> exceeded(String quantity, double value) {
+    return validity.stream()
+        .filter(r -> r.quantity().equals(quantity) && !r.holds(value))
+        .map(r -> new Exceeded(name, r, value))
+        .toList();
+  }
+
+  /**
+   * The analysis with the elements named brought down to the upper ends of their ranges: what a
+   * correlation evaluates that would run into nonsense beyond them. The remark about it comes from
+   * {@link #exceeded(Composition)} of the analysis as it was.
+   */
+  Composition capped(Composition c, Element... elements) {
+    Composition capped = c;
+    for (Element e : elements) {
+      OptionalDouble highest =
+          validity.stream()
+              .filter(r -> r.quantity().equals(e.symbol()))
+              .mapToDouble(Range::high)
+              .findFirst();
+      if (highest.isPresent() && c.percent(e) > highest.getAsDouble()) {
+        capped = capped.with(e, highest.getAsDouble());
+      }
+    }
+    return capped;
+  }
+}

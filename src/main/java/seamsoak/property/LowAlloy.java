@@ -1,0 +1,51 @@
+package seamsoak.property;
+
+import static seamsoak.steel.Element.AL;
+import static seamsoak.steel.Element.C;
+import static seamsoak.steel.Element.CR;
+import static seamsoak.steel.Element.CU;
+import static seamsoak.steel.Element.MN;
+import static seamsoak.steel.Element.MO;
+import static seamsoak.steel.Element.NI;
+import static seamsoak.steel.Element.P;
+import static seamsoak.steel.Element.SI;
+import static seamsoak.steel.Element.V;
+import static seamsoak.steel.Element.W;
+
+import java.util.List;
+import seamsoak.source.Range;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * The range of regressions that their sources give for "low alloy steel" without figures: up to 2 %
+ * Mn, Si and V, 5 % Cr, Ni, Mo and W, 1 % Cu and Al, 0.1 % P. These limits are our judgement.
+ * Beyond them such a regression is evaluated at the limit, so that 12 % chromium or pure nickel
+ * gives a number that means something, and reports the range it left.
+ */
+final class LowAlloy {
+  private static final Element[] ELEMENTS = {MN, SI, V, CR, NI, MO, W, CU, AL, P};
+
+  private LowAlloy() {}
+
+  /** The ranges, with the carbon range of the source. */
+  static List<Range> ranges(double lowestCarbon, double highestCarbon) {
+    return List.of(
+        Correlation.range(C, lowestCarbon, highestCarbon),
+        Correlation.range(MN, 0, 2),
+        Correlation.range(SI, 0, 2),
+        Correlation.range(V, 0, 2),
+        Correlation.range(CR, 0, 5),
+        Correlation.range(NI, 0, 5),
+        Correlation.range(MO, 0, 5),
+        Correlation.range(W, 0, 5),
+        Correlation.range(CU, 0, 1),
+        Correlation.range(AL, 0, 1),
+        Correlation.range(P, 0, 0.1));
+  }
+
+  /** The analysis with its alloying elements, not its carbon, brought to the limits. */
+  static Composition capped(Correlation correlation, Composition c) {
+    return correlation.capped(c, ELEMENTS);
+  }
+}
