@@ -41,7 +41,9 @@ public record HeatCurve(List<Segment> segments) {
     return new HeatCurve(List.of(new Segment(kelvin, kelvin, seconds)));
   }
 
-  /** A straight rise from one temperature to another, then a hold there; either may take no time. */
+  /**
+   * A straight rise from one temperature to another, then a hold there; either may take no time.
+   */
   public static HeatCurve riseAndHold(
       double fromKelvin, double toKelvin, double riseSeconds, double holdSeconds) {
     List<Segment> parts = new ArrayList<>();

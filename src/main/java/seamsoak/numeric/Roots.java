@@ -15,8 +15,7 @@ public final class Roots {
    * @param tolerance width of the final bracket
    * @throws IllegalArgumentException when there is no change of sign
    */
-  public static double between(
-      DoubleUnaryOperator f, double low, double high, double tolerance) {
+  public static double between(DoubleUnaryOperator f, double low, double high, double tolerance) {
     double a = low;
     double b = high;
     double fa = f.applyAsDouble(a);

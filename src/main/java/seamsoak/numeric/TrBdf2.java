@@ -142,7 +142,10 @@ public final class TrBdf2 {
     }
   }
 
-  /** Solves size y = known + weight (flux_i - flux_(i+1)) at a time; flux receives the closing fluxes. */
+  /**
+   * Solves size y = known + weight (flux_i - flux_(i+1)) at a time; flux receives the closing
+   * fluxes.
+   */
   private boolean solveStage(double time, double weight, double[] y, double[] flux) {
     system.moveTo(time);
     double last = Double.POSITIVE_INFINITY;
@@ -161,8 +164,7 @@ public final class TrBdf2 {
         return false;
       }
       for (int f = 0; f <= n; f++) {
-        flux[f] +=
-            (f > 0 ? byLeft[f] * right[f - 1] : 0) + (f < n ? byRight[f] * right[f] : 0);
+        flux[f] += (f > 0 ? byLeft[f] * right[f - 1] : 0) + (f < n ? byRight[f] * right[f] : 0);
       }
       for (int i = 0; i < n; i++) {
         y[i] = (known[i] + weight * (flux[i] - flux[i + 1])) / system.size(i);

@@ -19,11 +19,11 @@ import seamsoak.steel.Element;
  *
  * <p>Range: austenite of steels with up to a few percent of alloy, 700 to 1300 C; pure nickel and
  * stainless steels give finite values outside what the parameters were fitted to. Cross terms
- * between alloying elements are left out. Error: log10 of activity within about 0.006 per wt% of Si,
- * Mn, Cr, Ni, Mo of the published alloy factors.
+ * between alloying elements are left out. Error: log10 of activity within about 0.006 per wt% of
+ * Si, Mn, Cr, Ni, Mo of the published alloy factors.
  *
- * <p>For one temperature it is {@code ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2}, which is what {@link
- * #at} returns.
+ * <p>For one temperature it is {@code ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2}, which is what
+ * {@link #at} returns.
  */
 public final class AusteniteActivity {
   private static final double R = 8.314463;

@@ -11,6 +11,12 @@ import seamsoak.data.DataFolder;
  * @param hougardyAc1 one of its members
  * @param andrewsAe3 upper critical temperature and what alloying adds to it
  * @param leeLeeAccm what alloying adds to the cementite line
+ * @param ironCarbon phase lines of plain iron and carbon
+ * @param mobility of carbon in austenite
+ * @param ferriteDiffusivity of carbon in ferrite
+ * @param ferriteActivity of carbon in ferrite
+ * @param scaledSurface carbon activity under scale
+ * @param activity parameters of carbon in austenite
  */
 public record Correlations(
     Ae1Mean ae1,
@@ -18,7 +24,13 @@ public record Correlations(
     Grange1961Ae1 grangeAe1,
     Hougardy1984Ac1 hougardyAc1,
     Andrews1965Ae3 andrewsAe3,
-    LeeLee2007Accm leeLeeAccm) {
+    LeeLee2007Accm leeLeeAccm,
+    FeCLines ironCarbon,
+    Agren1986Mobility mobility,
+    Agren1982Ferrite ferriteDiffusivity,
+    GustafsonFerrite ferriteActivity,
+    ScaledSurface scaledSurface,
+    ActivityParameters activity) {
 
   public static Correlations load(DataFolder data) {
     CoefficientTable table = CoefficientTable.load(data);
@@ -31,6 +43,12 @@ public record Correlations(
         grange,
         hougardy,
         new Andrews1965Ae3(table.of("andrews1965-ae3")),
-        new LeeLee2007Accm(table.of("lee-lee2007-accm")));
+        new LeeLee2007Accm(table.of("lee-lee2007-accm")),
+        new FeCLines(table.of("fe-c-a3"), table.of("fe-c-accm")),
+        Agren1986Mobility.of(table.of("agren1986-mobility")),
+        Agren1982Ferrite.of(table.of("agren1982-ferrite")),
+        GustafsonFerrite.of(table.of("gustafson1985-ferrite")),
+        ScaledSurface.of(table.of("oneill1993-surface")),
+        ActivityParameters.load(data));
   }
 }

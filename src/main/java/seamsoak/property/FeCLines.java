@@ -11,8 +11,8 @@ import seamsoak.numeric.Roots;
  * </pre>
  *
  * C weight percent. Source: computed from P. Gustafson, Scand. J. Metall. 14 (1985) 259 and A.T.
- * Dinsdale, Calphad 15 (1991) 317. Error of the fits: 0.4 and 0.25 C. Past 0.85 % the A3 line goes on
- * straight, so that it can be turned round; the Accm line goes on below 0.76 % as the metastable
+ * Dinsdale, Calphad 15 (1991) 317. Error of the fits: 0.4 and 0.25 C. Past 0.85 % the A3 line goes
+ * on straight, so that it can be turned round; the Accm line goes on below 0.76 % as the metastable
  * line.
  */
 public final class FeCLines {

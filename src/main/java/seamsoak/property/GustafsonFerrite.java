@@ -14,8 +14,7 @@ public record GustafsonFerrite(double endMember, double endMemberT, double inter
   private static final double R = 8.314463;
 
   public static GustafsonFerrite of(Coefficients c) {
-    return new GustafsonFerrite(
-        c.get("end_member"), c.get("end_member_T"), c.get("interaction_T"));
+    return new GustafsonFerrite(c.get("end_member"), c.get("end_member_T"), c.get("interaction_T"));
   }
 
   /** ln of the activity at y carbon atoms per iron atom. */

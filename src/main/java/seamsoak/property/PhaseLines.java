@@ -9,10 +9,10 @@ import seamsoak.steel.Element;
  * the schedule use.
  *
  * <p>A3 is the iron-carbon line shifted by Andrews's alloy terms, Accm the iron-carbon line shifted
- * by Lee and Lee's ({@link FeCLines}, {@link Andrews1965Ae3}, {@link LeeLee2007Accm}). Below A1 there
- * is ferrite and cementite; A1 is {@link Ae1Mean}, but never below the point where the two shifted
- * lines cross. A steel with much nickel is austenite at every temperature (from 8 wt%, judgement: pure
- * nickel and the austenitic stainless grades).
+ * by Lee and Lee's ({@link FeCLines}, {@link Andrews1965Ae3}, {@link LeeLee2007Accm}). Below A1
+ * there is ferrite and cementite; A1 is {@link Ae1Mean}, but never below the point where the two
+ * shifted lines cross. A steel with much nickel is austenite at every temperature (from 8 wt%,
+ * judgement: pure nickel and the austenitic stainless grades).
  */
 public final class PhaseLines {
   private static final double AUSTENITIC_FROM_NICKEL = 8;
@@ -36,8 +36,7 @@ public final class PhaseLines {
     this.accmShift = leeLee.alloyShiftCelsius(steel, 0);
     this.accmShiftPerCarbon = leeLee.alloyShiftCelsius(steel, 1) - accmShift;
     double crossing =
-        a3Celsius(
-            Roots.between(c -> a3Celsius(c) - shiftedAccm(c), 0, MOST_CARBON, 1e-12));
+        a3Celsius(Roots.between(c -> a3Celsius(c) - shiftedAccm(c), 0, MOST_CARBON, 1e-12));
     this.a1Celsius = Math.max(correlations.ae1().celsius(steel), crossing);
   }
 
