@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -22,6 +22,7 @@ public final class CsvTable {
 
   private final Text text;
   private final List<String> columns;
+  private final Map<String, Integer> indexes = new HashMap<>();
   private final List<Row> rows;
 
   private CsvTable(Text text) {
@@ -33,9 +34,8 @@ public final class CsvTable {
     }
     Row header = new Row(records.get(0));
     this.columns = header.cells;
-    Set<String> seen = new HashSet<>();
     for (int i = 0; i < columns.size(); i++) {
-      if (!seen.add(columns.get(i))) {
+      if (indexes.put(columns.get(i), i) != null) {
         throw new Fault(
             header.place(i),
             "column '" + columns.get(i) + "' stands twice",
@@ -158,8 +158,8 @@ public final class CsvTable {
     }
 
     private int index(String column) {
-      int i = columns.indexOf(column);
-      if (i < 0) {
+      Integer i = indexes.get(column);
+      if (i == null) {
         throw new Fault(
             new Place(file(), 1, 0), "no column '" + column + "'", "the table needs it");
       }

@@ -42,7 +42,7 @@ public final class SteelTable {
         row.list(column).forEach(alias -> name(steel, alias, row, column));
       }
     }
-    readProvenance(standings, rows, table.columns());
+    readProvenance(standings, rows, Set.copyOf(table.columns()));
   }
 
   /** Reads {@code steels.csv} and {@code steels-standing.csv}. */
@@ -102,7 +102,7 @@ public final class SteelTable {
   // A line of standings speaks for one value: when a user's table has another value there, the
   // line is left out rather than vouch for it.
   private void readProvenance(
-      CsvTable standings, Map<String, CsvTable.Row> rows, List<String> columns) {
+      CsvTable standings, Map<String, CsvTable.Row> rows, Set<String> columns) {
     Set<List<String>> seen = new HashSet<>();
     for (CsvTable.Row line : standings.rows()) {
       String id = line.text("id");
