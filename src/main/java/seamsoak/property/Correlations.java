@@ -11,6 +11,12 @@ import seamsoak.data.DataFolder;
  * @param andrewsAe3 upper critical temperature, and what alloying adds to the iron-carbon line
  * @param upperCritical all that give Ae3 or Ac3, side by side; they part above 0.6 %C
  * @param leeLeeAccm what alloying adds to the cementite line
+ * @param ironCarbon phase lines of plain iron and carbon
+ * @param mobility of carbon in austenite
+ * @param ferriteDiffusivity of carbon in ferrite
+ * @param ferriteActivity of carbon in ferrite
+ * @param scaledSurface carbon activity under scale
+ * @param activity parameters of carbon in austenite
  * @param vanBohemenMs the recommended martensite start
  * @param ingberKunertMs the second recommendation, for high carbon
  * @param martensiteStart all that give Ms, side by side
@@ -32,6 +38,12 @@ public record Correlations(
     Andrews1965Ae3 andrewsAe3,
     List<CriticalTemperature> upperCritical,
     LeeLee2007Accm leeLeeAccm,
+    FeCLines ironCarbon,
+    Agren1986Mobility mobility,
+    Agren1982Ferrite ferriteDiffusivity,
+    GustafsonFerrite ferriteActivity,
+    ScaledSurface scaledSurface,
+    ActivityParameters activity,
     VanBohemen2012Ms vanBohemenMs,
     IngberKunert2022Ms ingberKunertMs,
     List<CriticalTemperature> martensiteStart,
@@ -82,6 +94,12 @@ public record Correlations(
             new TrzaskaDobrzanski2007Ac3(table.of("trzaska-dobrzanski2007-ac3")),
             new Trzaska2016Ac3(table.of("trzaska2016-ac3"))),
         new LeeLee2007Accm(table.of("lee-lee2007-accm")),
+        new FeCLines(table.of("fe-c-a3"), table.of("fe-c-accm")),
+        Agren1986Mobility.of(table.of("agren1986-mobility")),
+        Agren1982Ferrite.of(table.of("agren1982-ferrite")),
+        GustafsonFerrite.of(table.of("gustafson1985-ferrite")),
+        ScaledSurface.of(table.of("oneill1993-surface")),
+        ActivityParameters.load(data),
         vanBohemen,
         ingberKunert,
         List.of(

@@ -1,0 +1,239 @@
+package seamsoak.carbon;
+
+import seamsoak.heat.HeatCurve;
+import seamsoak.numeric.TrBdf2;
+
+/**
+ * Advances strips through heats: finite volumes on carbon, fluxes by activity, TR-BDF2 in time with
+ * steps proposed in diffusion time. Carbon is conserved to rounding; what leaves an open edge is
+ * summed from the fluxes that the cells themselves see.
+ *
+ * @param surroundings what the fire does to a bare face
+ * @param relativeTolerance error allowed per step and cell, relative, with a tenth of it as wt%
+ */
+public record StripSolver(Surroundings surroundings, double relativeTolerance) {
+  private static final double SAFETY = 0.9;
+  private static final double MOST_GROWTH = 5;
+  private static final double LEAST_GROWTH = 0.2;
+  private static final double FIRST_STEP = 0.05;
+  private static final int MOST_HALVINGS = 60;
+
+  /** Share of the near layer that scale may eat in one step. */
+  private static final double MOST_EATEN = 0.2;
+
+  /** A layer that scale has left thinner than this is gone, m. */
+  private static final double GONE = 1e-6;
+
+  /** Activation temperature of the clock that steps are proposed in, K; any near diffusion's. */
+  private static final double CLOCK = 17000;
+
+  /**
+   * A strip after a heat.
+   *
+   * @param strip as it is then
+   * @param carbonLost what left through the near edge, by the fire and with the scale, metres times
+   *     atoms per metal atom
+   * @param metalLost thickness that scale ate, m
+   * @param massErrorRelative carbon not accounted for over the carbon at the start
+   */
+  public record Advanced(
+      Strip strip, double carbonLost, double metalLost, double massErrorRelative) {}
+
+  /** Looks at the strip after each step. */
+  public interface Watcher {
+    /** Returns whether to go on. */
+    boolean after(double seconds, Strip strip);
+  }
+
+  public Advanced advance(Strip strip, HeatCurve curve, Edge edge) {
+    return advance(strip, curve, edge, (t, s) -> true);
+  }
+
+  /** Advances until the curve ends or the watcher has seen enough. */
+  public Advanced advance(Strip strip, HeatCurve curve, Edge edge, Watcher watcher) {
+    return new Run(strip, edge, watcher).through(curve);
+  }
+
+  private final class Run {
+    private final Edge edge;
+    private final Watcher watcher;
+    private final double carbonAtStart;
+    private Strip strip;
+    private StripSystem system;
+    private TrBdf2 stepper;
+    private double[] y;
+    private double[] after;
+    private double lost;
+    private double lostCorrection;
+    private double metalLost;
+    private double eaten;
+    private double scaled;
+    private double clockStep;
+    private double elapsed;
+
+    Run(Strip strip, Edge edge, Watcher watcher) {
+      this.edge = edge;
+      this.watcher = watcher;
+      this.carbonAtStart = strip.carbon();
+      this.scaled = strip.scaledMetres();
+      take(strip);
+    }
+
+    private void take(Strip next) {
+      strip = next;
+      system = new StripSystem(next, edge, surroundings, relativeTolerance);
+      stepper = new TrBdf2(system);
+      y = next.ratios();
+      after = new double[y.length];
+      eaten = 0;
+    }
+
+    Advanced through(HeatCurve curve) {
+      for (HeatCurve.Segment segment : curve.segments()) {
+        if (!through(segment)) {
+          break;
+        }
+      }
+      Strip end = now();
+      double carbon = end.carbon();
+      double error =
+          carbonAtStart == 0
+              ? 0
+              : (carbonAtStart - carbon - (lost + lostCorrection)) / carbonAtStart;
+      return new Advanced(end, lost + lostCorrection, metalLost, error);
+    }
+
+    private Strip now() {
+      system.eat(eaten, eaten);
+      return strip.with(system.thicknesses(), y.clone(), scaled);
+    }
+
+    private boolean through(HeatCurve.Segment segment) {
+      double t = 0;
+      system.enter(segment);
+      if (clockStep == 0) {
+        clockStep = firstStep(segment);
+      }
+      while (t < segment.seconds()) {
+        double left = segment.seconds() - t;
+        double proposed = clockStep / rate(segment, t);
+        // a rising curve speeds the clock up within the step: look at its end too
+        double end = Math.min(proposed, left);
+        proposed = Math.min(proposed, 2 * clockStep / (rate(segment, t) + rate(segment, t + end)));
+        boolean clipped = proposed >= left * (1 - 1e-12);
+        double step = limitEaten(segment, t, clipped ? left : proposed);
+        clipped &= step == left;
+        double took = accepted(segment, t, step);
+        clipped &= took == step;
+        double factor =
+            Math.max(
+                LEAST_GROWTH,
+                Math.min(
+                    MOST_GROWTH, SAFETY * Math.pow(Math.max(stepper.error(), 1e-9), -1.0 / 3)));
+        double spent = took * 0.5 * (rate(segment, t) + rate(segment, t + took));
+        clockStep = clipped ? Math.max(clockStep, spent * factor) : spent * factor;
+        t = clipped ? segment.seconds() : t + took;
+        elapsed += took;
+        if (system.nearMetres() - eaten < GONE) {
+          dropNearLayer();
+          system.enter(segment);
+        }
+        if (!watcher.after(elapsed, now())) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private double firstStep(HeatCurve.Segment segment) {
+      double fastest = system.fastest(y);
+      double seconds =
+          fastest > 0
+              ? FIRST_STEP * system.thinnest() * system.thinnest() / fastest
+              : 1e-3 * segment.seconds();
+      return Math.min(seconds, segment.seconds()) * rate(segment, 0);
+    }
+
+    private double rate(HeatCurve.Segment segment, double t) {
+      return Math.exp(-CLOCK / segment.kelvinAt(t));
+    }
+
+    /**
+     * Takes one step that the error estimate accepts, shortening it as needed; returns its length.
+     */
+    private double accepted(HeatCurve.Segment segment, double t, double wanted) {
+      double step = wanted;
+      int failures = 0;
+      for (int i = 0; i < MOST_HALVINGS; i++) {
+        double grown = eatenIn(segment, t, step);
+        double eatenThen = eaten + grown;
+        system.eat(eaten, eatenThen);
+        boolean done = stepper.step(t, step, y, after);
+        if (!done && ++failures >= 3) {
+          done = stepper.eulerStep(t, step, y, after);
+        }
+        if (done && stepper.error() <= 1) {
+          accept(eatenThen, grown);
+          return step;
+        }
+        step *= done ? Math.max(LEAST_GROWTH, SAFETY * Math.pow(stepper.error(), -1.0 / 3)) : 0.5;
+      }
+      throw new IllegalStateException(
+          "the carbon solver found no step at " + segment + " after " + t + " s");
+    }
+
+    private void accept(double eatenThen, double grown) {
+      double out = -stepper.throughFirstFace();
+      double sum = lost + out;
+      lostCorrection += Math.abs(lost) >= Math.abs(out) ? (lost - sum) + out : (out - sum) + lost;
+      lost = sum;
+      eaten = eatenThen;
+      metalLost += grown;
+      scaled += grown;
+      double[] swap = y;
+      y = after;
+      after = swap;
+    }
+
+    /** Metal that scale eats in a step, m: the increment of X^2 is 2 k_c dt. */
+    private double eatenIn(HeatCurve.Segment segment, double t, double step) {
+      if (edge.share() == 0) {
+        return 0;
+      }
+      double a = scaling(segment, t);
+      double b = scaling(segment, t + step / 2);
+      double c = scaling(segment, t + step);
+      double square = scaled * scaled + 2 * step * (a + 4 * b + c) / 6;
+      return Math.sqrt(square) - scaled;
+    }
+
+    private double scaling(HeatCurve.Segment segment, double t) {
+      return edge.share() * surroundings.scaling().applyAsDouble(segment.kelvinAt(t));
+    }
+
+    private double limitEaten(HeatCurve.Segment segment, double t, double step) {
+      double most = MOST_EATEN * (system.nearMetres() - eaten);
+      double s = step;
+      while (eatenIn(segment, t, s) > most) {
+        s *= 0.5;
+      }
+      return s;
+    }
+
+    /** The near layer is gone: what carbon its last trace held goes with the scale. */
+    private void dropNearLayer() {
+      Strip left = now();
+      int cells = left.nearLayerCells();
+      if (cells == left.cells()) {
+        throw new IllegalArgumentException("the metal is scaled away to the middle");
+      }
+      Strip gone = left.part(0, cells);
+      lost += gone.carbon();
+      metalLost += gone.metres();
+      scaled += gone.metres();
+      double keep = scaled;
+      Strip rest = left.part(cells, left.cells());
+      take(rest.with(rest.thicknesses(), rest.ratios(), keep));
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package seamsoak.heat;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Temperature against time: straight segments joined end to end. A planned heat, a soak, a
+ * schedule's cycle, a kiln's log and the line of a chart are all this.
+ *
+ * @param segments in order, each starting where the one before ends in time (not necessarily in
+ *     temperature: a piece put into a hot fire jumps)
+ */
+public record HeatCurve(List<Segment> segments) {
+
+  /**
+   * A straight piece of a curve.
+   *
+   * @param fromKelvin temperature at its start
+   * @param toKelvin temperature at its end
+   * @param seconds how long it takes, above 0
+   */
+  public record Segment(double fromKelvin, double toKelvin, double seconds) {
+    public Segment {
+      if (!(seconds > 0) || !(fromKelvin > 0) || !(toKelvin > 0)) {
+        throw new IllegalArgumentException("a segment needs time and absolute temperatures");
+      }
+    }
+
+    /** Temperature a given time into the segment. */
+    public double kelvinAt(double secondsIn) {
+      return fromKelvin + (toKelvin - fromKelvin) * Math.min(1, secondsIn / seconds);
+    }
+  }
+
+  public HeatCurve {
+    segments = List.copyOf(segments);
+  }
+
+  /** A hold at one temperature. */
+  public static HeatCurve hold(double kelvin, double seconds) {
+    return new HeatCurve(List.of(new Segment(kelvin, kelvin, seconds)));
+  }
+
+  /**
+   * A straight rise from one temperature to another, then a hold there; either may take no time.
+   */
+  public static HeatCurve riseAndHold(
+      double fromKelvin, double toKelvin, double riseSeconds, double holdSeconds) {
+    List<Segment> parts = new ArrayList<>();
+    if (riseSeconds > 0) {
+      parts.add(new Segment(fromKelvin, toKelvin, riseSeconds));
+    }
+    if (holdSeconds > 0) {
+      parts.add(new Segment(toKelvin, toKelvin, holdSeconds));
+    }
+    return new HeatCurve(parts);
+  }
+
+  /** This curve followed by another. */
+  public HeatCurve then(HeatCurve next) {
+    List<Segment> all = new ArrayList<>(segments);
+    all.addAll(next.segments);
+    return new HeatCurve(all);
+  }
+
+  /** The whole time, seconds. */
+  public double seconds() {
+    double sum = 0;
+    for (Segment s : segments) {
+      sum += s.seconds;
+    }
+    return sum;
+  }
+
+  /** The highest temperature, kelvin; absolute zero for an empty curve. */
+  public double peakKelvin() {
+    double peak = 0;
+    for (Segment s : segments) {
+      peak = Math.max(peak, Math.max(s.fromKelvin, s.toKelvin));
+    }
+    return peak;
+  }
+}

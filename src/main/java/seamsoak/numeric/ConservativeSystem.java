@@ -1,0 +1,33 @@
+package seamsoak.numeric;
+
+/**
+ * A chain of cells whose contents change only by what crosses their faces: {@code d(size_i y_i)/dt
+ * = flux_i - flux_(i+1)}, where {@code flux_i} crosses the face between cells i-1 and i and depends
+ * on these two cells only.
+ */
+public interface ConservativeSystem {
+  /** Number of cells. */
+  int cells();
+
+  /** Announces a step; what the system holds fixed within a step it settles now. */
+  void beginStep(double startSeconds, double endSeconds);
+
+  /** Sets the time for which the next calls are meant. */
+  void moveTo(double seconds);
+
+  /** Size of a cell at the time set. */
+  double size(int cell);
+
+  /**
+   * Fluxes through all faces, first face to last, at the time set, and their derivatives.
+   *
+   * @param y contents per size, one per cell
+   * @param flux receives cells + 1 fluxes, positive towards higher indices
+   * @param byLeft receives the derivative of each flux by the cell left of the face
+   * @param byRight receives the derivative of each flux by the cell right of the face
+   */
+  void fluxes(double[] y, double[] flux, double[] byLeft, double[] byRight);
+
+  /** Smallest change in y that matters, for cell i at value y. */
+  double tolerance(int cell, double y);
+}

@@ -1,0 +1,109 @@
+package seamsoak.property;
+
+import seamsoak.steel.Element;
+
+/**
+ * Activity of carbon in austenite of one steel, against graphite: a two-sublattice regular solution
+ * (metals)1(C,Va)1.
+ *
+ * <pre>
+ * RT ln a = RT ln(y/(1-y)) + sum u_i dG_i + (1-2y) sum u_i L_i
+ *           + sum_M u_Fe u_M [sum_k d^k LC_k - sum_k d^k LV_k]
+ *           + u_V L1_V (6y - 6y^2 - 1) + u_Fe u_V (1-2y) LCV_V
+ * </pre>
+ *
+ * y carbon per metal atom; u_i metal fractions; d = u_M - u_Fe for Cr, u_Fe - u_M for the others
+ * (alphabetical order); dG, L, LC, LV assessed functions of temperature, J/mol ({@link
+ * ActivityParameters}). Iron part: P. Gustafson, Scand. J. Metall. 14 (1985) 259; each alloying
+ * element's source stands in the table.
+ *
+ * <p>Range: austenite of steels with up to a few percent of alloy, 700 to 1300 C; pure nickel and
+ * stainless steels give finite values outside what the parameters were fitted to. Cross terms
+ * between alloying elements are left out. Error: log10 of activity within about 0.006 per wt% of
+ * Si, Mn, Cr, Ni, Mo of the published alloy factors.
+ *
+ * <p>For one temperature it is {@code ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2}, which is what
+ * {@link #at} returns.
+ */
+public final class AusteniteActivity {
+  private static final double R = 8.314463;
+  private static final Element[] ALLOYING = {
+    Element.SI, Element.MN, Element.CR, Element.NI, Element.MO, Element.V, Element.W
+  };
+
+  private final ActivityParameters parameters;
+  private final MetalLattice lattice;
+
+  public AusteniteActivity(ActivityParameters parameters, MetalLattice lattice) {
+    this.parameters = parameters;
+    this.lattice = lattice;
+  }
+
+  /** The activity at one temperature. */
+  public At at(double kelvin) {
+    double rt = R * kelvin;
+    double iron = lattice.iron();
+    double constant = iron * of("Fe", "dG", kelvin);
+    double interaction = iron * of("Fe", "L0", kelvin);
+    double vanadiumOrder1 = 0;
+    for (Element e : ALLOYING) {
+      double u = lattice.share(e);
+      if (u == 0) {
+        continue;
+      }
+      String m = e.symbol();
+      double d = e == Element.CR ? u - iron : iron - u;
+      constant += u * of(m, "dG", kelvin);
+      constant +=
+          iron
+              * u
+              * (of(m, "LC0", kelvin)
+                  + d * of(m, "LC1", kelvin)
+                  - of(m, "LV0", kelvin)
+                  - d * of(m, "LV1", kelvin)
+                  - d * d * of(m, "LV2", kelvin));
+      interaction += u * of(m, "L0", kelvin) + iron * u * of(m, "LCV0", kelvin);
+      vanadiumOrder1 += u * of(m, "L1", kelvin);
+    }
+    return new At(
+        (constant + interaction - vanadiumOrder1) / rt,
+        (-2 * interaction + 6 * vanadiumOrder1) / rt,
+        -6 * vanadiumOrder1 / rt);
+  }
+
+  private double of(String element, String parameter, double kelvin) {
+    return parameters.joulesPerMole(element, parameter, kelvin);
+  }
+
+  /** ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2. */
+  public record At(double c0, double c1, double c2) {
+    /** ln of the activity at y carbon atoms per metal atom, y above 0. */
+    public double lnActivity(double y) {
+      return Math.log(y / (1 - y)) + c0 + y * (c1 + y * c2);
+    }
+
+    /** y(1-y) d ln a/dy, the thermodynamic factor; 1 in a dilute solution. */
+    public double thermodynamicFactor(double y) {
+      return 1 + y * (1 - y) * (c1 + 2 * c2 * y);
+    }
+
+    /** Carbon per metal atom at which ln a has a value. */
+    public double ratioAt(double lnActivity) {
+      // Newton on w = ln(y/(1-y)), in which the function is smooth and nearly straight
+      double w = lnActivity - c0;
+      double y = 1 / (1 + Math.exp(-Math.min(w, -1)));
+      w = Math.log(y / (1 - y));
+      for (int i = 0; i < 50; i++) {
+        double f = w + c0 + y * (c1 + y * c2) - lnActivity;
+        double slope = 1 + y * (1 - y) * (c1 + 2 * c2 * y);
+        double change = -f / Math.max(slope, 0.2);
+        w += Math.max(-2, Math.min(2, change));
+        y = 1 / (1 + Math.exp(-w));
+        if (Math.abs(change) < 1e-14) {
+          break;
+        }
+      }
+      return y;
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package seamsoak.property;
+
+import seamsoak.numeric.Roots;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * Where the phases of one steel begin and end: the one definition that both the carbon engine and
+ * the schedule use.
+ *
+ * <p>A3 is the iron-carbon line shifted by Andrews's alloy terms, Accm the iron-carbon line shifted
+ * by Lee and Lee's ({@link FeCLines}, {@link Andrews1965Ae3}, {@link LeeLee2007Accm}). Below A1
+ * there is ferrite and cementite; A1 is {@link Ae1Mean}, but never below the point where the two
+ * shifted lines cross. A steel with much nickel is austenite at every temperature (from 8 wt%,
+ * judgement: pure nickel and the austenitic stainless grades).
+ */
+public final class PhaseLines {
+  private static final double AUSTENITIC_FROM_NICKEL = 8;
+  private static final double MOST_CARBON = 6.6;
+
+  private final FeCLines lines;
+  private final LeeLee2007Accm leeLee;
+  private final Composition steel;
+  private final boolean alwaysAustenite;
+  private final double a3Shift;
+  private final double accmShift;
+  private final double accmShiftPerCarbon;
+  private final double a1Celsius;
+
+  public PhaseLines(Correlations correlations, Composition steel) {
+    this.lines = correlations.ironCarbon();
+    this.leeLee = correlations.leeLeeAccm();
+    this.steel = steel;
+    this.alwaysAustenite = steel.percent(Element.NI) >= AUSTENITIC_FROM_NICKEL;
+    this.a3Shift = correlations.andrewsAe3().alloyShiftCelsius(steel);
+    this.accmShift = leeLee.alloyShiftCelsius(steel, 0);
+    this.accmShiftPerCarbon = leeLee.alloyShiftCelsius(steel, 1) - accmShift;
+    double crossing =
+        a3Celsius(Roots.between(c -> a3Celsius(c) - shiftedAccm(c), 0, MOST_CARBON, 1e-12));
+    this.a1Celsius = Math.max(correlations.ae1().celsius(steel), crossing);
+  }
+
+  /** Whether the steel has neither ferrite nor pearlite at any temperature. */
+  public boolean alwaysAustenite() {
+    return alwaysAustenite;
+  }
+
+  /** Temperature below which there is no austenite at equilibrium, degC. */
+  public double a1Celsius() {
+    return a1Celsius;
+  }
+
+  /** Temperature above which no ferrite is left with that much carbon, degC, never below A1. */
+  public double ac3Celsius(double carbonPct) {
+    return Math.max(a1Celsius, a3Celsius(carbonPct));
+  }
+
+  /** Temperature above which no cementite is left with that much carbon, degC, never below A1. */
+  public double accmCelsius(double carbonPct) {
+    return Math.max(a1Celsius, shiftedAccm(carbonPct));
+  }
+
+  /** Temperature above which there is nothing but austenite with that much carbon, degC. */
+  public double fullAusteniteCelsius(double carbonPct) {
+    return Math.max(ac3Celsius(carbonPct), accmCelsius(carbonPct));
+  }
+
+  /** Carbon of austenite beside ferrite, wt%; 0 where there is no ferrite. Meant above A1. */
+  public double austeniteBesideFerritePct(double celsius) {
+    return alwaysAustenite ? 0 : lines.a3CarbonPct(celsius, a3Shift);
+  }
+
+  /** Carbon of austenite beside cementite, wt%. Meant above A1. */
+  public double austeniteBesideCementitePct(double celsius) {
+    if (shiftedAccm(0) >= celsius) {
+      return 0;
+    }
+    return shiftedAccm(MOST_CARBON) <= celsius
+        ? MOST_CARBON
+        : Roots.between(c -> shiftedAccm(c) - celsius, 0, MOST_CARBON, 1e-12);
+  }
+
+  private double a3Celsius(double carbonPct) {
+    return lines.a3Celsius(carbonPct) + a3Shift;
+  }
+
+  private double shiftedAccm(double carbonPct) {
+    return lines.accmCelsius(carbonPct) + accmShift + accmShiftPerCarbon * carbonPct;
+  }
+
+  /** The analysis these lines are for. */
+  public Composition steel() {
+    return steel;
+  }
+}
