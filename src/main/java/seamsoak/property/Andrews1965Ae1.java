@@ -39,6 +39,6 @@ public final class Andrews1965Ae1 implements CriticalTemperature {
 
   @Override
   public double celsius(Composition c) {
-    return k.get("constant") + k.linear(LowAlloy.capped(correlation, c), MN, NI, SI, CR, W);
+    return k.get("constant") + k.linear(LowAlloy.capped(c), MN, NI, SI, CR, W);
   }
 }

@@ -52,6 +52,6 @@ public final class Andrews1965Ae3 implements CriticalTemperature {
 
   /** What the alloying elements add to the line of plain iron and carbon, in C. */
   public double alloyShiftCelsius(Composition c) {
-    return k.linear(LowAlloy.capped(correlation, c), NI, SI, V, MO, W, MN, CR, CU, P, AL);
+    return k.linear(LowAlloy.capped(c), NI, SI, V, MO, W, MN, CR, CU, P, AL);
   }
 }

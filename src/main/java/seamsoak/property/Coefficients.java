@@ -1,5 +1,6 @@
 package seamsoak.property;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import seamsoak.data.Fault;
@@ -71,5 +72,25 @@ public final class Coefficients {
       sum += get(term) * c.percent(first) * c.percent(second);
     }
     return sum;
+  }
+
+  /** The carbon term that levels off: amplitude times 1 - exp(-rate C). */
+  double saturation(Composition c) {
+    return get("carbon amplitude") * -Math.expm1(-get("carbon rate") * c.carbon());
+  }
+
+  /** All coefficients by the number that their term is, for a table of points. */
+  Map<Double, Double> points() {
+    Map<Double, Double> points = new HashMap<>();
+    values.forEach(
+        (term, value) -> {
+          try {
+            points.put(Double.valueOf(term), value);
+          } catch (NumberFormatException e) {
+            throw new Fault(
+                place, "term " + term + " of " + correlation + " is no number", "give a number");
+          }
+        });
+    return points;
   }
 }

@@ -79,11 +79,11 @@ public record Correlation(
    * correlation evaluates that would run into nonsense beyond them. The remark about it comes from
    * {@link #exceeded(Composition)} of the analysis as it was.
    */
-  Composition capped(Composition c, Element... elements) {
+  static Composition capped(List<Range> ranges, Composition c, Element... elements) {
     Composition capped = c;
     for (Element e : elements) {
       OptionalDouble highest =
-          validity.stream()
+          ranges.stream()
               .filter(r -> r.quantity().equals(e.symbol()))
               .mapToDouble(Range::high)
               .findFirst();

@@ -6,6 +6,9 @@ import seamsoak.steel.Composition;
 
 /** A published regression of a transformation temperature on the analysis. Several compete. */
 public interface CriticalTemperature {
+  /** Absolute zero in C. */
+  double ABSOLUTE_ZERO = -273.15;
+
   /** What the regression says about itself. */
   Correlation correlation();
 

@@ -36,8 +36,7 @@ public final class Grange1961Ae1 implements CriticalTemperature {
 
   @Override
   public double celsius(Composition c) {
-    double fahrenheit =
-        k.get("constant") + k.linear(LowAlloy.capped(correlation, c), MN, SI, CR, NI);
+    double fahrenheit = k.get("constant") + k.linear(LowAlloy.capped(c), MN, SI, CR, NI);
     return (fahrenheit - 32) / 1.8;
   }
 }

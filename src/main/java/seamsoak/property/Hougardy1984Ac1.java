@@ -40,6 +40,6 @@ public final class Hougardy1984Ac1 implements CriticalTemperature {
 
   @Override
   public double celsius(Composition c) {
-    return k.get("constant") + k.linear(LowAlloy.capped(correlation, c), C, MN, SI, CR, MO, NI);
+    return k.get("constant") + k.linear(LowAlloy.capped(c), C, MN, SI, CR, MO, NI);
   }
 }

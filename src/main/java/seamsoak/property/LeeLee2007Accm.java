@@ -55,7 +55,7 @@ public final class LeeLee2007Accm {
 
   /** The shift in C for the line at {@code carbonPct}, whatever carbon the analysis names. */
   public double alloyShiftCelsius(Composition c, double carbonPct) {
-    Composition at = correlation.capped(c, MN, NI, CR, MO).with(C, carbonPct);
+    Composition at = Correlation.capped(RANGES, c, MN, NI, CR, MO).with(C, carbonPct);
     return k.linear(at, CR, MN, MO, NI, SI)
         + k.product(at, C, CR, NI)
         + k.product(at, CR, CR, MO, NI)

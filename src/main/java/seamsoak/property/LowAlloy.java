@@ -12,6 +12,7 @@ import static seamsoak.steel.Element.SI;
 import static seamsoak.steel.Element.V;
 import static seamsoak.steel.Element.W;
 
+import java.util.ArrayList;
 import java.util.List;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
@@ -26,26 +27,30 @@ import seamsoak.steel.Element;
 final class LowAlloy {
   private static final Element[] ELEMENTS = {MN, SI, V, CR, NI, MO, W, CU, AL, P};
 
+  private static final List<Range> LIMITS =
+      List.of(
+          Correlation.range(MN, 0, 2),
+          Correlation.range(SI, 0, 2),
+          Correlation.range(V, 0, 2),
+          Correlation.range(CR, 0, 5),
+          Correlation.range(NI, 0, 5),
+          Correlation.range(MO, 0, 5),
+          Correlation.range(W, 0, 5),
+          Correlation.range(CU, 0, 1),
+          Correlation.range(AL, 0, 1),
+          Correlation.range(P, 0, 0.1));
+
   private LowAlloy() {}
 
   /** The ranges, with the carbon range of the source. */
   static List<Range> ranges(double lowestCarbon, double highestCarbon) {
-    return List.of(
-        Correlation.range(C, lowestCarbon, highestCarbon),
-        Correlation.range(MN, 0, 2),
-        Correlation.range(SI, 0, 2),
-        Correlation.range(V, 0, 2),
-        Correlation.range(CR, 0, 5),
-        Correlation.range(NI, 0, 5),
-        Correlation.range(MO, 0, 5),
-        Correlation.range(W, 0, 5),
-        Correlation.range(CU, 0, 1),
-        Correlation.range(AL, 0, 1),
-        Correlation.range(P, 0, 0.1));
+    List<Range> all = new ArrayList<>(LIMITS);
+    all.add(0, Correlation.range(C, lowestCarbon, highestCarbon));
+    return all;
   }
 
   /** The analysis with its alloying elements, not its carbon, brought to the limits. */
-  static Composition capped(Correlation correlation, Composition c) {
-    return correlation.capped(c, ELEMENTS);
+  static Composition capped(Composition c) {
+    return Correlation.capped(LIMITS, c, ELEMENTS);
   }
 }

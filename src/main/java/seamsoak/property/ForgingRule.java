@@ -1,0 +1,89 @@
+package seamsoak.property;
+
+import static seamsoak.steel.Element.CR;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import seamsoak.source.Estimate;
+import seamsoak.source.Exceeded;
+import seamsoak.steel.Composition;
+
+/**
+ * Forging limits of an analysis.
+ *
+ * <p>Highest forging temperature: the one published for the grade, or else the handbook line by
+ * carbon. Burning: the handbook line by carbon. Stainless steel takes the lower of the line by
+ * carbon and the handbook's row for stainless. Refusal: min(burning, solidus - 50).
+ *
+ * <p>Temperatures in C, carbon in wt%.
+ *
+ * <p>Sources: {@link CarbonLine} and {@link Hirai1997Solidus}. The burning line lies 20 to 160 C
+ * below the equilibrium solidus of iron and carbon: segregation, phosphorus and sulfur explain it,
+ * so the equilibrium solidus is no limit of safety. The 50 C are judgement.
+ *
+ * <p>Range: that of its sources. Error: none stated; the band spans the sources.
+ */
+public final class ForgingRule {
+  private final CarbonLine highest;
+  private final CarbonLine burning;
+  private final CarbonLine safe;
+  private final Coefficients stainless;
+  private final Coefficients refusal;
+  private final Hirai1997Solidus solidus;
+
+  /** From the tables of all correlations. */
+  ForgingRule(CoefficientTable table, Hirai1997Solidus solidus) {
+    this.highest = new CarbonLine(table.of("brady-highest-forging"), "highest forging temperature");
+    this.burning = new CarbonLine(table.of("brady-burning"), "burning temperature");
+    this.safe = new CarbonLine(table.of("asm14-safe-forging"), "highest safe forging temperature");
+    this.stainless = table.of("brady-stainless");
+    this.refusal = table.of("refusal-limit");
+    this.solidus = solidus;
+  }
+
+  /** The handbook line of the highest forging temperature. */
+  public CarbonLine highestForging() {
+    return highest;
+  }
+
+  /** The handbook line of the burning temperature. */
+  public CarbonLine burning() {
+    return burning;
+  }
+
+  /** A second handbook's highest safe forging temperature, from memory. */
+  public CarbonLine safeForging() {
+    return safe;
+  }
+
+  /** The limits; {@code publishedCelsius} is the forge start published for the grade, if any. */
+  public ForgingLimits limits(Composition c, OptionalDouble publishedCelsius) {
+    double carbon = c.carbon();
+    double byLine = highest.celsius(carbon);
+    double burns = burning.celsius(carbon);
+    if (c.percent(CR) >= stainless.get("least chromium")) {
+      byLine = Math.min(byLine, stainless.get("highest forging"));
+      burns = Math.min(burns, stainless.get("burning"));
+    }
+    double value = publishedCelsius.orElse(byLine);
+    double bySafe = safe.celsius(carbon);
+    double melts = solidus.celsius(c);
+    List<Exceeded> exceeded = new ArrayList<>(solidus.exceeded(c));
+    if (publishedCelsius.isEmpty()) {
+      exceeded.addAll(highest.correlation().exceeded(c));
+    }
+    exceeded.addAll(burning.correlation().exceeded(c));
+    return new ForgingLimits(
+        new Estimate(
+            value,
+            DoubleStream.of(value, byLine, bySafe).min().getAsDouble(),
+            DoubleStream.of(value, byLine, bySafe).max().getAsDouble(),
+            publishedCelsius.isPresent() ? "grade-forging" : highest.correlation().sourceKey(),
+            exceeded),
+        burns,
+        melts,
+        Math.min(burns, melts - refusal.get("below solidus")));
+  }
+}

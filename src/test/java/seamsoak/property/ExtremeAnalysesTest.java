@@ -1,0 +1,52 @@
+package seamsoak.property;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.data.DataFolder;
+import seamsoak.source.Estimate;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/** Outside their ranges the regressions stay meaningful and say that they were left. */
+final class ExtremeAnalysesTest {
+  private static final Correlations K = Correlations.load(DataFolder.packed());
+  private static final String ALL = "seamsoak.property.ExtremeAnalyses#all";
+
+  @ParameterizedTest
+  @MethodSource(ALL)
+  void lowerCriticalTemperatureStaysNearThatOfIron(Composition c) {
+    Estimate ae1 = K.ae1().estimate(c);
+    assertTrue(ae1.value() > 600 && ae1.value() < 900, () -> "Ae1 " + ae1.value());
+    assertEquals(24, ae1.high() - ae1.low(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @MethodSource(ALL)
+  void shiftOfCementiteLineStaysWithinThatOfLowAlloySteel(Composition c) {
+    double shift = K.leeLeeAccm().alloyShiftCelsius(c, c.carbon());
+    assertTrue(shift > -20 && shift < 150, () -> "shift " + shift);
+  }
+
+  @Test
+  void moreChromiumThanTheRangeNeverLowersTheCementiteLine() {
+    Composition ball = Composition.of(Map.of(Element.C, 1.0, Element.CR, 1.5));
+    Composition die = Composition.of(Map.of(Element.C, 1.0, Element.CR, 12.0));
+    assertEquals(
+        K.leeLeeAccm().alloyShiftCelsius(ball, 1.0), K.leeLeeAccm().alloyShiftCelsius(die, 1.0));
+    assertTrue(K.leeLeeAccm().exceeded(ball, 0.7).isEmpty());
+    assertEquals("Cr", K.leeLeeAccm().exceeded(die, 0.7).get(0).range().quantity());
+  }
+
+  @Test
+  void pureNickelIsRemarkedOn() {
+    Composition nickel = Composition.of(Map.of(Element.NI, 100.0));
+    assertFalse(K.ae1().estimate(nickel).exceeded().isEmpty());
+    assertFalse(K.andrewsAe3().exceeded(nickel).isEmpty());
+  }
+}

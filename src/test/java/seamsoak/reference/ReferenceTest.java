@@ -1,0 +1,122 @@
+package seamsoak.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.data.CsvTable;
+import seamsoak.property.PropertyReferences;
+import seamsoak.source.Standing;
+
+/**
+ * Every number of {@code reference/<property>/<source>.csv} against the program. A new property
+ * needs its files and one entry in a map such as {@link PropertyReferences#all()}.
+ */
+final class ReferenceTest {
+  private static final Path FOLDER = Path.of("src/test/resources/reference");
+  private static final Map<String, ToDoubleFunction<Inputs>> PROPERTIES = properties();
+  private static final Map<String, String> DEVIATIONS = deviations();
+
+  private static Map<String, ToDoubleFunction<Inputs>> properties() {
+    return new HashMap<>(PropertyReferences.all());
+  }
+
+  private static CsvTable read(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      return CsvTable.read(file.toString(), in);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static Map<String, String> deviations() {
+    Map<String, String> reasons = new HashMap<>();
+    for (CsvTable.Row row : read(FOLDER.resolve("known-deviations.csv")).rows()) {
+      reasons.put(row.text("file") + " " + row.text("inputs"), row.text("reason"));
+    }
+    return reasons;
+  }
+
+  static List<ReferenceRow> rows() throws IOException {
+    List<ReferenceRow> all = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(FOLDER, 2)) {
+      for (Path file : files.filter(f -> FOLDER.relativize(f).getNameCount() == 2).toList()) {
+        String name = FOLDER.relativize(file).toString().replace('\\', '/');
+        for (CsvTable.Row row : read(file).rows()) {
+          all.add(
+              new ReferenceRow(
+                  file.getParent().getFileName().toString(),
+                  name,
+                  row.text("inputs"),
+                  row.required("expected"),
+                  row.required("tolerance"),
+                  row.text("source"),
+                  row.text("standing")));
+        }
+      }
+    }
+    return all;
+  }
+
+  static Stream<ReferenceRow> agreeing() throws IOException {
+    return rows().stream().filter(r -> !DEVIATIONS.containsKey(r.key()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("agreeing")
+  void agreesWithSource(ReferenceRow row) {
+    assertEquals(row.expected(), computed(row), row.tolerance(), row::toString);
+  }
+
+  @Test
+  void knownDeviationsStillDeviate() throws IOException {
+    rows().stream()
+        .filter(r -> DEVIATIONS.containsKey(r.key()))
+        .forEach(
+            row ->
+                assertTrue(
+                    Math.abs(computed(row) - row.expected()) > row.tolerance(),
+                    () -> row + " agrees now: take it off the list of known deviations"));
+  }
+
+  @Test
+  void everyDeviationNamesARowAndAReason() throws IOException {
+    Set<String> keys = new HashSet<>();
+    rows().forEach(r -> keys.add(r.key()));
+    DEVIATIONS.forEach(
+        (key, reason) -> {
+          assertTrue(keys.contains(key), () -> "no reference row " + key);
+          assertFalse(reason.isEmpty(), () -> key + " needs a reason");
+        });
+  }
+
+  @Test
+  void everyRowNamesSourceAndStanding() throws IOException {
+    for (ReferenceRow row : rows()) {
+      assertFalse(row.source().isEmpty(), row::toString);
+      assertTrue(row.tolerance() >= 0, row::toString);
+      Standing.of(row.standing());
+    }
+  }
+
+  private static double computed(ReferenceRow row) {
+    ToDoubleFunction<Inputs> property = PROPERTIES.get(row.property());
+    assertTrue(property != null, () -> "no property " + row.property() + " to check " + row);
+    return property.applyAsDouble(new Inputs(row.inputs()));
+  }
+}
