@@ -14,9 +14,20 @@ import seamsoak.carbon.Strip;
  * @param share share of all pieces in which it runs this way
  * @param normal square to its planes
  * @param strip the metal across it
+ * @param spreadSquareMetres D t of carbon since the weld, times every later thinning squared, m2:
+ *     no carbon line here can be narrower than {@link #narrowestMetres}
  */
 public record Family(
-    String name, Kind kind, int step, double share, Direction normal, Strip strip) {
+    String name,
+    Kind kind,
+    int step,
+    double share,
+    Direction normal,
+    Strip strip,
+    double spreadSquareMetres) {
+
+  /** Full width at half depth of an instantaneous line, over sqrt(D t): 4 sqrt(ln 2). */
+  private static final double WIDTH = 4 * Math.sqrt(Math.log(2));
 
   /** What a family's planes are. */
   public enum Kind {
@@ -26,20 +37,33 @@ public record Family(
     LAYER
   }
 
-  Family withStrip(Strip next) {
-    return new Family(name, kind, step, share, normal, next);
+  /** After a stay in the fire that spread carbon by a further D t. */
+  Family heated(Strip next, double diffused) {
+    return new Family(name, kind, step, share, normal, next, spreadSquareMetres + diffused);
+  }
+
+  /** After a stretch. */
+  Family stretched(Stretch f, Strip thinned) {
+    double k = normal.thinning(f);
+    return new Family(
+        name, kind, step, share, normal.stretched(f), thinned, spreadSquareMetres * k * k);
+  }
+
+  /** Least width that a line of missing carbon can have here by now, square to the seam, m. */
+  public double narrowestMetres() {
+    return WIDTH * Math.sqrt(spreadSquareMetres);
   }
 
   Family turned(double newShare) {
-    return new Family(name, kind, step, newShare, normal.turned(), strip);
+    return new Family(name, kind, step, newShare, normal.turned(), strip, spreadSquareMetres);
   }
 
   Family withShare(double newShare) {
-    return new Family(name, kind, step, newShare, normal, strip);
+    return new Family(name, kind, step, newShare, normal, strip, spreadSquareMetres);
   }
 
   Family withNormal(Direction next) {
-    return new Family(name, kind, step, share, next, strip);
+    return new Family(name, kind, step, share, next, strip, spreadSquareMetres);
   }
 
   /** The white line at it, or nothing where a boundary is pattern. */

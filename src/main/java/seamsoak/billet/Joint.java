@@ -13,7 +13,7 @@ import seamsoak.carbon.Strip;
  * @param first strip from one face inward
  * @param second strip from the other; the same object where the two are alike
  */
-record Joint(
+public record Joint(
     String name,
     Family.Kind kind,
     int step,
@@ -33,6 +33,6 @@ record Joint(
   /** The family after welding: a strip against its mirror image, or two unlike ones. */
   Family welded() {
     return new Family(
-        name, kind, step, share, normal, alike() ? first.descaled() : first.weldedTo(second));
+        name, kind, step, share, normal, alike() ? first.descaled() : first.weldedTo(second), 0);
   }
 }

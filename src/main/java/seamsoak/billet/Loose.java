@@ -4,7 +4,7 @@ import java.util.List;
 import seamsoak.carbon.Strip;
 
 /** What lies around or in a billet and is not welded to it yet. */
-sealed interface Loose {
+public sealed interface Loose {
   /** Nothing. */
   record Nothing() implements Loose {}
 

@@ -28,7 +28,7 @@ import seamsoak.heat.HeatCurve;
  * @param jacket the jacket's metal while there is one
  * @param tiles the tiles it was made of, if it was
  */
-record Workpiece(
+public record Workpiece(
     Size size,
     Metal body,
     Strip thicknessSkin,
@@ -39,25 +39,26 @@ record Workpiece(
     Optional<Metal> jacket,
     Optional<Tiles> tiles) {
 
-  Workpiece {
+  public Workpiece {
     families = List.copyOf(families);
     joints = List.copyOf(joints);
   }
 
   /** What a heat does. */
-  record Heated(Workpiece piece, double thicknessLoss, double widthLoss, double worstMassError) {}
+  public record Heated(
+      Workpiece piece, double thicknessLoss, double widthLoss, double worstMassError) {}
 
-  boolean hasLooseFaces() {
+  public boolean hasLooseFaces() {
     return !joints.isEmpty() || !(loose instanceof Loose.Nothing);
   }
 
   /** The face on which the pattern is looked at: the cut end, or the top once tiles are laid. */
-  Direction shownFace() {
+  public Direction shownFace() {
     return tiles.isPresent() ? Direction.THICKNESS : Direction.LENGTH;
   }
 
   /** Length over width of the pattern's cell as it is looked at. */
-  double cellAspect() {
+  public double cellAspect() {
     return tiles
         .map(t -> t.lengthMetres() / t.widthMetres())
         .orElse(size.thicknessMetres() / size.widthMetres());
@@ -69,11 +70,12 @@ record Workpiece(
    * @param outside edge of the outer faces
    * @param faces edge of faces that are not welded yet
    */
-  Heated heated(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
+  public Heated heated(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
     Furnace furnace = new Furnace(solver, curve);
+    double diffused = body.diffused(curve);
     List<Family> newFamilies = new ArrayList<>();
     for (Family f : families) {
-      newFamilies.add(f.withStrip(furnace.through(f.strip(), Edge.SEALED).strip()));
+      newFamilies.add(f.heated(furnace.through(f.strip(), Edge.SEALED).strip(), diffused));
     }
     List<Joint> newJoints = new ArrayList<>();
     for (Joint j : joints) {
@@ -168,7 +170,7 @@ record Workpiece(
       Strip thin =
           done.computeIfAbsent(family.strip(), s -> new HashMap<>())
               .computeIfAbsent(family.normal().thinning(f), family.strip()::scaled);
-      all.add(family.withStrip(thin).withNormal(family.normal().stretched(f)));
+      all.add(family.stretched(f, thin));
     }
     return new Workpiece(
         size.stretched(f),
@@ -220,7 +222,7 @@ record Workpiece(
   }
 
   /** Thickness of jacket left on a skin, m. */
-  double jacketMetres(Strip skin) {
+  public double jacketMetres(Strip skin) {
     if (jacket.isEmpty()) {
       return 0;
     }

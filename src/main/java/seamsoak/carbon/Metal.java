@@ -1,5 +1,6 @@
 package seamsoak.carbon;
 
+import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 import seamsoak.property.MetalLattice;
 import seamsoak.steel.Composition;
@@ -13,6 +14,8 @@ import seamsoak.steel.Composition;
  * @param startRatio carbon per metal atom that it came with
  */
 public record Metal(String name, CarbonLaw law, MetalLattice lattice, double startRatio) {
+  private static final int SIMPSON_PARTS = 10;
+
   /**
    * A steel with the carbon of its analysis; its mobility multiplied by a factor, 1 as published.
    */
@@ -20,6 +23,28 @@ public record Metal(String name, CarbonLaw law, MetalLattice lattice, double sta
       Correlations correlations, String name, Composition analysis, double mobilityFactor) {
     CarbonInSteel law = new CarbonInSteel(correlations, analysis, mobilityFactor);
     return new Metal(name, law, law.lattice(), law.lattice().ratio(analysis.carbon()));
+  }
+
+  /** D t of carbon at the carbon it came with, over a curve, m2. */
+  public double diffused(HeatCurve curve) {
+    double sum = 0;
+    for (HeatCurve.Segment s : curve.segments()) {
+      int parts = s.fromKelvin() == s.toKelvin() ? 1 : SIMPSON_PARTS;
+      double h = s.seconds() / parts;
+      for (int i = 0; i < parts; i++) {
+        sum +=
+            h
+                / 6
+                * (diffusivity(s.kelvinAt(i * h))
+                    + 4 * diffusivity(s.kelvinAt((i + 0.5) * h))
+                    + diffusivity(s.kelvinAt((i + 1) * h)));
+      }
+    }
+    return sum;
+  }
+
+  private double diffusivity(double kelvin) {
+    return law.at(kelvin).potentialSlope(startRatio);
   }
 
   /** Weight percent of carbon for a ratio. */
