@@ -80,7 +80,8 @@ final class ReferenceTest {
   @ParameterizedTest
   @MethodSource("agreeing")
   void agreesWithSource(ReferenceRow row) {
-    assertEquals(row.expected(), computed(row), row.tolerance(), row::toString);
+    double tie = 1e-12 * Math.abs(row.expected()); // 2291.25 printed as 2291.2 is within 0.05
+    assertEquals(row.expected(), computed(row), row.tolerance() + tie, row::toString);
   }
 
   @Test
