@@ -128,7 +128,7 @@ public final class Strip {
   }
 
   /** This strip turned end for end. */
-  Strip reversed() {
+  public Strip reversed() {
     int n = cells();
     int[] m = new int[n];
     double[] t = new double[n];
@@ -142,7 +142,7 @@ public final class Strip {
   }
 
   /** This strip followed by another, end to end; the plane of interest is where this one has it. */
-  Strip followedBy(Strip next) {
+  public Strip followedBy(Strip next) {
     List<Metal> all = new ArrayList<>(metals);
     int[] place = new int[next.metals.size()];
     for (int k = 0; k < place.length; k++) {

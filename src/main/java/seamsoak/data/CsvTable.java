@@ -2,86 +2,91 @@ package seamsoak.data;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** A CSV table with a header line, read whole; every cell knows its place. */
 public final class CsvTable {
-  private final String file;
+  // Stricter than Double.parseDouble, which also takes "1d", "0x1p3" and "NaN".
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?");
+
+  private final Text text;
   private final List<String> columns;
+  private final Map<String, Integer> indexes = new HashMap<>();
   private final List<Row> rows;
 
-  private CsvTable(String file, List<String> columns, List<Row> rows) {
-    this.file = file;
-    this.columns = columns;
-    this.rows = rows;
+  private CsvTable(Text text) {
+    this.text = text;
+    List<CSVRecord> records = records(text);
+    if (records.isEmpty()) {
+      throw new Fault(
+          Place.of(text.file()), "the file is empty", "give a table with a header line");
+    }
+    Row header = new Row(records.get(0));
+    this.columns = header.cells;
+    for (int i = 0; i < columns.size(); i++) {
+      if (indexes.put(columns.get(i), i) != null) {
+        throw new Fault(
+            header.place(i),
+            "column '" + columns.get(i) + "' stands twice",
+            "name each column once");
+      }
+    }
+    this.rows = records.stream().skip(1).map(Row::new).toList();
+    for (Row row : rows) {
+      if (row.cells.size() != columns.size()) {
+        throw new Fault(
+            row.place(),
+            "the line has " + row.cells.size() + " cells",
+            "the header has " + columns.size());
+      }
+    }
   }
 
   /** Reads UTF-8 CSV (RFC 4180) with a header line; {@link Fault} for anything else. */
   public static CsvTable read(String file, InputStream in) {
-    Reader reader =
-        new InputStreamReader(
-            in,
-            StandardCharsets.UTF_8
-                .newDecoder()
-                .onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT));
-    CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
-    try (CSVParser parser = CSVParser.builder().setReader(reader).setFormat(format).get()) {
-      List<String> columns = null;
-      List<Row> rows = new ArrayList<>();
-      for (CSVRecord record : parser) {
-        int line = (int) parser.getCurrentLineNumber();
-        if (columns == null) {
-          columns = header(file, record);
-        } else if (record.size() != columns.size()) {
-          throw new Fault(
-              new Place(file, line, 0),
-              "the line has " + record.size() + " cells",
-              "the header has " + columns.size());
-        } else {
-          rows.add(new Row(file, line, columns, record.toList()));
-        }
-      }
-      if (columns == null) {
-        throw new Fault(Place.of(file), "the file is empty", "give a table with a header line");
-      }
-      return new CsvTable(file, columns, List.copyOf(rows));
-    } catch (CharacterCodingException e) {
-      throw new Fault(Place.of(file), "it is not UTF-8 text", "save it as UTF-8");
-    } catch (IOException | UncheckedIOException e) {
+    try {
+      return new CsvTable(Text.read(file, in));
+    } catch (IOException e) {
       throw new Fault(
-          Place.of(file), "it is not CSV (" + e.getMessage() + ")", "give comma-separated text");
+          Place.of(file), "cannot be read (" + e.getMessage() + ")", "give a readable file");
     }
   }
 
-  private static List<String> header(String file, CSVRecord record) {
-    List<String> names = new ArrayList<>(record.toList());
-    names.set(0, names.get(0).replace("\uFEFF", ""));
-    Set<String> seen = new LinkedHashSet<>();
-    for (String name : names) {
-      if (!seen.add(name)) {
-        throw new Fault(
-            new Place(file, 1, 0), "column '" + name + "' stands twice", "name each column once");
+  private static List<CSVRecord> records(Text text) {
+    CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
+    List<CSVRecord> records = new ArrayList<>();
+    try (CSVParser parser = CSVParser.parse(text.content(), format)) {
+      Iterator<CSVRecord> each = parser.iterator();
+      while (each.hasNext()) {
+        records.add(each.next());
       }
+      return records;
+    } catch (IOException | UncheckedIOException e) {
+      // The parser's own message names its classes; where the last good line ended is what helps.
+      Place last =
+          records.isEmpty()
+              ? new Place(text.file(), 1, 0)
+              : text.place((int) records.get(records.size() - 1).getCharacterPosition());
+      throw new Fault(
+          new Place(text.file(), last.line(), 0),
+          "a quotation mark at or after this line is out of place or not closed",
+          "put quotation marks around the whole cell and double those inside it");
     }
-    return List.copyOf(names);
   }
 
   public String file() {
-    return file;
+    return text.file();
   }
 
   public List<String> columns() {
@@ -93,49 +98,54 @@ public final class CsvTable {
   }
 
   /** One line of the table. */
-  public static final class Row {
-    private final String file;
-    private final int line;
-    private final List<String> columns;
+  public final class Row {
+    private final int start;
     private final List<String> cells;
 
-    private Row(String file, int line, List<String> columns, List<String> cells) {
-      this.file = file;
-      this.line = line;
-      this.columns = columns;
-      this.cells = cells;
+    private Row(CSVRecord record) {
+      this.start = (int) record.getCharacterPosition();
+      this.cells = record.stream().map(String::strip).toList();
     }
 
+    /** The line as a whole. */
     public Place place() {
-      return new Place(file, line, 0);
+      return new Place(file(), place(0).line(), 0);
     }
 
-    /** The cell's text, empty when blank; {@link Fault} when the table has no such column. */
+    /** Where the cell of that column begins. */
+    public Place place(String column) {
+      return place(index(column));
+    }
+
+    /** The cell's text without spaces around it, empty when blank. */
     public String text(String column) {
-      int i = columns.indexOf(column);
-      if (i < 0) {
-        throw new Fault(new Place(file, 1, 0), "no column '" + column + "'", "the table needs it");
-      }
-      return cells.get(i).strip();
+      return cells.get(index(column));
+    }
+
+    /** The parts of a cell that lists things, parted by semicolons. */
+    public List<String> list(String column) {
+      return Pattern.compile(";")
+          .splitAsStream(text(column))
+          .map(String::strip)
+          .filter(part -> !part.isEmpty())
+          .toList();
     }
 
     /** The cell's number, or empty when blank; {@link Fault} when it is not a finite number. */
     public OptionalDouble number(String column) {
-      String text = text(column);
-      if (text.isEmpty()) {
+      String cell = text(column);
+      if (cell.isEmpty()) {
         return OptionalDouble.empty();
       }
-      try {
-        double value = Double.parseDouble(text);
+      if (NUMBER.matcher(cell).matches()) {
+        double value = Double.parseDouble(cell);
         if (Double.isFinite(value)) {
           return OptionalDouble.of(value);
         }
-      } catch (NumberFormatException e) {
-        // falls through to the one sentence below
       }
       throw new Fault(
-          new Place(file, line, columns.indexOf(column) + 1),
-          "'" + text + "' in column " + column + " is not a number",
+          place(column),
+          "'" + cell + "' in column " + column + " is not a number",
           "write a plain number such as 0.84");
     }
 
@@ -144,10 +154,35 @@ public final class CsvTable {
       return number(column)
           .orElseThrow(
               () ->
-                  new Fault(
-                      new Place(file, line, columns.indexOf(column) + 1),
-                      "column " + column + " is blank",
-                      "it needs a number"));
+                  new Fault(place(column), "column " + column + " is blank", "it needs a number"));
+    }
+
+    private int index(String column) {
+      Integer i = indexes.get(column);
+      if (i == null) {
+        throw new Fault(
+            new Place(file(), 1, 0), "no column '" + column + "'", "the table needs it");
+      }
+      return i;
+    }
+
+    // The parser tells where a record starts but not its cells: walk over the separators outside
+    // quotation marks, from the record's first character (it counts skipped empty lines in).
+    private Place place(int cell) {
+      String content = text.content();
+      int at = start;
+      while (at < content.length() && "\r\n".indexOf(content.charAt(at)) >= 0) {
+        at++;
+      }
+      boolean quoted = false;
+      for (int left = cell; left > 0 && at < content.length(); at++) {
+        char c = content.charAt(at);
+        quoted ^= c == '"';
+        if (c == ',' && !quoted) {
+          left--;
+        }
+      }
+      return text.place(at);
     }
   }
 }

@@ -1,5 +1,8 @@
 package seamsoak.source;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
 /** How well a number is known to be what its source prints. */
 public enum Standing {
   /** Read in print, in the source or in a secondary copy of it. */
@@ -24,6 +27,11 @@ public enum Standing {
   /** The words that stand in tables and answers. */
   public String words() {
     return words;
+  }
+
+  /** All the words, for a message. */
+  static String allWords() {
+    return Arrays.stream(values()).map(s -> "'" + s.words + "'").collect(Collectors.joining(", "));
   }
 
   /** The standing for the words of a table; {@code IllegalArgumentException} for unknown ones. */

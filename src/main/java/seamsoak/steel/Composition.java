@@ -32,6 +32,20 @@ public final class Composition {
     return new Composition(copy);
   }
 
+  /**
+   * Reads an analysis as people write it: {@code C0.84 Mn0.75 Si0.22}, in any case, with spaces,
+   * commas, equal signs and percent signs where they like; {@code Fe} alone is pure iron. {@code
+   * IllegalArgumentException} with one sentence for anything else.
+   */
+  public static Composition parse(String text) {
+    return AnalysisText.parse(text);
+  }
+
+  /** The analysis written out so that {@link #parse} reads the same back. */
+  public String format() {
+    return AnalysisText.format(this);
+  }
+
   /** Weight percent of an element, 0 when it is not named. */
   public double percent(Element e) {
     return percent.getOrDefault(e, 0.0);
@@ -75,5 +89,10 @@ public final class Composition {
   @Override
   public int hashCode() {
     return percent.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return format();
   }
 }

@@ -1,5 +1,8 @@
 package seamsoak.steel;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** The elements an analysis can name, with their atomic masses in g/mol (IUPAC 2021, abridged). */
 public enum Element {
   C("C", 12.011),
@@ -24,6 +27,11 @@ public enum Element {
   Element(String symbol, double mass) {
     this.symbol = symbol;
     this.mass = mass;
+  }
+
+  /** The element of that symbol, ignoring case. */
+  public static Optional<Element> of(String symbol) {
+    return Arrays.stream(values()).filter(e -> e.symbol.equalsIgnoreCase(symbol)).findFirst();
   }
 
   public String symbol() {

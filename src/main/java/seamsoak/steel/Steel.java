@@ -1,20 +1,88 @@
 package seamsoak.steel;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * A steel as the program uses it: an analysis with the published ranges of its grade where it has
+ * A steel as the program uses it: an analysis with the published figures of its grade where it has
  * one.
  *
  * @param id key of the table, or the analysis as written
  * @param designation its standard designation
- * @param aliases other names it is found under
+ * @param aliases other names and numbers (UNS, EN) it is found under
  * @param category such as {@code plain carbon}
- * @param analysis typical analysis of the grade, or the one written out
+ * @param analysis typical analysis of the grade, or the one written out; residual elements are 0
+ * @param limits limits by element; see {@link #limits(Element)}
+ * @param heatTreatment published forging and heat-treatment figures
+ * @param ac1C published Ac1, degrees Celsius
+ * @param ac3OrAccmC published Ac3 below the eutectoid, Accm above it, degrees Celsius
+ * @param msC published Ms, degrees Celsius
+ * @param cteMicroPerKelvin mean expansion from 20 to 100 C, 1e-6 per kelvin (um/m K)
+ * @param role what smiths use it for; a judgement
+ * @param hardenability how deep it hardens; a judgement, empty when not judged
+ * @param standards keys of the standards that define it
+ * @param near near but not identical grades; it is not found under these
+ * @param notes what else to know
  */
 public record Steel(
-    String id, String designation, List<String> aliases, String category, Composition analysis) {
+    String id,
+    String designation,
+    List<String> aliases,
+    String category,
+    Composition analysis,
+    Map<Element, Limits> limits,
+    HeatTreatment heatTreatment,
+    OptionalDouble ac1C,
+    OptionalDouble ac3OrAccmC,
+    OptionalDouble msC,
+    OptionalDouble cteMicroPerKelvin,
+    String role,
+    Optional<Hardenability> hardenability,
+    List<String> standards,
+    List<String> near,
+    String notes) {
   public Steel {
     aliases = List.copyOf(aliases);
+    limits = Map.copyOf(limits);
+    standards = List.copyOf(standards);
+    near = List.copyOf(near);
+  }
+
+  /** A steel of which nothing but its analysis is known. */
+  public Steel(
+      String id, String designation, List<String> aliases, String category, Composition analysis) {
+    this(
+        id,
+        designation,
+        aliases,
+        category,
+        analysis,
+        Map.of(),
+        HeatTreatment.NONE,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        "",
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        "");
+  }
+
+  /**
+   * The steel of an analysis written out, such as {@code C0.84 Mn0.75 Si0.22}; {@code
+   * IllegalArgumentException} as {@link Composition#parse}.
+   */
+  public static Steel written(String analysis) {
+    String text = analysis.strip();
+    return new Steel(text, text, List.of(), "written analysis", Composition.parse(text));
+  }
+
+  /** The limits of one element, {@link Limits#NONE} where the grade states none. */
+  public Limits limits(Element e) {
+    return limits.getOrDefault(e, Limits.NONE);
   }
 }

@@ -1,33 +1,132 @@
 package seamsoak.steel;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
+import seamsoak.data.Fault;
+import seamsoak.data.Nearest;
+import seamsoak.source.SourceTable;
 
-/** The steels by id and alias. To be completed. */
+/** The steels, found by id, designation, alias or number, and where each figure comes from. */
 public final class SteelTable {
-  private final List<Steel> steels;
+  private static final Pattern SPACING = Pattern.compile("[\\s_\\-\\u2010-\\u2015]+");
+  // People put the body before its grade, "AISI W1"; the grade alone tells the steel.
+  private static final Pattern BODY =
+      Pattern.compile("^(?:(?:SAE|AISI|ASTM|JIS|DIN|UNS|EN|W\\.?NR\\.?)[/:]?)+(?=.)");
 
-  private SteelTable(List<Steel> steels) {
-    this.steels = List.copyOf(steels);
+  private final Map<String, Steel> byName = new HashMap<>();
+  private final List<Steel> steels = new ArrayList<>();
+  private final Set<String> names = new LinkedHashSet<>();
+  private final Map<String, Map<String, Provenance>> provenance = new HashMap<>();
+
+  private SteelTable(CsvTable table, CsvTable standings) {
+    Map<String, CsvTable.Row> rows = new LinkedHashMap<>();
+    for (CsvTable.Row row : table.rows()) {
+      Steel steel = SteelRow.read(row);
+      steels.add(steel);
+      rows.put(steel.id(), row);
+      // Ids first: they are what a message suggests.
+      name(steel, steel.id(), row, "id");
+      name(steel, steel.designation(), row, "designation");
+      for (String column : List.of("aliases", "uns", "w_nr")) {
+        row.list(column).forEach(alias -> name(steel, alias, row, column));
+      }
+    }
+    readProvenance(standings, rows, Set.copyOf(table.columns()));
   }
 
-  /** Reads {@code steels.csv} and its companions. */
+  /** Reads {@code steels.csv} and {@code steels-standing.csv}. */
   public static SteelTable load(DataFolder data) {
-    return new SteelTable(List.of());
+    return new SteelTable(data.csv("steels.csv"), data.csv("steels-standing.csv"));
   }
 
+  /** All steels in the order of the table. */
   public List<Steel> steels() {
-    return steels;
+    return List.copyOf(steels);
   }
 
-  /** The steel of that id or alias, ignoring case; or an analysis written out as C0.84 Mn0.75. */
+  /**
+   * The steel of that id, designation, alias or number, ignoring case, spaces, hyphens and the name
+   * of the standards body; or the steel of an analysis written out as {@code C0.84 Mn0.75}. A near
+   * grade is not found. {@code IllegalArgumentException} with one sentence when the text is an
+   * analysis that cannot be read.
+   */
   public Optional<Steel> find(String name) {
-    return steels.stream().filter(s -> s.id().equalsIgnoreCase(name)).findFirst();
+    Steel known = byName.get(key(name));
+    if (known != null) {
+      return Optional.of(known);
+    }
+    return AnalysisText.looksWritten(name) ? Optional.of(Steel.written(name)) : Optional.empty();
   }
 
-  /** The known id or alias nearest to a misspelt one, if any is near. */
+  /** The known name nearest to a misspelt one, if any is near. */
   public Optional<String> nearest(String name) {
-    return Optional.empty();
+    return Nearest.to(name.strip(), names);
+  }
+
+  /**
+   * Where a figure of the table comes from; empty for text columns, for steels and figures that the
+   * user's own table brings, and for blank cells.
+   *
+   * @param steelId id of the steel
+   * @param column column of {@code steels.csv}
+   */
+  public Optional<Provenance> standing(String steelId, String column) {
+    return Optional.ofNullable(provenance.getOrDefault(steelId, Map.of()).get(column));
+  }
+
+  private void name(Steel steel, String name, CsvTable.Row row, String column) {
+    Steel other = byName.putIfAbsent(key(name), steel);
+    if (other != null && other != steel) {
+      throw new Fault(
+          row.place(column), "'" + name + "' already names " + other.id(), "names are unique");
+    }
+    names.add(name);
+  }
+
+  private static String key(String name) {
+    String bare = SPACING.matcher(name.strip()).replaceAll("").toUpperCase(Locale.ROOT);
+    return BODY.matcher(bare).replaceFirst("");
+  }
+
+  // A line of standings speaks for one value: when a user's table has another value there, the
+  // line is left out rather than vouch for it.
+  private void readProvenance(
+      CsvTable standings, Map<String, CsvTable.Row> rows, Set<String> columns) {
+    Set<List<String>> seen = new HashSet<>();
+    for (CsvTable.Row line : standings.rows()) {
+      String id = line.text("id");
+      String column = line.text("column");
+      if (!seen.add(List.of(id, column))) {
+        throw new Fault(
+            line.place("column"), column + " of " + id + " stands twice", "give it one line");
+      }
+      if (!columns.contains(column)) {
+        throw new Fault(
+            line.place("column"), "steels.csv has no column '" + column + "'", "name one it has");
+      }
+      CsvTable.Row row = rows.get(id);
+      boolean low = line.text("confidence").equals("low");
+      if (!low && !line.text("confidence").isEmpty()) {
+        throw new Fault(
+            line.place("confidence"),
+            "unknown confidence '" + line.text("confidence") + "'",
+            "write 'low' or leave it blank");
+      }
+      Provenance found = new Provenance(SourceTable.standing(line), low, line.text("source"));
+      if (row != null && row.text(column).equals(line.text("value"))) {
+        provenance.computeIfAbsent(id, k -> new HashMap<>()).put(column, found);
+      }
+    }
   }
 }

@@ -1,0 +1,45 @@
+package seamsoak.billet;
+
+/**
+ * What the walk takes for granted beside the billet file; one sample of what it might be.
+ *
+ * @param mobilityFactor on the mobility of carbon
+ * @param kelvinOff added to every temperature in the fire, K
+ * @param timeFactor on every time in the fire
+ * @param grindingMetresOff added to every ground depth, m
+ * @param coveredShare how open a covered face is, 0 to 1
+ * @param visibleDipPct least dip that shows, wt%
+ * @param visibleMetres least width on the face that shows, m
+ * @param carbonPlace where the steels' carbon lies: -1 lowest of the grade, 0 typical, 1 highest
+ * @param ironShare scaling constant: 0 as measured on steel, 1 as measured on iron, between on a
+ *     log scale
+ * @param carbonMonoxideAtm pressure of CO under the scale, atm
+ */
+public record Assumptions(
+    double mobilityFactor,
+    double kelvinOff,
+    double timeFactor,
+    double grindingMetresOff,
+    double coveredShare,
+    double visibleDipPct,
+    double visibleMetres,
+    double carbonPlace,
+    double ironShare,
+    double carbonMonoxideAtm) {
+  /** As published and as written. */
+  public static final Assumptions USUAL = new Assumptions(1, 0, 1, 0, 0.5, 0.10, 0.10e-3, 0, 0, 1);
+
+  public Assumptions withCoveredShare(double share) {
+    return new Assumptions(
+        mobilityFactor,
+        kelvinOff,
+        timeFactor,
+        grindingMetresOff,
+        share,
+        visibleDipPct,
+        visibleMetres,
+        carbonPlace,
+        ironShare,
+        carbonMonoxideAtm);
+  }
+}

@@ -1,0 +1,266 @@
+package seamsoak.billet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import seamsoak.carbon.Edge;
+import seamsoak.carbon.Metal;
+import seamsoak.carbon.Regrid;
+import seamsoak.carbon.Strip;
+import seamsoak.carbon.StripSolver;
+import seamsoak.heat.HeatCurve;
+
+/**
+ * A billet between two operations: its size and the strips that stand for all of its metal.
+ * Immutable; each operation gives the next one.
+ *
+ * @param size outer size, jacket included
+ * @param body the mean of all its steels by share
+ * @param thicknessSkin from the face across the thickness inward
+ * @param widthSkin from the face across the width inward
+ * @param families seams and layers inside
+ * @param joints faces laid together, not welded yet
+ * @param loose jacket or layers not welded yet
+ * @param jacket the jacket's metal while there is one
+ * @param tiles the tiles it was made of, if it was
+ */
+record Workpiece(
+    Size size,
+    Metal body,
+    Strip thicknessSkin,
+    Strip widthSkin,
+    List<Family> families,
+    List<Joint> joints,
+    Loose loose,
+    Optional<Metal> jacket,
+    Optional<Tiles> tiles) {
+
+  Workpiece {
+    families = List.copyOf(families);
+    joints = List.copyOf(joints);
+  }
+
+  /** What a heat does. */
+  record Heated(Workpiece piece, double thicknessLoss, double widthLoss, double worstMassError) {}
+
+  boolean hasLooseFaces() {
+    return !joints.isEmpty() || !(loose instanceof Loose.Nothing);
+  }
+
+  /** The face on which the pattern is looked at: the cut end, or the top once tiles are laid. */
+  Direction shownFace() {
+    return tiles.isPresent() ? Direction.THICKNESS : Direction.LENGTH;
+  }
+
+  /** Length over width of the pattern's cell as it is looked at. */
+  double cellAspect() {
+    return tiles
+        .map(t -> t.lengthMetres() / t.widthMetres())
+        .orElse(size.thicknessMetres() / size.widthMetres());
+  }
+
+  /**
+   * One stay in the fire.
+   *
+   * @param outside edge of the outer faces
+   * @param faces edge of faces that are not welded yet
+   */
+  Heated heated(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
+    Furnace furnace = new Furnace(solver, curve);
+    List<Family> newFamilies = new ArrayList<>();
+    for (Family f : families) {
+      newFamilies.add(f.withStrip(furnace.through(f.strip(), Edge.SEALED).strip()));
+    }
+    List<Joint> newJoints = new ArrayList<>();
+    for (Joint j : joints) {
+      newJoints.add(
+          j.withStrips(
+              furnace.through(j.first(), faces).strip(),
+              furnace.through(j.second(), faces).strip()));
+    }
+    boolean jacketed = loose instanceof Loose.Jacket;
+    StripSolver.Advanced across = furnace.through(thicknessSkin, jacketed ? faces : outside);
+    StripSolver.Advanced along = furnace.through(widthSkin, jacketed ? faces : outside);
+    Loose newLoose = loose;
+    double thicknessLoss = across.metalLost();
+    double widthLoss = along.metalLost();
+    if (loose instanceof Loose.Jacket j) {
+      StripSolver.Advanced sheet = furnace.through(j.sheet(), outside);
+      newLoose = new Loose.Jacket(sheet.strip());
+      thicknessLoss = sheet.metalLost();
+      widthLoss = sheet.metalLost();
+    } else if (loose instanceof Loose.Layers l) {
+      newLoose =
+          l.withHalves(l.halves().stream().map(h -> furnace.through(h, faces).strip()).toList());
+    }
+    Workpiece next =
+        new Workpiece(
+            size.less(thicknessLoss, widthLoss, thicknessLoss),
+            body,
+            across.strip(),
+            along.strip(),
+            newFamilies,
+            newJoints,
+            newLoose,
+            jacket,
+            tiles);
+    return new Heated(next, thicknessLoss, widthLoss, furnace.worstMassError());
+  }
+
+  /** Strips that are the same object, in the same edge, go through the fire once. */
+  private static final class Furnace {
+    private final StripSolver solver;
+    private final HeatCurve curve;
+    private final Map<Strip, Map<Edge, StripSolver.Advanced>> done = new IdentityHashMap<>();
+    private double worst;
+
+    Furnace(StripSolver solver, HeatCurve curve) {
+      this.solver = solver;
+      this.curve = curve;
+    }
+
+    StripSolver.Advanced through(Strip strip, Edge edge) {
+      return done.computeIfAbsent(strip, s -> new HashMap<>())
+          .computeIfAbsent(
+              edge,
+              e -> {
+                StripSolver.Advanced a = solver.advance(strip, curve, e);
+                worst = Math.max(worst, Math.abs(a.massErrorRelative()));
+                return a;
+              });
+    }
+
+    double worstMassError() {
+      return worst;
+    }
+  }
+
+  /** Everything that lies together welded. */
+  Workpiece welded() {
+    List<Family> all = new ArrayList<>(families);
+    joints.forEach(j -> all.add(j.welded()));
+    Strip across = thicknessSkin;
+    Strip along = widthSkin;
+    if (loose instanceof Loose.Jacket j) {
+      across = thicknessSkin.under(j.sheet());
+      along = widthSkin.under(j.sheet());
+    } else if (loose instanceof Loose.Layers l) {
+      across = l.welded(thicknessSkin);
+    }
+    return new Workpiece(
+        size, body, across, along, all, List.of(), new Loose.Nothing(), jacket, tiles);
+  }
+
+  /** Scale knocked off by a blow. */
+  Workpiece descaled() {
+    return withSkins(thicknessSkin.descaled(), widthSkin.descaled());
+  }
+
+  /** Drawn, pressed or rolled. */
+  Workpiece stretched(Stretch f) {
+    Map<Strip, Map<Double, Strip>> done = new IdentityHashMap<>();
+    List<Family> all = new ArrayList<>();
+    for (Family family : families) {
+      Strip thin =
+          done.computeIfAbsent(family.strip(), s -> new HashMap<>())
+              .computeIfAbsent(family.normal().thinning(f), family.strip()::scaled);
+      all.add(family.withStrip(thin).withNormal(family.normal().stretched(f)));
+    }
+    return new Workpiece(
+        size.stretched(f),
+        body,
+        thicknessSkin.scaled(f.thickness()).descaled(),
+        widthSkin.scaled(f.width()).descaled(),
+        all,
+        joints,
+        loose,
+        jacket,
+        tiles.map(t -> t.stretched(f)));
+  }
+
+  /**
+   * A depth ground off every outer face.
+   *
+   * @throws IllegalArgumentException when there is not that much metal
+   */
+  Workpiece ground(double depthMetres, Resolution resolution) {
+    Size left = size.less(depthMetres, depthMetres, depthMetres);
+    if (left.gone()) {
+      throw new IllegalArgumentException("the billet is not that thick");
+    }
+    return withSkins(
+            fresh(thicknessSkin.ground(depthMetres), resolution),
+            fresh(widthSkin.ground(depthMetres), resolution))
+        .withSize(left);
+  }
+
+  /** The jacket and a depth below it taken off. */
+  Workpiece unjacketed(double depthMetres, Resolution resolution) {
+    double sheetAcross = jacketMetres(thicknessSkin);
+    double sheetAlong = jacketMetres(widthSkin);
+    Size left =
+        size.less(sheetAcross + depthMetres, sheetAlong + depthMetres, sheetAcross + depthMetres);
+    if (left.gone()) {
+      throw new IllegalArgumentException("the billet is not that thick");
+    }
+    return new Workpiece(
+        left,
+        body,
+        fresh(thicknessSkin.ground(sheetAcross + depthMetres), resolution),
+        fresh(widthSkin.ground(sheetAlong + depthMetres), resolution),
+        families,
+        joints,
+        loose,
+        Optional.empty(),
+        tiles);
+  }
+
+  /** Thickness of jacket left on a skin, m. */
+  double jacketMetres(Strip skin) {
+    if (jacket.isEmpty()) {
+      return 0;
+    }
+    double sum = 0;
+    for (int i = 0; i < skin.cells() && skin.metal(i).equals(jacket.get()); i++) {
+      sum += skin.metres(i);
+    }
+    return sum;
+  }
+
+  private static Strip fresh(Strip skin, Resolution resolution) {
+    double near = 0;
+    for (int i = 0; i < skin.cells() && skin.metal(i).equals(skin.metal(0)); i++) {
+      near += skin.metres(i);
+    }
+    return Regrid.nearLayer(skin, resolution.oneEnd(near));
+  }
+
+  /** A face as it is laid against another: ground by a depth, its cells cut anew. */
+  static Strip face(Strip skin, double depthMetres, Resolution resolution) {
+    return fresh(depthMetres > 0 ? skin.ground(depthMetres) : skin.descaled(), resolution);
+  }
+
+  /** The same piece with every family changed. */
+  Workpiece withFamilies(UnaryOperator<List<Family>> change) {
+    return new Workpiece(
+        size, body, thicknessSkin, widthSkin, change.apply(families), joints, loose, jacket, tiles);
+  }
+
+  Workpiece withSize(Size next) {
+    return new Workpiece(
+        next, body, thicknessSkin, widthSkin, families, joints, loose, jacket, tiles);
+  }
+
+  Workpiece withSkins(Strip across, Strip along) {
+    return new Workpiece(size, body, across, along, families, joints, loose, jacket, tiles);
+  }
+
+  Workpiece withJoints(List<Joint> next, Loose nextLoose) {
+    return new Workpiece(
+        size, body, thicknessSkin, widthSkin, families, next, nextLoose, jacket, tiles);
+  }
+}

@@ -1,0 +1,74 @@
+package seamsoak.carbon;
+
+import seamsoak.numeric.Roots;
+
+/**
+ * What a strip's carbon would be evened out: one activity throughout, so each metal has its own
+ * share. Reckoned where all is austenite.
+ */
+public final class EvenCarbon {
+  private final Strip strip;
+  private final CarbonLaw.At[] laws;
+  private final double[] ratio;
+
+  /** Evens a strip out at a temperature, keeping its carbon. */
+  public EvenCarbon(Strip strip, double kelvin) {
+    this.strip = strip;
+    int metals = strip.metals().size();
+    laws = new CarbonLaw.At[metals];
+    double[] metres = new double[metals];
+    for (int m = 0; m < metals; m++) {
+      laws[m] = strip.metals().get(m).law().at(kelvin);
+    }
+    double[] each = new double[strip.cells()];
+    for (int i = 0; i < each.length; i++) {
+      metres[strip.metalIndex(i)] += strip.metres(i);
+      each[i] = strip.metres(i) * strip.ratio(i);
+    }
+    ratio = new double[metals];
+    double carbon = Sums.of(each);
+    int present = 0;
+    int only = 0;
+    for (int m = 0; m < metals; m++) {
+      if (metres[m] > 0) {
+        present++;
+        only = m;
+      }
+    }
+    if (present == 1) {
+      ratio[only] = carbon / metres[only];
+      return;
+    }
+    double high = 0;
+    for (int i = 0; i < each.length; i++) {
+      high = Math.max(high, laws[strip.metalIndex(i)].activity(strip.ratio(i)));
+    }
+    double most = high * (1 + 1e-9) + 1e-12;
+    // with carbide left over no activity holds it all; what is over stays out of the comparison
+    double a =
+        held(most, metres) <= carbon
+            ? most
+            : Roots.between(x -> held(x, metres) - carbon, 0, most, 1e-12 * most);
+    for (int m = 0; m < metals; m++) {
+      ratio[m] = laws[m].ratioAt(a);
+    }
+  }
+
+  private double held(double activity, double[] metres) {
+    double sum = 0;
+    for (int m = 0; m < metres.length; m++) {
+      sum += metres[m] == 0 ? 0 : metres[m] * laws[m].ratioAt(activity);
+    }
+    return sum;
+  }
+
+  /** Carbon per metal atom that a cell would have. */
+  public double ratio(int cell) {
+    return ratio[strip.metalIndex(cell)];
+  }
+
+  /** Carbon that a cell would have, wt%. */
+  public double percent(int cell) {
+    return strip.metal(cell).percent(ratio(cell));
+  }
+}

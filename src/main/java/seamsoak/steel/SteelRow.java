@@ -1,0 +1,150 @@
+package seamsoak.steel;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import seamsoak.data.CsvTable;
+import seamsoak.data.Fault;
+
+/** Makes a steel of one line of {@code steels.csv} and refuses a line that contradicts itself. */
+final class SteelRow {
+  private static final List<Element> FULLY_LIMITED =
+      List.of(
+          Element.C,
+          Element.MN,
+          Element.SI,
+          Element.CR,
+          Element.NI,
+          Element.MO,
+          Element.V,
+          Element.W);
+  private static final List<Element> ONLY_MAXIMUM = List.of(Element.P, Element.S, Element.CU);
+
+  private final CsvTable.Row row;
+  private final Map<Element, Double> typical = new EnumMap<>(Element.class);
+  private final Map<Element, Limits> limits = new EnumMap<>(Element.class);
+
+  private SteelRow(CsvTable.Row row) {
+    this.row = row;
+  }
+
+  static Steel read(CsvTable.Row row) {
+    return new SteelRow(row).steel();
+  }
+
+  private Steel steel() {
+    String id = filled("id");
+    FULLY_LIMITED.forEach(this::readElement);
+    for (Element e : ONLY_MAXIMUM) {
+      limits.put(e, new Limits(OptionalDouble.empty(), row.number(e.symbol() + "_max_pct")));
+    }
+    row.required("C_typ_pct");
+    inOrder("Ac1_C", "Ac3_or_Accm_C");
+    return new Steel(
+        id,
+        filled("designation"),
+        Stream.of("aliases", "uns", "w_nr").flatMap(c -> row.list(c).stream()).toList(),
+        row.text("category"),
+        analysis(),
+        limits,
+        heatTreatment(),
+        row.number("Ac1_C"),
+        row.number("Ac3_or_Accm_C"),
+        row.number("Ms_C"),
+        row.number("CTE_um_per_m_K"),
+        row.text("role"),
+        hardenability(),
+        row.list("standards"),
+        row.list("near"),
+        row.text("notes"));
+  }
+
+  private void readElement(Element e) {
+    String min = e.symbol() + "_min_pct";
+    String typ = e.symbol() + "_typ_pct";
+    String max = e.symbol() + "_max_pct";
+    inOrder(min, typ);
+    inOrder(typ, max);
+    inOrder(min, max);
+    Limits found = new Limits(row.number(min), row.number(max));
+    OptionalDouble typical = row.number(typ);
+    if (found.min().orElse(0) > 0 && typical.isEmpty()) {
+      throw new Fault(
+          row.place(typ), typ + " is blank beside a lower limit", "give a typical figure");
+    }
+    limits.put(e, found);
+    // A blank typical figure means a residual element: modeled as none.
+    typical.ifPresent(percent -> this.typical.put(e, percent));
+  }
+
+  private Composition analysis() {
+    try {
+      return Composition.of(typical);
+    } catch (IllegalArgumentException e) {
+      throw new Fault(row.place("C_typ_pct"), e.getMessage(), "give weight percents");
+    }
+  }
+
+  private HeatTreatment heatTreatment() {
+    inOrder("forge_stop_C", "forge_start_C");
+    return new HeatTreatment(
+        row.number("forge_start_C"),
+        row.number("forge_stop_C"),
+        range("normalize"),
+        range("anneal"),
+        row.number("anneal_rate_C_per_h"),
+        range("harden"),
+        words("soak_minutes"),
+        words("quench"),
+        range("temper"));
+  }
+
+  private Optional<TemperatureRange> range(String name) {
+    String low = name + "_min_C";
+    String high = name + "_max_C";
+    inOrder(low, high);
+    OptionalDouble lowC = row.number(low);
+    OptionalDouble highC = row.number(high);
+    if (lowC.isPresent() != highC.isPresent()) {
+      String blank = lowC.isEmpty() ? low : high;
+      throw new Fault(
+          row.place(blank), blank + " is blank", "a range has both ends, equal if need be");
+    }
+    return lowC.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new TemperatureRange(lowC.getAsDouble(), highC.getAsDouble()));
+  }
+
+  private Optional<Hardenability> hardenability() {
+    String words = row.text("hardenability");
+    try {
+      return words.isEmpty() ? Optional.empty() : Optional.of(Hardenability.of(words));
+    } catch (IllegalArgumentException e) {
+      throw new Fault(row.place("hardenability"), e.getMessage(), "or leave it blank");
+    }
+  }
+
+  private Optional<String> words(String column) {
+    return Optional.of(row.text(column)).filter(text -> !text.isEmpty());
+  }
+
+  private String filled(String column) {
+    return words(column)
+        .orElseThrow(
+            () -> new Fault(row.place(column), "column " + column + " is blank", "name the steel"));
+  }
+
+  private void inOrder(String lower, String upper) {
+    OptionalDouble low = row.number(lower);
+    OptionalDouble high = row.number(upper);
+    if (low.isPresent() && high.isPresent() && low.getAsDouble() > high.getAsDouble()) {
+      throw new Fault(
+          row.place(lower),
+          lower + " " + row.text(lower) + " is above " + upper + " " + row.text(upper),
+          "it may not be");
+    }
+  }
+}
