@@ -3,6 +3,7 @@ package seamsoak.property;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
@@ -58,6 +59,9 @@ public final class PropertyReferences {
   private static void forging(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
     all.put("burning", in -> k.forging().burning().celsius(in.get("C")));
     all.put("highest-forging", in -> k.forging().highestForging().celsius(in.get("C")));
+    all.put(
+        "refusal",
+        in -> k.forging().limits(in.composition(), OptionalDouble.empty()).refusalCelsius());
     all.put("safe-forging", in -> k.forging().safeForging().celsius(in.get("C")));
     Map<String, ScalingConstant> scaling =
         Map.of("paidassi1958", k.ironScaling(), "birks-jackson1970", k.steelScaling());
