@@ -18,7 +18,8 @@ import seamsoak.steel.Composition;
  *
  * <p>Range: that of the three; finite beyond it, as they are.
  *
- * <p>Band: 12 C either way, judgement.
+ * <p>Band: 12 C either way, judgement: the spread of the three. Measured Ac1 scatters more, from 23
+ * C below to 19 C above the mean in the 16 published values we hold.
  */
 public final class Ae1Mean {
   private final Coefficients k;

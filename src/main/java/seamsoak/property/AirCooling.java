@@ -17,7 +17,8 @@ import java.util.List;
  * <p>Range: 20 to 1200 C, both faces free; up to 50 mm the core of a plate stays within 33 K of the
  * face.
  *
- * <p>Stated error: none; h and the emissivity leave some 15 %.
+ * <p>Stated error: none. Against a solution with gradients it is within 5 % up to 25 mm, 9 % short
+ * for the core of 50 mm from 900 to 700 C; h and the emissivity leave some 15 %, judgement.
  */
 public final class AirCooling {
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8;

@@ -10,6 +10,7 @@ import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
+import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
 
 /** The coefficients of all correlations, as {@code correlations.csv} has them. */
@@ -58,15 +59,7 @@ public final class CoefficientTable {
   }
 
   private static Standing standing(List<CsvTable.Row> rows) {
-    Set<Standing> all = rows.stream().map(CoefficientTable::standing).collect(Collectors.toSet());
+    Set<Standing> all = rows.stream().map(SourceTable::standing).collect(Collectors.toSet());
     return all.size() == 1 ? all.iterator().next() : Standing.PARTLY;
-  }
-
-  private static Standing standing(CsvTable.Row row) {
-    try {
-      return Standing.of(row.text("standing"));
-    } catch (IllegalArgumentException e) {
-      throw new Fault(row.place(), e.getMessage(), "say how the number is known");
-    }
   }
 }

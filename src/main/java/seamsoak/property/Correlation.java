@@ -48,9 +48,16 @@ public record Correlation(
 
   /** The ranges of composition that an analysis leaves, empty when all hold. */
   public List<Exceeded> exceeded(Composition c) {
-    List<Exceeded> left = new ArrayList<>();
+    return exceededAtCarbon(c, c.carbon());
+  }
+
+  /** As {@link #exceeded(Composition)}, with other carbon than the analysis names. */
+  List<Exceeded> exceededAtCarbon(Composition c, double carbonPct) {
+    List<Exceeded> left = new ArrayList<>(exceeded(Element.C.symbol(), carbonPct));
     for (Element e : Element.values()) {
-      left.addAll(exceeded(e.symbol(), c.percent(e)));
+      if (e != Element.C) {
+        left.addAll(exceeded(e.symbol(), c.percent(e)));
+      }
     }
     return left;
   }

@@ -1,6 +1,8 @@
 package seamsoak.property;
 
 import static seamsoak.steel.Element.CR;
+import static seamsoak.steel.Element.P;
+import static seamsoak.steel.Element.S;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,13 +11,15 @@ import java.util.stream.DoubleStream;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
 import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
 
 /**
  * Forging limits of an analysis.
  *
  * <p>Highest forging temperature: the one published for the grade, or else the handbook line by
  * carbon. Burning: the handbook line by carbon. Stainless steel takes the lower of the line by
- * carbon and the handbook's row for stainless. Refusal: min(burning, solidus - 50).
+ * carbon and the handbook's row for stainless. Refusal: min(burning, solidus - 50), with 0.02 % P
+ * and 0.02 % S where the analysis of a steel names none.
  *
  * <p>Temperatures in C, carbon in wt%.
  *
@@ -69,7 +73,7 @@ public final class ForgingRule {
     }
     double value = publishedCelsius.orElse(byLine);
     double bySafe = safe.celsius(carbon);
-    double melts = solidus.celsius(c);
+    double melts = solidus.celsius(withResiduals(c));
     List<Exceeded> exceeded = new ArrayList<>(solidus.exceeded(c));
     if (publishedCelsius.isEmpty()) {
       exceeded.addAll(highest.correlation().exceeded(c));
@@ -85,5 +89,16 @@ public final class ForgingRule {
         burns,
         melts,
         Math.min(burns, melts - refusal.get("below solidus")));
+  }
+
+  /** Steel has phosphorus and sulfur even where its analysis names none. */
+  private Composition withResiduals(Composition c) {
+    Composition with = c;
+    for (Element e : List.of(P, S)) {
+      if (c.percent(e) == 0 && c.iron() > 50) {
+        with = with.with(e, refusal.get("assumed " + e.symbol()));
+      }
+    }
+    return with;
   }
 }

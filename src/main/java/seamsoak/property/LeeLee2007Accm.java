@@ -64,6 +64,6 @@ public final class LeeLee2007Accm {
 
   /** The ranges that the analysis leaves with that carbon in it. */
   public List<Exceeded> exceeded(Composition c, double carbonPct) {
-    return correlation.exceeded(c.with(C, carbonPct));
+    return correlation.exceededAtCarbon(c, carbonPct);
   }
 }

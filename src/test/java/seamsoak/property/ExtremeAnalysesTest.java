@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -48,5 +49,33 @@ final class ExtremeAnalysesTest {
     Composition nickel = Composition.of(Map.of(Element.NI, 100.0));
     assertFalse(K.ae1().estimate(nickel).exceeded().isEmpty());
     assertFalse(K.andrewsAe3().exceeded(nickel).isEmpty());
+  }
+
+  @Test
+  void carbonInPureNickelIsRemarkedOnNotThrown() {
+    Composition nickel = Composition.of(Map.of(Element.NI, 100.0));
+    assertEquals("Ni", K.leeLeeAccm().exceeded(nickel, 0.3).get(0).range().quantity());
+    assertTrue(Double.isFinite(K.leeLeeAccm().alloyShiftCelsius(nickel, 0.3)));
+  }
+
+  @Test
+  void stainlessTakesTheLowerOfTwoLines() {
+    Composition austenitic = Composition.of(Map.of(Element.C, 0.05, Element.CR, 18.0));
+    Composition die = Composition.of(Map.of(Element.C, 1.55, Element.CR, 12.0));
+    assertEquals(1382, K.forging().limits(austenitic, OptionalDouble.empty()).burningCelsius());
+    assertEquals(1140, K.forging().limits(die, OptionalDouble.empty()).burningCelsius());
+  }
+
+  @Test
+  void thePublishedForgeStartStandsWithTheHandbooksAsItsBand() {
+    Composition steel = Composition.of(Map.of(Element.C, 0.9, Element.MN, 0.4));
+    Estimate published = K.forging().limits(steel, OptionalDouble.of(1160)).highestForging();
+    assertEquals(1160, published.value());
+    assertEquals(1121, published.low());
+    assertEquals(1160, published.high());
+    assertEquals("grade-forging", published.source());
+    Estimate byCarbon = K.forging().limits(steel, OptionalDouble.empty()).highestForging();
+    assertEquals(1121, byCarbon.value());
+    assertEquals(1150, byCarbon.high());
   }
 }

@@ -1,7 +1,10 @@
 package seamsoak.property;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
 import seamsoak.reference.Inputs;
@@ -14,14 +17,114 @@ public final class PropertyReferences {
   public static Map<String, ToDoubleFunction<Inputs>> all() {
     Correlations k = Correlations.load(DataFolder.packed());
     Map<String, ToDoubleFunction<Inputs>> all = new HashMap<>();
-    all.put("andrews1965-ae1", in -> k.andrewsAe1().celsius(in.composition()));
-    all.put("grange1961-ae1", in -> k.grangeAe1().celsius(in.composition()));
-    all.put("hougardy1984-ac1", in -> k.hougardyAc1().celsius(in.composition()));
-    all.put("andrews1965-ae3", in -> k.andrewsAe3().celsius(in.composition()));
+    critical(all, k);
+    forging(all, k);
+    grain(all, k);
+    heat(all, k);
+    return all;
+  }
+
+  private static void critical(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
+    for (List<? extends CriticalTemperature> competing :
+        List.of(k.lowerCritical(), k.upperCritical(), k.martensiteStart(), List.of(k.solidus()))) {
+      competing.forEach(t -> all.put(t.correlation().name(), in -> t.celsius(in.composition())));
+    }
+    all.put("ae1-mean", in -> k.ae1().celsius(in.composition()));
     all.put("andrews1965-ae3-shift", in -> k.andrewsAe3().alloyShiftCelsius(in.composition()));
     all.put(
         "lee-lee2007-accm-shift",
         in -> k.leeLeeAccm().alloyShiftCelsius(in.composition(), in.get("C")));
-    return all;
+    CriticalTemperature linear =
+        k.martensiteStart().stream()
+            .filter(t -> t instanceof Andrews1965MsLinear)
+            .findFirst()
+            .orElseThrow();
+    all.put(
+        "koistinen-marburger1959",
+        in ->
+            100
+                * k.koistinenMarburger()
+                    .retained(linear.celsius(in.composition()), in.get("celsius")));
+    all.put(
+        "van-bohemen2012-retained",
+        in ->
+            100
+                * k.vanBohemenRetained()
+                    .retained(
+                        in.composition(),
+                        k.vanBohemenMs().celsius(in.composition()),
+                        in.get("celsius")));
+  }
+
+  private static void forging(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
+    all.put("burning", in -> k.forging().burning().celsius(in.get("C")));
+    all.put("highest-forging", in -> k.forging().highestForging().celsius(in.get("C")));
+    all.put(
+        "refusal",
+        in -> k.forging().limits(in.composition(), OptionalDouble.empty()).refusalCelsius());
+    all.put("safe-forging", in -> k.forging().safeForging().celsius(in.get("C")));
+    Map<String, ScalingConstant> scaling =
+        Map.of("paidassi1958", k.ironScaling(), "birks-jackson1970", k.steelScaling());
+    scaling.forEach(
+        (name, law) -> {
+          all.put(name + "-scaling", in -> law.squareMetresPerSecond(kelvin(in)));
+          all.put(name + "-metal-loss", in -> 1e6 * law.metalLossMetres(kelvin(in), seconds(in)));
+        });
+  }
+
+  private static void grain(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
+    AstmE112 e112 = k.grainNumber();
+    all.put("mean-intercept", in -> 1e6 * e112.interceptMetres(in.get("number")));
+    all.put("grain-diameter", in -> 1e6 * e112.diameterMetres(in.get("number")));
+    all.put("grains-per-mm2", in -> e112.grainsPerSquareMillimetre(in.get("number")));
+    all.put("grain-number", in -> e112.number(1e-6 * in.get("micrometres")));
+    ToDoubleFunction<Inputs> lee =
+        in -> k.grainGrowth().metres(in.composition(), kelvin(in), seconds(in));
+    all.put("lee-lee2008-grain", in -> 1e6 * lee.applyAsDouble(in));
+    all.put("lee-lee2008-grain-number", in -> e112.number(lee.applyAsDouble(in)));
+    all.put(
+        "sellars-whiteman1979-grain",
+        in -> 1e6 * k.sellarsGrain().metres(1e-6 * in.get("micrometres"), kelvin(in), seconds(in)));
+  }
+
+  private static void heat(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
+    En1993Steel steel = k.steelHeat();
+    all.put("specific-heat", in -> steel.specificHeat(in.get("celsius")));
+    all.put("conductivity", in -> steel.conductivity(in.get("celsius")));
+    all.put("elongation", in -> 1e3 * steel.elongation(in.get("celsius")));
+    all.put("enthalpy", in -> integral(steel::specificHeat, in.get("from"), in.get("to")) / 1000);
+    all.put(
+        "air-cooling-seconds",
+        in ->
+            k.airCooling()
+                .seconds(
+                    1e-3 * in.get("millimetres"),
+                    Double.POSITIVE_INFINITY,
+                    in.get("from") + 273.15,
+                    in.get("to") + 273.15));
+    all.put(
+        "air-cooling-rate",
+        in ->
+            k.airCooling()
+                .kelvinPerSecond(
+                    1e-3 * in.get("millimetres"), Double.POSITIVE_INFINITY, kelvin(in)));
+  }
+
+  private static double kelvin(Inputs in) {
+    return in.get("celsius") + 273.15;
+  }
+
+  private static double seconds(Inputs in) {
+    return 60 * in.get("minutes");
+  }
+
+  /** Midpoints every 0.01, fine enough for the peak of the specific heat. */
+  private static double integral(DoubleUnaryOperator f, double from, double to) {
+    int steps = (int) Math.round((to - from) * 100);
+    double sum = 0;
+    for (int i = 0; i < steps; i++) {
+      sum += f.applyAsDouble(from + (i + 0.5) * (to - from) / steps);
+    }
+    return sum * (to - from) / steps;
   }
 }

@@ -1,0 +1,70 @@
+package seamsoak.property;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import seamsoak.data.CsvTable;
+import seamsoak.data.DataFolder;
+import seamsoak.data.Fault;
+import seamsoak.source.SourceTable;
+import seamsoak.source.Standing;
+
+class CorrelationTableTest {
+  private static final String HEADER = "correlation,term,coefficient,unit,source,standing,note\n";
+
+  @TempDir Path folder;
+
+  @Test
+  void everyCoefficientNamesAKnownSourceAStandingAndAUnit() {
+    SourceTable sources = SourceTable.load(DataFolder.packed());
+    for (CsvTable.Row row : DataFolder.packed().csv("correlations.csv").rows()) {
+      String place = row.place() + " " + row.text("correlation");
+      assertTrue(
+          sources.find(row.text("source")).isPresent(), () -> place + ": " + row.text("source"));
+      SourceTable.standing(row);
+      assertFalse(row.text("unit").isEmpty(), place);
+    }
+  }
+
+  @Test
+  void aMissingTermIsAFaultThatNamesIt() throws IOException {
+    Coefficients k =
+        table("grange1961-ae1,constant,1333,F,grange1961,seen,\n").of("grange1961-ae1");
+    Fault fault = assertThrows(Fault.class, () -> k.get("Mn"));
+    assertTrue(fault.getMessage().contains("Mn"), fault.getMessage());
+    assertEquals(1333, k.get("constant"));
+  }
+
+  @Test
+  void aDoubledTermIsAFault() throws IOException {
+    CoefficientTable table =
+        table("a,Mn,1,C/wt%,andrews1965,seen,\na,Mn,2,C/wt%,andrews1965,seen,\n");
+    assertThrows(Fault.class, () -> table.of("a"));
+  }
+
+  @Test
+  void anUnknownCorrelationIsAFault() throws IOException {
+    CoefficientTable table = table("a,Mn,1,C/wt%,andrews1965,seen,\n");
+    assertThrows(Fault.class, () -> table.of("b"));
+  }
+
+  @Test
+  void rowsOfUnlikeStandingMakeItPartlySeen() {
+    Correlations k = Correlations.load(DataFolder.packed());
+    assertEquals(Standing.PARTLY, k.andrewsAe3().correlation().standing());
+    assertEquals(Standing.MEMORY, k.leeLeeAccm().correlation().standing());
+    assertEquals(Standing.SEEN, k.vanBohemenMs().correlation().standing());
+  }
+
+  private CoefficientTable table(String rows) throws IOException {
+    Files.writeString(folder.resolve("correlations.csv"), HEADER + rows);
+    return CoefficientTable.load(DataFolder.over(folder));
+  }
+}

@@ -1,0 +1,109 @@
+package seamsoak.property;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import seamsoak.data.DataFolder;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/** What has to hold along a temperature-time curve, whatever the coefficients are. */
+class HistoryTest {
+  private static final Correlations K = Correlations.load(DataFolder.packed());
+  private static final Composition STEEL =
+      Composition.of(Map.of(Element.C, 0.84, Element.MN, 0.75, Element.SI, 0.22));
+  private static final double PLATE = Double.POSITIVE_INFINITY;
+
+  private static double after(double start, double[] seconds, double[] kelvin) {
+    return K.grainGrowth().metresAfter(STEEL, start, seconds, kelvin);
+  }
+
+  @Test
+  void aHoldIsTheIsothermalLaw() {
+    double hold = after(0, new double[] {0, 600}, new double[] {1423, 1423});
+    assertEquals(K.grainGrowth().metres(STEEL, 1423, 600), hold, 1e-12 * hold);
+  }
+
+  @Test
+  void aCurveMayBeTakenInPieces() {
+    double whole = after(0, new double[] {0, 300, 900}, new double[] {1123, 1423, 1423});
+    double first = after(0, new double[] {0, 300}, new double[] {1123, 1423});
+    double second = after(first, new double[] {0, 600}, new double[] {1423, 1423});
+    assertEquals(whole, second, 1e-12 * whole);
+  }
+
+  @Test
+  void aRampDoesNotDependOnItsCorners() {
+    double straight = after(0, new double[] {0, 600}, new double[] {1073, 1473});
+    int n = 4000;
+    double[] seconds = new double[n + 1];
+    double[] kelvin = new double[n + 1];
+    for (int i = 0; i <= n; i++) {
+      seconds[i] = 600.0 * i / n;
+      kelvin[i] = 1073 + 400.0 * i / n;
+    }
+    assertEquals(after(0, seconds, kelvin), straight, 1e-6 * straight);
+  }
+
+  @Test
+  void aLowHeatAfterAHighOneAddsLittle() {
+    double high = after(0, new double[] {0, 600}, new double[] {1473, 1473});
+    double both = after(high, new double[] {0, 600}, new double[] {1073, 1073});
+    assertTrue(both > high && both < 1.01 * high);
+  }
+
+  @Test
+  void noGrowthWithoutTime() {
+    assertEquals(20e-6, after(20e-6, new double[] {0, 0}, new double[] {1423, 1423}), 1e-15);
+    assertEquals(20e-6, K.sellarsGrain().metres(20e-6, 1423, 0), 1e-15);
+  }
+
+  @Test
+  void grainNumberAndInterceptAreInverse() {
+    for (double g = -2; g <= 15; g += 0.5) {
+      assertEquals(g, K.grainNumber().number(K.grainNumber().interceptMetres(g)), 1e-12);
+    }
+  }
+
+  @Test
+  void coolingCurveAddsUpAndFalls() {
+    List<AirCooling.Moment> curve = K.airCooling().curve(0.006, 0.03, 1173.15, 573.15, 25);
+    double seconds = K.airCooling().seconds(0.006, 0.03, 1173.15, 573.15);
+    AirCooling.Moment last = curve.get(curve.size() - 1);
+    assertEquals(seconds, last.seconds(), 1e-4 * seconds);
+    assertEquals(573.15, last.kelvin(), 1e-9);
+    for (int i = 1; i < curve.size(); i++) {
+      assertTrue(curve.get(i).kelvin() < curve.get(i - 1).kelvin());
+      assertTrue(curve.get(i).seconds() > curve.get(i - 1).seconds());
+    }
+  }
+
+  @Test
+  void squareBarCoolsInHalfTheTimeOfAPlate() {
+    double plate = K.airCooling().seconds(0.02, PLATE, 1173.15, 773.15);
+    double bar = K.airCooling().seconds(0.02, 0.02, 1173.15, 773.15);
+    assertEquals(plate / 2, bar, 1e-9 * plate);
+  }
+
+  @Test
+  void nothingCoolsBelowTheAir() {
+    assertEquals(Double.POSITIVE_INFINITY, K.airCooling().seconds(0.006, PLATE, 1173.15, 293.15));
+    assertEquals(0, K.airCooling().seconds(0.006, PLATE, 773.15, 773.15));
+  }
+
+  @Test
+  void squaresOfMetalLostAddUp() {
+    double once = K.steelScaling().metalLossMetres(1473, 600);
+    double half = K.steelScaling().metalLossMetres(1473, 300);
+    assertEquals(once * once, 2 * half * half, 1e-12 * once * once);
+  }
+
+  @Test
+  void austeniteIsAllThereAboveMs() {
+    assertEquals(1, K.koistinenMarburger().retained(200, 250));
+    assertEquals(1, K.vanBohemenRetained().retained(STEEL, 200, 250));
+  }
+}
