@@ -14,6 +14,12 @@ public final class Fault extends RuntimeException {
     this.place = place;
   }
 
+  /** For a sentence that already says what was found and what is expected. */
+  public Fault(Place place, String sentence) {
+    super(place + ": " + sentence);
+    this.place = place;
+  }
+
   public Place place() {
     return place;
   }
