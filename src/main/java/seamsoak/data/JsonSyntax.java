@@ -33,7 +33,7 @@ final class JsonSyntax {
   static Fault fault(Place place, String message) {
     Matcher m = CULPRIT.matcher(message);
     String found =
-        m.find() ? "'" + shown(m.group(1)) + "' does not belong here" : "this is not JSON";
+        m.find() ? "'" + Fault.shown(m.group(1)) + "' does not belong here" : "this is not JSON";
     String cure = "check quotes, commas and brackets";
     for (Map.Entry<String, String> e : CURES.entrySet()) {
       if (message.contains(e.getKey())) {
@@ -42,11 +42,5 @@ final class JsonSyntax {
       }
     }
     return new Fault(place, found, cure);
-  }
-
-  /** The user's text, short and printable. */
-  static String shown(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}", "?");
-    return plain.length() > 40 ? plain.substring(0, 40) + "..." : plain;
   }
 }

@@ -102,7 +102,7 @@ public final class JsonTree {
       if (earlier != null) {
         throw new Fault(
             place,
-            "the key '" + JsonSyntax.shown(key) + "' stands twice",
+            "the key '" + Fault.shown(key) + "' stands twice",
             "it already stands in line " + earlier.place().line() + "; keep one");
       }
       members.put(key, new JsonValue.Member(place, value(parser.nextToken())));
@@ -133,7 +133,7 @@ public final class JsonTree {
     double value = Double.parseDouble(digits);
     if (!Double.isFinite(value)) {
       throw new Fault(
-          place, "the number " + JsonSyntax.shown(digits) + " is too large", "write a smaller one");
+          place, "the number " + Fault.shown(digits) + " is too large", "write a smaller one");
     }
     return new JsonValue.NumberValue(place, value, digits);
   }
