@@ -7,9 +7,9 @@ import seamsoak.unit.TimeSpan;
 /**
  * What the smith allows for the soak that is to be found.
  *
- * @param most the longest he would hold it, if stated
+ * @param most the longest that would be held, if stated
  * @param outside what the outer faces meet, if stated
- * @param highest the hottest his fire or his nerve allows, if stated
+ * @param highest the hottest that would be used, if stated
  */
 public record SoakWish(
     Optional<TimeSpan> most, Optional<Exposure> outside, Optional<Temperature> highest) {

@@ -16,7 +16,7 @@ public sealed interface Step {
    * @param number counted from 1
    * @param place where it stands in the file
    * @param seen what the smith saw after it, if stated
-   * @param note his own words, if any
+   * @param note words of the smith's own, if any
    */
   record Mark(int number, Place place, Optional<Seen> seen, Optional<String> note) {}
 

@@ -255,7 +255,7 @@ class BadBilletTest {
       file.setLength(100L << 20);
     }
     assertTimeoutPreemptively(
-        Duration.ofMillis(500),
+        Duration.ofSeconds(1),
         () ->
             assertTrue(
                 said(huge)
