@@ -2,6 +2,7 @@ package seamsoak.billet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import seamsoak.carbon.Strip;
 
 /**
@@ -9,18 +10,10 @@ import seamsoak.carbon.Strip;
  *
  * @param across pieces side by side
  * @param high pieces on top of each other
- * @param turned which pieces are given a quarter turn about their length
+ * @param turn which pieces are given a quarter turn about their length
  * @param kerfMetres lost in each cut
  */
-record Restacking(int across, int high, Turned turned, double kerfMetres) {
-  /** Which pieces are turned. */
-  enum Turned {
-    NONE,
-    /** Every other one, checkerboard. */
-    ALTERNATE,
-    ALL
-  }
-
+record Restacking(int across, int high, Turn turn, double kerfMetres) {
   /** How far from square a bar may be whose pieces are turned. */
   private static final double SQUARE_WITHIN = 0.02;
 
@@ -33,10 +26,10 @@ record Restacking(int across, int high, Turned turned, double kerfMetres) {
   Workpiece of(Workpiece bar, int step, Resolution resolution) {
     Size s = bar.size();
     double ratio = s.widthMetres() / s.thicknessMetres();
-    if (turned != Turned.NONE && Math.abs(ratio - 1) > SQUARE_WITHIN) {
+    if (turn != Turn.NONE && Math.abs(ratio - 1) > SQUARE_WITHIN) {
       throw new IllegalArgumentException(
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "pieces of a bar %.1f x %.1f mm cannot be turned and lie flush",
               s.widthMetres() * 1e3,
               s.thicknessMetres() * 1e3));
@@ -46,16 +39,16 @@ record Restacking(int across, int high, Turned turned, double kerfMetres) {
     if (length <= 0) {
       throw new IllegalArgumentException(
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "a bar %.1f mm long does not give %d pieces with cuts of %.1f mm",
               s.lengthMetres() * 1e3,
               pieces,
               kerfMetres * 1e3));
     }
-    Workpiece piece = turned == Turned.ALL ? quarterTurned(bar) : bar;
+    Workpiece piece = turn == Turn.ALL ? quarterTurned(bar) : bar;
     Strip side = Workpiece.face(piece.widthSkin(), 0, resolution);
     Strip top = Workpiece.face(piece.thicknessSkin(), 0, resolution);
-    boolean mixed = turned == Turned.ALTERNATE;
+    boolean mixed = turn == Turn.ALTERNATE;
     List<Joint> joints = new ArrayList<>();
     String name = "restack " + step;
     if (across > 1) {

@@ -1,5 +1,6 @@
 package seamsoak.billet;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -85,7 +86,7 @@ record Tiling(
     double core = inward.ratio(inward.cells() - 1);
     double[] cells = resolution.oneEnd(sliceMetres / 2).cells(sliceMetres / 2);
     double[] ratio = new double[cells.length];
-    java.util.Arrays.fill(ratio, core);
+    Arrays.fill(ratio, core);
     return Strip.of(bar.body(), cells, ratio);
   }
 }

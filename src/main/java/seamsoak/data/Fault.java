@@ -14,6 +14,18 @@ public final class Fault extends RuntimeException {
     this.place = place;
   }
 
+  /** For a sentence that already says what was found and what is expected. */
+  public Fault(Place place, String sentence) {
+    super(place + ": " + sentence);
+    this.place = place;
+  }
+
+  /** The user's text as a sentence may repeat it: printable, and cut when it is long. */
+  public static String shown(String text) {
+    String plain = text.replaceAll("\\p{Cntrl}", "?");
+    return plain.length() > 40 ? plain.substring(0, 40) + "..." : plain;
+  }
+
   public Place place() {
     return place;
   }

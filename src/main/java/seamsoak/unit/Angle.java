@@ -1,12 +1,40 @@
 package seamsoak.unit;
 
-/** To be completed: parse and format. */
+/**
+ * An angle.
+ *
+ * @param radians may be negative; what people write may not
+ */
 public record Angle(double radians) {
+  private static final Accepted ACCEPTED = new Accepted("an angle such as 45 deg or 45°");
+
+  public Angle {
+    Accepted.finite(radians);
+  }
+
   public static Angle ofDegrees(double degrees) {
     return new Angle(Math.toRadians(degrees));
   }
 
+  /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
+  public static Angle parse(String text) {
+    Amount amount = Amount.read(text, ACCEPTED);
+    switch (amount.unit()) {
+      case "deg", "deg.", "°", "degree", "degrees" -> {}
+      default -> throw ACCEPTED.refuseUnit(text, amount.unit());
+    }
+    if (amount.value() < 0 || amount.value() > 360) {
+      throw ACCEPTED.refuse(text, "is not between 0 and 360 deg");
+    }
+    return ofDegrees(amount.value());
+  }
+
   public double degrees() {
     return Math.toDegrees(radians);
+  }
+
+  /** To a tenth of a degree, the same in every system. */
+  public String format(UnitSystem units) {
+    return Decimals.upTo(degrees(), 1) + " deg";
   }
 }

@@ -1,9 +1,43 @@
 package seamsoak.unit;
 
-/** To be completed: parse and format. */
+/**
+ * A temperature.
+ *
+ * @param kelvin at least 0
+ */
 public record Temperature(double kelvin) {
+  private static final Accepted ACCEPTED =
+      new Accepted("a temperature such as 2150 F, 1500 °F, 1177 C or 1450 K");
+  private static final double HIGHEST_CELSIUS = 3000;
+
+  public Temperature {
+    if (Accepted.finite(kelvin) < 0) {
+      throw new IllegalArgumentException(kelvin + " K is below absolute zero");
+    }
+  }
+
   public static Temperature ofCelsius(double celsius) {
-    return new Temperature(celsius + 273.15);
+    return new Temperature(TemperatureScale.CELSIUS.kelvin(celsius));
+  }
+
+  public static Temperature ofFahrenheit(double fahrenheit) {
+    return new Temperature(TemperatureScale.FAHRENHEIT.kelvin(fahrenheit));
+  }
+
+  /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
+  public static Temperature parse(String text) {
+    Amount amount = Amount.read(text, ACCEPTED);
+    TemperatureScale scale =
+        TemperatureScale.of(amount.unit())
+            .orElseThrow(() -> ACCEPTED.refuseUnit(text, amount.unit()));
+    double kelvin = scale.kelvin(amount.value());
+    if (kelvin < 0) {
+      throw ACCEPTED.refuse(text, "is below absolute zero");
+    }
+    if (kelvin > TemperatureScale.CELSIUS.kelvin(HIGHEST_CELSIUS)) {
+      throw ACCEPTED.refuse(text, "is hotter than any fire for steel");
+    }
+    return new Temperature(kelvin);
   }
 
   public double celsius() {
@@ -11,6 +45,17 @@ public record Temperature(double kelvin) {
   }
 
   public double fahrenheit() {
-    return celsius() * 1.8 + 32;
+    return kelvin * 1.8 - 459.67;
+  }
+
+  /** As a shop can hold it: to the nearest 5 F or 5 C. */
+  public String format(UnitSystem units) {
+    return units.show(
+        Decimals.nearest(fahrenheit(), 5) + " F", Decimals.nearest(celsius(), 5) + " C");
+  }
+
+  /** For tables: degrees Celsius with that many decimals and no unit. */
+  public String inCelsius(int decimals) {
+    return Decimals.fixed(celsius(), decimals);
   }
 }

@@ -5,5 +5,14 @@ public enum UnitSystem {
   US,
   METRIC,
   /** US first, metric in parentheses. */
-  BOTH
+  BOTH;
+
+  /** The one of two wordings that this system shows, or both. */
+  public String show(String us, String metric) {
+    return switch (this) {
+      case US -> us;
+      case METRIC -> metric;
+      case BOTH -> us + " (" + metric + ")";
+    };
+  }
 }

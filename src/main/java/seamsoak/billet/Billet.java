@@ -1,0 +1,45 @@
+package seamsoak.billet;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.unit.Percent;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * A billet file as written: the stack, what is done to it, and what is asked.
+ *
+ * @param name as stated, or the name of the file
+ * @param stack the pieces before the first weld
+ * @param steps in their order, at least one
+ * @param soak what is allowed for the soak
+ * @param shown the face the pattern will be looked at on, if stated
+ * @param visible from when a line counts
+ * @param covered how far the fire reaches a covered face, of an open one, if stated
+ */
+public record Billet(
+    String name,
+    Stack stack,
+    List<Step> steps,
+    SoakWish soak,
+    Optional<Face> shown,
+    Visible visible,
+    Optional<Percent> covered) {
+  public Billet {
+    steps = List.copyOf(steps);
+  }
+
+  /** The share stated, or the default. */
+  public Percent coveredTaken() {
+    return covered.orElse(Defaults.COVERED);
+  }
+
+  /** Everything that was assumed because the file does not say it, one sentence each. */
+  public List<String> defaults(UnitSystem units) {
+    return Defaults.taken(this, units);
+  }
+
+  /** The same in both systems of units. */
+  public List<String> defaults() {
+    return defaults(UnitSystem.BOTH);
+  }
+}

@@ -1,0 +1,105 @@
+package seamsoak.billet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import seamsoak.unit.Length;
+import seamsoak.unit.Percent;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
+
+/** What is assumed where a billet file says nothing, and the sentences that own up to it. */
+public final class Defaults {
+  public static final TimeSpan RISE = TimeSpan.ofMinutes(5);
+  public static final Cooling COOL = Cooling.AIR;
+  public static final Exposure FACES = Exposure.COVERED;
+  public static final Exposure OUTSIDE = Exposure.OPEN;
+  public static final Length SKIN = new Length(0);
+  public static final Turn TURN = Turn.NONE;
+  public static final Length KERF = Length.ofMillimetres(2);
+  public static final Length TILE_GRIND = new Length(0);
+  public static final Length UNJACKET_DEPTH = new Length(0);
+  public static final Coating COATING = Coating.UNKNOWN;
+  public static final TimeSpan MOST_SOAK = TimeSpan.ofMinutes(60);
+  public static final Exposure SOAK_OUTSIDE = Exposure.COVERED;
+  public static final Percent VISIBLE_DIP = new Percent(0.10);
+  public static final Length VISIBLE_WIDTH = Length.ofMillimetres(0.10);
+  public static final Percent COVERED = new Percent(50);
+
+  private final UnitSystem units;
+  private final List<String> sentences = new ArrayList<>();
+
+  private Defaults(UnitSystem units) {
+    this.units = units;
+  }
+
+  static List<String> taken(Billet billet, UnitSystem units) {
+    Defaults defaults = new Defaults(units);
+    defaults.stack(billet.stack());
+    billet.steps().forEach(defaults::step);
+    defaults.rest(billet);
+    return List.copyOf(defaults.sentences);
+  }
+
+  private void stack(Stack stack) {
+    say(stack.skin().isEmpty(), "stack", "no skin on the stock (default)");
+  }
+
+  private void step(Step step) {
+    String title = step.title();
+    List<Heat> heats = step.heats();
+    if (step instanceof Step.Weld weld) {
+      judged(weld.faces().isEmpty(), title, "faces to be joined " + word(FACES));
+    }
+    judged(!heats.isEmpty() && step.outside().isEmpty(), title, "outer faces " + word(OUTSIDE));
+    judged(heats.stream().anyMatch(h -> h.rise().isEmpty()), title, "rise " + RISE.format(units));
+    boolean cools = step instanceof Step.Soak || step instanceof Step.Normalize;
+    judged(
+        cools && heats.stream().anyMatch(h -> h.cool().isEmpty()), title, "cools in " + word(COOL));
+    if (step instanceof Step.Restack restack) {
+      say(restack.turn().isEmpty(), title, "no piece turned (default)");
+      judged(restack.kerf().isEmpty(), title, "kerf " + KERF.format(units));
+    } else if (step instanceof Step.Tile tile) {
+      say(tile.grind().isEmpty(), title, "nothing ground off before closing (default)");
+      judged(tile.kerf().isEmpty(), title, "kerf " + KERF.format(units));
+      say(tile.count().isEmpty(), title, "as many slices as the bar gives (default)");
+      boolean coatingUnknown = tile.jacket().filter(j -> j.coating().isEmpty()).isPresent();
+      say(coatingUnknown, title, "coating of the jacket unknown (default)");
+    } else if (step instanceof Step.Unjacket unjacket) {
+      say(unjacket.depth().isEmpty(), title, "only the jacket ground off (default)");
+    }
+  }
+
+  private void rest(Billet billet) {
+    SoakWish soak = billet.soak();
+    judged(soak.most().isEmpty(), "soak", "at most " + MOST_SOAK.format(units));
+    judged(soak.outside().isEmpty(), "soak", "outer faces " + word(SOAK_OUTSIDE));
+    Visible visible = billet.visible();
+    judged(
+        visible.dip().isEmpty(),
+        "lines",
+        "visible from " + VISIBLE_DIP.format(units) + " of carbon missing");
+    judged(
+        visible.width().isEmpty(),
+        "lines",
+        "visible from " + VISIBLE_WIDTH.format(units) + " in width");
+    judged(
+        billet.covered().isEmpty(),
+        "covered faces",
+        "reached by the fire " + COVERED.format(units) + " as much as open ones");
+  }
+
+  private void judged(boolean taken, String where, String what) {
+    say(taken, where, what + " (default, judgement)");
+  }
+
+  private void say(boolean taken, String where, String what) {
+    if (taken) {
+      sentences.add(where + ": " + what);
+    }
+  }
+
+  private static String word(Enum<?> choice) {
+    return choice.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,156 @@
+package seamsoak.billet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import seamsoak.carbon.Edge;
+import seamsoak.carbon.Metal;
+import seamsoak.carbon.StripSolver;
+import seamsoak.carbon.Surroundings;
+import seamsoak.heat.HeatCurve;
+import seamsoak.property.AirCooling;
+import seamsoak.property.Correlations;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+import seamsoak.steel.Limits;
+import seamsoak.steel.Steel;
+
+/** What the walk works with: metals, the fire, the solver, all under one set of assumptions. */
+public final class Shop {
+  /** Where a rise into the fire begins and where forging leaves off, K. */
+  public static final double DULL_KELVIN = 850 + 273.15;
+
+  /** Where steel no longer glows in shade, K. */
+  public static final double BLACK_KELVIN = 480 + 273.15;
+
+  private static final double COOLING_STEP_KELVIN = 25;
+  private static final double FURNACE_KELVIN_PER_SECOND = 50.0 / 3600;
+
+  private final Correlations correlations;
+  private final Assumptions assumptions;
+  private final Resolution resolution;
+  private final StripSolver solver;
+  private final Map<Steel, Metal> metals = new HashMap<>();
+
+  public Shop(Correlations correlations, Assumptions assumptions, Resolution resolution) {
+    this.correlations = correlations;
+    this.assumptions = assumptions;
+    this.resolution = resolution;
+    this.solver =
+        new StripSolver(
+            new Surroundings(
+                kelvin ->
+                    Math.exp(
+                        correlations
+                            .scaledSurface()
+                            .lnActivity(kelvin, assumptions.carbonMonoxideAtm())),
+                this::scaling),
+            resolution.relativeTolerance());
+  }
+
+  private double scaling(double kelvin) {
+    double steel = correlations.steelScaling().squareMetresPerSecond(kelvin);
+    double iron = correlations.ironScaling().squareMetresPerSecond(kelvin);
+    return steel * Math.pow(iron / steel, assumptions.ironShare());
+  }
+
+  public Correlations correlations() {
+    return correlations;
+  }
+
+  public Assumptions assumptions() {
+    return assumptions;
+  }
+
+  public Resolution resolution() {
+    return resolution;
+  }
+
+  public StripSolver solver() {
+    return solver;
+  }
+
+  /** A steel with the carbon these assumptions give it. */
+  public Metal metal(Steel steel) {
+    return metals.computeIfAbsent(
+        steel, s -> Metal.of(correlations, s.id(), analysis(s), assumptions.mobilityFactor()));
+  }
+
+  /** Analysis of a steel with its carbon moved within the grade's limits. */
+  Composition analysis(Steel steel) {
+    double place = assumptions.carbonPlace();
+    double typical = steel.analysis().carbon();
+    Limits limits = steel.limits(Element.C);
+    double end = place < 0 ? limits.min().orElse(typical) : limits.max().orElse(typical);
+    return steel.analysis().with(Element.C, typical + Math.abs(place) * (end - typical));
+  }
+
+  /** The mean of a stack's steels by thickness. */
+  Metal body(Stack stack) {
+    Composition mean = analysis(stack.steel(0));
+    double so = stack.thickness(0).metres();
+    boolean pure = true;
+    for (int i = 1; i < stack.layers(); i++) {
+      double next = stack.thickness(i).metres();
+      mean = mean.mix(analysis(stack.steel(i)), so / (so + next));
+      so += next;
+      pure &= stack.steel(i).equals(stack.steel(0));
+    }
+    return pure
+        ? metal(stack.steel(0))
+        : Metal.of(correlations, "body", mean, assumptions.mobilityFactor());
+  }
+
+  Edge edge(Exposure exposure) {
+    return switch (exposure) {
+      case OPEN -> Edge.OPEN;
+      case COVERED -> new Edge(assumptions.coveredShare());
+      case SEALED -> Edge.SEALED;
+    };
+  }
+
+  /** One stay in the fire: a rise from dull heat, then the hold. */
+  HeatCurve curve(Heat heat) {
+    return HeatCurve.riseAndHold(
+        DULL_KELVIN,
+        heat.at().kelvin() + assumptions.kelvinOff(),
+        heat.riseTaken().seconds() * assumptions.timeFactor(),
+        heat.hold().seconds() * assumptions.timeFactor());
+  }
+
+  /** Cooling of a section from a temperature to black; nothing when it is black already. */
+  public HeatCurve cooling(Cooling in, Size size, double fromKelvin) {
+    if (fromKelvin <= BLACK_KELVIN) {
+      return new HeatCurve(List.of());
+    }
+    return switch (in) {
+      case AIR -> {
+        List<HeatCurve.Segment> parts = new ArrayList<>();
+        List<AirCooling.Moment> moments =
+            correlations
+                .airCooling()
+                .curve(
+                    size.thicknessMetres(),
+                    size.widthMetres(),
+                    fromKelvin,
+                    BLACK_KELVIN,
+                    COOLING_STEP_KELVIN);
+        for (int i = 1; i < moments.size(); i++) {
+          AirCooling.Moment a = moments.get(i - 1);
+          AirCooling.Moment b = moments.get(i);
+          parts.add(new HeatCurve.Segment(a.kelvin(), b.kelvin(), b.seconds() - a.seconds()));
+        }
+        yield new HeatCurve(parts);
+      }
+      case FURNACE ->
+          new HeatCurve(
+              List.of(
+                  new HeatCurve.Segment(
+                      fromKelvin,
+                      BLACK_KELVIN,
+                      (fromKelvin - BLACK_KELVIN) / FURNACE_KELVIN_PER_SECOND)));
+      case QUENCH -> new HeatCurve(List.of(new HeatCurve.Segment(fromKelvin, BLACK_KELVIN, 1)));
+    };
+  }
+}

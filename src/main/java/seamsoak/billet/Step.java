@@ -1,0 +1,164 @@
+package seamsoak.billet;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import seamsoak.data.Place;
+import seamsoak.unit.Angle;
+import seamsoak.unit.Length;
+
+/** One thing done to the billet, as the file says it; what is not stated is empty. */
+public sealed interface Step {
+  /**
+   * What every step has.
+   *
+   * @param number counted from 1
+   * @param place where it stands in the file
+   * @param seen what the smith saw after it, if stated
+   * @param note words of the smith's own, if any
+   */
+  record Mark(int number, Place place, Optional<Seen> seen, Optional<String> note) {}
+
+  Mark mark();
+
+  /** Its word in the file, such as {@code weld}. */
+  default String name() {
+    return getClass().getSimpleName().toLowerCase(Locale.ROOT);
+  }
+
+  default Place place() {
+    return mark().place();
+  }
+
+  /** Number and name, such as {@code step 1 weld}. */
+  default String title() {
+    return "step " + mark().number() + " " + name();
+  }
+
+  /** Its heats; none for work at the bench. */
+  default List<Heat> heats() {
+    return List.of();
+  }
+
+  /** What the outer faces meet in its heats, if stated. */
+  default Optional<Exposure> outside() {
+    return Optional.empty();
+  }
+
+  /** The exposure stated, or the default. */
+  default Exposure outsideTaken() {
+    return outside().orElse(Defaults.OUTSIDE);
+  }
+
+  /** Faces are joined in the first heat, at {@code faces} until then. */
+  record Weld(Mark mark, List<Heat> heats, Optional<Exposure> faces, Optional<Exposure> outside)
+      implements Step {
+    public Weld {
+      heats = List.copyOf(heats);
+    }
+
+    /** The exposure stated, or the default. */
+    public Exposure facesTaken() {
+      return faces.orElse(Defaults.FACES);
+    }
+  }
+
+  /** Forging to a section. */
+  record Draw(
+      Mark mark, Length thickness, Length width, List<Heat> heats, Optional<Exposure> outside)
+      implements Step {
+    public Draw {
+      heats = List.copyOf(heats);
+    }
+  }
+
+  /** Pressing to a thickness; without a width it spreads equally in length and width. */
+  record Press(
+      Mark mark,
+      Length thickness,
+      Optional<Length> width,
+      List<Heat> heats,
+      Optional<Exposure> outside)
+      implements Step {
+    public Press {
+      heats = List.copyOf(heats);
+    }
+  }
+
+  /** Rolling to a thickness at constant width. */
+  record Roll(Mark mark, Length thickness, List<Heat> heats, Optional<Exposure> outside)
+      implements Step {
+    public Roll {
+      heats = List.copyOf(heats);
+    }
+  }
+
+  /** Taking a depth off every outer face. */
+  record Grind(Mark mark, Length depth) implements Step {}
+
+  /** Cutting the length into pieces and stacking them. */
+  record Restack(Mark mark, int across, int high, Optional<Turn> turn, Optional<Length> kerf)
+      implements Step {
+    /** The turn stated, or the default. */
+    public Turn turnTaken() {
+      return turn.orElse(Defaults.TURN);
+    }
+
+    /** The kerf stated, or the default. */
+    public Length kerfTaken() {
+      return kerf.orElse(Defaults.KERF);
+    }
+  }
+
+  /**
+   * Slicing the bar at an angle and laying the slices flat.
+   *
+   * @param angle between the cut and the bar's length
+   * @param slice thickness square to the cut
+   * @param grind depth taken off the faces that will meet, if stated
+   * @param kerf width of the cut, if stated
+   * @param count how many slices; when not stated, as many as the bar gives
+   */
+  record Tile(
+      Mark mark,
+      Angle angle,
+      Length slice,
+      Optional<Length> grind,
+      Optional<Length> kerf,
+      OptionalInt count,
+      Optional<Jacket> jacket)
+      implements Step {
+    /** The depth stated, or the default. */
+    public Length grindTaken() {
+      return grind.orElse(Defaults.TILE_GRIND);
+    }
+
+    /** The kerf stated, or the default. */
+    public Length kerfTaken() {
+      return kerf.orElse(Defaults.KERF);
+    }
+  }
+
+  /** Grinding the jacket off, and a depth of the metal below it. */
+  record Unjacket(Mark mark, Optional<Length> depth) implements Step {
+    /** The depth stated, or the default. */
+    public Length depthTaken() {
+      return depth.orElse(Defaults.UNJACKET_DEPTH);
+    }
+  }
+
+  record Soak(Mark mark, List<Heat> heats, Optional<Exposure> outside) implements Step {
+    public Soak {
+      heats = List.copyOf(heats);
+    }
+  }
+
+  record Normalize(Mark mark, List<Heat> heats, Optional<Exposure> outside) implements Step {
+    public Normalize {
+      heats = List.copyOf(heats);
+    }
+  }
+
+  record Cool(Mark mark, Cooling in) implements Step {}
+}

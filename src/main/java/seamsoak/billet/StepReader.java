@@ -1,0 +1,200 @@
+package seamsoak.billet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import seamsoak.data.Fault;
+import seamsoak.data.JsonValue;
+import seamsoak.unit.Length;
+
+/** Reads the steps of a billet in their order. */
+final class StepReader {
+  private static final int MOST_PIECES = 1000;
+  private static final List<String> HEAT_KEYS = List.of("at", "for", "times", "rise", "cool");
+  private static final Pattern SEAMS = Pattern.compile("(layers|restack|tile)(?: ([0-9]{1,3}))?");
+
+  /** The keys of each step besides those that all have, in the order an error shows them. */
+  private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
+
+  static {
+    KEYS.put("weld", List.of("heats", "faces", "outside"));
+    KEYS.put("draw", List.of("thickness", "width", "heats", "outside"));
+    KEYS.put("press", List.of("thickness", "width", "heats", "outside"));
+    KEYS.put("roll", List.of("thickness", "heats", "outside"));
+    KEYS.put("grind", List.of("depth"));
+    KEYS.put("restack", List.of("across", "high", "turn", "kerf"));
+    KEYS.put("tile", List.of("angle", "slice", "grind", "kerf", "count", "jacket"));
+    KEYS.put("unjacket", List.of("depth"));
+    KEYS.put("soak", List.of("heats", "outside"));
+    KEYS.put("normalize", List.of("heats", "outside"));
+    KEYS.put("cool", List.of("in"));
+  }
+
+  private final SteelReader steels;
+  private final List<Step> before = new ArrayList<>();
+
+  private StepReader(SteelReader steels) {
+    this.steels = steels;
+  }
+
+  /** Reads the whole list; one reader per file, since a step may speak of those before it. */
+  static Fields.Reader<Step> inOrder(SteelReader steels) {
+    StepReader reader = new StepReader(steels);
+    return (value, name) -> {
+      Step step = reader.step(value);
+      reader.before.add(step);
+      return step;
+    };
+  }
+
+  private Step step(JsonValue value) {
+    int number = before.size() + 1;
+    Fields any = Fields.of(value, "step " + number);
+    String name = any.required("do", (v, key) -> Values.word(v, key, List.copyOf(KEYS.keySet())));
+    List<String> keys =
+        Stream.of(List.of("do"), KEYS.get(name), List.of("seen", "note"))
+            .flatMap(List::stream)
+            .toList();
+    Fields f = Fields.of(value, "step " + number + " " + name, keys);
+    Step.Mark mark =
+        new Step.Mark(
+            number,
+            f.place(),
+            f.optional("seen", (v, key) -> seen(v, number, name)),
+            f.optional("note", Values::text));
+    return switch (name) {
+      case "weld" -> new Step.Weld(mark, heats(f), f.optional("faces", exposure()), outside(f));
+      case "draw" ->
+          new Step.Draw(
+              mark, thickness(f), f.required("width", Values::size), heats(f), outside(f));
+      case "press" ->
+          new Step.Press(
+              mark, thickness(f), f.optional("width", Values::size), heats(f), outside(f));
+      case "roll" -> new Step.Roll(mark, thickness(f), heats(f), outside(f));
+      case "grind" -> new Step.Grind(mark, f.required("depth", Values::size));
+      case "restack" -> restack(f, mark);
+      case "tile" -> tile(f, mark);
+      case "unjacket" -> new Step.Unjacket(mark, f.optional("depth", Values::depth));
+      case "soak" -> new Step.Soak(mark, heats(f), outside(f));
+      case "normalize" -> new Step.Normalize(mark, heats(f), outside(f));
+      case "cool" -> new Step.Cool(mark, f.required("in", Values.choice(Cooling.class)));
+      default -> throw new IllegalStateException(name);
+    };
+  }
+
+  private static Step restack(Fields f, Step.Mark mark) {
+    int across = f.required("across", Values.count(1, MOST_PIECES));
+    int high = f.required("high", Values.count(1, MOST_PIECES));
+    int pieces = across * high;
+    if (pieces < 2 || pieces > MOST_PIECES) {
+      throw new Fault(
+          f.place("across"),
+          across + " across by " + high + " high makes " + pieces + " pieces",
+          "a restack has 2 to " + MOST_PIECES);
+    }
+    return new Step.Restack(
+        mark,
+        across,
+        high,
+        f.optional("turn", Values.choice(Turn.class)),
+        f.optional("kerf", Values::depth));
+  }
+
+  private Step tile(Fields f, Step.Mark mark) {
+    return new Step.Tile(
+        mark,
+        f.required("angle", Values::cut),
+        f.required("slice", Values::size),
+        f.optional("grind", Values::depth),
+        f.optional("kerf", Values::depth),
+        f.optional("count", Values.count(2, MOST_PIECES))
+            .map(OptionalInt::of)
+            .orElse(OptionalInt.empty()),
+        f.optional("jacket", this::jacket));
+  }
+
+  private Jacket jacket(JsonValue value, String name) {
+    Fields f = Fields.of(value, name, List.of("steel", "thickness", "coating"));
+    return new Jacket(
+        f.required("steel", steels),
+        thickness(f),
+        f.optional("coating", Values.choice(Coating.class)));
+  }
+
+  private static List<Heat> heats(Fields f) {
+    return f.required("heats", Values.list(100, StepReader::heat));
+  }
+
+  private static Heat heat(JsonValue value, String name) {
+    Fields f = Fields.of(value, "a heat", HEAT_KEYS);
+    return new Heat(
+        f.required("at", Values::temperature),
+        f.required("for", Values::time),
+        f.optional("times", Values.count(1, 100)).orElse(1),
+        f.optional("rise", Values::time),
+        f.optional("cool", Values.choice(Cooling.class)));
+  }
+
+  private static Length thickness(Fields f) {
+    return f.required("thickness", Values::size);
+  }
+
+  private static Optional<Exposure> outside(Fields f) {
+    return f.optional("outside", exposure());
+  }
+
+  private static Fields.Reader<Exposure> exposure() {
+    return Values.choice(Exposure.class);
+  }
+
+  private Seen seen(JsonValue value, int number, String name) {
+    Fields f = Fields.of(value, "seen", List.of("seams", "line", "width"));
+    Matcher seams = f.required("seams", StepReader::seams);
+    Seen.Seams kind = Seen.Seams.valueOf(seams.group(1).toUpperCase(Locale.ROOT));
+    OptionalInt made =
+        seams.group(2) == null
+            ? OptionalInt.empty()
+            : OptionalInt.of(Integer.parseInt(seams.group(2)));
+    if (kind != Seen.Seams.LAYERS && !exists(seams.group(1), made, number, name)) {
+      throw new Fault(
+          f.place("seams"),
+          "seams is '" + seams.group() + "' but no such step comes before",
+          "name seams that exist by then");
+    }
+    Seen.Look line = f.required("line", Values.choice(Seen.Look.class));
+    Optional<Length> width = f.optional("width", Values::size);
+    if (line == Seen.Look.NONE && width.isPresent()) {
+      throw new Fault(
+          f.place("width"), "width is given for a line that was not seen", "leave it out");
+    }
+    return new Seen(kind, made, line, width);
+  }
+
+  private static Matcher seams(JsonValue value, String name) {
+    Matcher m = SEAMS.matcher(value instanceof JsonValue.TextValue text ? text.text() : "");
+    if (!m.matches()) {
+      throw new Fault(
+          value.place(),
+          name + " is " + Values.described(value),
+          "it is layers, restack or tile, with the number of its step if there are several, such as"
+              + " \"restack 4\"");
+    }
+    return m;
+  }
+
+  /** Whether the step that made the seams comes before, or is this one. */
+  private boolean exists(String kind, OptionalInt made, int number, String name) {
+    boolean here = kind.equals(name) && made.orElse(number) == number;
+    return here
+        || before.stream()
+            .anyMatch(
+                s -> s.name().equals(kind) && made.orElse(s.mark().number()) == s.mark().number());
+  }
+}

@@ -1,0 +1,158 @@
+package seamsoak.data;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads a JSON file, comments allowed, into values that know their places. */
+public final class JsonTree {
+  private static final int DEEPEST = 32;
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder().enable(JsonReadFeature.ALLOW_JAVA_COMMENTS).build();
+
+  private final String file;
+  private final JsonParser parser;
+
+  /** The places of the objects and lists that are open while reading, innermost first. */
+  private final Deque<Place> open = new ArrayDeque<>();
+
+  private JsonTree(String file, JsonParser parser) {
+    this.file = file;
+    this.parser = parser;
+  }
+
+  /** Reads a file of at most 1 MB; {@link Fault} for anything that is not one JSON value. */
+  public static JsonValue read(String fileName, Path path) {
+    return parse(fileName, TextFile.read(fileName, path));
+  }
+
+  /** Reads a stream to its end, which must come within 1 MB. */
+  public static JsonValue read(String fileName, InputStream in) {
+    try {
+      return parse(fileName, TextFile.read(fileName, in));
+    } catch (IOException e) {
+      throw new Fault(
+          Place.of(fileName), "it cannot be read (" + e.getMessage() + ")", "give a readable file");
+    }
+  }
+
+  private static JsonValue parse(String file, String text) {
+    try (JsonParser parser = FACTORY.createParser(text)) {
+      JsonTree tree = new JsonTree(file, parser);
+      try {
+        return tree.whole();
+      } catch (JsonEOFException e) {
+        throw tree.endsEarly();
+      } catch (JsonProcessingException e) {
+        throw JsonSyntax.fault(tree.place(e.getLocation()), e.getOriginalMessage());
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // text in memory cannot fail to be read
+    }
+  }
+
+  private JsonValue whole() throws IOException {
+    JsonToken first = parser.nextToken();
+    if (first == null) {
+      throw new Fault(Place.of(file), "it holds only comments", "write JSON between braces");
+    }
+    JsonValue root = value(first);
+    if (parser.nextToken() != null) {
+      throw new Fault(
+          place(), "there is more after the end of the JSON", "remove it or move it inside");
+    }
+    return root;
+  }
+
+  private JsonValue value(JsonToken token) throws IOException {
+    Place place = place();
+    return switch (token) {
+      case START_OBJECT -> new JsonValue.ObjectValue(place, members(place));
+      case START_ARRAY -> new JsonValue.ListValue(place, items(place));
+      case VALUE_STRING -> new JsonValue.TextValue(place, parser.getText());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(place, parser.getText());
+      case VALUE_TRUE, VALUE_FALSE ->
+          new JsonValue.BooleanValue(place, token == JsonToken.VALUE_TRUE);
+      default -> new JsonValue.NullValue(place);
+    };
+  }
+
+  private Map<String, JsonValue.Member> members(Place start) throws IOException {
+    enter(start);
+    Map<String, JsonValue.Member> members = new LinkedHashMap<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      Place place = place();
+      String key = parser.currentName();
+      JsonValue.Member earlier = members.get(key);
+      if (earlier != null) {
+        throw new Fault(
+            place,
+            "the key '" + Fault.shown(key) + "' stands twice",
+            "it already stands in line " + earlier.place().line() + "; keep one");
+      }
+      members.put(key, new JsonValue.Member(place, value(parser.nextToken())));
+    }
+    open.pop();
+    return Collections.unmodifiableMap(members);
+  }
+
+  private List<JsonValue> items(Place start) throws IOException {
+    enter(start);
+    List<JsonValue> items = new ArrayList<>();
+    for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
+      items.add(value(t));
+    }
+    open.pop();
+    return items;
+  }
+
+  private void enter(Place start) {
+    open.push(start);
+    if (open.size() > DEEPEST) {
+      throw new Fault(
+          start, "brackets are nested deeper than " + DEEPEST, "no file here needs that");
+    }
+  }
+
+  private static JsonValue number(Place place, String digits) {
+    double value = Double.parseDouble(digits);
+    if (!Double.isFinite(value)) {
+      throw new Fault(
+          place, "the number " + Fault.shown(digits) + " is too large", "write a smaller one");
+    }
+    return new JsonValue.NumberValue(place, value, digits);
+  }
+
+  private Fault endsEarly() {
+    if (open.isEmpty()) {
+      return new Fault(Place.of(file), "the file ends inside a text or comment", "close it");
+    }
+    return new Fault(
+        place(parser.currentLocation()),
+        "the file ends too early",
+        "close the bracket that opens in line " + open.peek().line());
+  }
+
+  private Place place() {
+    return place(parser.currentTokenLocation());
+  }
+
+  private Place place(JsonLocation at) {
+    return new Place(file, at.getLineNr(), at.getColumnNr());
+  }
+}

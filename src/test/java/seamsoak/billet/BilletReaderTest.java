@@ -1,0 +1,250 @@
+package seamsoak.billet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import seamsoak.data.Place;
+import seamsoak.unit.Angle;
+import seamsoak.unit.Length;
+import seamsoak.unit.Percent;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
+
+class BilletReaderTest {
+  private static final Path NINE_PATCH = Path.of("src/test/resources/billets/nine-patch.json");
+
+  @TempDir Path folder;
+
+  @Test
+  void theExampleIsReadInFull() {
+    Billet billet = KnownSteels.read(NINE_PATCH);
+    String file = NINE_PATCH.toString();
+    assertEquals("Nine-patch chef's billet", billet.name());
+    assertEquals(
+        new Stack(
+            13,
+            List.of(KnownSteels.steel("80CrV2", 0.8), KnownSteels.steel("75Ni8", 0.75)),
+            List.of(mm(3), mm(2)),
+            mm(40),
+            mm(150),
+            Optional.empty(),
+            new Place(file, 4, 12)),
+        billet.stack());
+    assertEquals(
+        List.of(
+            "weld",
+            "draw",
+            "grind",
+            "restack",
+            "weld",
+            "draw",
+            "grind",
+            "tile",
+            "weld",
+            "press",
+            "unjacket",
+            "roll",
+            "soak",
+            "normalize",
+            "cool"),
+        billet.steps().stream().map(Step::name).toList());
+    List<Step> expected =
+        List.of(
+            new Step.Weld(mark(1), heats(1200, 5, 3), Optional.of(Exposure.COVERED), unstated()),
+            new Step.Draw(mark(2), mm(24), mm(24), heats(1150, 3, 6), unstated()),
+            new Step.Grind(mark(3), mm(0.4)),
+            new Step.Restack(mark(4), 3, 3, Optional.of(Turn.ALTERNATE), Optional.of(mm(2))),
+            new Step.Weld(mark(5), heats(1200, 5, 3), Optional.empty(), unstated()),
+            new Step.Draw(mark(6), mm(25), mm(35), heats(1150, 4, 6), unstated()),
+            new Step.Grind(mark(7), mm(0.3)),
+            new Step.Tile(
+                mark(8),
+                Angle.ofDegrees(45),
+                mm(15),
+                Optional.of(mm(0.3)),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.of(
+                    new Jacket(
+                        KnownSteels.steel("1008", 0.08), mm(1.2), Optional.of(Coating.NONE)))),
+            new Step.Weld(mark(9), heats(1200, 5, 3), Optional.empty(), unstated()),
+            new Step.Press(
+                new Step.Mark(
+                    10,
+                    new Place(file, 15, 5),
+                    Optional.of(
+                        new Seen(
+                            Seen.Seams.RESTACK,
+                            OptionalInt.empty(),
+                            Seen.Look.NONE,
+                            Optional.empty())),
+                    Optional.empty()),
+                mm(9),
+                Optional.empty(),
+                heats(1150, 3, 3),
+                unstated()),
+            new Step.Unjacket(mark(11), Optional.of(mm(0.3))),
+            new Step.Roll(mark(12), mm(5), heats(1100, 3, 2), unstated()),
+            new Step.Soak(mark(13), heats(1050, 10, 1), Optional.of(Exposure.COVERED)),
+            new Step.Normalize(
+                mark(14),
+                List.of(
+                    new Heat(
+                        Temperature.ofCelsius(860),
+                        TimeSpan.ofMinutes(10),
+                        1,
+                        Optional.empty(),
+                        Optional.of(Cooling.AIR))),
+                unstated()),
+            new Step.Cool(mark(15), Cooling.AIR));
+    assertEquals(expected, billet.steps());
+    assertEquals(
+        new SoakWish(
+            Optional.of(TimeSpan.ofMinutes(60)),
+            Optional.of(Exposure.COVERED),
+            Optional.of(Temperature.ofCelsius(1150))),
+        billet.soak());
+    assertEquals(Optional.empty(), billet.shown());
+  }
+
+  @Test
+  void everyOptionalEntryIsRead() throws IOException {
+    Billet billet =
+        read(
+            """
+            {
+              "stack": { "layers": 4, "steels": ["C0.84"], "thickness": "1/8 in", "width": "1-1/2 in",
+                         "length": "6\\"", "skin": "0.010 in" },
+              "steps": [
+                { "do": "weld", "outside": "sealed", "faces": "open", "note": "tight can",
+                  "heats": [{ "at": "2150 F", "for": "1h20", "rise": "40 min", "cool": "furnace" },
+                            { "at": "2100 F", "for": "90 s", "times": 2 }],
+                  "seen": { "seams": "layers", "line": "faint", "width": "0.2 mm" } },
+                { "do": "restack", "across": 2, "high": 1 },
+                { "do": "weld", "heats": [{ "at": "2150 F", "for": "4 min" }],
+                  "seen": { "seams": "restack 2", "line": "clear" } },
+                { "do": "tile", "angle": "30°", "slice": "10 mm", "kerf": "0 mm", "count": 8,
+                  "jacket": { "steel": "1008", "thickness": "0.040 in" } },
+                { "do": "press", "thickness": "9 mm", "width": "30 mm", "heats": [{ "at": "2100 F", "for": "3 min" }] },
+                { "do": "unjacket" }
+              ],
+              "shown": "end", "visible": { "dip": "0.06 %", "width": "0.05 mm" }, "covered": "30 %"
+            }
+            """);
+    assertEquals("billet", billet.name());
+    assertEquals(4 * 3.175, billet.stack().thickness().millimetres(), 1e-12);
+    assertEquals(Length.ofInches(0.010), billet.stack().skinTaken());
+    assertEquals(Optional.of(Face.END), billet.shown());
+    assertEquals(new Percent(30), billet.coveredTaken());
+    assertEquals(new Percent(0.06), billet.visible().dipTaken());
+    assertEquals(mm(0.05), billet.visible().widthTaken());
+    Step.Weld weld = assertInstanceOf(Step.Weld.class, billet.steps().get(0));
+    assertEquals(Exposure.OPEN, weld.facesTaken());
+    assertEquals(Exposure.SEALED, weld.outsideTaken());
+    assertEquals(Optional.of("tight can"), weld.mark().note());
+    assertEquals(TimeSpan.ofMinutes(40), weld.heats().get(0).riseTaken());
+    assertEquals(Cooling.FURNACE, weld.heats().get(0).coolTaken());
+    assertEquals(TimeSpan.ofMinutes(80), weld.heats().get(0).hold());
+    assertEquals(2, weld.heats().get(1).times());
+    assertEquals(
+        Optional.of(
+            new Seen(
+                Seen.Seams.LAYERS, OptionalInt.empty(), Seen.Look.FAINT, Optional.of(mm(0.2)))),
+        weld.mark().seen());
+    assertEquals(OptionalInt.of(2), billet.steps().get(2).mark().seen().orElseThrow().step());
+    Step.Tile tile = assertInstanceOf(Step.Tile.class, billet.steps().get(3));
+    assertEquals(OptionalInt.of(8), tile.count());
+    assertEquals(new Length(0), tile.kerfTaken());
+    assertEquals(Coating.UNKNOWN, tile.jacket().orElseThrow().coatingTaken());
+    Step.Press press = assertInstanceOf(Step.Press.class, billet.steps().get(4));
+    assertEquals(Optional.of(mm(30)), press.width());
+  }
+
+  @Test
+  void everyDefaultTakenIsOwnedUpTo() throws IOException {
+    Billet billet =
+        read(
+            """
+            { "stack": { "layers": 2, "steels": ["1084", "75Ni8"], "thickness": "3 mm", "width": "40 mm", "length": "150 mm" },
+              "steps": [
+                { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }] },
+                { "do": "restack", "across": 2, "high": 1 },
+                { "do": "tile", "angle": "45 deg", "slice": "15 mm", "jacket": { "steel": "1008", "thickness": "1 mm" } },
+                { "do": "unjacket" } ] }
+            """);
+    assertEquals(
+        List.of(
+            "stack: no skin on the stock (default)",
+            "step 1 weld: faces to be joined covered (default, judgement)",
+            "step 1 weld: outer faces open (default, judgement)",
+            "step 1 weld: rise 5 min (default, judgement)",
+            "step 1 weld: cools in air (default, judgement)",
+            "step 2 restack: no piece turned (default)",
+            "step 2 restack: kerf 0.079 in (2 mm) (default, judgement)",
+            "step 3 tile: nothing ground off before closing (default)",
+            "step 3 tile: kerf 0.079 in (2 mm) (default, judgement)",
+            "step 3 tile: as many slices as the bar gives (default)",
+            "step 3 tile: coating of the jacket unknown (default)",
+            "step 4 unjacket: only the jacket ground off (default)",
+            "soak: at most 60 min (default, judgement)",
+            "soak: outer faces covered (default, judgement)",
+            "lines: visible from 0.1 % of carbon missing (default, judgement)",
+            "lines: visible from 0.0039 in (0.1 mm) in width (default, judgement)",
+            "covered faces: reached by the fire 50 % as much as open ones (default, judgement)"),
+        billet.defaults());
+    assertTrue(
+        billet.defaults(UnitSystem.METRIC).contains("step 3 tile: kerf 2 mm (default, judgement)"));
+  }
+
+  @Test
+  void whatIsStatedIsNoDefault() {
+    assertEquals(
+        List.of(),
+        KnownSteels.read(NINE_PATCH).defaults().stream()
+            .filter(s -> s.startsWith("soak:") || s.startsWith("step 15") || s.contains("turned"))
+            .toList());
+  }
+
+  private Billet read(String text) throws IOException {
+    Path file = folder.resolve("billet.json");
+    Files.writeString(file, text);
+    return KnownSteels.read(file);
+  }
+
+  /** The steps of the example stand one to a line from line 6 on. */
+  private static Step.Mark mark(int number) {
+    return new Step.Mark(
+        number,
+        new Place(NINE_PATCH.toString(), number + 5, 5),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static List<Heat> heats(double celsius, double minutes, int times) {
+    return List.of(
+        new Heat(
+            Temperature.ofCelsius(celsius),
+            TimeSpan.ofMinutes(minutes),
+            times,
+            Optional.empty(),
+            Optional.empty()));
+  }
+
+  private static Optional<Exposure> unstated() {
+    return Optional.empty();
+  }
+
+  private static Length mm(double millimetres) {
+    return Length.ofMillimetres(millimetres);
+  }
+}
