@@ -1,6 +1,5 @@
 package seamsoak.chart;
 
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
@@ -43,20 +42,15 @@ public final class Charts {
     Graphics2D graphics = image.createGraphics();
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    graphics.setRenderingHint(
-        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     graphics.scale(scale, scale);
     Canvas canvas = new Canvas(graphics, type);
     canvas.fill(new Rectangle2D.Double(0, 0, Drawing.WIDTH, drawing.height()), Ink.PAPER);
     drawing.draw(canvas);
-    Font regular = type.regular().awt();
-    Font heavy = type.heavy().awt();
     for (Letters line : canvas.letters()) {
-      graphics.setFont((line.bold() ? heavy : regular).deriveFont((float) line.size()));
-      graphics.setPaint(line.color());
       double width = type.width(line.text(), line.size(), line.bold());
-      graphics.drawString(
-          line.text(), (float) (line.x() - line.anchor().share * width), (float) line.y());
+      double left = line.x() - line.anchor().share * width;
+      canvas.fill(
+          type.face(line.bold()).outline(line.text(), line.size(), left, line.y()), line.color());
     }
     graphics.dispose();
     return encode(image);

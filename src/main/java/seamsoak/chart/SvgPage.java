@@ -5,8 +5,10 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.nio.charset.StandardCharsets;
+import java.text.AttributedCharacterIterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -27,6 +29,11 @@ final class SvgPage {
         @Override
         public String getFamily() {
           return "DejaVu Sans";
+        }
+
+        @Override
+        public Font deriveFont(Map<? extends AttributedCharacterIterator.Attribute, ?> changes) {
+          return this;
         }
       };
 

@@ -1,8 +1,7 @@
 package seamsoak.chart;
 
-import java.awt.Font;
-import java.awt.FontFormatException;
-import java.io.ByteArrayInputStream;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,9 +9,10 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 
 /**
- * The typeface that the program brings. Widths are read from the font file itself, not asked of the
- * machine's text engine, so that the same input is laid out alike everywhere, also where no font is
- * installed. File format: OpenType specification, tables head, hhea, hmtx and cmap (format 4).
+ * The typeface that the program brings. Widths and outlines are read from the font file itself, not
+ * asked of the machine's text engine, so that the same input is laid out alike everywhere, also
+ * where no font is installed. File format: OpenType specification, tables head, hhea, hmtx and cmap
+ * (format 4).
  */
 final class Typeface {
   private final byte[] file;
@@ -21,6 +21,7 @@ final class Typeface {
   private final int advances;
   private final int hmtx;
   private final int cmap;
+  private final Glyphs glyphs;
 
   private Typeface(byte[] file) {
     this.file = file;
@@ -29,6 +30,8 @@ final class Typeface {
     advances = unsigned(table("hhea") + 34);
     hmtx = table("hmtx");
     cmap = unicodeMap(table("cmap"));
+    boolean wide = unsigned(table("head") + 50) == 1;
+    glyphs = new Glyphs(data, table("loca"), table("glyf"), wide);
   }
 
   static Typeface regular() {
@@ -57,23 +60,27 @@ final class Typeface {
     return units * size / unitsPerEm;
   }
 
-  /** For pictures made of dots; needs the machine's text engine. */
-  Font awt() {
-    try {
-      return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file));
-    } catch (FontFormatException e) {
-      throw new IllegalStateException(e);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /** A line of text as a shape, its left end and baseline at x, y, for pictures made of dots. */
+  Path2D outline(String text, double size, double x, double y) {
+    double scale = size / unitsPerEm;
+    Path2D path = new Path2D.Double();
+    double pen = 0;
+    for (int codePoint : text.codePoints().toArray()) {
+      AffineTransform place = new AffineTransform(scale, 0, 0, -scale, x + pen * scale, y);
+      path.append(glyphs.outline(glyph(codePoint)).getPathIterator(place), false);
+      pen += advance(codePoint);
     }
+    return path;
   }
 
   private int advance(int codePoint) {
-    int glyph = codePoint > 0xFFFF ? 0 : glyph(codePoint);
-    return unsigned(hmtx + 4 * Math.min(glyph, advances - 1));
+    return unsigned(hmtx + 4 * Math.min(glyph(codePoint), advances - 1));
   }
 
   private int glyph(int character) {
+    if (character > 0xFFFF) {
+      return 0;
+    }
     int twiceSegments = unsigned(cmap + 6);
     int ends = cmap + 14;
     int segment = 0;

@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.awt.geom.Rectangle2D;
+import java.io.InputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -60,17 +65,55 @@ class LayoutTest {
         type.wrap("1580 F (860 C), 10 min, air", 115, 4, 12, false));
   }
 
+  /** Java's own reader of fonts must see the same widths and shapes in the same files. */
   @Test
-  void widthsAreThoseOfTheFont() {
+  void lettersAreThoseOfTheFont() throws Exception {
     FontRenderContext context = new FontRenderContext(null, true, true);
     for (boolean bold : new boolean[] {false, true}) {
       Typeface face = bold ? Typeface.bold() : Typeface.regular();
-      Font font = face.awt().deriveFont(2048f);
-      for (String text : List.of("Ac1 80CrV2", "1390–1435 F (755–780 C)", "≤ °…ÄÖß%\"'&<>")) {
+      Font font = java(bold ? "DejaVuSans-Bold.ttf" : "DejaVuSans.ttf").deriveFont(2048f);
+      for (String text : List.of("Ac1 80CrV2", "1390–1435 F (755–780 C)", "≤ °…ÄÖß%\"'&<>éŵ½")) {
         assertEquals(
             font.getStringBounds(text, context).getWidth(), face.width(text, 2048), 1, text);
+        Rectangle2D theirs = font.createGlyphVector(context, text).getOutline().getBounds2D();
+        Path2D outline = face.outline(text, 2048, 0, 0);
+        Rectangle2D ours = outline.getBounds2D();
+        assertEquals(theirs.getMinX(), ours.getMinX(), 2, text);
+        assertEquals(theirs.getMaxX(), ours.getMaxX(), 2, text);
+        assertEquals(theirs.getMinY(), ours.getMinY(), 2, text);
+        assertEquals(theirs.getMaxY(), ours.getMaxY(), 2, text);
+        Area difference = new Area(font.createGlyphVector(context, text).getOutline());
+        double whole = size(difference);
+        difference.exclusiveOr(new Area(outline));
+        assertTrue(size(difference) < 0.01 * whole, text);
       }
     }
+  }
+
+  private static Font java(String name) throws Exception {
+    try (InputStream in =
+        Typeface.class.getResourceAsStream("/net/sf/jasperreports/fonts/dejavu/" + name)) {
+      return Font.createFont(Font.TRUETYPE_FONT, in);
+    }
+  }
+
+  /** Area by the shoelace rule over a flattened outline. */
+  private static double size(Area area) {
+    double twice = 0;
+    double[] at = new double[6];
+    double[] last = new double[2];
+    double[] start = new double[2];
+    for (PathIterator i = area.getPathIterator(null, 0.5); !i.isDone(); i.next()) {
+      int kind = i.currentSegment(at);
+      double[] to = kind == PathIterator.SEG_CLOSE ? start : at;
+      if (kind == PathIterator.SEG_MOVETO) {
+        start = new double[] {at[0], at[1]};
+      } else {
+        twice += last[0] * to[1] - to[0] * last[1];
+      }
+      last = new double[] {to[0], to[1]};
+    }
+    return Math.abs(twice) / 2;
   }
 
   @Test
