@@ -1,0 +1,83 @@
+package seamsoak.chart;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds room for a label among the curves and labels already there. */
+final class Placer {
+  private final Rectangle2D bounds;
+  private final List<Line2D> lines = new ArrayList<>();
+  private final List<Rectangle2D> boxes = new ArrayList<>();
+
+  Placer(Rectangle2D bounds) {
+    this.bounds = bounds;
+  }
+
+  void avoid(double x1, double y1, double x2, double y2) {
+    lines.add(new Line2D.Double(x1, y1, x2, y2));
+  }
+
+  void avoid(Rectangle2D box) {
+    boxes.add(box);
+  }
+
+  void avoid(List<Point2D> curve) {
+    for (int i = 1; i < curve.size(); i++) {
+      lines.add(new Line2D.Double(curve.get(i - 1), curve.get(i)));
+    }
+  }
+
+  /**
+   * The box among all that lie within bounds with the least in its way, the nearest to the point if
+   * several are free; it is kept free from then on.
+   */
+  Rectangle2D near(double x, double y, double width, double height) {
+    Rectangle2D best = null;
+    double least = Double.POSITIVE_INFINITY;
+    double right = bounds.getMaxX() - width;
+    double bottom = bounds.getMaxY() - height;
+    for (double left = bounds.getMinX(); left <= Math.max(right, bounds.getMinX()); left += 4) {
+      for (double top = bounds.getMinY(); top <= Math.max(bottom, bounds.getMinY()); top += 4) {
+        Rectangle2D box = new Rectangle2D.Double(left, top, width, height);
+        double cost = distance(box, x, y) + hindrance(box, least);
+        if (cost < least) {
+          least = cost;
+          best = box;
+        }
+      }
+    }
+    boxes.add(best);
+    return best;
+  }
+
+  private static double distance(Rectangle2D box, double x, double y) {
+    double dx = Math.max(0, Math.max(box.getMinX() - x, x - box.getMaxX()));
+    double dy = Math.max(0, Math.max(box.getMinY() - y, y - box.getMaxY()));
+    double off = Math.hypot(x - box.getCenterX(), y - box.getCenterY());
+    return Math.hypot(dx, dy) + off / 100;
+  }
+
+  private double hindrance(Rectangle2D box, double enough) {
+    double cost = 0;
+    Rectangle2D wide =
+        new Rectangle2D.Double(
+            box.getX() - 5, box.getY() - 3, box.getWidth() + 10, box.getHeight() + 6);
+    for (Rectangle2D other : boxes) {
+      if (other.intersects(wide)) {
+        cost += 5000;
+      }
+    }
+    for (Line2D line : lines) {
+      if (cost > enough) {
+        return cost;
+      }
+      if (wide.intersectsLine(line)) {
+        cost += 1000;
+      }
+    }
+    return cost;
+  }
+}

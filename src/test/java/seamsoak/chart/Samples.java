@@ -1,0 +1,254 @@
+package seamsoak.chart;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import seamsoak.chart.ScheduleFigure.Band;
+import seamsoak.chart.ScheduleFigure.Kind;
+import seamsoak.chart.ScheduleFigure.Step;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * Figures like those of a mosaic billet, and the worst that an input can bring. Made-up numbers.
+ */
+final class Samples {
+  static final String NASTY = "<b>&\"' name";
+  static final String LONG =
+      "A nine-patch chef's billet with a very long name that goes on about the winter in which it"
+          + " was forged, the borrowed hammer, and Donaudampfschifffahrtsgesellschaftskapitän"
+              .repeat(2);
+
+  private Samples() {}
+
+  static Map<String, Figure> all() {
+    Map<String, Figure> all = new LinkedHashMap<>();
+    all.put("schedule", schedule("schedule", UnitSystem.BOTH));
+    all.put("seam", seam("seam", UnitSystem.BOTH));
+    all.put("soak", soak("soak", UnitSystem.BOTH));
+    all.put("schedule-us", schedule("schedule-us", UnitSystem.US));
+    all.put("seam-us", seam("seam-us", UnitSystem.US));
+    all.put("soak-metric", soak("soak-metric", UnitSystem.METRIC));
+    all.put("schedule-one", steps("schedule-one", 1));
+    all.put("schedule-eight", steps("schedule-eight", 8));
+    all.put("schedule-twenty", steps("schedule-twenty", 20));
+    all.put("schedule-nasty", nastySchedule());
+    all.put("seam-flat", flatSeam());
+    all.put("seam-unlike", unlikeSeam());
+    all.put("soak-one", oneOption());
+    all.put("soak-none", noneClears());
+    all.put("soak-nasty", nastySoak());
+    return all;
+  }
+
+  static Step step(String name, double celsius, double minutes, double rise, double cool) {
+    List<ScheduleFigure.At> curve = new ArrayList<>();
+    curve.add(new ScheduleFigure.At(100, 480));
+    curve.add(new ScheduleFigure.At(100 + rise, celsius));
+    curve.add(new ScheduleFigure.At(100 + rise + minutes, celsius));
+    for (int i = 1; i <= 8; i++) {
+      double temperature = 25 + (celsius - 25) * Math.pow((480 - 25) / (celsius - 25), i / 8.0);
+      curve.add(new ScheduleFigure.At(100 + rise + minutes + cool * i / 8, temperature));
+    }
+    String detail =
+        new Temperatures(UnitSystem.BOTH).text(celsius) + ", " + Math.round(minutes) + " min, air";
+    return new Step(name, detail, curve);
+  }
+
+  static List<Band> bands() {
+    return List.of(
+        new Band("Ac1 80CrV2", Kind.CHANGE, 728, 748),
+        new Band("Ac1 75Ni8", Kind.CHANGE, 690, 712),
+        new Band("Ac3 80CrV2", Kind.CHANGE, 755, 780),
+        new Band("Ac3 75Ni8", Kind.CHANGE, 725, 750),
+        new Band("forging limit", Kind.LIMIT, 1150, 1150),
+        new Band("black heat", Kind.GUIDE, 480, 480));
+  }
+
+  static ScheduleFigure schedule(String id, UnitSystem units) {
+    return new ScheduleFigure(
+        id,
+        "Mosaic billet of 80CrV2 and 75Ni8: heat-treatment schedule",
+        "Soak 12 min, normalize once, refine three times",
+        "Soak at 1120 C for 12 min; normalize at 860 C; refine at 830, 800 and 780 C, 5 min each.",
+        units,
+        List.of(
+            step("soak", 1120, 12, 8, 6),
+            step("normalize", 860, 10, 5, 4),
+            step("refine 1", 830, 5, 4, 4),
+            step("refine 2", 800, 5, 4, 4),
+            step("refine 3", 780, 5, 4, 4)),
+        bands());
+  }
+
+  static ScheduleFigure steps(String id, int count) {
+    List<Step> steps = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      steps.add(step("step " + (i + 1), 1100 - 15 * i, i == 0 ? 600 : 5, 5, 4));
+    }
+    return new ScheduleFigure(
+        id,
+        "A schedule of " + count,
+        "",
+        "As many steps as " + count,
+        UnitSystem.BOTH,
+        steps,
+        bands());
+  }
+
+  static ScheduleFigure nastySchedule() {
+    List<Band> bands = new ArrayList<>();
+    for (int i = 0; i < 14; i++) {
+      bands.add(new Band(NASTY + " " + i + " and then more", Kind.values()[i % 3], 760, 760));
+    }
+    return new ScheduleFigure(
+        "schedule-nasty",
+        LONG + NASTY,
+        LONG,
+        NASTY,
+        UnitSystem.BOTH,
+        List.of(
+            new Step(NASTY, LONG, List.of(new ScheduleFigure.At(0, 900))),
+            step(LONG, 850, 5, 4, 4)),
+        bands);
+  }
+
+  static SeamFigure.Curve dip(String label, double lowest, double even, double width) {
+    List<SeamFigure.At> points = new ArrayList<>();
+    for (int i = 0; i <= 60; i++) {
+      double mm = 1.5 * i / 60;
+      double carbon = even - (even - lowest) * Math.exp(-Math.pow(mm / width, 2));
+      points.add(new SeamFigure.At(mm, carbon));
+    }
+    return new SeamFigure.Curve(label, points);
+  }
+
+  static SeamFigure seam(String id, UnitSystem units) {
+    return new SeamFigure(
+        id,
+        "Carbon across a seam of the restack, 80CrV2 and 75Ni8",
+        "The soak lifts the seam from 0.45 to 0.72 % carbon: no line shows",
+        "Carbon at the seam is 0.45 % before, 0.72 % after the soak, 0.73 % after the schedule.",
+        units,
+        List.of(
+            dip("before", 0.45, 0.80, 0.33),
+            dip("after the soak", 0.72, 0.795, 0.62),
+            dip("after the schedule", 0.732, 0.795, 0.66)),
+        List.of(new SeamFigure.Level("even", 0.79), new SeamFigure.Level("shows below", 0.69)));
+  }
+
+  static SeamFigure flatSeam() {
+    return new SeamFigure(
+        "seam-flat",
+        "A seam with nothing to see",
+        "",
+        "Carbon is 0.800 % everywhere.",
+        UnitSystem.BOTH,
+        List.of(
+            dip("before", 0.7995, 0.80, 0.3),
+            dip("after a soak with a name as long as a winter evening in the north", 0.8, 0.8, 1),
+            dip("after", 0.8, 0.8, 1),
+            dip(NASTY, 0.8, 0.8, 1)),
+        List.of(new SeamFigure.Level("even", 0.80), new SeamFigure.Level("shows below", 0.70)));
+  }
+
+  static SeamFigure unlikeSeam() {
+    List<SeamFigure.At> before = new ArrayList<>();
+    List<SeamFigure.At> after = new ArrayList<>();
+    for (int i = -50; i <= 50; i++) {
+      double mm = i / 50.0;
+      before.add(new SeamFigure.At(mm, i < 0 ? 1.25 : 0.05));
+      after.add(new SeamFigure.At(mm, 0.7 - 0.2 * Math.tanh(mm * 3) + (i < 0 ? 0.08 : -0.05)));
+    }
+    return new SeamFigure(
+        "seam-unlike",
+        "Two unlike steels",
+        "Carbon has crossed to half-way",
+        "From 1.25 and 0.05 % to about 0.98 and 0.45 %.",
+        UnitSystem.BOTH,
+        List.of(new SeamFigure.Curve("start", before), new SeamFigure.Curve("after 1 h", after)),
+        List.of());
+  }
+
+  static SoakFigure.Option option(double celsius, double minutes) {
+    boolean day = minutes > 1440;
+    return new SoakFigure.Option(
+        celsius,
+        day ? OptionalDouble.empty() : OptionalDouble.of(minutes),
+        minutes / 1.5 > 1440 ? OptionalDouble.empty() : OptionalDouble.of(minutes / 1.5),
+        minutes * 1.5 > 1440 ? OptionalDouble.empty() : OptionalDouble.of(minutes * 1.5),
+        day
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(90 * Math.exp(-10250 / (celsius + 273)) * Math.sqrt(minutes)),
+        day ? OptionalDouble.empty() : OptionalDouble.of(9 - (celsius - 780) / 65));
+  }
+
+  static List<SoakFigure.Limit> limits() {
+    return List.of(
+        new SoakFigure.Limit("forging limit", 1150, false),
+        new SoakFigure.Limit("burning line", 1215, false),
+        new SoakFigure.Limit("refused", 1265, true));
+  }
+
+  static SoakFigure soak(String id, UnitSystem units) {
+    List<SoakFigure.Option> options = new ArrayList<>();
+    for (int celsius = 780; celsius <= 1180; celsius += 50) {
+      double kelvin = celsius + 273.15;
+      options.add(option(celsius, 8 * Math.exp(26000 * (1 / kelvin - 1 / 1373.15))));
+    }
+    return new SoakFigure(
+        id,
+        "Mosaic billet of 80CrV2 and 75Ni8: soak to clear the lines",
+        "Soak at 2050 F (1120 C) for 6 min",
+        "Six minutes clear the lines at 1120 C; 54 min would be needed at 980 C.",
+        units,
+        options,
+        limits(),
+        OptionalDouble.of(60),
+        Optional.of(new SoakFigure.Pick(1120, 6.1, "2050 F (1120 C), 6 min (4 to 9)")));
+  }
+
+  static SoakFigure oneOption() {
+    return new SoakFigure(
+        "soak-one",
+        "One temperature only",
+        "",
+        "Twelve minutes at 1100 C.",
+        UnitSystem.BOTH,
+        List.of(option(1100, 12)),
+        List.of(),
+        OptionalDouble.empty(),
+        Optional.empty());
+  }
+
+  static SoakFigure noneClears() {
+    return new SoakFigure(
+        "soak-none",
+        "Nothing clears within a day",
+        "No soak clears the lines within 1 h",
+        "Longer than a day at 780 and 830 C.",
+        UnitSystem.BOTH,
+        List.of(option(780, 9000), option(830, 2000)),
+        limits(),
+        OptionalDouble.of(60),
+        Optional.empty());
+  }
+
+  static SoakFigure nastySoak() {
+    return new SoakFigure(
+        "soak-nasty",
+        NASTY + LONG,
+        LONG,
+        NASTY,
+        UnitSystem.BOTH,
+        List.of(option(1000, 0), option(1001, 0.001), option(1050, 1e-9), option(1100, 5000)),
+        List.of(
+            new SoakFigure.Limit(NASTY, 1100, false),
+            new SoakFigure.Limit(LONG, 1100, true),
+            new SoakFigure.Limit("", 1101, true)),
+        OptionalDouble.of(100000),
+        Optional.of(new SoakFigure.Pick(1050, 0, LONG)));
+  }
+}
