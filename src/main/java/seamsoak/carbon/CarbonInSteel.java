@@ -77,6 +77,8 @@ public final class CarbonInSteel implements CarbonLaw {
     private final double potentialBelow;
     private final double integralAtLeast;
     private final double potentialAbove;
+    private double lastRatio = Double.NaN;
+    private double lastGrowth;
 
     AtTemperature(double kelvin) {
       this.kelvin = kelvin;
@@ -128,10 +130,19 @@ public final class CarbonInSteel implements CarbonLaw {
       return Math.max(activity.ratioAt(0), Math.min(cementite, activity.ratioAt(0.3)));
     }
 
+    /** exp(k y); the solver asks for the potential and its slope at one y after the other. */
+    private double growth(double y) {
+      if (y != lastRatio) {
+        lastRatio = y;
+        lastGrowth = Math.exp(k * y);
+      }
+      return lastGrowth;
+    }
+
     /** Integral of the austenite's diffusivity from 0 to y. */
     private double integral(double y) {
-      double e = Math.exp(k * y);
-      double i0 = Math.expm1(k * y) / k;
+      double e = growth(y);
+      double i0 = (e - 1) / k;
       double i1 = (y * e - i0) / k;
       double i2 = (y * y * e - 2 * i1) / k;
       double i3 = p3 == 0 ? 0 : (y * y * y * e - 3 * i2) / k;
@@ -158,7 +169,7 @@ public final class CarbonInSteel implements CarbonLaw {
     }
 
     private double austeniteDiffusivity(double y) {
-      return dilute * Math.exp(k * y) * (1 + y * (p1 + y * (p2 + y * p3)));
+      return dilute * growth(y) * (1 + y * (p1 + y * (p2 + y * p3)));
     }
 
     @Override

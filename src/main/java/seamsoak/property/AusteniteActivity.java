@@ -31,48 +31,51 @@ public final class AusteniteActivity {
     Element.SI, Element.MN, Element.CR, Element.NI, Element.MO, Element.V, Element.W
   };
 
-  private final ActivityParameters parameters;
-  private final MetalLattice lattice;
+  /** RT c0, RT c1 and RT c2 as functions of temperature. */
+  private final double[] constant;
+
+  private final double[] linear;
+  private final double[] square;
 
   public AusteniteActivity(ActivityParameters parameters, MetalLattice lattice) {
-    this.parameters = parameters;
-    this.lattice = lattice;
+    double iron = lattice.iron();
+    double[] level = new double[ActivityParameters.TERMS];
+    double[] interaction = new double[ActivityParameters.TERMS];
+    double[] vanadiumOrder1 = new double[ActivityParameters.TERMS];
+    parameters.add("Fe", "dG", iron, level);
+    parameters.add("Fe", "L0", iron, interaction);
+    for (Element e : ALLOYING) {
+      double u = lattice.share(e);
+      String m = e.symbol();
+      double d = e == Element.CR ? u - iron : iron - u;
+      parameters.add(m, "dG", u, level);
+      parameters.add(m, "LC0", iron * u, level);
+      parameters.add(m, "LC1", iron * u * d, level);
+      parameters.add(m, "LV0", -iron * u, level);
+      parameters.add(m, "LV1", -iron * u * d, level);
+      parameters.add(m, "LV2", -iron * u * d * d, level);
+      parameters.add(m, "L0", u, interaction);
+      parameters.add(m, "LCV0", iron * u, interaction);
+      parameters.add(m, "L1", u, vanadiumOrder1);
+    }
+    int n = ActivityParameters.TERMS;
+    constant = new double[n];
+    linear = new double[n];
+    square = new double[n];
+    for (int i = 0; i < n; i++) {
+      constant[i] = level[i] + interaction[i] - vanadiumOrder1[i];
+      linear[i] = -2 * interaction[i] + 6 * vanadiumOrder1[i];
+      square[i] = -6 * vanadiumOrder1[i];
+    }
   }
 
   /** The activity at one temperature. */
   public At at(double kelvin) {
     double rt = R * kelvin;
-    double iron = lattice.iron();
-    double constant = iron * of("Fe", "dG", kelvin);
-    double interaction = iron * of("Fe", "L0", kelvin);
-    double vanadiumOrder1 = 0;
-    for (Element e : ALLOYING) {
-      double u = lattice.share(e);
-      if (u == 0) {
-        continue;
-      }
-      String m = e.symbol();
-      double d = e == Element.CR ? u - iron : iron - u;
-      constant += u * of(m, "dG", kelvin);
-      constant +=
-          iron
-              * u
-              * (of(m, "LC0", kelvin)
-                  + d * of(m, "LC1", kelvin)
-                  - of(m, "LV0", kelvin)
-                  - d * of(m, "LV1", kelvin)
-                  - d * d * of(m, "LV2", kelvin));
-      interaction += u * of(m, "L0", kelvin) + iron * u * of(m, "LCV0", kelvin);
-      vanadiumOrder1 += u * of(m, "L1", kelvin);
-    }
     return new At(
-        (constant + interaction - vanadiumOrder1) / rt,
-        (-2 * interaction + 6 * vanadiumOrder1) / rt,
-        -6 * vanadiumOrder1 / rt);
-  }
-
-  private double of(String element, String parameter, double kelvin) {
-    return parameters.joulesPerMole(element, parameter, kelvin);
+        ActivityParameters.value(constant, kelvin) / rt,
+        ActivityParameters.value(linear, kelvin) / rt,
+        ActivityParameters.value(square, kelvin) / rt);
   }
 
   /** ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2. */

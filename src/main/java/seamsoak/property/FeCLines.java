@@ -1,7 +1,5 @@
 package seamsoak.property;
 
-import seamsoak.numeric.Roots;
-
 /**
  * The phase lines of plain iron and carbon, fitted to an equilibrium calculation.
  *
@@ -18,6 +16,7 @@ import seamsoak.numeric.Roots;
 public final class FeCLines {
   private static final double STRAIGHT_FROM = 0.85;
   private static final double MOST_CARBON = 6.6;
+  private static final int MOST_STEPS = 60;
 
   private final double[] a3;
   private final double[] accm;
@@ -57,10 +56,53 @@ public final class FeCLines {
     if (celsius >= a3[0] + shiftCelsius) {
       return 0;
     }
-    double low = a3Celsius(MOST_CARBON) + shiftCelsius;
-    return celsius <= low
-        ? MOST_CARBON
-        : Roots.between(c -> a3Celsius(c) + shiftCelsius - celsius, 0, MOST_CARBON, 1e-12);
+    double wanted = celsius - shiftCelsius;
+    if (wanted <= a3Celsius(STRAIGHT_FROM)) {
+      double c = STRAIGHT_FROM + (wanted - a3Celsius(STRAIGHT_FROM)) / slope(a3, STRAIGHT_FROM);
+      return Math.min(MOST_CARBON, c);
+    }
+    // the line falls ever less steeply, so Newton from 0 comes up from below and never passes it
+    double c = 0;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double change = (wanted - value(a3, c)) / slope(a3, c);
+      c += change;
+      if (change < 1e-13) {
+        break;
+      }
+    }
+    return c;
+  }
+
+  /**
+   * Carbon of austenite beside cementite at a temperature, for a line shifted up by an alloy as a +
+   * b C; 0 above the line.
+   */
+  public double accmCarbonPct(double celsius, double shiftCelsius, double shiftPerCarbon) {
+    double low = 0;
+    double high = MOST_CARBON;
+    if (value(accm, low) + shiftCelsius >= celsius) {
+      return low;
+    }
+    if (value(accm, high) + shiftCelsius + shiftPerCarbon * high <= celsius) {
+      return high;
+    }
+    double c = 1;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double over = value(accm, c) + shiftCelsius + shiftPerCarbon * c - celsius;
+      if (over > 0) {
+        high = c;
+      } else {
+        low = c;
+      }
+      double next = c - over / (slope(accm, c) + shiftPerCarbon);
+      next = next > low && next < high ? next : 0.5 * (low + high);
+      double change = Math.abs(next - c);
+      c = next;
+      if (change < 1e-13) {
+        break;
+      }
+    }
+    return c;
   }
 
   private static double value(double[] k, double c) {

@@ -72,12 +72,7 @@ public final class PhaseLines {
 
   /** Carbon of austenite beside cementite, wt%. Meant above A1. */
   public double austeniteBesideCementitePct(double celsius) {
-    if (shiftedAccm(0) >= celsius) {
-      return 0;
-    }
-    return shiftedAccm(MOST_CARBON) <= celsius
-        ? MOST_CARBON
-        : Roots.between(c -> shiftedAccm(c) - celsius, 0, MOST_CARBON, 1e-12);
+    return lines.accmCarbonPct(celsius, accmShift, accmShiftPerCarbon);
   }
 
   private double a3Celsius(double carbonPct) {
