@@ -29,6 +29,7 @@ public record Assumptions(
   /** As published and as written. */
   public static final Assumptions USUAL = new Assumptions(1, 0, 1, 0, 0.5, 0.10, 0.10e-3, 0, 0, 1);
 
+  /** With covered faces open by another share. */
   public Assumptions withCoveredShare(double share) {
     return new Assumptions(
         mobilityFactor,
@@ -38,6 +39,51 @@ public record Assumptions(
         share,
         visibleDipPct,
         visibleMetres,
+        carbonPlace,
+        ironShare,
+        carbonMonoxideAtm);
+  }
+
+  /** With every ground depth off by that much. */
+  public Assumptions withGrindingOff(double metres) {
+    return new Assumptions(
+        mobilityFactor,
+        kelvinOff,
+        timeFactor,
+        metres,
+        coveredShare,
+        visibleDipPct,
+        visibleMetres,
+        carbonPlace,
+        ironShare,
+        carbonMonoxideAtm);
+  }
+
+  /** With every time in the fire multiplied by a factor. */
+  public Assumptions withTimeFactor(double factor) {
+    return new Assumptions(
+        mobilityFactor,
+        kelvinOff,
+        factor,
+        grindingMetresOff,
+        coveredShare,
+        visibleDipPct,
+        visibleMetres,
+        carbonPlace,
+        ironShare,
+        carbonMonoxideAtm);
+  }
+
+  /** With lines showing from another dip and width on. */
+  public Assumptions withVisible(double dipPct, double metres) {
+    return new Assumptions(
+        mobilityFactor,
+        kelvinOff,
+        timeFactor,
+        grindingMetresOff,
+        coveredShare,
+        dipPct,
+        metres,
         carbonPlace,
         ironShare,
         carbonMonoxideAtm);

@@ -38,7 +38,7 @@ public record Family(
   }
 
   /** After a stay in the fire that spread carbon by a further D t. */
-  Family heated(Strip next, double diffused) {
+  public Family heated(Strip next, double diffused) {
     return new Family(name, kind, step, share, normal, next, spreadSquareMetres + diffused);
   }
 
@@ -49,9 +49,14 @@ public record Family(
         name, kind, step, share, normal.stretched(f), thinned, spreadSquareMetres * k * k);
   }
 
-  /** Least width that a line of missing carbon can have here by now, square to the seam, m. */
+  /**
+   * Least width that a line of missing carbon can have here by now, square to the seam, m: that of
+   * one that began infinitely thin, until the seams next to it come in and it is a third of their
+   * distance.
+   */
   public double narrowestMetres() {
-    return WIDTH * Math.sqrt(spreadSquareMetres);
+    double spacing = strip.metres() * (strip.seam() == 0 ? 2 : 1);
+    return Math.min(WIDTH * Math.sqrt(spreadSquareMetres), spacing / 3);
   }
 
   Family turned(double newShare) {

@@ -78,7 +78,7 @@ public final class Shop {
   }
 
   /** Analysis of a steel with its carbon moved within the grade's limits. */
-  Composition analysis(Steel steel) {
+  public Composition analysis(Steel steel) {
     double place = assumptions.carbonPlace();
     double typical = steel.analysis().carbon();
     Limits limits = steel.limits(Element.C);
@@ -86,23 +86,28 @@ public final class Shop {
     return steel.analysis().with(Element.C, typical + Math.abs(place) * (end - typical));
   }
 
-  /** The mean of a stack's steels by thickness. */
-  Metal body(Stack stack) {
+  /** The mean analysis of a stack by thickness. */
+  public Composition bodyAnalysis(Stack stack) {
     Composition mean = analysis(stack.steel(0));
     double so = stack.thickness(0).metres();
-    boolean pure = true;
     for (int i = 1; i < stack.layers(); i++) {
       double next = stack.thickness(i).metres();
       mean = mean.mix(analysis(stack.steel(i)), so / (so + next));
       so += next;
-      pure &= stack.steel(i).equals(stack.steel(0));
     }
-    return pure
-        ? metal(stack.steel(0))
-        : Metal.of(correlations, "body", mean, assumptions.mobilityFactor());
+    return mean;
   }
 
-  Edge edge(Exposure exposure) {
+  /** The mean of a stack's steels as a metal; the steel itself where there is only one. */
+  public Metal body(Stack stack) {
+    boolean one = stack.steels().stream().distinct().count() == 1;
+    return one
+        ? metal(stack.steel(0))
+        : Metal.of(
+            correlations, "body", bodyAnalysis(stack), assumptions.mobilityFactor());
+  }
+
+  public Edge edge(Exposure exposure) {
     return switch (exposure) {
       case OPEN -> Edge.OPEN;
       case COVERED -> new Edge(assumptions.coveredShare());

@@ -162,6 +162,11 @@ public record Workpiece(
     return withSkins(thicknessSkin.descaled(), widthSkin.descaled());
   }
 
+  /** Drawn thinner by a factor at constant width. */
+  public Workpiece drawnThinner(double factor) {
+    return stretched(Stretch.ofSection(1, factor));
+  }
+
   /** Drawn, pressed or rolled. */
   Workpiece stretched(Stretch f) {
     Map<Strip, Map<Double, Strip>> done = new IdentityHashMap<>();

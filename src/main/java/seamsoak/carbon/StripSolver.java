@@ -54,6 +54,23 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     return new Run(strip, edge, watcher).through(curve);
   }
 
+  /** Activity of carbon in the face at which a strip's plane of interest lies, at a temperature. */
+  public double seamActivity(Strip strip, double kelvin) {
+    int seam = strip.seam();
+    if (seam == 0) {
+      return strip.metal(0).law().at(kelvin).activity(strip.ratio(0));
+    }
+    if (strip.metalIndex(seam - 1) == strip.metalIndex(seam)) {
+      double between = 0.5 * (strip.ratio(seam - 1) + strip.ratio(seam));
+      return strip.metal(seam).law().at(kelvin).activity(between);
+    }
+    StripSystem system = new StripSystem(strip, Edge.SEALED, surroundings, relativeTolerance);
+    system.enter(new HeatCurve.Segment(kelvin, kelvin, 1));
+    int faces = strip.cells() + 1;
+    system.fluxes(strip.ratios(), new double[faces], new double[faces], new double[faces]);
+    return system.interfaceActivity(seam);
+  }
+
   private final class Run {
     private final Edge edge;
     private final Watcher watcher;

@@ -1,0 +1,106 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import seamsoak.billet.Family;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Edge;
+import seamsoak.carbon.Line;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Strip;
+import seamsoak.carbon.StripSolver;
+import seamsoak.heat.HeatCurve;
+
+/**
+ * How long a soak takes until no line shows.
+ *
+ * @param piece before the soak
+ * @param visibility when a line shows
+ * @param shop the assumptions to compute under
+ */
+record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
+  static final double LONGEST_SECONDS = 24 * 3600.0;
+  static final double RISE_SECONDS = 300;
+
+  /** Whether any line shows before the soak. */
+  boolean anyShows() {
+    return piece.families().stream().anyMatch(f -> f.shows(piece.shownFace(), visibility));
+  }
+
+  /**
+   * Seconds held at a temperature until no line shows, 0 when the rise does it; empty past 24 h.
+   */
+  OptionalDouble secondsAt(double kelvin) {
+    double longest = 0;
+    for (Seam seam : showing()) {
+      OptionalDouble one = seconds(seam, kelvin);
+      if (one.isEmpty()) {
+        return one;
+      }
+      longest = Math.max(longest, one.getAsDouble());
+    }
+    return OptionalDouble.of(longest);
+  }
+
+  private record Seam(Strip strip, double trace) {}
+
+  private List<Seam> showing() {
+    Set<Strip> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+    List<Seam> seams = new ArrayList<>();
+    for (Family f : piece.families()) {
+      if (f.shows(piece.shownFace(), visibility) && taken.add(f.strip())) {
+        seams.add(new Seam(f.strip(), f.trace(piece.shownFace())));
+      }
+    }
+    return seams;
+  }
+
+  private OptionalDouble seconds(Seam seam, double kelvin) {
+    Watch watch = new Watch(seam);
+    HeatCurve curve =
+        HeatCurve.riseAndHold(Shop.DULL_KELVIN, kelvin, RISE_SECONDS, LONGEST_SECONDS);
+    shop.solver().advance(seam.strip(), curve, Edge.SEALED, watch);
+    return Double.isNaN(watch.gone)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.max(0, watch.gone - RISE_SECONDS));
+  }
+
+  /** Notes the moment a line no longer shows, between two steps on logarithmic scales. */
+  private final class Watch implements StripSolver.Watcher {
+    private final Seam seam;
+    private double gone = Double.NaN;
+    private double before;
+    private double dipBefore;
+
+    Watch(Seam seam) {
+      this.seam = seam;
+      this.dipBefore = Line.of(seam.strip()).dipPct();
+    }
+
+    @Override
+    public boolean after(double seconds, Strip strip) {
+      Line line = Line.of(strip);
+      if (visibility.shows(line, seam.trace())) {
+        before = seconds;
+        dipBefore = line.dipPct();
+        return true;
+      }
+      double limit = visibility.dipPct();
+      if (line.dipPct() < limit && dipBefore > limit && line.dipPct() > 0) {
+        double part = Math.log(dipBefore / limit) / Math.log(dipBefore / line.dipPct());
+        gone =
+            before > 0
+                ? Math.exp(Math.log(before) + part * Math.log(seconds / before))
+                : part * seconds;
+      } else {
+        gone = seconds;
+      }
+      return false;
+    }
+  }
+}

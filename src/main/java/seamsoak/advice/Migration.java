@@ -1,0 +1,192 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import seamsoak.billet.Shop;
+import seamsoak.carbon.CarbonLaw;
+import seamsoak.carbon.Edge;
+import seamsoak.carbon.EvenCarbon;
+import seamsoak.carbon.Grid;
+import seamsoak.carbon.Metal;
+import seamsoak.carbon.Strip;
+import seamsoak.carbon.StripSolver;
+import seamsoak.heat.HeatCurve;
+import seamsoak.steel.Steel;
+
+/**
+ * Carbon across the seam of a stack that repeats two layers, held at one temperature from the start.
+ *
+ * @param temperatureC of the hold
+ * @param minutes of the hold
+ * @param massErrorRelative carbon not accounted for, relative
+ * @param minutesToEven90 until the mean carbon of the layers is within a tenth of its starting
+ *     distance from even; empty when already even or beyond the time computed
+ * @param first the first steel
+ * @param second the second steel
+ * @param profile from the middle of the first layer to the middle of the second, 0 at the seam
+ */
+public record Migration(
+    double temperatureC,
+    double minutes,
+    double massErrorRelative,
+    Optional<Double> minutesToEven90,
+    Layer first,
+    Layer second,
+    List<Point> profile) {
+
+  /**
+   * A layer after the hold.
+   *
+   * @param steel its name
+   * @param thicknessMm of the whole layer
+   * @param startCarbonPct before
+   * @param meanCarbonPct mean over the layer
+   * @param seamCarbonPct at the seam
+   * @param midCarbonPct in the middle of the layer
+   * @param evenCarbonPct what it would have if carbon were evened out
+   */
+  public record Layer(
+      String steel,
+      double thicknessMm,
+      double startCarbonPct,
+      double meanCarbonPct,
+      double seamCarbonPct,
+      double midCarbonPct,
+      double evenCarbonPct) {}
+
+  /** A point of the profile. */
+  public record Point(double positionMm, String steel, double carbonPct, double activity) {}
+
+  private static final double FINEST = 4e-4;
+  private static final double GROWTH = 1.08;
+  private static final double EVEN_SHARE = 0.1;
+  private static final double ALREADY_EVEN = 1e-6;
+
+  /** Longest hold followed to find when the layers are even, over the hold asked or 1000 h. */
+  private static final double LONGEST_SECONDS = 1000 * 3600.0;
+
+  /** Computes it. */
+  public static Migration of(
+      Shop shop,
+      Steel first,
+      Steel second,
+      double firstMetres,
+      double secondMetres,
+      double kelvin,
+      double seconds) {
+    Metal a = shop.metal(first);
+    Metal b = shop.metal(second);
+    Grid grid = new Grid(FINEST, GROWTH, false);
+    Strip start =
+        Strip.of(a, firstMetres / 2, grid).weldedTo(Strip.of(b, secondMetres / 2, grid));
+    EvenCarbon even = new EvenCarbon(start, kelvin);
+    int seam = start.seam();
+    StripSolver.Advanced end =
+        shop.solver().advance(start, HeatCurve.hold(kelvin, seconds), Edge.SEALED);
+    Strip after = end.strip();
+    double activity = shop.solver().seamActivity(after, kelvin);
+    return new Migration(
+        kelvin - 273.15,
+        seconds / 60,
+        end.massErrorRelative(),
+        even90(shop, start, even, kelvin, seconds),
+        layer(after, start, even, 0, seam, seam - 1, 0, activity, kelvin),
+        layer(after, start, even, seam, after.cells(), seam, after.cells() - 1, activity, kelvin),
+        profile(after, activity, kelvin));
+  }
+
+  private static Layer layer(
+      Strip after,
+      Strip start,
+      EvenCarbon even,
+      int from,
+      int to,
+      int atSeam,
+      int atMiddle,
+      double activity,
+      double kelvin) {
+    Metal metal = after.metal(atSeam);
+    double metres = 0;
+    for (int i = from; i < to; i++) {
+      metres += after.metres(i);
+    }
+    return new Layer(
+        metal.name(),
+        2e3 * metres,
+        start.percent(atSeam),
+        metal.percent(mean(after, from, to)),
+        metal.percent(metal.law().at(kelvin).ratioAt(activity)),
+        after.percent(atMiddle),
+        even.percent(atSeam));
+  }
+
+  private static double mean(Strip s, int from, int to) {
+    double carbon = 0;
+    double metres = 0;
+    for (int i = from; i < to; i++) {
+      carbon += s.metres(i) * s.ratio(i);
+      metres += s.metres(i);
+    }
+    return carbon / metres;
+  }
+
+  private static Optional<Double> even90(
+      Shop shop, Strip start, EvenCarbon even, double kelvin, double asked) {
+    int seam = start.seam();
+    double goal = even.ratio(0);
+    double distance = Math.abs(start.ratio(0) - goal);
+    if (distance < ALREADY_EVEN) {
+      return Optional.empty();
+    }
+    double[] found = {Double.NaN, 0, distance};
+    HeatCurve hold = HeatCurve.hold(kelvin, Math.max(asked, LONGEST_SECONDS));
+    shop.solver()
+        .advance(
+            start,
+            hold,
+            Edge.SEALED,
+            (t, s) -> {
+              double left = Math.abs(mean(s, 0, seam) - goal);
+              double limit = EVEN_SHARE * distance;
+              if (left > limit) {
+                found[1] = t;
+                found[2] = left;
+                return true;
+              }
+              double part = (found[2] - limit) / (found[2] - left);
+              found[0] = found[1] + part * (t - found[1]);
+              return false;
+            });
+    return Double.isNaN(found[0]) ? Optional.empty() : Optional.of(found[0] / 60);
+  }
+
+  private static List<Point> profile(Strip s, double seamActivity, double kelvin) {
+    List<Point> points = new ArrayList<>();
+    int seam = s.seam();
+    double x = 0;
+    for (int i = seam - 1; i >= 0; i--) {
+      points.add(0, point(s, i, -(x + 0.5 * s.metres(i)), kelvin));
+      x += s.metres(i);
+    }
+    points.add(atSeam(s.metal(seam - 1), seamActivity, kelvin));
+    points.add(atSeam(s.metal(seam), seamActivity, kelvin));
+    x = 0;
+    for (int i = seam; i < s.cells(); i++) {
+      points.add(point(s, i, x + 0.5 * s.metres(i), kelvin));
+      x += s.metres(i);
+    }
+    return List.copyOf(points);
+  }
+
+  private static Point atSeam(Metal metal, double activity, double kelvin) {
+    return new Point(
+        0, metal.name(), metal.percent(metal.law().at(kelvin).ratioAt(activity)), activity);
+  }
+
+  private static Point point(Strip s, int cell, double metres, double kelvin) {
+    CarbonLaw.At law = s.metal(cell).law().at(kelvin);
+    return new Point(
+        metres * 1e3, s.metal(cell).name(), s.percent(cell), law.activity(s.ratio(cell)));
+  }
+}

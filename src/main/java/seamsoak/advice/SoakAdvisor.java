@@ -1,0 +1,252 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import seamsoak.advice.SoakAdvice.Recommended;
+import seamsoak.advice.SoakAdvice.SoakOption;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.StripSolver;
+import seamsoak.heat.HeatCurve;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
+
+/** Finds the soak that clears the lines of a billet, what each would cost and how sure that is. */
+final class SoakAdvisor {
+  private static final double STEP = 10;
+  private static final double NODE_STEP = 60;
+  private static final double ZERO_CELSIUS = 273.15;
+
+  /** Share of the samples that must come out clear before something is called done. */
+  private static final double SURE_PCT = 90;
+
+  private final Billet billet;
+  private final Shop shop;
+  private final Workpiece end;
+  private final LineVisibility visibility;
+  private final ScheduleAdvisor schedule;
+  private final UnitSystem units;
+  private final Limits limits;
+  private final Clearing clearing;
+
+  SoakAdvisor(
+      Billet billet,
+      Shop shop,
+      Stage end,
+      LineVisibility visibility,
+      ScheduleAdvisor schedule,
+      UnitSystem units) {
+    this.billet = billet;
+    this.shop = shop;
+    this.end = end.piece();
+    this.visibility = visibility;
+    this.schedule = schedule;
+    this.units = units;
+    this.limits = Limits.of(billet, this.end, shop);
+    this.clearing = new Clearing(this.end, visibility, shop);
+  }
+
+  Limits limits() {
+    return limits;
+  }
+
+  SoakAdvice advise(int samples, Progress progress) {
+    double lowest = Math.ceil(limits.fullAusteniteCelsius() / STEP) * STEP;
+    double highest = Math.floor(limits.refusalCelsius() / STEP) * STEP;
+    if (lowest > highest) {
+      lowest = highest;
+    }
+    List<HeatCurve> cycles = schedule.cyclesFor(end);
+    SoakSamples possible =
+        SoakSamples.of(
+            billet,
+            shop.correlations(),
+            shop.assumptions(),
+            samples,
+            nodes(lowest, highest),
+            cycles,
+            progress);
+    double first = lowest;
+    int count = (int) Math.round((highest - lowest) / STEP) + 1;
+    List<SoakOption> options =
+        IntStream.range(0, count)
+            .parallel()
+            .mapToObj(i -> option(first + i * STEP, possible))
+            .toList();
+    List<LineReport> lines = LineReport.of(end, visibility);
+    boolean showsNow = clearing.anyShows();
+    boolean scheduleClears =
+        possible.goneBySchedulePct() >= SURE_PCT && goneAfter(cycles);
+    Optional<Recommended> recommended = recommend(options, showsNow, scheduleClears, possible);
+    double best = bestAllowed(options);
+    SoakAdvice draft =
+        new SoakAdvice(
+            lines,
+            options,
+            recommended,
+            recommended.isPresent(),
+            possible.goneAlreadyPct(),
+            possible.goneBySchedulePct(),
+            possible.withinPct(best, most()),
+            possible.count(),
+            possible.dominant(recommended.map(Recommended::temperatureC).orElse(best)),
+            limits.forgingCelsius(),
+            limits.burningCelsius(),
+            limits.refusalCelsius(),
+            most(),
+            List.of());
+    return new SoakWords(billet, draft, units)
+        .withAdvice(recommended.isPresent() ? List.of() : remedies(best));
+  }
+
+  private static double[] nodes(double lowest, double highest) {
+    int parts = (int) Math.max(1, Math.ceil((highest - lowest) / NODE_STEP));
+    return lowest == highest
+        ? new double[] {lowest}
+        : IntStream.rangeClosed(0, parts)
+            .mapToDouble(i -> lowest + (highest - lowest) * i / parts)
+            .toArray();
+  }
+
+  private boolean goneAfter(List<HeatCurve> cycles) {
+    Workpiece piece = end;
+    for (HeatCurve curve : cycles) {
+      piece =
+          piece
+              .heated(curve, seamsoak.carbon.Edge.SEALED, seamsoak.carbon.Edge.SEALED, shop.solver())
+              .piece();
+    }
+    return !new Clearing(piece, visibility, shop).anyShows();
+  }
+
+  private double most() {
+    return billet.soak().mostTaken().minutes();
+  }
+
+  /** The highest temperature the smith may take: forging limit, own limit, grid of options. */
+  private double bestAllowed(List<SoakOption> options) {
+    return options.stream()
+        .mapToDouble(SoakOption::temperatureC)
+        .filter(this::allowed)
+        .max()
+        .orElse(options.get(0).temperatureC());
+  }
+
+  private boolean allowed(double celsius) {
+    return celsius <= limits.forgingCelsius()
+        && celsius
+            <= billet.soak().highest().map(Temperature::celsius).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private SoakOption option(double celsius, SoakSamples possible) {
+    OptionalDouble seconds = clearing.secondsAt(celsius + ZERO_CELSIUS);
+    Optional<Double> minutes =
+        seconds.isPresent() ? Optional.of(seconds.getAsDouble() / 60) : Optional.empty();
+    List<String> remarks = new ArrayList<>();
+    if (celsius > limits.burningCelsius()) {
+      remarks.add("above the burning line: the steel may crumble");
+    } else if (celsius > limits.forgingCelsius()) {
+      remarks.add("above the forging limit of its steels");
+    }
+    if (billet.soak().highest().map(t -> celsius > t.celsius()).orElse(false)) {
+      remarks.add("above the highest you allow");
+    }
+    Optional<Double> loss = Optional.empty();
+    Optional<Double> skin = Optional.empty();
+    Optional<Double> grain = Optional.empty();
+    if (minutes.isPresent()) {
+      HeatCurve curve =
+          HeatCurve.riseAndHold(
+              Shop.DULL_KELVIN,
+              celsius + ZERO_CELSIUS,
+              Clearing.RISE_SECONDS,
+              seconds.getAsDouble());
+      StripSolver.Advanced face =
+          shop.solver()
+              .advance(
+                  end.thicknessSkin(), curve, shop.edge(billet.soak().outsideTaken()));
+      loss = Optional.of(face.metalLost() * 1e3);
+      skin = Optional.of(Stage.skinMetres(face.strip(), Stage.SKIN_ENDS_AT) * 1e3);
+      grain = Optional.of(schedule.grain(curve));
+    }
+    Optional<Double> low = possible.minutes(celsius, 0.1);
+    Optional<Double> high = possible.minutes(celsius, 0.9);
+    return new SoakOption(
+        celsius,
+        minutes,
+        low,
+        high,
+        minutes.isPresent() && minutes.get() <= most(),
+        loss,
+        skin,
+        grain,
+        remarks);
+  }
+
+  private Optional<Recommended> recommend(
+      List<SoakOption> options,
+      boolean showsNow,
+      boolean scheduleClears,
+      SoakSamples possible) {
+    SoakOption coolest = options.get(0);
+    if (!showsNow && possible.goneAlreadyPct() >= SURE_PCT) {
+      return Optional.of(
+          none(coolest, "no line shows: nothing to clear, so no soak is needed"));
+    }
+    if (scheduleClears) {
+      return Optional.of(
+          none(
+              coolest,
+              "the normalizing and refining cycles to come clear the lines on their own: do not"
+                  + " soak as well"));
+    }
+    List<SoakOption> within =
+        options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
+    Optional<SoakOption> sure =
+        within.stream().filter(o -> o.minutesHigh().map(m -> m <= most()).orElse(false)).findFirst();
+    if (sure.isPresent()) {
+      SoakOption o = sure.get();
+      double minutes = Math.ceil(o.minutesHigh().orElseThrow());
+      return Optional.of(
+          new Recommended(
+              o.temperatureC(),
+              minutes,
+              o.minutesLow(),
+              o.minutesHigh(),
+              "the coolest soak that clears the lines within "
+                  + TimeSpan.ofMinutes(most()).format(units)
+                  + " in nine of ten possible histories; hotter is quicker but coarsens the grain"
+                  + " and scales more"));
+    }
+    return within.stream()
+        .max(Comparator.comparingDouble(SoakOption::temperatureC))
+        .map(
+            o ->
+                new Recommended(
+                    o.temperatureC(),
+                    Math.floor(most()),
+                    o.minutesLow(),
+                    o.minutesHigh(),
+                    "the hottest that the steels allow for forging, as long as you allow: it clears"
+                        + " the lines by the middle estimate, not in nine of ten histories"));
+  }
+
+  private static Recommended none(SoakOption coolest, String reason) {
+    return new Recommended(
+        coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), reason);
+  }
+
+  /** What would have helped, each computed: the minutes at the best allowed temperature. */
+  private List<String> remedies(double best) {
+    return new Remedies(billet, shop, visibility, units).at(best);
+  }
+}

@@ -1,0 +1,167 @@
+package seamsoak.advice;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import seamsoak.advice.Histories.Sample;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Billet;
+import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Family;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Edge;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Strip;
+import seamsoak.heat.HeatCurve;
+import seamsoak.property.Correlations;
+
+/**
+ * Clearing times over the possible histories of a billet.
+ *
+ * @param celsius temperatures at which they were computed, rising
+ * @param seconds by sample and temperature; infinite past 24 h
+ * @param places by sample, where each input lay
+ * @param goneAlready by sample, whether no line was left before the soak
+ * @param goneBySchedule by sample, whether the schedule clears them without a soak
+ */
+record SoakSamples(
+    double[] celsius,
+    double[][] seconds,
+    double[][] places,
+    boolean[] goneAlready,
+    boolean[] goneBySchedule) {
+
+  /** Walks every sample; the order of the answers does not depend on that of the work. */
+  static SoakSamples of(
+      Billet billet,
+      Correlations correlations,
+      Assumptions usual,
+      int count,
+      double[] celsius,
+      List<HeatCurve> schedule,
+      Progress progress) {
+    List<Sample> samples = Histories.around(usual, billet.covered().isPresent(), count);
+    double[][] seconds = new double[count][];
+    boolean[] gone = new boolean[count];
+    boolean[] later = new boolean[count];
+    AtomicInteger done = new AtomicInteger();
+    IntStream.range(0, count)
+        .parallel()
+        .forEach(
+            i -> {
+              Assumptions a = samples.get(i).assumptions();
+              Shop shop = new Shop(correlations, a, Resolution.SAMPLE);
+              List<Stage> stages = new BilletWalk(shop).walk(billet);
+              Workpiece end = stages.get(stages.size() - 1).piece();
+              LineVisibility visibility = visibility(a);
+              Clearing clearing = new Clearing(end, visibility, shop);
+              gone[i] = !clearing.anyShows();
+              later[i] = gone[i] || clears(end, visibility, shop, schedule);
+              seconds[i] =
+                  Arrays.stream(celsius)
+                      .map(
+                          c -> {
+                            OptionalDouble s = clearing.secondsAt(c + 273.15 + a.kelvinOff());
+                            return s.orElse(Double.POSITIVE_INFINITY) / a.timeFactor();
+                          })
+                      .toArray();
+              progress.at("histories", done.incrementAndGet(), count);
+            });
+    return new SoakSamples(
+        celsius,
+        seconds,
+        samples.stream().map(Sample::place).toArray(double[][]::new),
+        gone,
+        later);
+  }
+
+  static LineVisibility visibility(Assumptions a) {
+    return new LineVisibility(a.visibleDipPct(), a.visibleMetres());
+  }
+
+  private static boolean clears(
+      Workpiece end, LineVisibility visibility, Shop shop, List<HeatCurve> schedule) {
+    for (Family f : end.families()) {
+      if (!f.shows(end.shownFace(), visibility)) {
+        continue;
+      }
+      Strip strip = f.strip();
+      for (HeatCurve curve : schedule) {
+        strip = shop.solver().advance(strip, curve, Edge.SEALED).strip();
+      }
+      if (f.heated(strip, 0).shows(end.shownFace(), visibility)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  int count() {
+    return seconds.length;
+  }
+
+  double goneAlreadyPct() {
+    return percent(goneAlready);
+  }
+
+  double goneBySchedulePct() {
+    return percent(goneBySchedule);
+  }
+
+  private static double percent(boolean[] which) {
+    int yes = 0;
+    for (boolean b : which) {
+      yes += b ? 1 : 0;
+    }
+    return 100.0 * yes / which.length;
+  }
+
+  /** Minutes at a temperature for every sample: log(1 + minutes) straight over 1/T between nodes. */
+  double[] minutesAt(double atCelsius) {
+    int k = 0;
+    while (k < celsius.length - 2 && celsius[k + 1] < atCelsius) {
+      k++;
+    }
+    int low = k;
+    int high = Math.min(k + 1, celsius.length - 1);
+    double a = 1 / (celsius[low] + 273.15);
+    double b = 1 / (celsius[high] + 273.15);
+    double part = low == high ? 0 : (1 / (atCelsius + 273.15) - a) / (b - a);
+    double[] minutes = new double[seconds.length];
+    for (int i = 0; i < minutes.length; i++) {
+      double x = Math.log1p(seconds[i][low] / 60);
+      double y = Math.log1p(seconds[i][high] / 60);
+      minutes[i] =
+          part <= 0
+              ? Math.expm1(x)
+              : part >= 1
+                  ? Math.expm1(y)
+                  : Double.isInfinite(x) ? x : Math.expm1(x + part * (y - x));
+    }
+    return minutes;
+  }
+
+  /** A percentile of the minutes at a temperature, empty where it lies beyond 24 h. */
+  Optional<Double> minutes(double atCelsius, double share) {
+    double m = Spread.percentile(minutesAt(atCelsius), share);
+    return m * 60 <= Clearing.LONGEST_SECONDS ? Optional.of(Math.max(0, m)) : Optional.empty();
+  }
+
+  /** In how many samples a hold of that long clears all lines, percent. */
+  double withinPct(double atCelsius, double minutes) {
+    double[] all = minutesAt(atCelsius);
+    return 100.0 * Arrays.stream(all).filter(m -> m <= minutes).count() / all.length;
+  }
+
+  /** The input that sways the minutes at a temperature most, in words. */
+  String dominant(double atCelsius) {
+    int d = Spread.dominant(places, minutesAt(atCelsius));
+    return d < 0 ? "none" : Histories.INPUTS.get(d);
+  }
+}

@@ -1,0 +1,104 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import seamsoak.billet.Family;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Metal;
+import seamsoak.carbon.Strip;
+
+/**
+ * The billet after a step.
+ *
+ * @param step number of the step, 0 for the stack
+ * @param kind such as {@code weld}
+ * @param lengthMm outer size, jacket included
+ * @param widthMm outer size
+ * @param thicknessMm outer size
+ * @param cellAspect length over width of the pattern's cell as it is looked at
+ * @param lines at every set of seams
+ * @param layers carbon of each steel
+ * @param skinMm depth of the skin to 90 % of the core's carbon, the deeper of the two faces
+ * @param faceCarbonPct carbon at the face across the thickness, wt%
+ * @param scaledMm metal that scale took off a face in this step
+ * @param remarks what to know of this step
+ */
+public record StageReport(
+    int step,
+    String kind,
+    double lengthMm,
+    double widthMm,
+    double thicknessMm,
+    double cellAspect,
+    List<LineReport> lines,
+    List<LayerCarbon> layers,
+    double skinMm,
+    double faceCarbonPct,
+    double scaledMm,
+    List<String> remarks) {
+
+  /**
+   * Carbon of one steel.
+   *
+   * @param steel its name
+   * @param meanPct mean over its layers, wt%
+   */
+  public record LayerCarbon(String steel, double meanPct) {}
+
+  static StageReport of(Stage stage, LineVisibility visibility) {
+    Workpiece p = stage.piece();
+    return new StageReport(
+        stage.step(),
+        stage.kind(),
+        p.size().lengthMetres() * 1e3,
+        p.size().widthMetres() * 1e3,
+        p.size().thicknessMetres() * 1e3,
+        p.cellAspect(),
+        LineReport.of(p, visibility),
+        layers(p),
+        skinMetres(p) * 1e3,
+        p.thicknessSkin().percent(0),
+        stage.scaledMetres() * 1e3,
+        stage.remarks());
+  }
+
+  /** Depth to 90 % of the core's carbon, the deeper of the two faces, below the jacket's metal. */
+  static double skinMetres(Workpiece p) {
+    return Math.max(skin(p, p.thicknessSkin()), skin(p, p.widthSkin()));
+  }
+
+  private static double skin(Workpiece p, Strip strip) {
+    double through = Stage.skinMetres(strip, Stage.SKIN_ENDS_AT);
+    return Math.max(0, through - p.jacketMetres(strip));
+  }
+
+  /** Mean carbon of each steel over its layers; of the body where there are none. */
+  static List<LayerCarbon> layers(Workpiece p) {
+    Map<Metal, double[]> sums = new LinkedHashMap<>();
+    for (Family f : p.families()) {
+      if (f.kind() == Family.Kind.LAYER) {
+        add(sums, f.strip(), f.share());
+      }
+    }
+    if (sums.isEmpty()) {
+      Strip inward = p.widthSkin();
+      double core = inward.percent(inward.cells() - 1);
+      return List.of(new LayerCarbon(p.body().name(), core));
+    }
+    List<LayerCarbon> all = new ArrayList<>();
+    sums.forEach((m, s) -> all.add(new LayerCarbon(m.name(), m.percent(s[1] / s[0]))));
+    return List.copyOf(all);
+  }
+
+  private static void add(Map<Metal, double[]> sums, Strip strip, double share) {
+    for (int i = 0; i < strip.cells(); i++) {
+      double[] s = sums.computeIfAbsent(strip.metal(i), m -> new double[2]);
+      s[0] += share * strip.metres(i);
+      s[1] += share * strip.metres(i) * strip.ratio(i);
+    }
+  }
+}

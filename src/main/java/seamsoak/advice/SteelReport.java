@@ -1,0 +1,209 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import seamsoak.carbon.CarbonInSteel;
+import seamsoak.property.Correlations;
+import seamsoak.property.CriticalTemperature;
+import seamsoak.property.ForgingLimits;
+import seamsoak.property.PhaseLines;
+import seamsoak.source.Estimate;
+import seamsoak.source.Exceeded;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+import seamsoak.steel.Steel;
+import seamsoak.steel.TemperatureRange;
+
+/**
+ * One steel: its analysis, critical temperatures and limits.
+ *
+ * @param id key of the table
+ * @param designation standard designation
+ * @param aliases other names
+ * @param category such as {@code plain carbon}
+ * @param analysisPct typical analysis by element symbol, wt%
+ * @param ac1C lower critical temperature
+ * @param ac3OrAccmC upper critical temperature
+ * @param upper which of the two that is
+ * @param msC martensite start with the carbon dissolved at the hardening temperature
+ * @param dissolvedCarbonPct that carbon
+ * @param hardenC the hardening temperature that it was taken at
+ * @param solidusC first liquid
+ * @param highestForgingC highest forging temperature
+ * @param burningC where it burns
+ * @param refusalC above this no soak is advised
+ * @param ranges published ranges by name, degC
+ * @param publishedC published critical temperatures by name, degC
+ * @param formulas every formula side by side
+ * @param exceeded ranges that the recommended formulas left
+ * @param notes what else to know
+ */
+public record SteelReport(
+    String id,
+    String designation,
+    List<String> aliases,
+    String category,
+    Map<String, Double> analysisPct,
+    Quantity ac1C,
+    Quantity ac3OrAccmC,
+    String upper,
+    Quantity msC,
+    double dissolvedCarbonPct,
+    double hardenC,
+    Quantity solidusC,
+    Quantity highestForgingC,
+    Quantity burningC,
+    Quantity refusalC,
+    Map<String, TemperatureRange> ranges,
+    Map<String, Double> publishedC,
+    List<Formula> formulas,
+    List<String> exceeded,
+    String notes) {
+
+  /** A value with its band and where it comes from. */
+  public record Quantity(double value, double low, double high, String source) {}
+
+  /** What one published formula gives, and whether it was used outside its range. */
+  public record Formula(
+      String name, String gives, double valueC, String standing, boolean outsideRange) {}
+
+  /** Band of the upper critical temperature, C either way; judgement. */
+  private static final double UPPER_BAND = 15;
+
+  /** Band of the martensite start beside the spread of the two formulas, C; judgement. */
+  private static final double MS_BAND = 15;
+
+  /** Hardening above the upper critical temperature where no sheet says, C; judgement. */
+  private static final double HARDEN_ABOVE = 30;
+
+  public static SteelReport of(Correlations k, Steel steel) {
+    Composition c = steel.analysis();
+    PhaseLines lines = new CarbonInSteel(k, c, 1).lines();
+    Estimate ae1 = k.ae1().estimate(c);
+    double upper = lines.fullAusteniteCelsius(c.carbon());
+    boolean cementite = lines.accmCelsius(c.carbon()) > lines.ac3Celsius(c.carbon());
+    double harden =
+        steel
+            .heatTreatment()
+            .harden()
+            .map(r -> 0.5 * (r.lowC() + r.highC()))
+            .orElse(upper + HARDEN_ABOVE);
+    double dissolved =
+        harden < lines.a1Celsius()
+            ? c.carbon()
+            : Math.min(c.carbon(), lines.austeniteBesideCementitePct(harden));
+    Composition austenite = c.with(Element.C, dissolved);
+    double ms = k.vanBohemenMs().celsius(austenite);
+    double second = k.ingberKunertMs().celsius(austenite);
+    ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
+    Estimate forging = limits.highestForging();
+    return new SteelReport(
+        steel.id(),
+        steel.designation(),
+        steel.aliases(),
+        steel.category(),
+        analysis(c),
+        quantity(ae1),
+        new Quantity(
+            upper,
+            upper - UPPER_BAND,
+            upper + UPPER_BAND,
+            cementite ? "gustafson1985, leelee2007" : "gustafson1985, andrews1965"),
+        cementite ? "Accm" : "Ac3",
+        new Quantity(
+            ms,
+            Math.min(ms, second) - MS_BAND,
+            Math.max(ms, second) + MS_BAND,
+            k.vanBohemenMs().correlation().sourceKey()),
+        dissolved,
+        harden,
+        single(limits.solidusCelsius(), k.solidus().correlation().sourceKey()),
+        quantity(forging),
+        single(limits.burningCelsius(), k.forging().burning().correlation().sourceKey()),
+        single(limits.refusalCelsius(), "judgement"),
+        ranges(steel),
+        published(steel),
+        formulas(k, c, austenite),
+        Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
+            .flatMap(List::stream)
+            .map(SteelReport::says)
+            .distinct()
+            .toList(),
+        steel.notes());
+  }
+
+  private static String says(Exceeded e) {
+    return String.format(
+        java.util.Locale.ROOT,
+        "%s: %s %.4g %s lies outside %.4g to %.4g",
+        e.correlation(),
+        e.range().quantity(),
+        e.value(),
+        e.range().unit(),
+        e.range().low(),
+        e.range().high());
+  }
+
+  private static Quantity quantity(Estimate e) {
+    return new Quantity(e.value(), e.low(), e.high(), e.source());
+  }
+
+  private static Quantity single(double value, String source) {
+    return new Quantity(value, value, value, source);
+  }
+
+  private static Map<String, Double> analysis(Composition c) {
+    Map<String, Double> all = new LinkedHashMap<>();
+    for (Element e : Element.values()) {
+      if (c.percent(e) > 0 || e == Element.C) {
+        all.put(e.symbol(), c.percent(e));
+      }
+    }
+    return all;
+  }
+
+  private static Map<String, TemperatureRange> ranges(Steel s) {
+    Map<String, TemperatureRange> all = new LinkedHashMap<>();
+    put(all, "normalize", s.heatTreatment().normalize());
+    put(all, "anneal", s.heatTreatment().anneal());
+    put(all, "harden", s.heatTreatment().harden());
+    put(all, "temper", s.heatTreatment().temper());
+    return all;
+  }
+
+  private static void put(
+      Map<String, TemperatureRange> all, String name, Optional<TemperatureRange> range) {
+    range.ifPresent(r -> all.put(name, r));
+  }
+
+  private static Map<String, Double> published(Steel s) {
+    Map<String, Double> all = new LinkedHashMap<>();
+    s.ac1C().ifPresent(v -> all.put("ac1C", v));
+    s.ac3OrAccmC().ifPresent(v -> all.put("ac3OrAccmC", v));
+    s.msC().ifPresent(v -> all.put("msC", v));
+    s.heatTreatment().forgeStartC().ifPresent(v -> all.put("forgeStartC", v));
+    s.heatTreatment().forgeStopC().ifPresent(v -> all.put("forgeStopC", v));
+    return all;
+  }
+
+  private static List<Formula> formulas(Correlations k, Composition bulk, Composition austenite) {
+    List<Formula> all = new ArrayList<>();
+    k.lowerCritical().forEach(f -> all.add(formula(f, bulk)));
+    k.upperCritical().forEach(f -> all.add(formula(f, bulk)));
+    k.martensiteStart().forEach(f -> all.add(formula(f, austenite)));
+    return all;
+  }
+
+  private static Formula formula(CriticalTemperature f, Composition c) {
+    return new Formula(
+        f.correlation().name(),
+        f.correlation().gives(),
+        f.celsius(c),
+        f.correlation().standing().words(),
+        !f.exceeded(c).isEmpty());
+  }
+}

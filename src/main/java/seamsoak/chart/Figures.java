@@ -1,0 +1,217 @@
+package seamsoak.chart;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import seamsoak.advice.Advice;
+import seamsoak.advice.ScheduleAdvice;
+import seamsoak.advice.SeamProfile;
+import seamsoak.advice.SoakAdvice;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
+
+/** The charts of an advice: nothing is computed here, only put into the charts' words. */
+public final class Figures {
+  private static final double BLACK_CELSIUS = 480;
+
+  /** Farthest from a seam that is worth drawing, in widths of the curve's own steep part. */
+  private static final double SEAM_SHARE = 0.97;
+
+  private final Advice advice;
+  private final UnitSystem units;
+
+  public Figures(Advice advice, UnitSystem units) {
+    this.advice = advice;
+    this.units = units;
+  }
+
+  /** Schedule, soak and, where there are seams, the seam. */
+  public List<Figure> all() {
+    List<Figure> figures = new ArrayList<>(List.of(schedule(), soak()));
+    advice.seam().ifPresent(s -> figures.add(seam(s)));
+    return List.copyOf(figures);
+  }
+
+  public ScheduleFigure schedule() {
+    Map<String, List<ScheduleAdvice.Segment>> steps = new LinkedHashMap<>();
+    for (ScheduleAdvice.Segment s : advice.schedule().segments()) {
+      steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s);
+    }
+    List<ScheduleFigure.Step> drawn = new ArrayList<>();
+    List<String> said = new ArrayList<>();
+    steps.forEach(
+        (name, segments) -> {
+          ScheduleFigure.Step step = step(name, segments);
+          drawn.add(step);
+          said.add(name + " " + step.detail());
+        });
+    return new ScheduleFigure(
+        "schedule",
+        "Heat treatment of " + advice.billet(),
+        advice.soak().recommended().map(this::soakInWords).orElse("No soak clears these lines"),
+        "Temperature against time: " + String.join("; ", said) + ".",
+        units,
+        drawn,
+        bands());
+  }
+
+  private ScheduleFigure.Step step(String name, List<ScheduleAdvice.Segment> segments) {
+    List<ScheduleFigure.At> curve = new ArrayList<>();
+    double t = 0;
+    String detail = "";
+    for (ScheduleAdvice.Segment s : segments) {
+      if (curve.isEmpty()) {
+        curve.add(new ScheduleFigure.At(t, s.fromC()));
+      }
+      t += s.minutes();
+      curve.add(new ScheduleFigure.At(t, s.toC()));
+      if (s.kind().equals("hold")) {
+        detail = at(s.toC()) + ", " + minutes(s.minutes());
+      } else if (!s.cool().isEmpty()) {
+        detail += ", " + s.cool();
+      }
+    }
+    return new ScheduleFigure.Step(name, detail, curve);
+  }
+
+  private List<ScheduleFigure.Band> bands() {
+    List<ScheduleFigure.Band> bands = new ArrayList<>();
+    double low = Double.POSITIVE_INFINITY;
+    double high = 0;
+    for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
+      low = Math.min(low, c.ac1C());
+      high = Math.max(high, c.ac1C());
+      bands.add(
+          new ScheduleFigure.Band(
+              c.upper() + " " + c.steel(),
+              ScheduleFigure.Kind.CHANGE,
+              c.upperC(),
+              c.upperC()));
+    }
+    if (Double.isFinite(low)) {
+      bands.add(new ScheduleFigure.Band("Ac1", ScheduleFigure.Kind.CHANGE, low, high));
+    }
+    double forging = advice.soak().highestForgingC();
+    bands.add(
+        new ScheduleFigure.Band("forging limit", ScheduleFigure.Kind.LIMIT, forging, forging));
+    bands.add(
+        new ScheduleFigure.Band(
+            "black in shade", ScheduleFigure.Kind.GUIDE, BLACK_CELSIUS, BLACK_CELSIUS));
+    return bands;
+  }
+
+  public SoakFigure soak() {
+    SoakAdvice soak = advice.soak();
+    Optional<SoakFigure.Pick> pick =
+        soak.recommended()
+            .filter(r -> r.minutes() > 0)
+            .map(
+                r ->
+                    new SoakFigure.Pick(
+                        r.temperatureC(),
+                        r.minutes(),
+                        at(r.temperatureC()) + ", " + minutes(r.minutes())));
+    return new SoakFigure(
+        "soak",
+        "Soak that clears the lines of " + advice.billet(),
+        soak.recommended().map(this::soakInWords).orElse("No soak clears within what is allowed"),
+        String.format(
+            Locale.ROOT,
+            "Minutes to clear the lines against soak temperature, with the band that holds eight of"
+                + " ten of %d possible histories, and the metal and grain it costs.",
+            soak.samples()),
+        units,
+        soak.options().stream().map(Figures::option).toList(),
+        List.of(
+            new SoakFigure.Limit("forging limit", soak.highestForgingC(), false),
+            new SoakFigure.Limit("no soak above", soak.refusalC(), true)),
+        OptionalDouble.of(soak.mostMinutes()),
+        pick);
+  }
+
+  private static SoakFigure.Option option(SoakAdvice.SoakOption o) {
+    return new SoakFigure.Option(
+        o.temperatureC(),
+        optional(o.minutes()),
+        optional(o.minutesLow()),
+        optional(o.minutesHigh()),
+        optional(o.metalLossMm()),
+        optional(o.grainAstm()));
+  }
+
+  private static OptionalDouble optional(Optional<Double> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  }
+
+  private SeamFigure seam(SeamProfile seam) {
+    double reach = reach(seam);
+    List<SeamFigure.Curve> curves = new ArrayList<>();
+    for (SeamProfile.AtStage stage : seam.stages()) {
+      List<SeamFigure.At> points =
+          stage.points().stream()
+              .filter(p -> Math.abs(p.distanceMm()) <= reach)
+              .map(p -> new SeamFigure.At(p.distanceMm(), p.carbonPct()))
+              .toList();
+      curves.add(new SeamFigure.Curve(stage.stage(), points));
+    }
+    double before = least(seam.stages().get(0));
+    double after = least(seam.stages().get(seam.stages().size() - 1));
+    return new SeamFigure(
+        "seam",
+        "Carbon across the seams: " + seam.seams(),
+        String.format(
+            Locale.ROOT,
+            "Missing at the seam: %.2f %% before, %.2f %% at the end",
+            seam.evenPct() - before,
+            seam.evenPct() - after),
+        String.format(
+            Locale.ROOT,
+            "Carbon against distance from the seam. Evened out it would be %.2f %%; a line shows"
+                + " below %.2f %%. At the seam %.2f %% before and %.2f %% at the end.",
+            seam.evenPct(),
+            seam.visibleBelowPct(),
+            before,
+            after),
+        units,
+        curves,
+        List.of(
+            new SeamFigure.Level("evened out", seam.evenPct()),
+            new SeamFigure.Level("a line shows below", seam.visibleBelowPct())));
+  }
+
+  private static double least(SeamProfile.AtStage stage) {
+    return stage.points().stream()
+        .mapToDouble(SeamProfile.Point::carbonPct)
+        .min()
+        .orElseThrow();
+  }
+
+  /** Out to where the last curve has all but made good what it lacks, at least half the strip. */
+  private static double reach(SeamProfile seam) {
+    double far =
+        seam.stages().get(0).points().stream()
+            .mapToDouble(p -> Math.abs(p.distanceMm()))
+            .max()
+            .orElseThrow();
+    return far * SEAM_SHARE;
+  }
+
+  private String soakInWords(SoakAdvice.Recommended r) {
+    return r.minutes() > 0
+        ? "Soak at " + at(r.temperatureC()) + " for " + minutes(r.minutes())
+        : "No soak needed";
+  }
+
+  private String at(double celsius) {
+    return Temperature.ofCelsius(celsius).format(units);
+  }
+
+  private String minutes(double minutes) {
+    return TimeSpan.ofMinutes(minutes).format(units);
+  }
+}
