@@ -15,7 +15,8 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.steel.Steel;
 
 /**
- * Carbon across the seam of a stack that repeats two layers, held at one temperature from the start.
+ * Carbon across the seam of a stack that repeats two layers, held at one temperature from the
+ * start.
  *
  * @param temperatureC of the hold
  * @param minutes of the hold
@@ -78,8 +79,7 @@ public record Migration(
     Metal a = shop.metal(first);
     Metal b = shop.metal(second);
     Grid grid = new Grid(FINEST, GROWTH, false);
-    Strip start =
-        Strip.of(a, firstMetres / 2, grid).weldedTo(Strip.of(b, secondMetres / 2, grid));
+    Strip start = Strip.of(a, firstMetres / 2, grid).weldedTo(Strip.of(b, secondMetres / 2, grid));
     EvenCarbon even = new EvenCarbon(start, kelvin);
     int seam = start.seam();
     StripSolver.Advanced end =

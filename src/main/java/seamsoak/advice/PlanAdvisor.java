@@ -47,8 +47,7 @@ public final class PlanAdvisor {
     Stage end = stages.get(stages.size() - 1);
     ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, units);
     SoakAdvice soak =
-        new SoakAdvisor(billet, shop, end, visibility, scheduling, units)
-            .advise(samples, progress);
+        new SoakAdvisor(billet, shop, end, visibility, scheduling, units).advise(samples, progress);
     ScheduleAdvisor.Run run = scheduling.run(end.piece(), soak.recommended());
     return new Advice(
         billet.name(),
@@ -79,7 +78,7 @@ public final class PlanAdvisor {
     List<String> stops = new ArrayList<>();
     for (Step step : billet.steps()) {
       if (step instanceof Step.Tile t && t.jacket().isPresent()) {
-        HardStop.ofJacket(t.jacket().get().coatingTaken().name())
+        HardStop.jacket(t.jacket().get().coatingTaken())
             .ifPresent(s -> stops.add(step.title() + ": " + s));
       }
     }

@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import seamsoak.property.PhaseLines;
 import seamsoak.source.Caution;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+import seamsoak.steel.Hardenability;
 import seamsoak.steel.Steel;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
@@ -29,8 +31,8 @@ import seamsoak.unit.TemperatureDifference;
 import seamsoak.unit.UnitSystem;
 
 /**
- * The schedule after the last weld: soak, normalize, descending refining cycles. Temperatures follow
- * from the carbon each steel has by then; the strips are carried through it.
+ * The schedule after the last weld: soak, normalize, descending refining cycles. Temperatures
+ * follow from the carbon each steel has by then; the strips are carried through it.
  */
 final class ScheduleAdvisor {
   private static final double ROOM_KELVIN = 293.15;
@@ -43,6 +45,7 @@ final class ScheduleAdvisor {
   private static final double LAST_CYCLE_ABOVE = 35;
 
   private static final int CYCLES = 3;
+  private static final double HOT_KELVIN = 1100 + ZERO_CELSIUS;
 
   /** Rise in a hot kiln, minutes per mm of a plate heated on both faces, at 870 and at 1150 C. */
   private static final double RISE_870 = 1.25;
@@ -117,9 +120,7 @@ final class ScheduleAdvisor {
   private List<Plan> plans(Workpiece piece, Optional<List<CriticalTemperatures>> known) {
     List<CriticalTemperatures> critical = known.orElseGet(() -> critical(piece));
     CriticalTemperatures highest =
-        critical.stream()
-            .reduce((a, b) -> b.upperC() > a.upperC() ? b : a)
-            .orElseThrow();
+        critical.stream().reduce((a, b) -> b.upperC() > a.upperC() ? b : a).orElseThrow();
     double normalize = normalizeCelsius(highest.upperC());
     double last = Math.min(normalize, roundUp(highest.upperC() + LAST_CYCLE_ABOVE, 5));
     double millimetres = piece.size().thicknessMetres() * 1e3;
@@ -247,8 +248,7 @@ final class ScheduleAdvisor {
     double millimetres = piece.size().thicknessMetres() * 1e3;
     double celsius = plan.kelvin() - ZERO_CELSIUS;
     double perMillimetre =
-        Math.max(
-            RISE_1150, RISE_870 - (celsius - 870) * (RISE_870 - RISE_1150) / (1150 - 870));
+        Math.max(RISE_1150, RISE_870 - (celsius - 870) * (RISE_870 - RISE_1150) / (1150 - 870));
     double rise = 60 * Math.max(LEAST_RISE_MINUTES, perMillimetre * millimetres);
     HeatCurve up;
     if (plan.kelvin() > Shop.DULL_KELVIN) {
@@ -256,8 +256,7 @@ final class ScheduleAdvisor {
       up =
           HeatCurve.riseAndHold(ROOM_KELVIN, Shop.DULL_KELVIN, rise - last, 0)
               .then(
-                  HeatCurve.riseAndHold(
-                      Shop.DULL_KELVIN, plan.kelvin(), last, plan.holdSeconds()));
+                  HeatCurve.riseAndHold(Shop.DULL_KELVIN, plan.kelvin(), last, plan.holdSeconds()));
     } else {
       up = HeatCurve.riseAndHold(ROOM_KELVIN, plan.kelvin(), rise, plan.holdSeconds());
     }
@@ -313,8 +312,24 @@ final class ScheduleAdvisor {
             List.of()));
   }
 
-  private Set<Condition> conditions(double kelvin) {
-    return Condition.of(billet, kelvin);
+  /** What holds in this shop; who cannot tell takes it to hold. */
+  private Set<String> conditions(double kelvin) {
+    Set<Condition> all = EnumSet.of(Condition.GAS_FORGE, Condition.KILN, Condition.INDOORS);
+    if (kelvin > HOT_KELVIN) {
+      all.add(Condition.HOT);
+    }
+    for (Steel steel : steels()) {
+      if (steel.analysis().percent(Element.NI) >= 1) {
+        all.add(Condition.NICKEL);
+      }
+      if (steel.analysis().percent(Element.CR) >= 1) {
+        all.add(Condition.CHROMIUM);
+      }
+      if (steel.hardenability().map(h -> h == Hardenability.AIR).orElse(false)) {
+        all.add(Condition.AIR_HARDENING);
+      }
+    }
+    return all.stream().map(Condition::word).collect(Collectors.toSet());
   }
 
   private List<String> remarks(List<Segment> segments, List<CriticalTemperatures> critical) {
@@ -355,8 +370,7 @@ final class ScheduleAdvisor {
     if (critical.size() > 1) {
       String names =
           critical.stream().map(CriticalTemperatures::steel).collect(Collectors.joining(", "));
-      all.add(
-          "The temperatures rest on the carbon that each of " + names + " has after the soak.");
+      all.add("The temperatures rest on the carbon that each of " + names + " has after the soak.");
     }
     return List.copyOf(all);
   }

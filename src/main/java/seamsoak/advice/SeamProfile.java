@@ -40,8 +40,7 @@ public record SeamProfile(
           double even = new EvenCarbon(start, EVENED_AT_KELVIN).percent(start.seam());
           List<AtStage> stages = new ArrayList<>();
           for (int i = 0; i < pieces.size(); i++) {
-            stages.add(
-                new AtStage(names.get(i), points(pieces.get(i).families().get(w).strip())));
+            stages.add(new AtStage(names.get(i), points(pieces.get(i).families().get(w).strip())));
           }
           return new SeamProfile(
               first.families().get(w).name(), even, even - visibleDipPct, stages);

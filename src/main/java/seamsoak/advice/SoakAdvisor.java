@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import seamsoak.advice.SoakAdvice.Recommended;
 import seamsoak.advice.SoakAdvice.SoakOption;
-import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
@@ -84,8 +83,7 @@ final class SoakAdvisor {
             .toList();
     List<LineReport> lines = LineReport.of(end, visibility);
     boolean showsNow = clearing.anyShows();
-    boolean scheduleClears =
-        possible.goneBySchedulePct() >= SURE_PCT && goneAfter(cycles);
+    boolean scheduleClears = possible.goneBySchedulePct() >= SURE_PCT && goneAfter(cycles);
     Optional<Recommended> recommended = recommend(options, showsNow, scheduleClears, possible);
     double best = bestAllowed(options);
     SoakAdvice draft =
@@ -122,7 +120,8 @@ final class SoakAdvisor {
     for (HeatCurve curve : cycles) {
       piece =
           piece
-              .heated(curve, seamsoak.carbon.Edge.SEALED, seamsoak.carbon.Edge.SEALED, shop.solver())
+              .heated(
+                  curve, seamsoak.carbon.Edge.SEALED, seamsoak.carbon.Edge.SEALED, shop.solver())
               .piece();
     }
     return !new Clearing(piece, visibility, shop).anyShows();
@@ -172,8 +171,7 @@ final class SoakAdvisor {
               seconds.getAsDouble());
       StripSolver.Advanced face =
           shop.solver()
-              .advance(
-                  end.thicknessSkin(), curve, shop.edge(billet.soak().outsideTaken()));
+              .advance(end.thicknessSkin(), curve, shop.edge(billet.soak().outsideTaken()));
       loss = Optional.of(face.metalLost() * 1e3);
       skin = Optional.of(Stage.skinMetres(face.strip(), Stage.SKIN_ENDS_AT) * 1e3);
       grain = Optional.of(schedule.grain(curve));
@@ -193,14 +191,10 @@ final class SoakAdvisor {
   }
 
   private Optional<Recommended> recommend(
-      List<SoakOption> options,
-      boolean showsNow,
-      boolean scheduleClears,
-      SoakSamples possible) {
+      List<SoakOption> options, boolean showsNow, boolean scheduleClears, SoakSamples possible) {
     SoakOption coolest = options.get(0);
     if (!showsNow && possible.goneAlreadyPct() >= SURE_PCT) {
-      return Optional.of(
-          none(coolest, "no line shows: nothing to clear, so no soak is needed"));
+      return Optional.of(none(coolest, "no line shows: nothing to clear, so no soak is needed"));
     }
     if (scheduleClears) {
       return Optional.of(
@@ -212,7 +206,9 @@ final class SoakAdvisor {
     List<SoakOption> within =
         options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
     Optional<SoakOption> sure =
-        within.stream().filter(o -> o.minutesHigh().map(m -> m <= most()).orElse(false)).findFirst();
+        within.stream()
+            .filter(o -> o.minutesHigh().map(m -> m <= most()).orElse(false))
+            .findFirst();
     if (sure.isPresent()) {
       SoakOption o = sure.get();
       double minutes = Math.ceil(o.minutesHigh().orElseThrow());
@@ -241,8 +237,7 @@ final class SoakAdvisor {
   }
 
   private static Recommended none(SoakOption coolest, String reason) {
-    return new Recommended(
-        coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), reason);
+    return new Recommended(coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), reason);
   }
 
   /** What would have helped, each computed: the minutes at the best allowed temperature. */

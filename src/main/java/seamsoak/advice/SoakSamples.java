@@ -122,7 +122,9 @@ record SoakSamples(
     return 100.0 * yes / which.length;
   }
 
-  /** Minutes at a temperature for every sample: log(1 + minutes) straight over 1/T between nodes. */
+  /**
+   * Minutes at a temperature for every sample: log(1 + minutes) straight over 1/T between nodes.
+   */
   double[] minutesAt(double atCelsius) {
     int k = 0;
     while (k < celsius.length - 2 && celsius[k + 1] < atCelsius) {

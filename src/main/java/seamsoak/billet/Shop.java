@@ -103,8 +103,7 @@ public final class Shop {
     boolean one = stack.steels().stream().distinct().count() == 1;
     return one
         ? metal(stack.steel(0))
-        : Metal.of(
-            correlations, "body", bodyAnalysis(stack), assumptions.mobilityFactor());
+        : Metal.of(correlations, "body", bodyAnalysis(stack), assumptions.mobilityFactor());
   }
 
   public Edge edge(Exposure exposure) {

@@ -88,10 +88,7 @@ public final class Figures {
       high = Math.max(high, c.ac1C());
       bands.add(
           new ScheduleFigure.Band(
-              c.upper() + " " + c.steel(),
-              ScheduleFigure.Kind.CHANGE,
-              c.upperC(),
-              c.upperC()));
+              c.upper() + " " + c.steel(), ScheduleFigure.Kind.CHANGE, c.upperC(), c.upperC()));
     }
     if (Double.isFinite(low)) {
       bands.add(new ScheduleFigure.Band("Ac1", ScheduleFigure.Kind.CHANGE, low, high));
@@ -185,10 +182,7 @@ public final class Figures {
   }
 
   private static double least(SeamProfile.AtStage stage) {
-    return stage.points().stream()
-        .mapToDouble(SeamProfile.Point::carbonPct)
-        .min()
-        .orElseThrow();
+    return stage.points().stream().mapToDouble(SeamProfile.Point::carbonPct).min().orElseThrow();
   }
 
   /** Out to where the last curve has all but made good what it lacks, at least half the strip. */
