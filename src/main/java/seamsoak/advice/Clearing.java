@@ -24,7 +24,12 @@ import seamsoak.heat.HeatCurve;
  * @param shop the assumptions to compute under
  */
 record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
+  /** Nothing longer is told as an answer. */
   static final double LONGEST_SECONDS = 24 * 3600.0;
+
+  /** Followed further, so that bands end where they end and not at the day's. */
+  private static final double FOLLOWED_SECONDS = 20 * LONGEST_SECONDS;
+
   static final double RISE_SECONDS = 300;
 
   /** Whether any line shows before the soak. */
@@ -33,7 +38,7 @@ record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
   }
 
   /**
-   * Seconds held at a temperature until no line shows, 0 when the rise does it; empty past 24 h.
+   * Seconds held at a temperature until no line shows, 0 when the rise does it; empty past 20 d.
    */
   OptionalDouble secondsAt(double kelvin) {
     double longest = 0;
@@ -63,7 +68,7 @@ record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
   private OptionalDouble seconds(Seam seam, double kelvin) {
     Watch watch = new Watch(seam);
     HeatCurve curve =
-        HeatCurve.riseAndHold(Shop.DULL_KELVIN, kelvin, RISE_SECONDS, LONGEST_SECONDS);
+        HeatCurve.riseAndHold(Shop.DULL_KELVIN, kelvin, RISE_SECONDS, FOLLOWED_SECONDS);
     shop.solver().advance(seam.strip(), curve, Edge.SEALED, watch);
     return Double.isNaN(watch.gone)
         ? OptionalDouble.empty()

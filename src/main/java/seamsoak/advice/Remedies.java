@@ -69,7 +69,7 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
 
   private String says(String what, OptionalDouble seconds, double celsius) {
     String at = Temperature.ofCelsius(celsius).format(units);
-    if (seconds.isEmpty()) {
+    if (seconds.orElse(Double.POSITIVE_INFINITY) > Clearing.LONGEST_SECONDS) {
       return what + " would still leave more than 24 h at " + at + ".";
     }
     double minutes = Math.ceil(seconds.getAsDouble() / 60);

@@ -21,13 +21,22 @@ import seamsoak.carbon.Strip;
 public record SeamProfile(
     String seams, double evenPct, double visibleBelowPct, List<AtStage> stages) {
 
-  /** Carbon against distance from the seam, square to it; one side where both are alike. */
-  public record AtStage(String stage, List<Point> points) {}
+  /**
+   * Carbon against distance from the seam, square to it; one side where both are alike.
+   *
+   * @param stage its name
+   * @param dipPct carbon missing at the seam, wt%
+   * @param points in order of distance
+   */
+  public record AtStage(String stage, double dipPct, List<Point> points) {}
 
   /** A point; negative distances lie on the first side of a seam between unlike faces. */
   public record Point(double distanceMm, double carbonPct) {}
 
   private static final double EVENED_AT_KELVIN = 1373.15;
+
+  /** Least width over which carbon is told, m: what a probe would see. */
+  private static final double SPOT_METRES = 30e-6;
 
   /** Of the seam that shows worst, or dips most, in the first of the pieces. */
   static Optional<SeamProfile> of(
@@ -40,11 +49,15 @@ public record SeamProfile(
           double even = new EvenCarbon(start, EVENED_AT_KELVIN).percent(start.seam());
           List<AtStage> stages = new ArrayList<>();
           for (int i = 0; i < pieces.size(); i++) {
-            stages.add(new AtStage(names.get(i), points(pieces.get(i).families().get(w).strip())));
+            stages.add(atStage(names.get(i), pieces.get(i).families().get(w).strip()));
           }
           return new SeamProfile(
               first.families().get(w).name(), even, even - visibleDipPct, stages);
         });
+  }
+
+  private static AtStage atStage(String name, Strip strip) {
+    return new AtStage(name, Line.of(strip).dipPct(), points(strip));
   }
 
   private static Optional<Integer> worst(Workpiece piece) {
@@ -64,17 +77,32 @@ public record SeamProfile(
 
   private static List<Point> points(Strip s) {
     List<Point> points = new ArrayList<>();
-    double x = 0;
-    for (int i = s.seam() - 1; i >= 0; i--) {
-      points.add(new Point(-(x + 0.5 * s.metres(i)) * 1e3, s.percent(i)));
-      x += s.metres(i);
-    }
-    x = 0;
-    for (int i = s.seam(); i < s.cells(); i++) {
-      points.add(new Point((x + 0.5 * s.metres(i)) * 1e3, s.percent(i)));
-      x += s.metres(i);
-    }
+    side(points, s, s.seam() - 1, -1);
+    side(points, s, s.seam(), 1);
     points.sort(Comparator.comparingDouble(Point::distanceMm));
     return List.copyOf(points);
+  }
+
+  /**
+   * Means over spots of one metal each: a cell a few micrometres thick at a boundary can hold a
+   * trace of carbide from the cooling, of no weight, that would tower over everything else.
+   */
+  private static void side(List<Point> points, Strip s, int from, int way) {
+    double x = 0;
+    double spot = 0;
+    double carbon = 0;
+    for (int i = from; i >= 0 && i < s.cells(); i += way) {
+      spot += s.metres(i);
+      carbon += s.metres(i) * s.ratio(i);
+      int next = i + way;
+      boolean ends = next < 0 || next >= s.cells() || !s.metal(next).equals(s.metal(i));
+      if (ends || spot >= SPOT_METRES) {
+        double middle = x + 0.5 * spot;
+        points.add(new Point(way * middle * 1e3, s.metal(i).percent(carbon / spot)));
+        x += spot;
+        spot = 0;
+        carbon = 0;
+      }
+    }
   }
 }

@@ -148,8 +148,9 @@ final class SoakAdvisor {
 
   private SoakOption option(double celsius, SoakSamples possible) {
     OptionalDouble seconds = clearing.secondsAt(celsius + ZERO_CELSIUS);
+    boolean withinADay = seconds.orElse(Double.POSITIVE_INFINITY) <= Clearing.LONGEST_SECONDS;
     Optional<Double> minutes =
-        seconds.isPresent() ? Optional.of(seconds.getAsDouble() / 60) : Optional.empty();
+        withinADay ? Optional.of(seconds.getAsDouble() / 60) : Optional.empty();
     List<String> remarks = new ArrayList<>();
     if (celsius > limits.burningCelsius()) {
       remarks.add("above the burning line: the steel may crumble");

@@ -190,6 +190,14 @@ public final class CarbonInSteel implements CarbonLaw {
     }
 
     @Override
+    public double ratioNear(double a, double guess) {
+      double ln = Math.log(a);
+      return hasAustenite && ln > lnLevelBelow && guess > 0 && guess < 1
+          ? Math.min(austeniteMost, Math.max(austeniteLeast, activity.ratioNear(ln, guess)))
+          : ratioAt(a);
+    }
+
+    @Override
     public double ratioAt(double a) {
       if (a <= 0) {
         return 0;

@@ -27,6 +27,11 @@ public interface CarbonLaw {
     /** Smallest carbon per metal atom with that activity. */
     double ratioAt(double activity);
 
+    /** The same as {@link #ratioAt}, from a first guess at it. */
+    default double ratioNear(double activity, double guess) {
+      return ratioAt(activity);
+    }
+
     /** Derivative of the potential by the activity at that y, m2/s. */
     double mobility(double y);
   }

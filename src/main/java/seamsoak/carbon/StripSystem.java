@@ -13,6 +13,7 @@ final class StripSystem implements ConservativeSystem {
   private static final double RATIO_PER_PERCENT = 0.047;
 
   private static final int SEAM_ITERATIONS = 60;
+  private static final double SEAM_TOLERANCE = 1e-8;
 
   private final Strip strip;
   private final Edge edge;
@@ -179,35 +180,35 @@ final class StripSystem implements ConservativeSystem {
     double yr = y[f];
     double ml = 0;
     double mr = 0;
+    double fromLeft = 0;
+    double fromRight = 0;
     for (int i = 0; i < SEAM_ITERATIONS; i++) {
-      yl = left.ratioAt(a);
-      yr = right.ratioAt(a);
+      yl = left.ratioNear(a, yl);
+      yr = right.ratioNear(a, yr);
       ml = rl * left.mobility(yl);
       mr = rr * right.mobility(yr);
-      double residual =
-          rl * (potential[f - 1] - left.potential(yl)) - rr * (right.potential(yr) - potential[f]);
+      fromLeft = rl * (potential[f - 1] - left.potential(yl));
+      fromRight = rr * (right.potential(yr) - potential[f]);
+      double residual = fromLeft - fromRight;
       if (residual > 0) {
         low = a;
       } else {
         high = a;
       }
       double next = a + residual / (ml + mr);
-      if (!(next > low && next < high)) {
+      if (!(next >= low && next <= high)) {
         next = 0.5 * (low + high);
       }
       double change = Math.abs(next - a);
       a = next;
-      if (change <= 1e-13 * (high + 1e-300) || high - low <= 1e-14 * high) {
+      // the flux below is right to the square of this
+      if (change <= SEAM_TOLERANCE * high || high - low <= 1e-14 * high) {
         break;
       }
     }
     interfaceActivity[f] = a;
-    double atLeft = left.potential(left.ratioAt(a));
-    double atRight = right.potential(right.ratioAt(a));
     double sum = ml + mr;
-    double fromLeft = rl * (potential[f - 1] - atLeft);
-    double fromRight = rr * (atRight - potential[f]);
-    // on a level the potential says nothing of the activity; the side that can carry decides
+    // where the activity is level on one side, the side that can carry decides
     flux[f] = sum > 0 ? (mr * fromLeft + ml * fromRight) / sum : 0.5 * (fromLeft + fromRight);
     byLeft[f] = sum > 0 ? rl * slope[f - 1] * mr / sum : 0;
     byRight[f] = sum > 0 ? -rr * slope[f] * ml / sum : 0;

@@ -156,20 +156,17 @@ public final class Figures {
               .toList();
       curves.add(new SeamFigure.Curve(stage.stage(), points));
     }
-    double before = least(seam.stages().get(0));
-    double after = least(seam.stages().get(seam.stages().size() - 1));
+    double before = seam.stages().get(0).dipPct();
+    double after = seam.stages().get(seam.stages().size() - 1).dipPct();
     return new SeamFigure(
         "seam",
         "Carbon across the seams: " + seam.seams(),
         String.format(
-            Locale.ROOT,
-            "Missing at the seam: %.2f %% before, %.2f %% at the end",
-            seam.evenPct() - before,
-            seam.evenPct() - after),
+            Locale.ROOT, "Missing at the seam: %.2f %% before, %.2f %% at the end", before, after),
         String.format(
             Locale.ROOT,
             "Carbon against distance from the seam. Evened out it would be %.2f %%; a line shows"
-                + " below %.2f %%. At the seam %.2f %% before and %.2f %% at the end.",
+                + " below %.2f %%. Missing at the seam: %.2f %% before and %.2f %% at the end.",
             seam.evenPct(),
             seam.visibleBelowPct(),
             before,
@@ -179,10 +176,6 @@ public final class Figures {
         List.of(
             new SeamFigure.Level("evened out", seam.evenPct()),
             new SeamFigure.Level("a line shows below", seam.visibleBelowPct())));
-  }
-
-  private static double least(SeamProfile.AtStage stage) {
-    return stage.points().stream().mapToDouble(SeamProfile.Point::carbonPct).min().orElseThrow();
   }
 
   /** Out to where the last curve has all but made good what it lacks, at least half the strip. */

@@ -80,6 +80,9 @@ public final class AusteniteActivity {
 
   /** ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2. */
   public record At(double c0, double c1, double c2) {
+    private static final int MOST_STEPS = 50;
+    private static final double LEAST_SLOPE = 0.2;
+
     /** ln of the activity at y carbon atoms per metal atom, y above 0. */
     public double lnActivity(double y) {
       return Math.log(y / (1 - y)) + c0 + y * (c1 + y * c2);
@@ -92,17 +95,25 @@ public final class AusteniteActivity {
 
     /** Carbon per metal atom at which ln a has a value. */
     public double ratioAt(double lnActivity) {
-      // Newton on w = ln(y/(1-y)), in which the function is smooth and nearly straight
-      double w = lnActivity - c0;
-      double y = 1 / (1 + Math.exp(-Math.min(w, -1)));
-      w = Math.log(y / (1 - y));
-      for (int i = 0; i < 50; i++) {
+      double w = Math.min(lnActivity - c0, -1);
+      return ratioNear(lnActivity, 1 / (1 + Math.exp(-w)));
+    }
+
+    /**
+     * The same from a first guess at it: Newton on w = ln(y/(1-y)), in which the function is smooth
+     * and nearly straight.
+     */
+    public double ratioNear(double lnActivity, double guess) {
+      double y = guess;
+      double w = Math.log(y / (1 - y));
+      for (int i = 0; i < MOST_STEPS; i++) {
         double f = w + c0 + y * (c1 + y * c2) - lnActivity;
         double slope = 1 + y * (1 - y) * (c1 + 2 * c2 * y);
-        double change = -f / Math.max(slope, 0.2);
+        double change = -f / Math.max(slope, LEAST_SLOPE);
         w += Math.max(-2, Math.min(2, change));
         y = 1 / (1 + Math.exp(-w));
-        if (Math.abs(change) < 1e-14) {
+        // the next change would be about the square of this one
+        if (Math.abs(change) < 1e-7) {
           break;
         }
       }
