@@ -82,7 +82,11 @@ final class ScheduleAdvisor {
 
   /** A step as planned: a rise, a hold, a cooling. */
   private record Plan(
-      String name, double kelvin, double holdSeconds, String why, String check, Edge outside) {}
+      String name, double celsius, double holdSeconds, String why, String check, Edge outside) {
+    double kelvin() {
+      return celsius + ZERO_CELSIUS;
+    }
+  }
 
   /** The curves of normalizing and cycles for a piece as it is, without a soak. */
   List<HeatCurve> cyclesFor(Workpiece piece) {
@@ -110,7 +114,7 @@ final class ScheduleAdvisor {
   private Plan soakPlan(SoakAdvice.Recommended soak) {
     return new Plan(
         "soak",
-        soak.temperatureC() + ZERO_CELSIUS,
+        soak.temperatureC(),
         soak.minutes() * 60,
         soak.reason(),
         "thermocouple beside the work; count the hold from when its color matches the fire",
@@ -130,16 +134,19 @@ final class ScheduleAdvisor {
     plans.add(
         new Plan(
             "normalize",
-            normalize + ZERO_CELSIUS,
+            normalize,
             hold,
             String.format(
                 Locale.ROOT,
-                "%s above the %s of %s (%s at %.2f %% C), the higher of its steels",
+                "%s above the %s of %s (%s at %.2f %% C), the highest of its steels%s",
                 new TemperatureDifference(normalize - highest.upperC()).format(units),
                 highest.upper(),
                 highest.steel(),
                 show(highest.upperC()),
-                highest.carbonPct()),
+                highest.carbonPct(),
+                normalize == roundUp(highest.upperC() + NORMALIZE_ABOVE, 10)
+                    ? ""
+                    : "; drawn into the range that their sheets share"),
             "no magnet pull at heat; still air to black, away from drafts and concrete",
             open));
     for (int i = 1; i <= CYCLES; i++) {
@@ -147,7 +154,7 @@ final class ScheduleAdvisor {
       plans.add(
           new Plan(
               "refine " + i,
-              celsius + ZERO_CELSIUS,
+              celsius,
               5 * 60,
               i < CYCLES
                   ? "new, finer grains form each time it passes the critical range; cooler each"
@@ -246,7 +253,7 @@ final class ScheduleAdvisor {
 
   private HeatCurve curve(Plan plan, Workpiece piece) {
     double millimetres = piece.size().thicknessMetres() * 1e3;
-    double celsius = plan.kelvin() - ZERO_CELSIUS;
+    double celsius = plan.celsius();
     double perMillimetre =
         Math.max(RISE_1150, RISE_870 - (celsius - 870) * (RISE_870 - RISE_1150) / (1150 - 870));
     double rise = 60 * Math.max(LEAST_RISE_MINUTES, perMillimetre * millimetres);
@@ -278,7 +285,7 @@ final class ScheduleAdvisor {
     String word = plan.name().split(" ")[0];
     List<String> said =
         cautions.at(word, conditions(plan.kelvin())).stream().map(Caution::statement).toList();
-    double top = plan.kelvin() - ZERO_CELSIUS;
+    double top = plan.celsius();
     return List.of(
         new Segment(
             plan.name(),

@@ -72,8 +72,8 @@ public record StageReport(
   }
 
   private static double skin(Workpiece p, Strip strip) {
-    double through = Stage.skinMetres(strip, Stage.SKIN_ENDS_AT);
-    return Math.max(0, through - p.jacketMetres(strip));
+    double jacket = p.jacketMetres(strip);
+    return Stage.skinMetres(jacket > 0 ? strip.ground(jacket) : strip, Stage.SKIN_ENDS_AT);
   }
 
   /** Mean carbon of each steel over its layers; of the body where there are none. */

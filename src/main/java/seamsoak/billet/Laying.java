@@ -1,10 +1,12 @@
 package seamsoak.billet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.numbers.gamma.Erf;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
@@ -74,27 +76,33 @@ final class Laying {
     return Strip.of(metal, cells, ratio);
   }
 
-  /** One joint for each pair of neighbors that is not there yet in either order. */
+  /** One joint for each sort of neighbors, in whichever order, with how often it occurs. */
   private static List<Joint> joints(Stack stack, Map<Sort, Strip> halves) {
-    List<Joint> joints = new ArrayList<>();
-    List<List<Strip>> done = new ArrayList<>();
+    Map<Set<Sort>, Integer> planes = new LinkedHashMap<>();
+    Map<Set<Sort>, Integer> first = new LinkedHashMap<>();
     for (int i = 0; i + 1 < stack.layers(); i++) {
-      Strip a = halves.get(sort(stack, i));
-      Strip b = halves.get(sort(stack, i + 1));
-      if (done.contains(List.of(a, b)) || done.contains(List.of(b, a))) {
-        continue;
-      }
-      done.add(List.of(a, b));
-      boolean same = stack.steel(i).equals(stack.steel(i + 1));
-      String name =
-          same
-              ? "layers of " + stack.steel(i).id()
-              : "layers " + stack.steel(i).id() + " | " + stack.steel(i + 1).id();
-      joints.add(
-          new Joint(
-              name, same ? Family.Kind.SEAM : Family.Kind.LAYER, 0, 1, Direction.THICKNESS, a, b));
+      Set<Sort> pair = new HashSet<>(List.of(sort(stack, i), sort(stack, i + 1)));
+      planes.merge(pair, 1, Integer::sum);
+      first.putIfAbsent(pair, i);
     }
+    List<Joint> joints = new ArrayList<>();
+    planes.forEach((pair, count) -> joints.add(joint(stack, halves, first.get(pair), count)));
     return joints;
+  }
+
+  private static Joint joint(Stack stack, Map<Sort, Strip> halves, int layer, int planes) {
+    Steel upper = stack.steel(layer);
+    Steel lower = stack.steel(layer + 1);
+    boolean same = upper.equals(lower);
+    return new Joint(
+        same ? "layers of " + upper.id() : "layers " + upper.id() + " | " + lower.id(),
+        same ? Family.Kind.SEAM : Family.Kind.LAYER,
+        0,
+        1,
+        planes,
+        Direction.THICKNESS,
+        halves.get(sort(stack, layer)),
+        halves.get(sort(stack, layer + 1)));
   }
 
   private Loose layers(Stack stack, Map<Sort, Strip> halves, Metal body) {

@@ -58,6 +58,7 @@ record Restacking(int across, int high, Turn turn, double kerfMetres) {
               Family.Kind.SEAM,
               step,
               1,
+              across - 1,
               Direction.WIDTH,
               side,
               mixed ? top : side));
@@ -69,6 +70,7 @@ record Restacking(int across, int high, Turn turn, double kerfMetres) {
               Family.Kind.SEAM,
               step,
               1,
+              high - 1,
               Direction.THICKNESS,
               top,
               mixed ? side : top));

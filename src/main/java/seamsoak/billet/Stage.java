@@ -2,6 +2,7 @@ package seamsoak.billet;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.heat.HeatCurve;
 
@@ -33,24 +34,41 @@ public record Stage(
     remarks = List.copyOf(remarks);
   }
 
-  /** Depth below the metal at which a skin has a share of the core's carbon again, m. */
+  /** Sound metal this thick ends a skin; a trace of carbide at a boundary does not, m. */
+  private static final double SOUND_METRES = 50e-6;
+
+  /** Temperature at which the core's activity is shared out among the steels, K. */
+  private static final double SHARED_AT_KELVIN = 1373.15;
+
+  /**
+   * Depth below the face at which a steel has a share of its due again, m. Its due is the carbon it
+   * came with, or what the core's activity would give it if that is less: a soft layer is no skin.
+   */
   public static double skinMetres(Strip skin, double share) {
     int core = skin.cells() - 1;
-    double wanted = share * skin.percent(core);
-    double depth = skin.metres();
-    double end = depth;
-    for (int i = core; i >= 0; i--) {
-      double middle = end - 0.5 * skin.metres(i);
-      if (skin.percent(i) < wanted) {
-        if (i == core) {
-          return depth;
-        }
-        double next = end + 0.5 * skin.metres(i + 1);
-        double c = skin.percent(i);
-        return middle + (next - middle) * (wanted - c) / (skin.percent(i + 1) - c);
+    double activity = skin.metal(core).law().at(SHARED_AT_KELVIN).activity(skin.ratio(core));
+    double depth = 0;
+    double found = 0;
+    double before = Double.NaN;
+    double middleBefore = 0;
+    for (int i = 0; i <= core; i++) {
+      Metal metal = skin.metal(i);
+      double even = metal.law().at(SHARED_AT_KELVIN).ratioAt(activity);
+      double due = metal.percent(Math.min(metal.startRatio(), even));
+      double here = due > 0 ? skin.percent(i) / due : 1;
+      double middle = depth + 0.5 * skin.metres(i);
+      if (here < share) {
+        found = Double.NaN;
+      } else if (Double.isNaN(found)) {
+        found = middleBefore + (middle - middleBefore) * (share - before) / (here - before);
       }
-      end -= skin.metres(i);
+      depth += skin.metres(i);
+      if (!Double.isNaN(found) && depth - found > SOUND_METRES) {
+        return found;
+      }
+      before = here;
+      middleBefore = middle;
     }
-    return 0;
+    return Double.isNaN(found) ? depth : found;
   }
 }

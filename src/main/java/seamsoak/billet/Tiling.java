@@ -52,7 +52,8 @@ record Tiling(
     }
     Strip face = Workpiece.face(bar.thicknessSkin(), groundMetres, resolution);
     Direction normal = new Direction(Math.sin(radians), 0, Math.cos(radians));
-    Joint joint = new Joint("tiles " + step, Family.Kind.SEAM, step, 1, normal, face, face);
+    Joint joint =
+        new Joint("tiles " + step, Family.Kind.SEAM, step, 1, tiles - 1, normal, face, face);
     double sheet = jacket.isPresent() ? jacketMetres : 0;
     Size row =
         new Size(

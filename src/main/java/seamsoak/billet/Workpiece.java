@@ -78,11 +78,12 @@ public record Workpiece(
       newFamilies.add(f.heated(furnace.through(f.strip(), Edge.SEALED).strip(), diffused));
     }
     List<Joint> newJoints = new ArrayList<>();
+    Size left = size;
     for (Joint j : joints) {
-      newJoints.add(
-          j.withStrips(
-              furnace.through(j.first(), faces).strip(),
-              furnace.through(j.second(), faces).strip()));
+      StripSolver.Advanced first = furnace.through(j.first(), faces);
+      StripSolver.Advanced second = furnace.through(j.second(), faces);
+      newJoints.add(j.withStrips(first.strip(), second.strip()));
+      left = j.shrink(left, first.metalLost() + second.metalLost());
     }
     boolean jacketed = loose instanceof Loose.Jacket;
     StripSolver.Advanced across = furnace.through(thicknessSkin, jacketed ? faces : outside);
@@ -93,15 +94,15 @@ public record Workpiece(
     if (loose instanceof Loose.Jacket j) {
       StripSolver.Advanced sheet = furnace.through(j.sheet(), outside);
       newLoose = new Loose.Jacket(sheet.strip());
-      thicknessLoss = sheet.metalLost();
-      widthLoss = sheet.metalLost();
+      thicknessLoss += sheet.metalLost();
+      widthLoss += sheet.metalLost();
     } else if (loose instanceof Loose.Layers l) {
       newLoose =
           l.withHalves(l.halves().stream().map(h -> furnace.through(h, faces).strip()).toList());
     }
     Workpiece next =
         new Workpiece(
-            size.less(thicknessLoss, widthLoss, thicknessLoss),
+            left.less(thicknessLoss, widthLoss, thicknessLoss),
             body,
             across.strip(),
             along.strip(),

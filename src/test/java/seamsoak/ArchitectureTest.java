@@ -1,0 +1,101 @@
+package seamsoak;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The direction of the packages: each may use only what stands before it. */
+class ArchitectureTest {
+  private static final List<String> ORDER =
+      List.of(
+          "unit",
+          "data",
+          "source",
+          "numeric",
+          "heat",
+          "steel",
+          "property",
+          "carbon",
+          "billet",
+          "pairing",
+          "advice",
+          "chart",
+          "report",
+          "cli");
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("seamsoak");
+
+  static List<Integer> packages() {
+    return IntStream.range(0, ORDER.size() - 1).boxed().toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void noPackageUsesALaterOne(int index) {
+    String[] later =
+        ORDER.subList(index + 1, ORDER.size()).stream()
+            .map(p -> "seamsoak." + p + "..")
+            .toArray(String[]::new);
+    noClasses()
+        .that()
+        .resideInAPackage("seamsoak." + ORDER.get(index) + "..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(later)
+        .allowEmptyShould(true)
+        .check(CLASSES);
+  }
+
+  @Test
+  void thereAreNoCycles() {
+    slices().matching("seamsoak.(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void onlyDataSeesCsvAndJson() {
+    only("data", "com.fasterxml.jackson..", "org.apache.commons.csv..");
+  }
+
+  @Test
+  void onlyChartDraws() {
+    only("chart", "org.jfree..", "org.apache.batik..", "java.awt..");
+  }
+
+  @Test
+  void onlyTheCommandLineSeesPicocli() {
+    only("cli", "picocli..");
+  }
+
+  @Test
+  void onlyTheCommandLinePrints() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("seamsoak.cli..")
+        .should()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .check(CLASSES);
+  }
+
+  private static void only(String inside, String... packages) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("seamsoak." + inside + "..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(packages)
+        .check(CLASSES);
+  }
+}
