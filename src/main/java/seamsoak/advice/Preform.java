@@ -4,7 +4,7 @@ import seamsoak.billet.Tiles;
 import seamsoak.billet.Workpiece;
 
 /**
- * The bar that would have left the pattern's cells square at the end, same cross section.
+ * The bar that would have left the pattern's cells square at the end, as wide as it was.
  *
  * @param thicknessMm of the bar before the bias cut
  * @param widthMm of the bar before the bias cut
@@ -21,11 +21,11 @@ public record Preform(
     double aspect = end.cellAspect();
     double t = bar.size().thicknessMetres();
     double w = bar.size().widthMetres();
-    // a cell's length goes with the bar's thickness, its width with the bar's width
-    double thickness = t / Math.sqrt(aspect);
-    double width = w * Math.sqrt(aspect);
+    // at the end a cell is as long as the bar was thick times what later steps do to it, whether
+    // they stretch the width by a factor or draw it to a size
+    double thickness = t / aspect;
     double length = thickness / Math.tan(bar.radians()) + tiles.count() * bar.pitchMetres();
     return new Preform(
-        thickness * 1e3, width * 1e3, (length - bar.kerfMetres()) * 1e3, tiles.count(), aspect);
+        thickness * 1e3, w * 1e3, (length - bar.kerfMetres()) * 1e3, tiles.count(), aspect);
   }
 }

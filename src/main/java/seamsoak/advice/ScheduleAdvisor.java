@@ -1,17 +1,14 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import seamsoak.advice.ScheduleAdvice.After;
 import seamsoak.advice.ScheduleAdvice.CriticalTemperatures;
 import seamsoak.advice.ScheduleAdvice.Segment;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Cooling;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
@@ -20,10 +17,8 @@ import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.PhaseLines;
-import seamsoak.source.Caution;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
-import seamsoak.steel.Hardenability;
 import seamsoak.steel.Steel;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
@@ -35,8 +30,6 @@ import seamsoak.unit.UnitSystem;
  * follow from the carbon each steel has by then; the strips are carried through it.
  */
 final class ScheduleAdvisor {
-  private static final double ROOM_KELVIN = 293.15;
-  private static final double ZERO_CELSIUS = 273.15;
 
   /** Above the highest upper critical temperature when normalizing, K (common glossary: 38). */
   private static final double NORMALIZE_ABOVE = 40;
@@ -45,13 +38,6 @@ final class ScheduleAdvisor {
   private static final double LAST_CYCLE_ABOVE = 35;
 
   private static final int CYCLES = 3;
-  private static final double HOT_KELVIN = 1100 + ZERO_CELSIUS;
-
-  /** Rise in a hot kiln, minutes per mm of a plate heated on both faces, at 870 and at 1150 C. */
-  private static final double RISE_870 = 1.25;
-
-  private static final double RISE_1150 = 0.65;
-  private static final double LEAST_RISE_MINUTES = 6;
 
   private final Billet billet;
   private final Shop shop;
@@ -80,17 +66,9 @@ final class ScheduleAdvisor {
    */
   record Run(ScheduleAdvice advice, List<Workpiece> pieces) {}
 
-  /** A step as planned: a rise, a hold, a cooling. */
-  private record Plan(
-      String name, double celsius, double holdSeconds, String why, String check, Edge outside) {
-    double kelvin() {
-      return celsius + ZERO_CELSIUS;
-    }
-  }
-
   /** The curves of normalizing and cycles for a piece as it is, without a soak. */
   List<HeatCurve> cyclesFor(Workpiece piece) {
-    return plans(piece, Optional.empty()).stream().map(p -> curve(p, piece)).toList();
+    return plans(piece, Optional.empty()).stream().map(p -> p.curve(shop, piece.size())).toList();
   }
 
   /** The whole schedule, with a soak first when one is given. */
@@ -103,16 +81,16 @@ final class ScheduleAdvisor {
       piece = carry(soakPlan(soak.get()), piece, segments, after, pieces);
     }
     List<CriticalTemperatures> critical = critical(piece);
-    for (Plan plan : plans(piece, Optional.of(critical))) {
+    for (ScheduleStep plan : plans(piece, Optional.of(critical))) {
       piece = carry(plan, piece, segments, after, pieces);
     }
     return new Run(
-        new ScheduleAdvice(segments, after, critical, remarks(segments, critical)),
+        new ScheduleAdvice(segments, after, critical, remarks(start, segments, after, critical)),
         List.copyOf(pieces));
   }
 
-  private Plan soakPlan(SoakAdvice.Recommended soak) {
-    return new Plan(
+  private ScheduleStep soakPlan(SoakAdvice.Recommended soak) {
+    return new ScheduleStep(
         "soak",
         soak.temperatureC(),
         soak.minutes() * 60,
@@ -121,7 +99,7 @@ final class ScheduleAdvisor {
         shop.edge(billet.soak().outsideTaken()));
   }
 
-  private List<Plan> plans(Workpiece piece, Optional<List<CriticalTemperatures>> known) {
+  private List<ScheduleStep> plans(Workpiece piece, Optional<List<CriticalTemperatures>> known) {
     List<CriticalTemperatures> critical = known.orElseGet(() -> critical(piece));
     CriticalTemperatures highest =
         critical.stream().reduce((a, b) -> b.upperC() > a.upperC() ? b : a).orElseThrow();
@@ -130,9 +108,9 @@ final class ScheduleAdvisor {
     double millimetres = piece.size().thicknessMetres() * 1e3;
     double hold = Math.max(5, Math.min(15, millimetres)) * 60;
     Edge open = shop.edge(Exposure.OPEN);
-    List<Plan> plans = new ArrayList<>();
+    List<ScheduleStep> plans = new ArrayList<>();
     plans.add(
-        new Plan(
+        new ScheduleStep(
             "normalize",
             normalize,
             hold,
@@ -152,7 +130,7 @@ final class ScheduleAdvisor {
     for (int i = 1; i <= CYCLES; i++) {
       double celsius = Math.round((normalize + (last - normalize) * i / CYCLES) / 5) * 5.0;
       plans.add(
-          new Plan(
+          new ScheduleStep(
               "refine " + i,
               celsius,
               5 * 60,
@@ -208,20 +186,20 @@ final class ScheduleAdvisor {
   }
 
   private Workpiece carry(
-      Plan plan,
+      ScheduleStep plan,
       Workpiece piece,
       List<Segment> segments,
       List<After> after,
       List<Workpiece> pieces) {
-    HeatCurve curve = curve(plan, piece);
+    HeatCurve curve = plan.curve(shop, piece.size());
     Workpiece next = piece.heated(curve, plan.outside(), Edge.SEALED, shop.solver()).piece();
-    segments.addAll(segments(plan, curve));
+    segments.addAll(plan.segments(curve, cautions, steels()));
     List<LineReport> lines = LineReport.of(next, visibility);
     after.add(
         new After(
             plan.name(),
             (int) lines.stream().filter(LineReport::visible).count(),
-            lines.stream().mapToDouble(LineReport::dipPct).max().orElse(0),
+            deepest(lines),
             grain(curve),
             StageReport.skinMetres(next) * 1e3,
             StageReport.layers(next),
@@ -251,96 +229,12 @@ final class ScheduleAdvisor {
     return shop.correlations().grainNumber().number(metres);
   }
 
-  private HeatCurve curve(Plan plan, Workpiece piece) {
-    double millimetres = piece.size().thicknessMetres() * 1e3;
-    double celsius = plan.celsius();
-    double perMillimetre =
-        Math.max(RISE_1150, RISE_870 - (celsius - 870) * (RISE_870 - RISE_1150) / (1150 - 870));
-    double rise = 60 * Math.max(LEAST_RISE_MINUTES, perMillimetre * millimetres);
-    HeatCurve up;
-    if (plan.kelvin() > Shop.DULL_KELVIN) {
-      double last = Math.min(Clearing.RISE_SECONDS, 0.9 * rise);
-      up =
-          HeatCurve.riseAndHold(ROOM_KELVIN, Shop.DULL_KELVIN, rise - last, 0)
-              .then(
-                  HeatCurve.riseAndHold(Shop.DULL_KELVIN, plan.kelvin(), last, plan.holdSeconds()));
-    } else {
-      up = HeatCurve.riseAndHold(ROOM_KELVIN, plan.kelvin(), rise, plan.holdSeconds());
-    }
-    return up.then(shop.cooling(Cooling.AIR, piece.size(), plan.kelvin()));
-  }
-
-  private List<Segment> segments(Plan plan, HeatCurve curve) {
-    double rise = 0;
-    double cool = 0;
-    double end = plan.kelvin();
-    for (HeatCurve.Segment s : curve.segments()) {
-      if (s.toKelvin() > s.fromKelvin()) {
-        rise += s.seconds();
-      } else if (s.toKelvin() < s.fromKelvin()) {
-        cool += s.seconds();
-        end = s.toKelvin();
-      }
-    }
-    String word = plan.name().split(" ")[0];
-    List<String> said =
-        cautions.at(word, conditions(plan.kelvin())).stream().map(Caution::statement).toList();
-    double top = plan.celsius();
-    return List.of(
-        new Segment(
-            plan.name(),
-            "rise",
-            ROOM_KELVIN - ZERO_CELSIUS,
-            top,
-            rise / 60,
-            "",
-            "the core lags the face: the hold counts from when the core is there",
-            "",
-            said),
-        new Segment(
-            plan.name(),
-            "hold",
-            top,
-            top,
-            plan.holdSeconds() / 60,
-            "",
-            plan.why(),
-            plan.check(),
-            List.of()),
-        new Segment(
-            plan.name(),
-            "cool",
-            top,
-            end - ZERO_CELSIUS,
-            cool / 60,
-            "air",
-            "still air, down to where it is black in shade",
-            "no red in shade before the next heat",
-            List.of()));
-  }
-
-  /** What holds in this shop; who cannot tell takes it to hold. */
-  private Set<String> conditions(double kelvin) {
-    Set<Condition> all = EnumSet.of(Condition.GAS_FORGE, Condition.KILN, Condition.INDOORS);
-    if (kelvin > HOT_KELVIN) {
-      all.add(Condition.HOT);
-    }
-    for (Steel steel : steels()) {
-      if (steel.analysis().percent(Element.NI) >= 1) {
-        all.add(Condition.NICKEL);
-      }
-      if (steel.analysis().percent(Element.CR) >= 1) {
-        all.add(Condition.CHROMIUM);
-      }
-      if (steel.hardenability().map(h -> h == Hardenability.AIR).orElse(false)) {
-        all.add(Condition.AIR_HARDENING);
-      }
-    }
-    return all.stream().map(Condition::word).collect(Collectors.toSet());
-  }
-
-  private List<String> remarks(List<Segment> segments, List<CriticalTemperatures> critical) {
-    List<String> all = new ArrayList<>();
+  private List<String> remarks(
+      Workpiece start,
+      List<Segment> segments,
+      List<After> after,
+      List<CriticalTemperatures> critical) {
+    List<String> all = new ArrayList<>(contributions(start, after));
     all.add(
         "Normalizing hides a faint line more by its finer structure than by moving carbon: it may"
             + " come back after an anneal.");
@@ -380,6 +274,33 @@ final class ScheduleAdvisor {
       all.add("The temperatures rest on the carbon that each of " + names + " has after the soak.");
     }
     return List.copyOf(all);
+  }
+
+  /** What the soak and what the cycles do for the deepest line, so that nobody soaks twice. */
+  private List<String> contributions(Workpiece start, List<After> after) {
+    double before = deepest(LineReport.of(start, visibility));
+    if (before <= 0) {
+      return List.of();
+    }
+    boolean soaked = after.get(0).step().equals("soak");
+    double middle = soaked ? after.get(0).deepestDipPct() : before;
+    double end = after.get(after.size() - 1).deepestDipPct();
+    String soak =
+        soaked
+            ? String.format(Locale.ROOT, "the soak takes it to %.2f %%, ", middle)
+            : "without a soak, ";
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "The deepest line misses %.2f %% carbon before; %snormalizing and the cycles take it to"
+                + " %.2f %%.",
+            before,
+            soak,
+            end));
+  }
+
+  private static double deepest(List<LineReport> lines) {
+    return lines.stream().mapToDouble(LineReport::dipPct).max().orElse(0);
   }
 
   private String show(double celsius) {
