@@ -14,7 +14,7 @@ public record Resolution(double finestMetres, double growth, double relativeTole
   public static final Resolution FINE = new Resolution(6e-6, 1.12, 1e-3);
 
   /** For the many samples of a band. */
-  public static final Resolution SAMPLE = new Resolution(12e-6, 1.25, 3e-3);
+  public static final Resolution SAMPLE = new Resolution(25e-6, 1.4, 1e-2);
 
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;

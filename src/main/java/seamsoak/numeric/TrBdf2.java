@@ -169,7 +169,9 @@ public final class TrBdf2 {
       for (int i = 0; i < n; i++) {
         y[i] = (known[i] + weight * (flux[i] - flux[i + 1])) / system.size(i);
       }
-      if (change <= NEWTON_TOLERANCE) {
+      double rate = change / last;
+      if (change <= NEWTON_TOLERANCE
+          || rate / (1 - rate) * change <= NEWTON_TOLERANCE && rate < 1) {
         return true;
       }
       last = change;
