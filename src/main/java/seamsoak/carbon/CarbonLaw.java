@@ -27,6 +27,11 @@ public interface CarbonLaw {
     /** Smallest carbon per metal atom with that activity. */
     double ratioAt(double activity);
 
+    /** The highest activity it can have: with more carbon, the rest is carbide. */
+    default double mostActivity() {
+      return activity(Double.MAX_VALUE);
+    }
+
     /** Derivative of the potential by the activity at that y, m2/s. */
     double mobility(double y);
   }
