@@ -10,13 +10,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heat.HeatCurve.Segment;
+import seamsoak.property.Analyses;
 
 /** Every metal of the list, room temperature to 1300 C: finite, ordered, conserving. */
 class EverySteelTest {
   private static final int MOST_STEPS = 2000;
 
   static List<String> steels() {
-    return Steels.names();
+    return Analyses.names();
   }
 
   @ParameterizedTest

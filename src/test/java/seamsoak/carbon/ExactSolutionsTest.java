@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,9 +14,13 @@ import seamsoak.carbon.problem.HalfSpace;
 import seamsoak.carbon.problem.Lamellae;
 import seamsoak.carbon.problem.MovingScale;
 import seamsoak.carbon.problem.PartitionCouple;
+import seamsoak.carbon.problem.PhaseLaw;
 import seamsoak.carbon.problem.Problem;
 import seamsoak.carbon.problem.SeamOfTwoFaces;
 import seamsoak.carbon.problem.Steels;
+import seamsoak.heat.HeatCurve;
+import seamsoak.property.Analyses;
+import seamsoak.property.MetalLattice;
 
 /** The engine against closed forms, cell by cell. Carbon is in any unit: the metals are linear. */
 class ExactSolutionsTest {
@@ -119,6 +124,35 @@ class ExactSolutionsTest {
     assertEquals(lost, 1e6 * end.metalLost(), 0.6);
     assertEquals(depth, 1e6 * Depths.to(end.strip(), 0.92 * 0.85), 0.005 * depth);
     assertEquals(p.carbonLost(), end.carbonLost(), 5e-4 * p.carbonLost());
+  }
+
+  /** On a heat with ramps and a jump only the integral of D over time matters. */
+  @Test
+  void diffusionTimeOnRamps() {
+    HeatCurve heat =
+        new HeatCurve(
+            List.of(
+                new HeatCurve.Segment(293.15, 1373.15, 300),
+                new HeatCurve.Segment(1373.15, 1373.15, 60),
+                new HeatCurve.Segment(1173.15, 900, 200)));
+    DoubleUnaryOperator diffusivity = t -> 2e-5 * Math.exp(-17500 / t);
+    double tau = 0;
+    for (HeatCurve.Segment s : heat.segments()) {
+      for (int i = 0; i < 20000; i++) {
+        double at = (i + 0.5) * s.seconds() / 20000;
+        tau += diffusivity.applyAsDouble(s.kelvinAt(at)) * s.seconds() / 20000;
+      }
+    }
+    Lamellae exact = new Lamellae(1, 1, 0.2, 200e-6, 0.5, tau);
+    Metal metal =
+        new Metal(
+            "plain",
+            t -> PhaseLaw.single(diffusivity.applyAsDouble(t), 1),
+            MetalLattice.of(Analyses.of("")),
+            1);
+    Strip start = exact.start(metal);
+    Strip end = new StripSolver(Steels.FIRE, TIGHT).advance(start, heat, Edge.SEALED).strip();
+    assertTrue(exact.worstError(end) < exact.allowed());
   }
 
   @Test

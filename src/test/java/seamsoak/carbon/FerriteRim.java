@@ -4,6 +4,7 @@ import seamsoak.carbon.problem.GrowingRim;
 import seamsoak.carbon.problem.PhaseLaw;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
+import seamsoak.property.Analyses;
 
 /** The ferrite rim of plain 0.77 C after an hour whose scale does not eat metal. */
 record FerriteRim(double celsius, double carbonMonoxideAtm) {
@@ -29,7 +30,7 @@ record FerriteRim(double celsius, double carbonMonoxideAtm) {
     return carbonMonoxideAtm == 0
         ? 0
         : Math.exp(
-            Steels.CORRELATIONS.scaledSurface().lnActivity(celsius + 273.15, carbonMonoxideAtm));
+            Analyses.CORRELATIONS.scaledSurface().lnActivity(celsius + 273.15, carbonMonoxideAtm));
   }
 
   /** As the engine has it, um. */

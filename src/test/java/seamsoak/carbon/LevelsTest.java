@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.Steels;
+import seamsoak.property.Analyses;
 import seamsoak.property.PhaseLines;
 
 /** Where the engine's levels end on heating, against the phase lines of the same analyses. */
@@ -61,7 +62,7 @@ class LevelsTest {
   /** 5160 lies at its own eutectoid: both lines fall below A1, where austenite begins. */
   @Test
   void nothingEndsBelowA1() {
-    PhaseLines lines = new PhaseLines(Steels.CORRELATIONS, Steels.named("5160"));
+    PhaseLines lines = new PhaseLines(Analyses.CORRELATIONS, Analyses.named("5160"));
     assertEquals(lines.a1Celsius(), levelEnds("C0.60 Mn0.88 Si0.22 Cr0.80"), 0.01);
   }
 
@@ -69,9 +70,9 @@ class LevelsTest {
   @ValueSource(
       strings = {"1018", "1045", "1084", "1095", "52100", "9260", "O1", "75Ni8", "L6", "D2"})
   void oneDefinitionForEngineAndSchedule(String name) {
-    PhaseLines lines = new PhaseLines(Steels.CORRELATIONS, Steels.named(name));
+    PhaseLines lines = new PhaseLines(Analyses.CORRELATIONS, Analyses.named(name));
     double ends = levelEnds(Steels.metal(name));
-    assertEquals(lines.fullAusteniteCelsius(Steels.named(name).carbon()), ends, 0.01);
+    assertEquals(lines.fullAusteniteCelsius(Analyses.named(name).carbon()), ends, 0.01);
   }
 
   private static double levelEnds(String analysis) {

@@ -6,11 +6,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import seamsoak.carbon.problem.Steels;
 
 /** Activity, mobility and surface carbon against published figures and other hands' arithmetic. */
 class CarbonPropertiesTest {
-  private static final Correlations K = Steels.CORRELATIONS;
+  private static final Correlations K = Analyses.CORRELATIONS;
 
   /**
    * Agren 1986 with its thermodynamic factor, 1e-11 m2/s; and that the two factors belong together.
@@ -23,7 +22,7 @@ class CarbonPropertiesTest {
   })
   void diffusivityInAustenite(double celsius, double d1, double d4, double d8, double d12) {
     double t = celsius + 273.15;
-    MetalLattice iron = MetalLattice.of(Steels.analysis(""));
+    MetalLattice iron = MetalLattice.of(Analyses.of(""));
     AusteniteActivity.At a = new AusteniteActivity(K.activity(), iron).at(t);
     double[] percent = {0.1, 0.4, 0.8, 1.2};
     double[] expected = {d1, d4, d8, d12};
@@ -88,7 +87,7 @@ class CarbonPropertiesTest {
   }
 
   private static double lnActivity(String analysis, double percent) {
-    MetalLattice lattice = MetalLattice.of(Steels.analysis(analysis));
+    MetalLattice lattice = MetalLattice.of(Analyses.of(analysis));
     return new AusteniteActivity(K.activity(), lattice)
         .at(1273.15)
         .lnActivity(lattice.ratio(percent));
@@ -96,8 +95,8 @@ class CarbonPropertiesTest {
 
   private static double alloyFactor(String alloy, double percent) {
     double t = 1273.15;
-    MetalLattice steel = MetalLattice.of(Steels.analysis("C" + percent + " " + alloy));
-    MetalLattice iron = MetalLattice.of(Steels.analysis(""));
+    MetalLattice steel = MetalLattice.of(Analyses.of("C" + percent + " " + alloy));
+    MetalLattice iron = MetalLattice.of(Analyses.of(""));
     double ln = new AusteniteActivity(K.activity(), steel).at(t).lnActivity(steel.ratio(percent));
     double plain = iron.percent(new AusteniteActivity(K.activity(), iron).at(t).ratioAt(ln));
     return Math.log10(plain / percent);
@@ -107,11 +106,11 @@ class CarbonPropertiesTest {
   @ParameterizedTest
   @CsvSource({"1084, 0.439", "1095, 0.523", "52100, 0.487", "5160, 0.266"})
   void activityOfSteels(String name, double activity) {
-    MetalLattice l = MetalLattice.of(Steels.named(name));
+    MetalLattice l = MetalLattice.of(Analyses.named(name));
     double ln =
         new AusteniteActivity(K.activity(), l)
             .at(1273.15)
-            .lnActivity(l.ratio(Steels.named(name).carbon()));
+            .lnActivity(l.ratio(Analyses.named(name).carbon()));
     assertEquals(activity, Math.exp(ln), 0.02 * activity);
   }
 
@@ -141,13 +140,13 @@ class CarbonPropertiesTest {
 
   @Test
   void ratioAndPercentAreInverse() {
-    for (String name : Steels.names()) {
-      MetalLattice l = MetalLattice.of(Steels.named(name));
+    for (String name : Analyses.names()) {
+      MetalLattice l = MetalLattice.of(Analyses.named(name));
       for (double pct = 0; pct < 8; pct += 0.37) {
         assertEquals(pct, l.percent(l.ratio(pct)), 1e-12, name);
       }
     }
-    MetalLattice iron = MetalLattice.of(Steels.analysis(""));
+    MetalLattice iron = MetalLattice.of(Analyses.of(""));
     assertEquals(1.0 / 3, iron.ratio(6.6890), 1e-4);
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import seamsoak.carbon.problem.Steels;
 import seamsoak.numeric.Roots;
 
 /**
@@ -13,8 +12,8 @@ import seamsoak.numeric.Roots;
  * and the fits that the program uses for them.
  */
 class IronCarbonTest {
-  private static final IronCarbonEquilibria FE_C = new IronCarbonEquilibria(Steels.CORRELATIONS);
-  private static final FeCLines LINES = Steels.CORRELATIONS.ironCarbon();
+  private static final IronCarbonEquilibria FE_C = new IronCarbonEquilibria(Analyses.CORRELATIONS);
+  private static final FeCLines LINES = Analyses.CORRELATIONS.ironCarbon();
 
   /** Dinsdale's iron: fcc less bcc, J/mol, magnetism included. The fit's own digits. */
   @ParameterizedTest

@@ -1,6 +1,7 @@
 package seamsoak.carbon.problem;
 
 import java.util.Arrays;
+import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 
 /**
@@ -16,14 +17,19 @@ public record Lamellae(
 
   @Override
   public Strip solved(double relativeTolerance) {
-    var metal = PhaseLaw.single(diffusivity, 1).metal("plain", first);
+    Metal metal = PhaseLaw.single(diffusivity, 1).metal("plain", first);
+    return Problem.sealed(start(metal), seconds, relativeTolerance);
+  }
+
+  /** The two layers before the heat. */
+  public Strip start(Metal metal) {
     double[] metres = new double[CELLS];
     double[] ratio = new double[CELLS];
     Arrays.fill(metres, period / 2 / CELLS);
     for (int i = 0; i < CELLS; i++) {
       ratio[i] = i < Math.round(share * CELLS) ? first : second;
     }
-    return Problem.sealed(Strip.of(metal, metres, ratio), seconds, relativeTolerance);
+    return Strip.of(metal, metres, ratio);
   }
 
   @Override

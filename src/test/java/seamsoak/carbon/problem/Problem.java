@@ -34,7 +34,11 @@ public interface Problem {
 
   /** Largest difference from the exact answer at the cells' middles. */
   default double worstError(double relativeTolerance) {
-    Strip end = solved(relativeTolerance);
+    return worstError(solved(relativeTolerance));
+  }
+
+  /** The same for a strip however computed. */
+  default double worstError(Strip end) {
     double worst = 0;
     double x = 0;
     for (int i = 0; i < end.cells(); i++) {
