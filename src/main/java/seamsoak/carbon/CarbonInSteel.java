@@ -19,6 +19,9 @@ import seamsoak.steel.Composition;
  * as plain iron with carbon.
  */
 public final class CarbonInSteel implements CarbonLaw {
+  /** So little carbon that activity is proportional to it; stands in for none, where 0/0 stood. */
+  private static final double TRACE = 1e-12;
+
   private final Correlations correlations;
   private final MetalLattice lattice;
   private final AusteniteActivity austenite;
@@ -203,7 +206,9 @@ public final class CarbonInSteel implements CarbonLaw {
         return 0;
       }
       double ln = Math.log(a);
-      if (ln <= lnLevelBelow) {
+      // on the level itself the answer must be its lower end, whatever rounding did to the
+      // logarithm
+      if (a <= Math.exp(lnLevelBelow)) {
         double atMost = correlations.ferriteActivity().lnActivity(kelvin, ferriteMost);
         return Math.min(
             ferriteMost,
@@ -216,15 +221,15 @@ public final class CarbonInSteel implements CarbonLaw {
 
     @Override
     public double mobility(double y) {
-      double a = activity(y);
-      if (y <= ferriteMost) {
-        return ferriteMost > 0 ? ferriteDiffusivity * y / a : dilute * y / a;
+      double at = Math.max(y, TRACE);
+      if (at <= ferriteMost) {
+        return ferriteDiffusivity * at / activity(at);
       }
-      if (y > austeniteMost || !hasAustenite) {
+      if (at > austeniteMost || !hasAustenite) {
         return 0;
       }
-      double at = Math.max(y, austeniteLeast);
-      return dilute * Math.exp(k * at) * at * (1 - at) / a;
+      at = Math.max(at, austeniteLeast);
+      return dilute * Math.exp(k * at) * at * (1 - at) / activity(at);
     }
   }
 }

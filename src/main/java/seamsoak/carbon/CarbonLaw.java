@@ -32,6 +32,11 @@ public interface CarbonLaw {
       return ratioAt(activity);
     }
 
+    /** The highest activity it can have: with more carbon, the rest is carbide. */
+    default double mostActivity() {
+      return activity(Double.MAX_VALUE);
+    }
+
     /** Derivative of the potential by the activity at that y, m2/s. */
     double mobility(double y);
   }

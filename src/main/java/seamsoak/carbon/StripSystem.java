@@ -12,9 +12,6 @@ final class StripSystem implements ConservativeSystem {
   /** wt% carbon to carbon per iron atom, near enough for a tolerance. */
   private static final double RATIO_PER_PERCENT = 0.047;
 
-  private static final int SEAM_ITERATIONS = 60;
-  private static final double SEAM_TOLERANCE = 1e-8;
-
   private final Strip strip;
   private final Edge edge;
   private final Surroundings surroundings;
@@ -25,7 +22,7 @@ final class StripSystem implements ConservativeSystem {
   private final double[] shareAbove;
   private final double nearMetres;
   private final CarbonLaw.At[] laws;
-  private final double[] interfaceActivity;
+  private final Seam[] seams;
   private final double[] potential;
   private final double[] slope;
 
@@ -58,7 +55,10 @@ final class StripSystem implements ConservativeSystem {
       shareAbove[i + 1] = shareAbove[i] + startMetres[i] / near;
     }
     this.laws = new CarbonLaw.At[strip.metals().size()];
-    this.interfaceActivity = new double[n + 1];
+    this.seams = new Seam[n];
+    for (int f = 1; f < n; f++) {
+      seams[f] = strip.metalIndex(f - 1) == strip.metalIndex(f) ? null : new Seam();
+    }
     this.potential = new double[n];
     this.slope = new double[n];
   }
@@ -138,13 +138,17 @@ final class StripSystem implements ConservativeSystem {
       slope[i] = law.potentialSlope(y[i]);
     }
     for (int f = 1; f < n; f++) {
-      if (strip.metalIndex(f - 1) == strip.metalIndex(f)) {
+      if (seams[f] == null) {
         double r = 2 / (metres[f - 1] + metres[f]);
         flux[f] = r * (potential[f - 1] - potential[f]);
         byLeft[f] = r * slope[f - 1];
         byRight[f] = -r * slope[f];
       } else {
-        seamFlux(f, y, flux, byLeft, byRight);
+        Seam seam = seams[f];
+        seam.solve(side(f - 1, y), side(f, y));
+        flux[f] = seam.flux();
+        byLeft[f] = seam.byLeft();
+        byRight[f] = seam.byRight();
       }
     }
     flux[n] = 0;
@@ -160,58 +164,8 @@ final class StripSystem implements ConservativeSystem {
     return laws[strip.metalIndex(cell)];
   }
 
-  /**
-   * Between unlike metals: the interface activity for which both half cells carry the same flux.
-   */
-  private void seamFlux(int f, double[] y, double[] flux, double[] byLeft, double[] byRight) {
-    CarbonLaw.At left = law(f - 1);
-    CarbonLaw.At right = law(f);
-    double rl = 2 / metres[f - 1];
-    double rr = 2 / metres[f];
-    double al = left.activity(y[f - 1]);
-    double ar = right.activity(y[f]);
-    double low = Math.min(al, ar);
-    double high = Math.max(al, ar);
-    double a = interfaceActivity[f];
-    if (!(a >= low && a <= high)) {
-      a = 0.5 * (low + high);
-    }
-    double yl = y[f - 1];
-    double yr = y[f];
-    double ml = 0;
-    double mr = 0;
-    double fromLeft = 0;
-    double fromRight = 0;
-    for (int i = 0; i < SEAM_ITERATIONS; i++) {
-      yl = left.ratioNear(a, yl);
-      yr = right.ratioNear(a, yr);
-      ml = rl * left.mobility(yl);
-      mr = rr * right.mobility(yr);
-      fromLeft = rl * (potential[f - 1] - left.potential(yl));
-      fromRight = rr * (right.potential(yr) - potential[f]);
-      double residual = fromLeft - fromRight;
-      if (residual > 0) {
-        low = a;
-      } else {
-        high = a;
-      }
-      double next = a + residual / (ml + mr);
-      if (!(next >= low && next <= high)) {
-        next = 0.5 * (low + high);
-      }
-      double change = Math.abs(next - a);
-      a = next;
-      // the flux below is right to the square of this
-      if (change <= SEAM_TOLERANCE * high || high - low <= 1e-14 * high) {
-        break;
-      }
-    }
-    interfaceActivity[f] = a;
-    double sum = ml + mr;
-    // where the activity is level on one side, the side that can carry decides
-    flux[f] = sum > 0 ? (mr * fromLeft + ml * fromRight) / sum : 0.5 * (fromLeft + fromRight);
-    byLeft[f] = sum > 0 ? rl * slope[f - 1] * mr / sum : 0;
-    byRight[f] = sum > 0 ? -rr * slope[f] * ml / sum : 0;
+  private Seam.Side side(int cell, double[] y) {
+    return new Seam.Side(law(cell), y[cell], potential[cell], slope[cell], 2 / metres[cell]);
   }
 
   private void edgeFlux(double[] y, double[] flux, double[] byLeft, double[] byRight) {
@@ -234,7 +188,7 @@ final class StripSystem implements ConservativeSystem {
     }
     double own = law(0).activity(strip.metal(0).startRatio());
     double scaled = surroundings.activity().applyAsDouble(kelvin);
-    return scaled >= own ? Double.NaN : own - edge.share() * (own - scaled);
+    return scaled + (1 - edge.share()) * Math.max(0, own - scaled);
   }
 
   /**
@@ -278,6 +232,6 @@ final class StripSystem implements ConservativeSystem {
 
   /** Activity at a face between unlike metals, as the last flux evaluation left it. */
   double interfaceActivity(int face) {
-    return interfaceActivity[face];
+    return seams[face].activity();
   }
 }

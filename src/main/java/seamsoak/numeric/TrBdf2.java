@@ -169,9 +169,10 @@ public final class TrBdf2 {
       for (int i = 0; i < n; i++) {
         y[i] = (known[i] + weight * (flux[i] - flux[i + 1])) / system.size(i);
       }
-      double rate = change / last;
-      if (change <= NEWTON_TOLERANCE
-          || rate / (1 - rate) * change <= NEWTON_TOLERANCE && rate < 1) {
+      // what is left after this correction, judged by how fast the corrections shrink
+      double rate = k == 0 ? 1 : change / last;
+      double left = rate < 1 ? rate / (1 - rate) * change : change;
+      if (Math.min(change, left) <= NEWTON_TOLERANCE) {
         return true;
       }
       last = change;

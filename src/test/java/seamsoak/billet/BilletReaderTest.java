@@ -188,7 +188,6 @@ class BilletReaderTest {
             "step 1 weld: faces to be joined covered (default, judgement)",
             "step 1 weld: outer faces open (default, judgement)",
             "step 1 weld: rise 5 min (default, judgement)",
-            "step 1 weld: cools in air (default, judgement)",
             "step 2 restack: no piece turned (default)",
             "step 2 restack: kerf 0.079 in (2 mm) (default, judgement)",
             "step 3 tile: nothing ground off before closing (default)",

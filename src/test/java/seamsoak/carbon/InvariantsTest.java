@@ -1,0 +1,183 @@
+package seamsoak.carbon;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.carbon.problem.Steels;
+import seamsoak.heat.HeatCurve;
+
+/** What must hold for any strip; the seed is the test's argument and stands in its name. */
+class InvariantsTest {
+  private static final double TOLERANCE = 1e-4;
+
+  static LongStream seeds() {
+    return LongStream.range(0, 12);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void mirrorImage(long seed) {
+    Case c = new Case(seed);
+    Strip there = advanced(c.strip, c.kelvin, c.seconds, Edge.SEALED);
+    Strip back = advanced(c.strip.reversed(), c.kelvin, c.seconds, Edge.SEALED).reversed();
+    assertSame(there, back, 1e-7);
+  }
+
+  /** Lengths by s, time by s squared: the same carbon, metal lost by s. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void similarity(long seed) {
+    Case c = new Case(seed);
+    double s = c.random.nextDouble(1.5, 5);
+    for (Edge edge : List.of(Edge.SEALED, Edge.OPEN)) {
+      Strip small = advanced(c.strip, c.kelvin, c.seconds, edge);
+      Strip large = advanced(c.strip.scaled(s), c.kelvin, c.seconds * s * s, edge);
+      assertSame(small, large.scaled(1 / s), 1e-7);
+      assertEquals(small.metres(), large.metres() / s, 1e-12);
+    }
+  }
+
+  /** A layer in two halves of the same steel under two names behaves as one. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aSplitLayer(long seed) {
+    Case c = new Case(seed);
+    Metal one = Steels.metal(c.pick());
+    Metal two = new Metal("other", one.law(), one.lattice(), one.startRatio());
+    Grid grid = new Grid(0.01, 1.15, true);
+    Strip half = Strip.of(one, 0.4e-3, grid);
+    Strip whole = c.strip.under(half).under(half);
+    Strip split = c.strip.under(half).under(Strip.of(two, 0.4e-3, grid));
+    assertSame(
+        advanced(whole, c.kelvin, c.seconds, Edge.SEALED),
+        advanced(split, c.kelvin, c.seconds, Edge.SEALED),
+        1e-7);
+  }
+
+  /** At one temperature no activity rises above the highest or falls below the lowest. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void activityStaysWithinItsExtremes(long seed) {
+    Case c = new Case(seed);
+    double[] before = extremes(c.strip, c.kelvin);
+    double[] after = extremes(advanced(c.strip, c.kelvin, c.seconds, Edge.SEALED), c.kelvin);
+    double slack = 10 * TOLERANCE * before[1];
+    assertTrue(after[0] >= before[0] - slack && after[1] <= before[1] + slack);
+    assertTrue(after[1] - after[0] < before[1] - before[0] + slack);
+  }
+
+  /**
+   * In the end all is one activity, the one that {@link EvenCarbon} finds from the balance alone.
+   */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void evensOut(long seed) {
+    Case c = new Case(seed);
+    double longEnough = Math.pow(c.strip.metres(), 2) / 1e-11;
+    Strip end = advanced(c.strip, c.kelvin, longEnough, Edge.SEALED);
+    EvenCarbon even = new EvenCarbon(c.strip, c.kelvin);
+    for (int i = 0; i < end.cells(); i++) {
+      assertEquals(even.ratio(i), end.ratio(i), 1e-3 * even.ratio(i));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aNewGridKeepsCarbonAndProfile(long seed) {
+    Case c = new Case(seed);
+    Strip skin = advanced(c.strip, c.kelvin, 600, Edge.OPEN);
+    Strip anew = Regrid.nearLayer(skin, new Grid(c.random.nextDouble(0.003, 0.02), 1.1, true));
+    assertEquals(skin.carbon(), anew.carbon(), 1e-14 * skin.carbon());
+    assertEquals(skin.metres(), anew.metres(), 1e-15);
+    assertEquals(skin.scaledMetres(), anew.scaledMetres());
+    double near = skin.part(0, skin.nearLayerCells()).metres();
+    double range = extremePercent(skin, 1) - extremePercent(skin, -1);
+    for (double x = 0.02; x < 0.98; x += 0.03) {
+      assertEquals(
+          Depths.percentAt(skin, x * near), Depths.percentAt(anew, x * near), 0.02 * range);
+    }
+  }
+
+  /** A longer hold of one steel, sealed, never makes a dip deeper. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void holdingLongerNeverDeepensADip(long seed) {
+    Case c = new Case(seed);
+    Strip bare = Strip.of(Steels.metal(c.pick()), 3e-3, new Grid(1e-3, 1.1, false));
+    Strip strip = advanced(bare, c.kelvin, 300, Edge.OPEN);
+    double last = Line.of(strip).dipPct();
+    for (int i = 0; i < 8; i++) {
+      strip = advanced(strip, c.kelvin, 120 << i, Edge.SEALED);
+      double dip = Line.of(strip).dipPct();
+      assertTrue(dip <= last + 1e-12, "from " + last + " to " + dip);
+      last = dip;
+    }
+  }
+
+  private static Strip advanced(Strip strip, double kelvin, double seconds, Edge edge) {
+    return new StripSolver(Steels.FIRE, TOLERANCE)
+        .advance(strip, HeatCurve.hold(kelvin, seconds), edge)
+        .strip();
+  }
+
+  private static void assertSame(Strip a, Strip b, double tolerance) {
+    assertEquals(a.cells(), b.cells());
+    for (int i = 0; i < a.cells(); i++) {
+      assertEquals(a.ratio(i), b.ratio(i), tolerance * a.ratio(i), "cell " + i);
+    }
+  }
+
+  private static double[] extremes(Strip strip, double kelvin) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = 0;
+    for (int i = 0; i < strip.cells(); i++) {
+      double a = strip.metal(i).law().at(kelvin).activity(strip.ratio(i));
+      low = Math.min(low, a);
+      high = Math.max(high, a);
+    }
+    return new double[] {low, high};
+  }
+
+  private static double extremePercent(Strip strip, int sign) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < strip.cells(); i++) {
+      most = Math.max(most, sign * strip.percent(i));
+    }
+    return sign * most;
+  }
+
+  /** One to three layers of carbon steels that are all austenite at the temperature. */
+  private static final class Case {
+    private static final List<String> STEELS =
+        List.of("1045", "1075", "1084", "1095", "W2", "O1", "O2", "52100", "5160", "75Ni8", "L6");
+    private final SplittableRandom random;
+    private final double kelvin;
+    private final double seconds;
+    private final Strip strip;
+
+    Case(long seed) {
+      random = new SplittableRandom(seed);
+      kelvin = random.nextDouble(1223, 1473);
+      seconds = random.nextDouble(60, 3600);
+      Strip built = layer();
+      for (int more = random.nextInt(3); more > 0; more--) {
+        built = built.under(layer());
+      }
+      strip = built;
+    }
+
+    String pick() {
+      return STEELS.get(random.nextInt(STEELS.size()));
+    }
+
+    private Strip layer() {
+      Grid grid = new Grid(random.nextDouble(0.002, 0.02), random.nextDouble(1.05, 1.2), true);
+      return Strip.of(Steels.metal(pick()), random.nextDouble(0.8e-3, 3e-3), grid);
+    }
+  }
+}
