@@ -11,6 +11,7 @@ import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -69,7 +70,7 @@ public final class JsonWriter {
     } else if (value instanceof Collection<?> c) {
       list(out, c);
     } else if (value instanceof Record r) {
-      members(out, r);
+      map(out, members(r));
     } else {
       throw new IllegalStateException("no JSON for " + value.getClass().getName());
     }
@@ -100,13 +101,13 @@ public final class JsonWriter {
     out.writeEndArray();
   }
 
-  private static void members(JsonGenerator out, Record value) throws IOException {
-    out.writeStartObject();
+  /** The components of a record by name, in order. */
+  public static Map<String, Object> members(Record value) {
+    Map<String, Object> members = new LinkedHashMap<>();
     for (RecordComponent component : value.getClass().getRecordComponents()) {
-      out.writeFieldName(component.getName());
-      value(out, get(component, value));
+      members.put(component.getName(), get(component, value));
     }
-    out.writeEndObject();
+    return members;
   }
 
   private static Object get(RecordComponent component, Record value) {

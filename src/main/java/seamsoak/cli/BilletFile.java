@@ -1,0 +1,65 @@
+package seamsoak.cli;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import seamsoak.advice.Advice;
+import seamsoak.advice.CautionTable;
+import seamsoak.advice.PlanAdvisor;
+import seamsoak.billet.Billet;
+import seamsoak.billet.BilletReader;
+import seamsoak.data.DataFolder;
+import seamsoak.property.Correlations;
+
+/** The billet of a command and how thoroughly to look at it. */
+final class BilletFile {
+  @Parameters(paramLabel = "BILLET", description = "File that describes the billet and its steps.")
+  private Path file;
+
+  @Option(
+      names = "--samples",
+      paramLabel = "N",
+      converter = Written.Samples.class,
+      description = "Possible histories behind the bands; 16 unless given. More is slower.")
+  private int samples = 16;
+
+  Path file() {
+    return file;
+  }
+
+  Advice advice(Root root) {
+    DataFolder data = root.data();
+    Billet billet = BilletReader.read(file, root.steels().table());
+    PlanAdvisor advisor =
+        new PlanAdvisor(Correlations.load(data), CautionTable.load(data), root.units(), samples);
+    try (ProgressLine progress = ProgressLine.on(root.err())) {
+      return advisor.advise(billet, progress);
+    }
+  }
+
+  /**
+   * Prints an answer with its cautions; last, why the work must not go ahead, and the exit code.
+   */
+  static int print(Root root, Advice advice, String answer, String cautions) {
+    root.print(answer, cautions);
+    advice.hardStops().forEach(root.err()::println);
+    if (!advice.soak().clears()) {
+      root.err().println("No soak clears the lines within what is allowed.");
+    }
+    return advice.goesAhead() ? Commands.ANSWERED : Commands.DOES_NOT_GO_AHEAD;
+  }
+
+  /** The command to give next for this billet. */
+  String next(String command) {
+    String name = file.toString();
+    String quoted = name.matches("[-\\w./\\\\:]+") ? name : "\"" + name + "\"";
+    return System.lineSeparator()
+        + "Next: "
+        + Commands.PROGRAM
+        + " "
+        + command
+        + " "
+        + quoted
+        + System.lineSeparator();
+  }
+}

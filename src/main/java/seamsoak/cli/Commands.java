@@ -1,0 +1,94 @@
+package seamsoak.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
+import seamsoak.data.Fault;
+
+/** Puts the commands together and turns what goes wrong in them into a sentence and a code. */
+final class Commands {
+  /** How the program is called, for examples and for what to do next. */
+  static final String PROGRAM = "java -jar target/seamsoak.jar";
+
+  static final int ANSWERED = 0;
+  static final int BROKEN = 1;
+  static final int WRONG_COMMAND_LINE = 2;
+  static final int WRONG_DATA = 3;
+  static final int DOES_NOT_GO_AHEAD = 4;
+
+  private static final int HELP_WIDTH = 80;
+
+  /** Examples come before the options: they are what people read first. */
+  private static final List<String> HELP_SECTIONS =
+      List.of(
+          UsageMessageSpec.SECTION_KEY_DESCRIPTION,
+          UsageMessageSpec.SECTION_KEY_SYNOPSIS_HEADING,
+          UsageMessageSpec.SECTION_KEY_SYNOPSIS,
+          UsageMessageSpec.SECTION_KEY_FOOTER,
+          UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING,
+          UsageMessageSpec.SECTION_KEY_COMMAND_LIST,
+          UsageMessageSpec.SECTION_KEY_PARAMETER_LIST_HEADING,
+          UsageMessageSpec.SECTION_KEY_PARAMETER_LIST,
+          UsageMessageSpec.SECTION_KEY_OPTION_LIST_HEADING,
+          UsageMessageSpec.SECTION_KEY_OPTION_LIST,
+          UsageMessageSpec.SECTION_KEY_EXIT_CODE_LIST_HEADING,
+          UsageMessageSpec.SECTION_KEY_EXIT_CODE_LIST);
+
+  private Commands() {}
+
+  /** Runs one command line; never throws. */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    try {
+      return line(out, err).execute(args);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      return unexpected(e, err);
+    }
+  }
+
+  static CommandLine line(PrintWriter out, PrintWriter err) {
+    CommandLine line = new CommandLine(new Root());
+    line.setOut(out);
+    line.setErr(err);
+    line.setUsageHelpWidth(HELP_WIDTH);
+    line.setUsageHelpAutoWidth(false);
+    line.setHelpSectionKeys(HELP_SECTIONS);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setExpandAtFiles(false);
+    line.setParameterExceptionHandler(new Complaints());
+    line.setExecutionExceptionHandler(failures());
+    version(line.getCommandSpec());
+    line.getSubcommands().values().forEach(sub -> version(sub.getCommandSpec()));
+    return line;
+  }
+
+  private static void version(CommandSpec spec) {
+    String packed = Commands.class.getPackage().getImplementationVersion();
+    spec.version("seamsoak " + (packed == null ? "(unpacked)" : packed));
+  }
+
+  private static IExecutionExceptionHandler failures() {
+    return (e, line, parsed) -> {
+      line.getOut().flush();
+      if (e instanceof Fault) {
+        line.getErr().println(e.getMessage() + ".");
+        return WRONG_DATA;
+      }
+      return unexpected(e, line.getErr());
+    };
+  }
+
+  private static int unexpected(Throwable e, PrintWriter err) {
+    err.println(
+        "Something went wrong that should not have, please report it: "
+            + e.getClass().getSimpleName()
+            + (e.getMessage() == null ? "" : ": " + Fault.shown(e.getMessage()))
+            + ".");
+    if (System.getProperty("seamsoak.trace") != null) {
+      e.printStackTrace(err);
+    }
+    return BROKEN;
+  }
+}

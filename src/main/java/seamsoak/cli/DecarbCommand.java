@@ -1,0 +1,80 @@
+package seamsoak.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import seamsoak.advice.Decarburization;
+import seamsoak.advice.SteelReport;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Exposure;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Shop;
+import seamsoak.property.Correlations;
+import seamsoak.report.DecarbText;
+import seamsoak.report.JsonReport;
+import seamsoak.steel.Steel;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+
+/** Skin and metal lost in one heat. */
+@Command(
+    name = "decarb",
+    description = "Skin and metal lost from the face of a thick piece in one heat.%n",
+    synopsisHeading = "Usage: ",
+    footer = {
+      "%nExamples:",
+      "  " + Commands.PROGRAM + " decarb 1084 --at 2100F --for 10min",
+      "  " + Commands.PROGRAM + " decarb \"C0.85\" --at 1000C --for 60min --edge covered%n"
+    })
+final class DecarbCommand implements Callable<Integer> {
+  @ParentCommand private Root root;
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "STEEL", description = "A grade, or an analysis in quotes.")
+  private String steel;
+
+  @Option(
+      names = "--at",
+      paramLabel = "T",
+      required = true,
+      converter = Written.Temperature.class,
+      description = "Temperature, such as 2100F or 1150C.")
+  private Temperature at;
+
+  @Option(
+      names = "--for",
+      paramLabel = "TIME",
+      required = true,
+      converter = Written.Time.class,
+      description = "Time, such as 20min, 1.5h or \"1 h 20 min\".")
+  private TimeSpan time;
+
+  @Option(
+      names = "--edge",
+      paramLabel = "open|covered",
+      converter = Written.Edge.class,
+      description = "Face bare to the fire (unless given) or under flux, oil or paint.")
+  private Exposure edge = Exposure.OPEN;
+
+  @Override
+  public Integer call() {
+    Steel s = root.steels().named(steel, spec);
+    Correlations correlations = Correlations.load(root.data());
+    Decarburization skin =
+        Decarburization.of(
+            new Shop(correlations, Assumptions.USUAL, Resolution.FINE),
+            s,
+            at.kelvin(),
+            time.seconds(),
+            edge);
+    root.print(
+        root.json() ? JsonReport.decarb(skin) : new DecarbText(skin, root.units()).page(),
+        TooHot.remarks(List.of(SteelReport.of(correlations, s)), at, root.units()));
+    return Commands.ANSWERED;
+  }
+}

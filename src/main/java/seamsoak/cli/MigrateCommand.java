@@ -1,0 +1,99 @@
+package seamsoak.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import seamsoak.advice.Migration;
+import seamsoak.advice.SteelReport;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Shop;
+import seamsoak.property.Correlations;
+import seamsoak.report.JsonReport;
+import seamsoak.report.MigrateText;
+import seamsoak.steel.Steel;
+import seamsoak.unit.Length;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+
+/** Carbon across the seam of a stack. */
+@Command(
+    name = "migrate",
+    description =
+        "Carbon across the seam of a stack that repeats two layers, held at one temperature.%n",
+    synopsisHeading = "Usage: ",
+    footer = {
+      "%nExamples:",
+      "  " + Commands.PROGRAM + " migrate 1095 1018 --layer 1mm --at 1100C --for 20min",
+      "  "
+          + Commands.PROGRAM
+          + " migrate 1084 75Ni8 --layer 0.040in,0.030in --at \"2100 F\" --for 1h",
+      "  "
+          + Commands.PROGRAM
+          + " migrate \"C0.9 Mn0.4\" 1018 --layer 2mm --at 1050C --for 2h --json%n"
+    })
+final class MigrateCommand implements Callable<Integer> {
+  @ParentCommand private Root root;
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "FIRST", description = "A grade, or an analysis in quotes.")
+  private String first;
+
+  @Parameters(index = "1", paramLabel = "SECOND", description = "The other one.")
+  private String second;
+
+  @Option(
+      names = "--layer",
+      paramLabel = "A[,B]",
+      required = true,
+      converter = Written.Layers.class,
+      description = "Thickness of each layer, or of the first and the second.")
+  private List<Length> layers;
+
+  @Option(
+      names = "--at",
+      paramLabel = "T",
+      required = true,
+      converter = Written.Temperature.class,
+      description = "Temperature, such as 2100F or 1150C.")
+  private Temperature at;
+
+  @Option(
+      names = "--for",
+      paramLabel = "TIME",
+      required = true,
+      converter = Written.Time.class,
+      description = "Time, such as 20min, 1.5h or \"1 h 20 min\".")
+  private TimeSpan time;
+
+  @Override
+  public Integer call() {
+    Steels steels = root.steels();
+    Steel a = steels.named(first, spec);
+    Steel b = steels.named(second, spec);
+    Correlations correlations = Correlations.load(root.data());
+    Migration migration =
+        Migration.of(
+            new Shop(correlations, Assumptions.USUAL, Resolution.FINE),
+            a,
+            b,
+            layers.get(0).metres(),
+            layers.get(layers.size() - 1).metres(),
+            at.kelvin(),
+            time.seconds());
+    root.print(
+        root.json()
+            ? JsonReport.migrate(migration)
+            : new MigrateText(migration, root.units()).page(),
+        TooHot.remarks(
+            List.of(SteelReport.of(correlations, a), SteelReport.of(correlations, b)),
+            at,
+            root.units()));
+    return Commands.ANSWERED;
+  }
+}

@@ -1,0 +1,129 @@
+package seamsoak.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import seamsoak.data.DataFolder;
+import seamsoak.unit.UnitSystem;
+
+/** What all commands share: the options that go with each, and the two streams. */
+@Command(
+    name = Commands.PROGRAM,
+    description = {
+      "Carbon, white lines, soak and heat treatment of pattern-welded billets.",
+      "An estimate for a skilled person, not an order.%n"
+    },
+    synopsisHeading = "Usage: ",
+    customSynopsis = Commands.PROGRAM + " COMMAND [OPTIONS]",
+    footer = {
+      "%nExamples:",
+      "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json",
+      "  " + Commands.PROGRAM + " migrate 1095 1018 --layer 1mm --at 1100C --for 20min",
+      "  " + Commands.PROGRAM + " steels 15N20"
+    },
+    commandListHeading = "%nCommands, each with its own --help:%n",
+    optionListHeading = "%nOptions of every command:%n",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:answered; nothing to clear is an answer",
+      "1:something went wrong that should not have",
+      "2:wrong command line",
+      "3:data or billet cannot be read, or a step cannot be done",
+      "4:answered, but no soak clears the lines or a danger stands in the way"
+    },
+    subcommands = {
+      PlanCommand.class,
+      SoakCommand.class,
+      ScheduleCommand.class,
+      MigrateCommand.class,
+      DecarbCommand.class,
+      SteelsCommand.class
+    })
+final class Root implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--units",
+      paramLabel = "us|metric|both",
+      scope = ScopeType.INHERIT,
+      converter = Written.Units.class,
+      description = "Units to show; both unless given. JSON is always metric.")
+  private UnitSystem units = UnitSystem.BOTH;
+
+  @Option(names = "--json", scope = ScopeType.INHERIT, description = "Answer with one JSON object.")
+  private boolean json;
+
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      scope = ScopeType.INHERIT,
+      description = "Folder whose tables stand in for the packed ones of the same name.")
+  private Path data;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help.")
+  private boolean help;
+
+  @Option(
+      names = "--version",
+      versionHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show the version.")
+  private boolean version;
+
+  @Override
+  public Integer call() {
+    out().println("Seamsoak: carbon and soaks for pattern-welded billets. See --help.");
+    out().println("Example: " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json");
+    return Commands.ANSWERED;
+  }
+
+  UnitSystem units() {
+    return units;
+  }
+
+  boolean json() {
+    return json;
+  }
+
+  DataFolder data() {
+    return Optional.ofNullable(data).map(DataFolder::over).orElseGet(DataFolder::packed);
+  }
+
+  Steels steels() {
+    return Steels.load(data());
+  }
+
+  PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+
+  /** Prints an answer, then what must be known beside it. */
+  void print(String answer, String beside) {
+    out().print(answer);
+    out().flush();
+    err().print(beside);
+    err().flush();
+  }
+
+  /** Prints an answer, then one remark a line. */
+  void print(String answer, List<String> remarks) {
+    StringBuilder beside = new StringBuilder();
+    remarks.forEach(r -> beside.append("Remark: ").append(r).append(System.lineSeparator()));
+    print(answer, beside.toString());
+  }
+}

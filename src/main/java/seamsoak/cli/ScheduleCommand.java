@@ -1,0 +1,37 @@
+package seamsoak.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParentCommand;
+import seamsoak.advice.Advice;
+import seamsoak.report.CautionText;
+import seamsoak.report.JsonReport;
+import seamsoak.report.ScheduleText;
+
+/** The heat treatment after the last weld. */
+@Command(
+    name = "schedule",
+    description = "The heat treatment after the last weld: soak, normalize, refine.%n",
+    synopsisHeading = "Usage: ",
+    footer = {
+      "%nExamples:",
+      "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json",
+      "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json --units us%n"
+    })
+final class ScheduleCommand implements Callable<Integer> {
+  @ParentCommand private Root root;
+  @Mixin private BilletFile billet;
+
+  @Override
+  public Integer call() {
+    Advice advice = billet.advice(root);
+    return BilletFile.print(
+        root,
+        advice,
+        root.json()
+            ? JsonReport.schedule(advice)
+            : new ScheduleText(advice, root.units()).page() + billet.next("plan"),
+        new CautionText(advice).all());
+  }
+}

@@ -1,0 +1,37 @@
+package seamsoak.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParentCommand;
+import seamsoak.advice.Advice;
+import seamsoak.report.CautionText;
+import seamsoak.report.JsonReport;
+import seamsoak.report.SoakText;
+
+/** The soak that clears the lines. */
+@Command(
+    name = "soak",
+    description = "The white lines as they are and the soak that clears them.%n",
+    synopsisHeading = "Usage: ",
+    footer = {
+      "%nExamples:",
+      "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json",
+      "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json --samples 32 --json%n"
+    })
+final class SoakCommand implements Callable<Integer> {
+  @ParentCommand private Root root;
+  @Mixin private BilletFile billet;
+
+  @Override
+  public Integer call() {
+    Advice advice = billet.advice(root);
+    return BilletFile.print(
+        root,
+        advice,
+        root.json()
+            ? JsonReport.soak(advice)
+            : new SoakText(advice, root.units()).page() + billet.next("schedule"),
+        new CautionText(advice).soak());
+  }
+}

@@ -1,0 +1,119 @@
+package seamsoak.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+import seamsoak.billet.Exposure;
+import seamsoak.data.Nearest;
+import seamsoak.unit.Length;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
+
+/** Reads what stands after options. */
+final class Written {
+  private static final int FEWEST_SAMPLES = 2;
+  private static final int MOST_SAMPLES = 4096;
+
+  private Written() {}
+
+  /** A temperature. */
+  static final class Temperature implements ITypeConverter<seamsoak.unit.Temperature> {
+    @Override
+    public seamsoak.unit.Temperature convert(String text) {
+      return quantity(text, seamsoak.unit.Temperature::parse);
+    }
+  }
+
+  /** A time above zero. */
+  static final class Time implements ITypeConverter<TimeSpan> {
+    @Override
+    public TimeSpan convert(String text) {
+      TimeSpan time = quantity(text, TimeSpan::parse);
+      if (time.seconds() <= 0) {
+        throw new TypeConversionException("'" + text + "' is no time in a fire");
+      }
+      return time;
+    }
+  }
+
+  /** One thickness or two, above zero. */
+  static final class Layers implements ITypeConverter<List<Length>> {
+    @Override
+    public List<Length> convert(String text) {
+      List<Length> layers = new ArrayList<>();
+      for (String one : text.split(",", -1)) {
+        Length length = quantity(one, Length::parse);
+        if (length.metres() <= 0) {
+          throw new TypeConversionException("'" + one + "' is no thickness");
+        }
+        layers.add(length);
+      }
+      if (layers.size() > 2) {
+        throw new TypeConversionException(
+            "'" + text + "' names " + layers.size() + " layers; give one for both or A,B");
+      }
+      return layers;
+    }
+  }
+
+  /** How the face lies in the fire. */
+  static final class Edge implements ITypeConverter<Exposure> {
+    @Override
+    public Exposure convert(String text) {
+      return choice(text, List.of(Exposure.OPEN, Exposure.COVERED));
+    }
+  }
+
+  /** The units to show. */
+  static final class Units implements ITypeConverter<UnitSystem> {
+    @Override
+    public UnitSystem convert(String text) {
+      return choice(text, Arrays.asList(UnitSystem.values()));
+    }
+  }
+
+  /** How many histories to compute. */
+  static final class Samples implements ITypeConverter<Integer> {
+    @Override
+    public Integer convert(String text) {
+      try {
+        int count = Integer.parseInt(text.strip());
+        if (count >= FEWEST_SAMPLES && count <= MOST_SAMPLES) {
+          return count;
+        }
+      } catch (NumberFormatException e) {
+        // refused below with the same sentence as a number out of range
+      }
+      throw new TypeConversionException(
+          "'" + text + "' is not a whole number from " + FEWEST_SAMPLES + " to " + MOST_SAMPLES);
+    }
+  }
+
+  private static <T> T quantity(String text, Function<String, T> parse) {
+    try {
+      return parse.apply(text);
+    } catch (IllegalArgumentException e) {
+      String hint = e.getMessage().contains("no unit") ? " (in quotes, or without the space)" : "";
+      throw new TypeConversionException(e.getMessage() + hint);
+    }
+  }
+
+  private static <E extends Enum<E>> E choice(String text, List<E> choices) {
+    List<String> words = choices.stream().map(c -> c.name().toLowerCase(Locale.ROOT)).toList();
+    int at = words.indexOf(text.strip().toLowerCase(Locale.ROOT));
+    if (at >= 0) {
+      return choices.get(at);
+    }
+    throw new TypeConversionException(
+        "'"
+            + text
+            + "' is none of "
+            + words.stream().collect(Collectors.joining(", "))
+            + Nearest.to(text, words).map(n -> "; did you mean " + n + "?").orElse(""));
+  }
+}

@@ -1,0 +1,78 @@
+package seamsoak.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import seamsoak.advice.Advice;
+import seamsoak.advice.Preform;
+import seamsoak.advice.StageReport;
+
+/** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
+record BilletText(Advice advice, Shown shown) {
+
+  String sizes() {
+    Table table =
+        new Table(
+            "after step",
+            shown.lengthHeads("long"),
+            shown.lengthHeads("wide"),
+            shown.lengthHeads("thick"),
+            shown.lengthHeads("skin"));
+    for (StageReport s : advice.history()) {
+      table.row(
+          LinesText.step(s),
+          shown.sizeCells(s.lengthMm()),
+          shown.sizeCells(s.widthMm()),
+          shown.sizeCells(s.thicknessMm()),
+          shown.lengthCells(java.util.Optional.of(s.skinMm())));
+    }
+    return new Page()
+        .say("Size after each step, and the skin with less than 90 % of the core's carbon")
+        .table(table)
+        .toString();
+  }
+
+  String preform() {
+    return advice.preform().map(this::preform).orElse("");
+  }
+
+  private String preform(Preform p) {
+    return new Page()
+        .say(
+            "The tiles' cells are "
+                + Shown.percent(p.aspectNow())
+                + " times as long as they are wide by now. To end up square, forge the bar "
+                + shown.length(p.thicknessMm())
+                + " thick by "
+                + shown.length(p.widthMm())
+                + " wide before cutting; "
+                + p.tiles()
+                + " tiles take "
+                + shown.length(p.barLengthMm())
+                + " of it.")
+        .toString();
+  }
+
+  /** What was assumed, the steps that share an assumption named together. */
+  String defaults() {
+    Map<String, List<String>> byWhat = new LinkedHashMap<>();
+    for (String sentence : advice.defaults()) {
+      int colon = sentence.indexOf(": ");
+      String where = colon < 0 ? "" : sentence.substring(0, colon);
+      String what = sentence.substring(colon < 0 ? 0 : colon + 2);
+      byWhat.computeIfAbsent(what, k -> new ArrayList<>()).add(where);
+    }
+    if (byWhat.isEmpty()) {
+      return "";
+    }
+    List<String> items = new ArrayList<>();
+    byWhat.forEach(
+        (what, where) ->
+            items.add(
+                String.join(", ", where).replace(", step ", ", ")
+                    + (where.get(0).isEmpty() ? "" : ": ")
+                    + what));
+    return new Page().say("Assumed, since the file does not say").items(items).toString();
+  }
+}

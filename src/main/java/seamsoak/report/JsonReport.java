@@ -1,0 +1,76 @@
+package seamsoak.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import seamsoak.advice.Advice;
+import seamsoak.advice.Decarburization;
+import seamsoak.advice.Migration;
+import seamsoak.advice.SteelReport;
+import seamsoak.data.JsonWriter;
+import seamsoak.steel.Steel;
+
+/** Answers as JSON: one object whose first members say which schema and command it is. */
+public final class JsonReport {
+  private static final String SCHEMA = "seamsoak/1";
+
+  private JsonReport() {}
+
+  /** A steel in the list of them. */
+  private record Listed(String id, String designation, String category, double carbonPct) {}
+
+  public static String steels(List<Steel> steels) {
+    List<Listed> listed =
+        steels.stream()
+            .map(s -> new Listed(s.id(), s.designation(), s.category(), s.analysis().carbon()))
+            .toList();
+    return write("steels", Map.of("steels", listed));
+  }
+
+  public static String steel(SteelReport steel) {
+    return write("steels", JsonWriter.members(steel));
+  }
+
+  public static String migrate(Migration migration) {
+    return write("migrate", JsonWriter.members(migration));
+  }
+
+  public static String decarb(Decarburization skin) {
+    return write("decarb", JsonWriter.members(skin));
+  }
+
+  public static String soak(Advice advice) {
+    return about(advice, "soak", JsonWriter.members(advice.soak()));
+  }
+
+  public static String schedule(Advice advice) {
+    return about(advice, "schedule", JsonWriter.members(advice.schedule()));
+  }
+
+  /**
+   * @param files what was written beside it
+   */
+  public static String plan(Advice advice, List<String> files) {
+    Map<String, Object> all = new LinkedHashMap<>(JsonWriter.members(advice));
+    all.put("files", files);
+    return write("plan", all);
+  }
+
+  /** A part of an advice, with what must be known to read it. */
+  private static String about(Advice advice, String command, Map<String, Object> part) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("billet", advice.billet());
+    all.putAll(part);
+    all.put("hardStops", advice.hardStops());
+    all.put("defaults", advice.defaults());
+    return write(command, all);
+  }
+
+  private static String write(String command, Map<String, ?> members) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("schema", SCHEMA);
+    all.put("command", command);
+    all.putAll(members);
+    return JsonWriter.write(all);
+  }
+}

@@ -1,0 +1,53 @@
+package seamsoak.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import seamsoak.advice.LineReport;
+
+/**
+ * The lines of one name that show alike: turning some of the pieces splits a set of seams into
+ * several that run in different ways.
+ */
+record LineGroup(List<LineReport> lines) {
+  private static final double ALL_PCT = 99.5;
+
+  static List<LineGroup> of(List<LineReport> lines) {
+    Map<List<Object>, List<LineReport>> groups = new LinkedHashMap<>();
+    for (LineReport l : lines) {
+      groups.computeIfAbsent(List.of(l.name(), l.visible()), k -> new ArrayList<>()).add(l);
+    }
+    return groups.values().stream().map(LineGroup::new).toList();
+  }
+
+  boolean visible() {
+    return lines.get(0).visible();
+  }
+
+  /** Its name, with the share of the pieces where not all run this way. */
+  String name() {
+    double share = lines.stream().mapToDouble(LineReport::sharePct).sum();
+    String in =
+        share > ALL_PCT
+            ? ""
+            : Math.abs(share - 50) < 0.5
+                ? " (half the pieces)"
+                : " (" + Math.round(share) + " % of the pieces)";
+    return lines.get(0).name() + in;
+  }
+
+  double deepestPct() {
+    return lines.stream().mapToDouble(LineReport::dipPct).max().orElse(0);
+  }
+
+  /** On the face; empty where the seams only run along under it. */
+  Optional<Double> narrowestOnFaceMm() {
+    return lines.stream().flatMap(l -> l.widthMm().stream()).min(Double::compare);
+  }
+
+  Optional<Double> widestMm() {
+    return lines.stream().flatMap(l -> l.widthMm().stream()).max(Double::compare);
+  }
+}

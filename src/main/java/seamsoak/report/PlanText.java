@@ -1,0 +1,29 @@
+package seamsoak.report;
+
+import seamsoak.advice.Advice;
+import seamsoak.unit.UnitSystem;
+
+/** All that is said of a billet, the answer first. */
+public record PlanText(Advice advice, UnitSystem units) {
+  public String page() {
+    Shown shown = new Shown(units);
+    SoakText soak = new SoakText(advice, units);
+    ScheduleText schedule = new ScheduleText(advice, units);
+    LinesText lines = new LinesText(shown);
+    BilletText billet = new BilletText(advice, shown);
+    return new Page()
+        .say(advice.billet())
+        .say(soak.answer())
+        .then(lines.now(advice.soak().lines()))
+        .then(soak.options())
+        .then(lines.faded(advice.history()))
+        .then(billet.sizes())
+        .then(billet.preform())
+        .then(schedule.heats())
+        .then(schedule.why())
+        .then(schedule.after())
+        .then(soak.more())
+        .then(billet.defaults())
+        .toString();
+  }
+}

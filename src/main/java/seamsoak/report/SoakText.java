@@ -1,0 +1,166 @@
+package seamsoak.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import seamsoak.advice.Advice;
+import seamsoak.advice.SoakAdvice;
+import seamsoak.advice.SoakAdvice.Recommended;
+import seamsoak.advice.SoakAdvice.SoakOption;
+import seamsoak.unit.UnitSystem;
+
+/** The soak in words: the answer, what shows, the options, what else to know. */
+public record SoakText(Advice advice, UnitSystem units) {
+  private static final int TABLE_STEP = 20;
+
+  /** The whole answer of the command. */
+  public String page() {
+    return new Page()
+        .say(answer())
+        .then(new LinesText(shown()).now(advice.soak().lines()))
+        .then(options())
+        .then(new LinesText(shown()).faded(advice.history()))
+        .then(more())
+        .then(new BilletText(advice, shown()).defaults())
+        .toString();
+  }
+
+  private Shown shown() {
+    return new Shown(units);
+  }
+
+  /** One sentence, first of all. */
+  String answer() {
+    SoakAdvice soak = advice.soak();
+    if (soak.recommended().isEmpty()) {
+      return "No soak within what is allowed ("
+          + shown().time(soak.mostMinutes())
+          + ") clears the lines.";
+    }
+    Recommended r = soak.recommended().get();
+    if (r.minutes() == 0) {
+      return "No soak needed: 0 min. " + capital(r.reason()) + ".";
+    }
+    return "Soak at "
+        + shown().temperature(r.temperatureC())
+        + " for "
+        + shown().time(r.minutes())
+        + " ("
+        + band(r)
+        + ").";
+  }
+
+  private String band(Recommended r) {
+    double low = Math.floor(r.minutesLow().orElse(0.0));
+    return r.minutesHigh()
+        .map(
+            high -> {
+              String to = shown().time(Math.ceil(high));
+              String from = shown().time(low);
+              return to.endsWith(" min") && high < 120
+                  ? Math.round(low) + " to " + to
+                  : from + " to " + to;
+            })
+        .orElse(shown().time(low) + " to more than 24 h");
+  }
+
+  String options() {
+    SoakAdvice soak = advice.soak();
+    List<SoakOption> rows = soak.options().stream().filter(this::listed).toList();
+    if (rows.isEmpty()) {
+      return new Page()
+          .say("At no temperature that the steels stand do the lines clear within 24 h.")
+          .toString();
+    }
+    Shown shown = shown();
+    Table table =
+        new Table(
+            shown.temperatureHeads("at"),
+            "min",
+            "low",
+            "high",
+            shown.lengthHeads("lost"),
+            shown.lengthHeads("skin"),
+            "grain",
+            "");
+    List<String> marks = new ArrayList<>();
+    for (SoakOption o : rows) {
+      String mark = mark(o);
+      mark.chars().forEach(c -> marks.add(Character.toString(c)));
+      table.row(
+          shown.temperatureCells(o.temperatureC()),
+          Shown.minutesCell(o.minutes(), true),
+          Shown.minutesCell(o.minutesLow(), false),
+          Shown.minutesCell(o.minutesHigh(), true),
+          shown.lengthCells(o.metalLossMm()),
+          shown.lengthCells(o.skinMm()),
+          o.grainAstm().map(g -> Shown.number(g, 1)).orElse("-"),
+          mark);
+    }
+    Page page =
+        new Page()
+            .say(
+                "Soaks that clear the lines: minutes held at heat by the middle estimate, low and"
+                    + " high of "
+                    + soak.samples()
+                    + " possible histories (8 of 10 lie between), metal lost on a face, skin"
+                    + " without full carbon, ASTM grain size number (small is coarse)")
+            .table(table);
+    List<String> legend = new ArrayList<>();
+    say(marks, "*", "recommended", legend);
+    say(marks, ">", "longer than the " + shown.time(soak.mostMinutes()) + " allowed", legend);
+    say(
+        marks,
+        "f",
+        "above the forging limit, " + shown.temperature(soak.highestForgingC()),
+        legend);
+    say(marks, "b", "above the burning line, " + shown.temperature(soak.burningC()), legend);
+    say(marks, "h", "above the highest you allow", legend);
+    if (!legend.isEmpty()) {
+      page.say(String.join("; ", legend) + ".");
+    }
+    return page.toString();
+  }
+
+  private static void say(List<String> used, String mark, String meaning, List<String> legend) {
+    if (used.contains(mark)) {
+      legend.add(mark + " " + meaning);
+    }
+  }
+
+  private boolean listed(SoakOption o) {
+    return recommends(o)
+        || o.minutes().isPresent() && Math.round(o.temperatureC()) % TABLE_STEP == 0;
+  }
+
+  private boolean recommends(SoakOption o) {
+    return advice
+        .soak()
+        .recommended()
+        .filter(r -> r.minutes() > 0 && r.temperatureC() == o.temperatureC())
+        .isPresent();
+  }
+
+  private String mark(SoakOption o) {
+    SoakAdvice soak = advice.soak();
+    String limit =
+        o.temperatureC() > soak.burningC()
+            ? "b"
+            : o.temperatureC() > soak.highestForgingC() ? "f" : "";
+    boolean own = o.remarks().stream().anyMatch(r -> r.contains("highest you allow"));
+    return (recommends(o) ? "*" : "") + (o.clears() ? "" : ">") + limit + (own ? "h" : "");
+  }
+
+  /** The reason and the sentences of advice. */
+  String more() {
+    List<String> all = new ArrayList<>();
+    Optional<Recommended> r = advice.soak().recommended().filter(x -> x.minutes() > 0);
+    r.ifPresent(x -> all.add("Why this one: " + x.reason() + "."));
+    all.addAll(advice.soak().advice());
+    return new Page().say("What else to know").items(all).toString();
+  }
+
+  private static String capital(String s) {
+    return s.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + s.substring(1);
+  }
+}
