@@ -13,7 +13,10 @@ import seamsoak.property.Correlations;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
-  @Parameters(paramLabel = "BILLET", description = "File that describes the billet and its steps.")
+  @Parameters(
+      paramLabel = "BILLET",
+      converter = Written.Name.class,
+      description = "File that describes the billet and its steps.")
   private Path file;
 
   @Option(
@@ -53,13 +56,6 @@ final class BilletFile {
   String next(String command) {
     String name = file.toString();
     String quoted = name.matches("[-\\w./\\\\:]+") ? name : "\"" + name + "\"";
-    return System.lineSeparator()
-        + "Next: "
-        + Commands.PROGRAM
-        + " "
-        + command
-        + " "
-        + quoted
-        + System.lineSeparator();
+    return "\nNext: " + Commands.PROGRAM + " " + command + " " + quoted + "\n";
   }
 }

@@ -19,7 +19,8 @@ final class Commands {
   static final int WRONG_DATA = 3;
   static final int DOES_NOT_GO_AHEAD = 4;
 
-  private static final int HELP_WIDTH = 80;
+  /** So wide that no example is broken: they are there to be copied. */
+  private static final int HELP_WIDTH = 100;
 
   /** Examples come before the options: they are what people read first. */
   private static final List<String> HELP_SECTIONS =

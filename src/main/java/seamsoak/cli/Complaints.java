@@ -39,10 +39,13 @@ final class Complaints implements IParameterExceptionHandler {
     if (e instanceof OverwrittenOptionException twice) {
       return ((OptionSpec) twice.getOverwritten()).longestName() + " is given twice";
     }
+    if (e.getArgSpec() instanceof OptionSpec flag && flag.arity().max() == 0) {
+      return flag.longestName() + " takes no value";
+    }
     String message = printable(e.getMessage());
-    return e.getArgSpec() instanceof OptionSpec option
-        ? message.replaceFirst("^Invalid value for option [^:]*: ", option.longestName() + ": ")
-        : message;
+    return e.getArgSpec() == null
+        ? message
+        : message.replaceFirst("^Invalid value for [^:]*: ", name(e.getArgSpec()) + ": ");
   }
 
   private static String unmatched(String word, CommandSpec command) {
@@ -72,12 +75,12 @@ final class Complaints implements IParameterExceptionHandler {
 
   private static String names(List<ArgSpec> missing) {
     return missing.stream()
-        .map(
-            arg ->
-                arg instanceof OptionSpec option
-                    ? option.longestName() + " " + option.paramLabel()
-                    : arg.paramLabel())
-        .collect(Collectors.joining(" and "));
+        .map(arg -> arg.isOption() ? name(arg) + " " + arg.paramLabel() : name(arg))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String name(ArgSpec arg) {
+    return arg instanceof OptionSpec option ? option.longestName() : arg.paramLabel();
   }
 
   private static String word(CommandSpec command) {

@@ -24,8 +24,10 @@ import seamsoak.unit.TimeSpan;
 /** Skin and metal lost in one heat. */
 @Command(
     name = "decarb",
-    description = "Skin and metal lost from the face of a thick piece in one heat.%n",
-    synopsisHeading = "Usage: ",
+    description = "Skin and metal lost from the face of a thick piece in one heat.",
+    synopsisHeading = "%nUsage: ",
+    customSynopsis =
+        Commands.PROGRAM + " decarb STEEL --at T --for TIME [--edge open|covered] [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " decarb 1084 --at 2100F --for 10min",
@@ -74,7 +76,7 @@ final class DecarbCommand implements Callable<Integer> {
             edge);
     root.print(
         root.json() ? JsonReport.decarb(skin) : new DecarbText(skin, root.units()).page(),
-        TooHot.remarks(List.of(SteelReport.of(correlations, s)), at, root.units()));
+        HeatRemarks.remarks(List.of(SteelReport.of(correlations, s)), at, root.units()));
     return Commands.ANSWERED;
   }
 }

@@ -17,7 +17,6 @@ import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.MigrateText;
 import seamsoak.steel.Steel;
-import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 
@@ -25,8 +24,10 @@ import seamsoak.unit.TimeSpan;
 @Command(
     name = "migrate",
     description =
-        "Carbon across the seam of a stack that repeats two layers, held at one temperature.%n",
-    synopsisHeading = "Usage: ",
+        "Carbon across the seam of a stack that repeats two layers, held at one temperature.",
+    synopsisHeading = "%nUsage: ",
+    customSynopsis =
+        Commands.PROGRAM + " migrate FIRST SECOND --layer A[,B] --at T --for TIME [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " migrate 1095 1018 --layer 1mm --at 1100C --for 20min",
@@ -53,7 +54,7 @@ final class MigrateCommand implements Callable<Integer> {
       required = true,
       converter = Written.Layers.class,
       description = "Thickness of each layer, or of the first and the second.")
-  private List<Length> layers;
+  private Written.Pair layers;
 
   @Option(
       names = "--at",
@@ -82,15 +83,15 @@ final class MigrateCommand implements Callable<Integer> {
             new Shop(correlations, Assumptions.USUAL, Resolution.FINE),
             a,
             b,
-            layers.get(0).metres(),
-            layers.get(layers.size() - 1).metres(),
+            layers.first().metres(),
+            layers.second().metres(),
             at.kelvin(),
             time.seconds());
     root.print(
         root.json()
             ? JsonReport.migrate(migration)
             : new MigrateText(migration, root.units()).page(),
-        TooHot.remarks(
+        HeatRemarks.remarks(
             List.of(SteelReport.of(correlations, a), SteelReport.of(correlations, b)),
             at,
             root.units()));

@@ -26,8 +26,9 @@ import seamsoak.report.PlanText;
 /** Everything about a billet, with charts. */
 @Command(
     name = "plan",
-    description = "All of it: lines, soak, schedule, cautions, with charts written to a folder.%n",
-    synopsisHeading = "Usage: ",
+    description = "All of it: lines, soak, schedule, cautions, with charts written to a folder.",
+    synopsisHeading = "%nUsage: ",
+    customSynopsis = Commands.PROGRAM + " plan BILLET [--out DIR] [--png] [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json",
@@ -42,6 +43,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
+      converter = Written.Name.class,
       description = "Folder to write to; charts unless given. Made when it is missing.")
   private Path out = Path.of("charts");
 

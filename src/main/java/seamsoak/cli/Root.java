@@ -18,9 +18,9 @@ import seamsoak.unit.UnitSystem;
     name = Commands.PROGRAM,
     description = {
       "Carbon, white lines, soak and heat treatment of pattern-welded billets.",
-      "An estimate for a skilled person, not an order.%n"
+      "An estimate for a skilled person, not an order."
     },
-    synopsisHeading = "Usage: ",
+    synopsisHeading = "%nUsage: ",
     customSynopsis = Commands.PROGRAM + " COMMAND [OPTIONS]",
     footer = {
       "%nExamples:",
@@ -63,6 +63,7 @@ final class Root implements Callable<Integer> {
   @Option(
       names = "--data",
       paramLabel = "DIR",
+      converter = Written.Name.class,
       scope = ScopeType.INHERIT,
       description = "Folder whose tables stand in for the packed ones of the same name.")
   private Path data;

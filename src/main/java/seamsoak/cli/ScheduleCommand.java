@@ -12,8 +12,9 @@ import seamsoak.report.ScheduleText;
 /** The heat treatment after the last weld. */
 @Command(
     name = "schedule",
-    description = "The heat treatment after the last weld: soak, normalize, refine.%n",
-    synopsisHeading = "Usage: ",
+    description = "The heat treatment after the last weld: soak, normalize, refine.",
+    synopsisHeading = "%nUsage: ",
+    customSynopsis = Commands.PROGRAM + " schedule BILLET [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json",

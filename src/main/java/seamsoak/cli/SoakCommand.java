@@ -12,8 +12,9 @@ import seamsoak.report.SoakText;
 /** The soak that clears the lines. */
 @Command(
     name = "soak",
-    description = "The white lines as they are and the soak that clears them.%n",
-    synopsisHeading = "Usage: ",
+    description = "The white lines as they are and the soak that clears them.",
+    synopsisHeading = "%nUsage: ",
+    customSynopsis = Commands.PROGRAM + " soak BILLET [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json",

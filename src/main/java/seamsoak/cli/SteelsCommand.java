@@ -17,8 +17,9 @@ import seamsoak.source.SourceTable;
 /** The table of steels, or one of them. */
 @Command(
     name = "steels",
-    description = "The table of steels; one steel with its temperatures, limits and sources.%n",
-    synopsisHeading = "Usage: ",
+    description = "The table of steels; one steel with its temperatures, limits and sources.",
+    synopsisHeading = "%nUsage: ",
+    customSynopsis = Commands.PROGRAM + " steels [GRADE] [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " steels",

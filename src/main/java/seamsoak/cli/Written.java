@@ -1,5 +1,7 @@
 package seamsoak.cli;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,6 +20,9 @@ import seamsoak.unit.UnitSystem;
 final class Written {
   private static final int FEWEST_SAMPLES = 2;
   private static final int MOST_SAMPLES = 4096;
+
+  /** A thinner foil evens out before it is hot. */
+  private static final double THINNEST_METRES = 1e-5;
 
   private Written() {}
 
@@ -41,15 +46,23 @@ final class Written {
     }
   }
 
+  /**
+   * Thicknesses of two layers.
+   *
+   * @param first of the first steel
+   * @param second of the second
+   */
+  record Pair(Length first, Length second) {}
+
   /** One thickness or two, above zero. */
-  static final class Layers implements ITypeConverter<List<Length>> {
+  static final class Layers implements ITypeConverter<Written.Pair> {
     @Override
-    public List<Length> convert(String text) {
+    public Pair convert(String text) {
       List<Length> layers = new ArrayList<>();
       for (String one : text.split(",", -1)) {
         Length length = quantity(one, Length::parse);
-        if (length.metres() <= 0) {
-          throw new TypeConversionException("'" + one + "' is no thickness");
+        if (length.metres() < THINNEST_METRES) {
+          throw new TypeConversionException("'" + one + "' is thinner than 0.01 mm");
         }
         layers.add(length);
       }
@@ -57,7 +70,22 @@ final class Written {
         throw new TypeConversionException(
             "'" + text + "' names " + layers.size() + " layers; give one for both or A,B");
       }
-      return layers;
+      return new Pair(layers.get(0), layers.get(layers.size() - 1));
+    }
+  }
+
+  /** The name of a file or folder. */
+  static final class Name implements ITypeConverter<Path> {
+    @Override
+    public Path convert(String text) {
+      try {
+        if (!text.isBlank()) {
+          return Path.of(text);
+        }
+      } catch (InvalidPathException e) {
+        // refused below
+      }
+      throw new TypeConversionException("'" + text + "' is no name of a file or folder");
     }
   }
 

@@ -14,14 +14,18 @@ import seamsoak.advice.StageReport;
 public record CautionText(Advice advice) {
   /** Of the soak alone. */
   public String soak() {
-    return remarks(List.of()) + cautions(List.of(), Set.of("soak"));
+    return page(List.of(), List.of(), Set.of("soak"));
   }
 
   /** Of the whole schedule, what always holds first. */
   public String all() {
     Set<String> steps = new LinkedHashSet<>();
     advice.schedule().segments().forEach(s -> steps.add(s.step()));
-    return remarks(advice.schedule().remarks()) + cautions(advice.cautions(), steps);
+    return page(advice.schedule().remarks(), advice.cautions(), steps);
+  }
+
+  private String page(List<String> remarks, List<String> general, Set<String> steps) {
+    return new Page().then(remarks(remarks)).then(cautions(general, steps)).toString();
   }
 
   private String remarks(List<String> more) {
@@ -45,9 +49,9 @@ public record CautionText(Advice advice) {
     stepsOf.forEach((c, at) -> groups.computeIfAbsent(at, k -> new ArrayList<>()).add(c));
     Page page = new Page();
     if (!general.isEmpty()) {
-      page.say("Cautions, always").items(general);
+      page.heading("Cautions, always").items(general);
     }
-    groups.forEach((at, said) -> page.say("Cautions for " + String.join(", ", at)).items(said));
+    groups.forEach((at, said) -> page.heading("Cautions for " + String.join(", ", at)).items(said));
     return page.toString();
   }
 }

@@ -8,14 +8,14 @@ import seamsoak.unit.UnitSystem;
 public record DecarbText(Decarburization skin, UnitSystem units) {
   public String page() {
     Shown shown = new Shown(units);
-    Table table = new Table("carbon of the start", shown.lengthHeads("reached at"));
+    Table table = new Table("of its carbon", shown.lengthHeads("reached at"));
     row(table, shown, "50 %", skin.depthMm().to50Pct());
     row(table, shown, "90 %", skin.depthMm().to90Pct());
     row(table, shown, "98 %", skin.depthMm().to98Pct());
     return new Page()
         .say(
             "After "
-                + shown.time(skin.minutes())
+                + shown.stated(skin.minutes())
                 + " at "
                 + shown.temperature(skin.temperatureC())
                 + " with the face "
@@ -30,11 +30,11 @@ public record DecarbText(Decarburization skin, UnitSystem units) {
         .heading("Depth below the metal that is left")
         .table(table)
         .say(
-            "At the face "
+            "Carbon at the face: "
                 + Shown.percent(skin.surfaceCarbonPct())
-                + " % carbon of "
+                + " %, "
                 + Shown.percent(skin.startCarbonPct())
-                + " %; "
+                + " % before; "
                 + (skin.ferriteRimMm() > 0
                     ? "a rim of ferrite " + shown.length(skin.ferriteRimMm()) + " deep."
                     : "no rim of ferrite."))

@@ -6,6 +6,8 @@ import seamsoak.unit.UnitSystem;
 
 /** Carbon across a seam in words. */
 public record MigrateText(Migration migration, UnitSystem units) {
+  private static final double LEAST_PCT = 0.005;
+
   public String page() {
     Shown shown = new Shown(units);
     Migration.Layer a = migration.first();
@@ -15,7 +17,7 @@ public record MigrateText(Migration migration, UnitSystem units) {
     Migration.Layer taker = toSecond ? b : a;
     String when =
         "After "
-            + shown.time(migration.minutes())
+            + shown.stated(migration.minutes())
             + " at "
             + shown.temperature(migration.temperatureC());
     Table table =
@@ -37,9 +39,10 @@ public record MigrateText(Migration migration, UnitSystem units) {
           Shown.percent(l.midCarbonPct()),
           Shown.percent(l.evenCarbonPct()));
     }
-    return new Page()
-        .say(
-            when
+    String moved =
+        giver.startCarbonPct() - giver.meanCarbonPct() < LEAST_PCT
+            ? when + " hardly any carbon has moved."
+            : when
                 + " "
                 + giver.steel()
                 + " goes from "
@@ -52,7 +55,9 @@ public record MigrateText(Migration migration, UnitSystem units) {
                 + Shown.percent(taker.startCarbonPct())
                 + " to "
                 + Shown.percent(taker.meanCarbonPct())
-                + " %, each the mean of its layer.")
+                + " %, each the mean of its layer.";
+    return new Page()
+        .say(moved)
         .heading("Carbon in a stack of these layers in turn, wt%")
         .table(table)
         .say(even(shown))

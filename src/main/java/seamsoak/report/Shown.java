@@ -1,7 +1,9 @@
 package seamsoak.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
@@ -16,6 +18,7 @@ import seamsoak.unit.UnitSystem;
  */
 record Shown(UnitSystem units) {
   private static final String UNKNOWN = "-";
+  private static final MathContext SIX_DIGITS = new MathContext(6);
 
   String temperature(double celsius) {
     return Temperature.ofCelsius(celsius).format(units);
@@ -25,6 +28,12 @@ record Shown(UnitSystem units) {
     return Length.ofMillimetres(millimetres).format(units);
   }
 
+  /** A time that somebody stated. */
+  String stated(double minutes) {
+    return TimeSpan.ofMinutes(minutes).format(units);
+  }
+
+  /** A time that was computed. */
   String time(double minutes) {
     return minutes > 0 && minutes < 0.5
         ? "under 1 min"
@@ -32,15 +41,18 @@ record Shown(UnitSystem units) {
   }
 
   static String percent(double value) {
-    return String.format(Locale.ROOT, "%.2f", Math.abs(value) < 0.005 ? 0 : value);
+    return number(value, 2);
   }
 
+  /** Rounded from six digits, so that 0.965 reads the same before and after a trace has left. */
   static String number(double value, int decimals) {
-    return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    BigDecimal digits = BigDecimal.valueOf(value).round(SIX_DIGITS);
+    BigDecimal rounded = digits.setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.toPlainString();
   }
 
   List<String> temperatureHeads(String name) {
-    return pick(name + " F", name + " C");
+    return pick(name + " F", units == UnitSystem.BOTH ? "C" : name + " C");
   }
 
   /** One cell or two, to 5 degrees. */
@@ -51,7 +63,7 @@ record Shown(UnitSystem units) {
   }
 
   List<String> lengthHeads(String name) {
-    return pick(name + " in", name + " mm");
+    return pick(name + " in", units == UnitSystem.BOTH ? "mm" : name + " mm");
   }
 
   /** One cell or two, for small lengths. */
@@ -63,7 +75,9 @@ record Shown(UnitSystem units) {
 
   /** One cell or two, for the size of a bar. */
   List<String> sizeCells(double millimetres) {
-    return pick(number(Length.ofMillimetres(millimetres).inches(), 2), number(millimetres, 1));
+    return pick(
+        number(Length.ofMillimetres(millimetres).inches(), 2),
+        number(millimetres, millimetres < 1000 ? 1 : 0));
   }
 
   /** Minutes of which nothing is known but that they are more than a day. */
