@@ -16,6 +16,9 @@ import seamsoak.heat.HeatCurve;
 public final class BilletWalk {
   private static final double SAME = 1e-6;
 
+  /** Share of the dip that shows below which a line is gone for good. */
+  private static final double WELL_BELOW = 0.8;
+
   private final Shop shop;
   private final boolean linesOnly;
 
