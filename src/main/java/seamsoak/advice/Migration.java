@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Shop;
-import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Grid;
@@ -64,8 +63,11 @@ public record Migration(
   private static final double EVEN_SHARE = 0.1;
   private static final double ALREADY_EVEN = 1e-6;
 
-  /** Longest hold followed to find when the layers are even, over the hold asked or 1000 h. */
-  private static final double LONGEST_SECONDS = 1000 * 3600.0;
+  /** A thin stack is told in at least so many spots. */
+  private static final double LEAST_SPOTS = 100;
+
+  /** Longest hold followed to find when the layers are even, at least a million hours. */
+  private static final double LONGEST_SECONDS = 1e6 * 3600.0;
 
   /** Computes it. */
   public static Migration of(
@@ -162,19 +164,16 @@ public record Migration(
   }
 
   private static List<Point> profile(Strip s, double seamActivity, double kelvin) {
-    List<Point> points = new ArrayList<>();
     int seam = s.seam();
-    double x = 0;
-    for (int i = seam - 1; i >= 0; i--) {
-      points.add(0, point(s, i, -(x + 0.5 * s.metres(i)), kelvin));
-      x += s.metres(i);
+    double spot = Math.min(Spots.PROBE_METRES, s.metres() / LEAST_SPOTS);
+    List<Point> points = new ArrayList<>();
+    for (Spots.Spot p : Spots.side(s, seam - 1, -1, spot)) {
+      points.add(0, point(p, -1, kelvin));
     }
     points.add(atSeam(s.metal(seam - 1), seamActivity, kelvin));
     points.add(atSeam(s.metal(seam), seamActivity, kelvin));
-    x = 0;
-    for (int i = seam; i < s.cells(); i++) {
-      points.add(point(s, i, x + 0.5 * s.metres(i), kelvin));
-      x += s.metres(i);
+    for (Spots.Spot p : Spots.side(s, seam, 1, spot)) {
+      points.add(point(p, 1, kelvin));
     }
     return List.copyOf(points);
   }
@@ -184,9 +183,11 @@ public record Migration(
         0, metal.name(), metal.percent(metal.law().at(kelvin).ratioAt(activity)), activity);
   }
 
-  private static Point point(Strip s, int cell, double metres, double kelvin) {
-    CarbonLaw.At law = s.metal(cell).law().at(kelvin);
+  private static Point point(Spots.Spot p, int side, double kelvin) {
     return new Point(
-        metres * 1e3, s.metal(cell).name(), s.percent(cell), law.activity(s.ratio(cell)));
+        side * p.metres() * 1e3,
+        p.metal().name(),
+        p.percent(),
+        p.metal().law().at(kelvin).activity(p.ratio()));
   }
 }

@@ -59,7 +59,7 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
 
   private Workpiece end(Assumptions a) {
     List<Stage> stages =
-        new BilletWalk(new Shop(shop.correlations(), a, Resolution.SAMPLE)).walk(billet);
+        BilletWalk.ofLines(new Shop(shop.correlations(), a, Resolution.SAMPLE)).walk(billet);
     return stages.get(stages.size() - 1).piece();
   }
 

@@ -1,7 +1,6 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Family;
@@ -34,9 +33,6 @@ public record SeamProfile(
   public record Point(double distanceMm, double carbonPct) {}
 
   private static final double EVENED_AT_KELVIN = 1373.15;
-
-  /** Least width over which carbon is told, m: what a probe would see. */
-  private static final double SPOT_METRES = 30e-6;
 
   /** Of the seam that shows worst, or dips most, in the first of the pieces. */
   static Optional<SeamProfile> of(
@@ -77,32 +73,12 @@ public record SeamProfile(
 
   private static List<Point> points(Strip s) {
     List<Point> points = new ArrayList<>();
-    side(points, s, s.seam() - 1, -1);
-    side(points, s, s.seam(), 1);
-    points.sort(Comparator.comparingDouble(Point::distanceMm));
-    return List.copyOf(points);
-  }
-
-  /**
-   * Means over spots of one metal each: a cell a few micrometres thick at a boundary can hold a
-   * trace of carbide from the cooling, of no weight, that would tower over everything else.
-   */
-  private static void side(List<Point> points, Strip s, int from, int way) {
-    double x = 0;
-    double spot = 0;
-    double carbon = 0;
-    for (int i = from; i >= 0 && i < s.cells(); i += way) {
-      spot += s.metres(i);
-      carbon += s.metres(i) * s.ratio(i);
-      int next = i + way;
-      boolean ends = next < 0 || next >= s.cells() || !s.metal(next).equals(s.metal(i));
-      if (ends || spot >= SPOT_METRES) {
-        double middle = x + 0.5 * spot;
-        points.add(new Point(way * middle * 1e3, s.metal(i).percent(carbon / spot)));
-        x += spot;
-        spot = 0;
-        carbon = 0;
-      }
+    for (Spots.Spot spot : Spots.side(s, s.seam() - 1, -1, Spots.PROBE_METRES)) {
+      points.add(0, new Point(-spot.metres() * 1e3, spot.percent()));
     }
+    for (Spots.Spot spot : Spots.side(s, s.seam(), 1, Spots.PROBE_METRES)) {
+      points.add(new Point(spot.metres() * 1e3, spot.percent()));
+    }
+    return List.copyOf(points);
   }
 }

@@ -57,7 +57,7 @@ record SoakSamples(
             i -> {
               Assumptions a = samples.get(i).assumptions();
               Shop shop = new Shop(correlations, a, Resolution.SAMPLE);
-              List<Stage> stages = new BilletWalk(shop).walk(billet);
+              List<Stage> stages = BilletWalk.ofLines(shop).walk(billet);
               Workpiece end = stages.get(stages.size() - 1).piece();
               LineVisibility visibility = visibility(a);
               Clearing clearing = new Clearing(end, visibility, shop);

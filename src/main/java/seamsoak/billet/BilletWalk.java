@@ -16,10 +16,27 @@ import seamsoak.heat.HeatCurve;
 public final class BilletWalk {
   private static final double SAME = 1e-6;
 
+  /** Share of the dip that shows below which a line is gone for good. */
+  private static final double WELL_BELOW = 0.8;
+
   private final Shop shop;
+  private final boolean linesOnly;
 
   public BilletWalk(Shop shop) {
+    this(shop, false);
+  }
+
+  private BilletWalk(Shop shop, boolean linesOnly) {
     this.shop = shop;
+    this.linesOnly = linesOnly;
+  }
+
+  /**
+   * A walk that follows no more than the lines need: unlike layers are left out, and faces that
+   * will not be closed again only scale. The lines come out as in a full walk.
+   */
+  public static BilletWalk ofLines(Shop shop) {
+    return new BilletWalk(shop, true);
   }
 
   /** The billet as laid and after each step. */
@@ -27,16 +44,35 @@ public final class BilletWalk {
     List<Stage> stages = new ArrayList<>();
     Workpiece laid = new Laying(shop).of(billet.stack());
     stages.add(new Stage(0, "stack", laid, Optional.empty(), Shop.BLACK_KELVIN, 0, 0, List.of()));
+    int lastClosing = lastClosing(billet.steps());
     for (Step step : billet.steps()) {
       Stage before = stages.get(stages.size() - 1);
       try {
-        stages.add(after(step, before));
+        Stage after = after(step, before);
+        stages.add(linesOnly ? after.withPiece(forLines(after.piece(), step, lastClosing)) : after);
       } catch (IllegalArgumentException e) {
         throw new Fault(
             step.place(), step.title() + " cannot be done: " + e.getMessage(), "change the step");
       }
     }
     return List.copyOf(stages);
+  }
+
+  /** Number of the last step that closes faces, 0 if none does. */
+  private static int lastClosing(List<Step> steps) {
+    return steps.stream()
+        .filter(s -> s instanceof Step.Restack || s instanceof Step.Tile)
+        .mapToInt(s -> s.mark().number())
+        .max()
+        .orElse(0);
+  }
+
+  private static Workpiece forLines(Workpiece piece, Step step, int lastClosing) {
+    Workpiece seams =
+        piece.withFamilies(all -> all.stream().filter(f -> f.kind() == Family.Kind.SEAM).toList());
+    return step.mark().number() == lastClosing
+        ? seams.withSkins(seams.thicknessSkin().coarse(), seams.widthSkin().coarse())
+        : seams;
   }
 
   private Stage after(Step step, Stage before) {

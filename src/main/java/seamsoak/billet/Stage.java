@@ -34,6 +34,10 @@ public record Stage(
     remarks = List.copyOf(remarks);
   }
 
+  Stage withPiece(Workpiece next) {
+    return new Stage(step, kind, next, lastHeat, endKelvin, scaledMetres, worstMassError, remarks);
+  }
+
   /** Sound metal this thick ends a skin; a trace of carbide at a boundary does not, m. */
   private static final double SOUND_METRES = 50e-6;
 

@@ -127,6 +127,24 @@ public final class Strip {
     return new Strip(metals, metal, newMetres, newRatio, seam, newScaledMetres);
   }
 
+  /** The same layers in two cells each, with the carbon they have. */
+  public Strip coarse() {
+    Strip all = null;
+    for (int from = 0; from < cells(); ) {
+      int to = from + 1;
+      while (to < cells() && metal[to] == metal[from]) {
+        to++;
+      }
+      Strip layer = part(from, to);
+      double half = layer.metres() / 2;
+      double mean = layer.carbon() / layer.metres();
+      Strip two = of(metal(from), new double[] {half, half}, new double[] {mean, mean});
+      all = all == null ? two : all.followedBy(two);
+      from = to;
+    }
+    return all.with(all.metres, all.ratio, scaledMetres);
+  }
+
   /** This strip turned end for end. */
   public Strip reversed() {
     int n = cells();

@@ -60,6 +60,18 @@ class ScenarioTest {
     assertEquals(3.0 / 16, Walks.last(stages).piece().size().thicknessMetres() / 0.0254, 1e-9);
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {0.80})
+  void aWalkForTheLinesAloneFindsTheSameLines(double carbonPct) {
+    Shop shop = new Shop(Walks.CORRELATIONS, Assumptions.USUAL, Resolution.FINE);
+    Stage full = Walks.last(new BilletWalk(shop).walk(Scenario.of(carbonPct)));
+    Stage lines = Walks.last(BilletWalk.ofLines(shop).walk(Scenario.of(carbonPct)));
+    for (int made : new int[] {1, SECOND_RESTACK, TILES}) {
+      assertEquals(dip(full, made), dip(lines, made), 1e-4);
+    }
+    assertEquals(full.piece().size().lengthMetres(), lines.piece().size().lengthMetres(), 1e-4);
+  }
+
   private static boolean shows(Stage stage, int madeIn) {
     return stage.piece().families().stream()
         .filter(f -> f.step() == madeIn)
