@@ -167,6 +167,18 @@ class BilletAnswerTest {
     assertTrue(starts.stream().anyMatch(l -> l.contains("carbon monoxide")), ran.err());
   }
 
+  /** An unknown sheet is not refused, so its danger must be told; no coating has none to tell. */
+  @Test
+  void aJacketOfUnknownSheetBringsTheCautionAgainstZinc() throws IOException {
+    String galvanized = Files.readString(Path.of(GALVANIZED));
+    Path unknown = folder.resolve("unknown.json");
+    Files.writeString(unknown, galvanized.replace(", \"coating\": \"galvanized\"", ""));
+    Path bare = folder.resolve("bare.json");
+    Files.writeString(bare, galvanized.replace("\"galvanized\"", "\"none\""));
+    assertTrue(run("plan", unknown.toString()).err().contains("Zinc or cadmium on a jacket"));
+    assertFalse(run("plan", bare.toString()).err().contains("Zinc or cadmium on a jacket"));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"soak", "schedule", "plan"})
   void noLineIsWiderThanATerminal(String command) {
