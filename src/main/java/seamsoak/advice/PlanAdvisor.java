@@ -3,6 +3,7 @@ package seamsoak.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
@@ -14,6 +15,7 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.property.Correlations;
 import seamsoak.source.Caution;
+import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 
 /** Puts together everything that is said about a billet. */
@@ -52,13 +54,21 @@ public final class PlanAdvisor {
     return new Advice(
         billet.name(),
         billet.defaults(units),
-        stages.stream().map(s -> StageReport.of(s, visibility)).toList(),
+        history(billet, stages, visibility),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,
         run.advice(),
         profile(end.piece(), run, visibility),
         hardStops(billet),
         cautions.general().stream().map(Caution::statement).toList());
+  }
+
+  private List<StageReport> history(Billet billet, List<Stage> stages, LineVisibility visibility) {
+    List<Steel> steels = billet.stack().steels().stream().distinct().toList();
+    List<List<String>> said = new StepCautions(cautions, steels).ofHistory(billet);
+    return IntStream.range(0, stages.size())
+        .mapToObj(i -> StageReport.of(stages.get(i), visibility, said.get(i)))
+        .toList();
   }
 
   private static Optional<SeamProfile> profile(

@@ -193,7 +193,7 @@ final class ScheduleAdvisor {
       List<Workpiece> pieces) {
     HeatCurve curve = plan.curve(shop, piece.size());
     Workpiece next = piece.heated(curve, plan.outside(), Edge.SEALED, shop.solver()).piece();
-    segments.addAll(plan.segments(curve, cautions, steels()));
+    segments.addAll(plan.segments(curve, new StepCautions(cautions, steels())));
     List<LineReport> lines = LineReport.of(next, visibility);
     after.add(
         new After(

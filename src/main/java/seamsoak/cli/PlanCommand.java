@@ -71,11 +71,7 @@ final class PlanCommand implements Callable<Integer> {
     String json = JsonReport.plan(advice, names);
     files.put("advice.json", utf8(json));
     write(files);
-    String written =
-        "\nWritten: "
-            + String.join(", ", names).replace(", ", ",\n  ")
-            + "\n"
-            + billet.next("soak");
+    String written = "\nWritten: " + String.join(",\n  ", names) + "\n";
     return BilletFile.print(root, advice, root.json() ? json : text + written, cautions);
   }
 

@@ -33,6 +33,6 @@ final class ScheduleCommand implements Callable<Integer> {
         root.json()
             ? JsonReport.schedule(advice)
             : new ScheduleText(advice, root.units()).page() + billet.next("plan"),
-        new CautionText(advice).all());
+        new CautionText(advice).schedule());
   }
 }
