@@ -1,6 +1,5 @@
 package seamsoak.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -9,7 +8,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.Decarburization;
-import seamsoak.advice.SteelReport;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Resolution;
@@ -76,7 +74,7 @@ final class DecarbCommand implements Callable<Integer> {
             edge);
     root.print(
         root.json() ? JsonReport.decarb(skin) : new DecarbText(skin, root.units()).page(),
-        HeatRemarks.remarks(List.of(SteelReport.of(correlations, s)), at, root.units()));
+        new HeatRemarks(correlations, at, root.units()).of(s));
     return Commands.ANSWERED;
   }
 }

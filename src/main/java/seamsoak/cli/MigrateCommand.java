@@ -1,6 +1,5 @@
 package seamsoak.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -9,7 +8,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.Migration;
-import seamsoak.advice.SteelReport;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
@@ -91,10 +89,7 @@ final class MigrateCommand implements Callable<Integer> {
         root.json()
             ? JsonReport.migrate(migration)
             : new MigrateText(migration, root.units()).page(),
-        HeatRemarks.remarks(
-            List.of(SteelReport.of(correlations, a), SteelReport.of(correlations, b)),
-            at,
-            root.units()));
+        new HeatRemarks(correlations, at, root.units()).of(a, b));
     return Commands.ANSWERED;
   }
 }
