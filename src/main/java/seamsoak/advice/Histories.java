@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import seamsoak.billet.Assumptions;
+import seamsoak.numeric.Roots;
 
 /**
  * What the history of a billet might have been: seeded low-discrepancy samples of everything that
@@ -26,8 +27,10 @@ final class Histories {
           "carbon of the steels",
           "scaling");
 
-  private static final int[] PRIMES = {2, 3, 5, 7, 11, 13, 17, 19};
-  private static final int SKIPPED = 20;
+  /** The root of x^9 = x + 1; its powers are the steps of the sequence in eight dimensions. */
+  private static final double GOLDEN =
+      Roots.between(x -> Math.pow(x, INPUTS.size() + 1) - x - 1, 1, 2, 1e-15);
+
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
   private Histories() {}
@@ -46,10 +49,17 @@ final class Histories {
   }
 
   private static Sample sample(Assumptions usual, boolean coveredStated, int index) {
-    double[] u = new double[PRIMES.length];
+    // Kronecker's sequence: every input advances by its own irrational step
+    double[] u = new double[INPUTS.size()];
     for (int d = 0; d < u.length; d++) {
-      u[d] = radicalInverse(index + SKIPPED, PRIMES[d]);
+      double x = 0.5 + (index + 1) * Math.pow(GOLDEN, -(d + 1));
+      u[d] = x - Math.floor(x);
     }
+    return at(u, usual, coveredStated);
+  }
+
+  /** The history at a place in all the distributions, each 0 to 1. */
+  static Sample at(double[] u, Assumptions usual, boolean coveredStated) {
     return new Sample(
         u,
         new Assumptions(
@@ -67,16 +77,5 @@ final class Histories {
 
   private static double normal(double u) {
     return NORMAL.inverseCumulativeProbability(u);
-  }
-
-  /** Halton's sequence: the digits of an index mirrored at the point. */
-  private static double radicalInverse(int index, int base) {
-    double value = 0;
-    double place = 1.0 / base;
-    for (int i = index; i > 0; i /= base) {
-      value += place * (i % base);
-      place /= base;
-    }
-    return value;
   }
 }
