@@ -13,6 +13,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
@@ -53,10 +54,6 @@ final class SoakAdvisor {
     this.units = units;
     this.limits = Limits.of(billet, this.end, shop);
     this.clearing = new Clearing(this.end, visibility, shop);
-  }
-
-  Limits limits() {
-    return limits;
   }
 
   /** Temperatures from the lowest at which the body is austenite to the refusal limit, degC. */
@@ -121,11 +118,7 @@ final class SoakAdvisor {
   private boolean goneAfter(List<HeatCurve> cycles) {
     Workpiece piece = end;
     for (HeatCurve curve : cycles) {
-      piece =
-          piece
-              .heated(
-                  curve, seamsoak.carbon.Edge.SEALED, seamsoak.carbon.Edge.SEALED, shop.solver())
-              .piece();
+      piece = piece.heated(curve, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
     }
     return !new Clearing(piece, visibility, shop).anyShows();
   }

@@ -3,6 +3,7 @@ package seamsoak.advice;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -138,7 +139,7 @@ public record SteelReport(
 
   private static String says(Exceeded e) {
     return String.format(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         "%s: %s %.4g %s lies outside %.4g to %.4g",
         e.correlation(),
         e.range().quantity(),
