@@ -13,7 +13,7 @@ import seamsoak.steel.Element;
  * k2: Mn -4.3663, Si 4.0507, Ni -1.2407, Cr 7.7260, Mo 12.1266, Al -6.7886
  * </pre>
  *
- * <p>D in cm2/s, C and M in wt%, energies in kJ/mol, T in K.
+ * <p>D in cm2/s, C and M in wt%, energies in kJ/mol, T in K, R = 8.314 J/mol/K.
  *
  * <p>S.-J. Lee, D.K. Matlock, C.J. Van Tyne, ISIJ Int. 51 (2011) 1903-1911.
  *
@@ -27,7 +27,7 @@ public final class LeeMatlockVanTyne2011Diffusivity implements CarbonDiffusivity
   private static final Element[] ALLOYING = {
     Element.MN, Element.SI, Element.NI, Element.CR, Element.MO, Element.AL
   };
-  private static final double R = 8.314463;
+  private static final double R = 8.314;
 
   private final Coefficients k;
   private final Correlation correlation;

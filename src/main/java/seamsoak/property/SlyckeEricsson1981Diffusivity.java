@@ -9,7 +9,7 @@ import seamsoak.steel.Element;
  *
  * <p>D = 4.84e-5 exp(-320 x/R) / (1 - 5x) exp[-(155000 - 570000 x)/(R T)]
  *
- * <p>D in m2/s, x mole fraction of carbon, T in K, energies in J/mol.
+ * <p>D in m2/s, x mole fraction of carbon, T in K, energies in J/mol, R = 8.314 J/mol/K.
  *
  * <p>J. Slycke, T. Ericsson, J. Heat Treating 2 (1981) 3 and 97; numbers read, pages from memory.
  *
@@ -18,7 +18,7 @@ import seamsoak.steel.Element;
  * <p>Stated error: not at hand.
  */
 public final class SlyckeEricsson1981Diffusivity implements CarbonDiffusivity {
-  private static final double R = 8.314463;
+  private static final double R = 8.314;
   private final double factor;
   private final double entropy;
   private final double crowding;
