@@ -6,20 +6,23 @@ import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Analyses;
 
-/** The ferrite rim of plain 0.77 C after an hour whose scale does not eat metal. */
-record FerriteRim(double celsius, double carbonMonoxideAtm) {
-  private static final Metal PLAIN = Steels.of("C0.77");
+/** The ferrite rim of plain steel after an hour whose scale does not eat metal. */
+record FerriteRim(double carbonPct, double celsius, double carbonMonoxideAtm) {
   private static final double SECONDS = 3600;
 
+  private Metal plain() {
+    return Steels.of("C" + carbonPct);
+  }
+
   private CarbonLaw.At law() {
-    return PLAIN.law().at(celsius + 273.15);
+    return plain().law().at(celsius + 273.15);
   }
 
   /** Least carbon of austenite beside ferrite; 0 where there is no ferrite. */
   private double leastAustenite() {
-    return PLAIN
+    return plain()
         .lattice()
-        .ratio(((CarbonInSteel) PLAIN.law()).lines().austeniteBesideFerritePct(celsius));
+        .ratio(((CarbonInSteel) plain().law()).lines().austeniteBesideFerritePct(celsius));
   }
 
   private double mostFerrite() {
@@ -41,7 +44,7 @@ record FerriteRim(double celsius, double carbonMonoxideAtm) {
     Strip end =
         new StripSolver(new Surroundings(t -> outside(), t -> 0), 1e-4)
             .advance(
-                Strip.of(PLAIN, 2.5e-3, new Grid(3e-4, 1.03, false)),
+                Strip.of(plain(), 2.5e-3, new Grid(3e-4, 1.03, false)),
                 HeatCurve.hold(celsius + 273.15, SECONDS),
                 Edge.OPEN)
             .strip();
@@ -58,11 +61,11 @@ record FerriteRim(double celsius, double carbonMonoxideAtm) {
             law().potentialSlope(austeniteRatio),
             Double.POSITIVE_INFINITY);
     double surface = outside() == 0 ? 0 : law().ratioAt(outside());
-    return 1e6 * new GrowingRim(constant, PLAIN.startRatio(), surface, SECONDS).rimMetres();
+    return 1e6 * new GrowingRim(constant, plain().startRatio(), surface, SECONDS).rimMetres();
   }
 
   double fedAsBulk() {
-    return closed(Math.min(PLAIN.startRatio(), mostAustenite()));
+    return closed(Math.min(plain().startRatio(), mostAustenite()));
   }
 
   double fedAsFront() {
@@ -71,8 +74,8 @@ record FerriteRim(double celsius, double carbonMonoxideAtm) {
 
   private double mostAustenite() {
     return 0.999
-        * PLAIN
+        * plain()
             .lattice()
-            .ratio(((CarbonInSteel) PLAIN.law()).lines().austeniteBesideCementitePct(celsius));
+            .ratio(((CarbonInSteel) plain().law()).lines().austeniteBesideCementitePct(celsius));
   }
 }

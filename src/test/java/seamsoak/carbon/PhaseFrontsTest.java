@@ -85,7 +85,7 @@ class PhaseFrontsTest {
     "900, 0, 19"
   })
   void ferriteRimOfPlainSteel(double celsius, double carbonMonoxide, double listed) {
-    FerriteRim rim = new FerriteRim(celsius, carbonMonoxide);
+    FerriteRim rim = new FerriteRim(0.77, celsius, carbonMonoxide);
     double engine = rim.engine();
     assertEquals(listed, rim.fedAsBulk(), 1.2);
     assertTrue(
@@ -97,12 +97,12 @@ class PhaseFrontsTest {
   @ParameterizedTest
   @ValueSource(doubles = {850, 875, 900})
   void noRimUnderScaleFrom850(double celsius) {
-    assertEquals(0, new FerriteRim(celsius, 1).engine(), 1e-9);
+    assertEquals(0, new FerriteRim(0.77, celsius, 1).engine(), 1e-9);
   }
 
   @Test
   void noFerriteAbove912() {
-    assertTrue(new FerriteRim(905, 0).engine() > 5);
-    assertEquals(0, new FerriteRim(912, 0).engine(), 1e-9);
+    assertTrue(new FerriteRim(0.77, 905, 0).engine() > 5);
+    assertEquals(0, new FerriteRim(0.77, 912, 0).engine(), 1e-9);
   }
 }

@@ -29,9 +29,14 @@ public final class Inputs {
 
   /** The analysis that the row's element symbols make up. */
   public Composition composition() {
+    return composition("");
+  }
+
+  /** The same of element symbols with a prefix, for a row about two steels. */
+  public Composition composition(String prefix) {
     Map<Element, Double> percent = new EnumMap<>(Element.class);
     for (Element e : Element.values()) {
-      Double value = values.get(e.symbol());
+      Double value = values.get(prefix + e.symbol());
       if (value != null) {
         percent.put(e, value);
       }

@@ -19,8 +19,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.carbon.CarbonReferences;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
+import seamsoak.property.CarbonPropertyReferences;
 import seamsoak.property.PropertyReferences;
 import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
@@ -35,7 +37,10 @@ final class ReferenceTest {
   private static final Map<String, String> DEVIATIONS = deviations();
 
   private static Map<String, ToDoubleFunction<Inputs>> properties() {
-    return new HashMap<>(PropertyReferences.all());
+    Map<String, ToDoubleFunction<Inputs>> all = new HashMap<>(PropertyReferences.all());
+    all.putAll(CarbonPropertyReferences.all());
+    all.putAll(CarbonReferences.all());
+    return all;
   }
 
   private static CsvTable read(Path file) {

@@ -13,6 +13,11 @@ public record FiniteDip(
     implements Problem {
   @Override
   public Strip solved(double relativeTolerance) {
+    return Problem.sealed(unspread(), seconds, relativeTolerance);
+  }
+
+  /** The dip before it spreads, in a piece thick enough. */
+  public Strip unspread() {
     var metal = PhaseLaw.single(diffusivity, 1).metal("plain", start);
     double[] inside = new double[200];
     double[] low = new double[200];
@@ -20,8 +25,7 @@ public record FiniteDip(
     Arrays.fill(low, start - depth);
     double rest = halfWidth + 12 * Math.sqrt(diffusivity * seconds);
     Strip outside = Strip.of(metal, rest, new Grid(halfWidth / inside.length / rest, 1.02, false));
-    Strip strip = outside.under(Strip.of(metal, inside, low));
-    return Problem.sealed(strip, seconds, relativeTolerance);
+    return outside.under(Strip.of(metal, inside, low));
   }
 
   @Override

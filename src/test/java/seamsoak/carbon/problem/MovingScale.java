@@ -28,12 +28,17 @@ public record MovingScale(
   }
 
   public StripSolver.Advanced advanced(double relativeTolerance) {
+    return advanced(1.03, relativeTolerance);
+  }
+
+  /** The same on cells that grow by a factor inward: the finer, the better depths can be read. */
+  public StripSolver.Advanced advanced(double growth, double relativeTolerance) {
     double metres = metalLost() + 12 * Math.sqrt(diffusivity * seconds);
     Strip strip =
         Strip.of(
             PhaseLaw.single(diffusivity, G).metal("steel", start),
             metres,
-            new Grid(2e-4, 1.03, false));
+            new Grid(2e-4, growth, false));
     return Problem.hold(strip, seconds, Edge.OPEN, G * surface, scaling, relativeTolerance);
   }
 

@@ -12,8 +12,15 @@ public record SeamOfTwoFaces(HalfSpace face, double soakSeconds) implements Prob
 
   @Override
   public Strip solved(double relativeTolerance) {
-    double thick = 12 * Math.sqrt(face.diffusivity() * (face.seconds() + soakSeconds));
-    return Problem.sealed(face.solved(thick, relativeTolerance), soakSeconds, relativeTolerance);
+    return solved(1, relativeTolerance);
+  }
+
+  /** The same with the piece thinned by a factor between weld and soak. */
+  public Strip solved(double thinning, double relativeTolerance) {
+    double thick =
+        12 * Math.sqrt(face.diffusivity() * (face.seconds() + thinning * thinning * soakSeconds));
+    Strip thinned = face.solved(thick, relativeTolerance).scaled(1 / thinning);
+    return Problem.sealed(thinned, soakSeconds, relativeTolerance);
   }
 
   /** The carbon at the seam in closed form. */
