@@ -6,10 +6,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.data.DataFolder;
 
 /** Activity, mobility and surface carbon against published figures and other hands' arithmetic. */
 class CarbonPropertiesTest {
-  private static final Correlations K = Analyses.CORRELATIONS;
+  private final Correlations k = Correlations.load(DataFolder.packed());
 
   /**
    * Agren 1986 with its thermodynamic factor, 1e-11 m2/s; and that the two factors belong together.
@@ -23,12 +24,12 @@ class CarbonPropertiesTest {
   void diffusivityInAustenite(double celsius, double d1, double d4, double d8, double d12) {
     double t = celsius + 273.15;
     MetalLattice iron = MetalLattice.of(Analyses.of(""));
-    AusteniteActivity.At a = new AusteniteActivity(K.activity(), iron).at(t);
+    AusteniteActivity.At a = new AusteniteActivity(k.activity(), iron).at(t);
     double[] percent = {0.1, 0.4, 0.8, 1.2};
     double[] expected = {d1, d4, d8, d12};
     for (int i = 0; i < 4; i++) {
       double y = iron.ratio(percent[i]);
-      double b = K.mobility().squareMetresPerSecond(t, y);
+      double b = k.mobility().squareMetresPerSecond(t, y);
       assertEquals(expected[i], 1e11 * b * a.thermodynamicFactor(y), 1.5e-3 * expected[i]);
       assertEquals(1 + y * (1 - y) * 8339.9 / t, a.thermodynamicFactor(y), 1e-5);
     }
@@ -46,7 +47,7 @@ class CarbonPropertiesTest {
     "900, 3.72e-10"
   })
   void diffusivityInFerrite(double celsius, double d) {
-    assertEquals(d, K.ferriteDiffusivity().squareMetresPerSecond(celsius + 273.15), 4e-3 * d);
+    assertEquals(d, k.ferriteDiffusivity().squareMetresPerSecond(celsius + 273.15), 4e-3 * d);
   }
 
   /** Wert, Phys. Rev. 79 (1950) 601: 0.02 cm2/s, 20100 cal/mol; stated to agree within 3 %. */
@@ -55,7 +56,7 @@ class CarbonPropertiesTest {
   void ferriteAsWertMeasured(double celsius) {
     double t = celsius + 273.15;
     double wert = 2e-6 * Math.exp(-20100 / (1.987 * t));
-    assertEquals(wert, K.ferriteDiffusivity().squareMetresPerSecond(t), 0.04 * wert);
+    assertEquals(wert, k.ferriteDiffusivity().squareMetresPerSecond(t), 0.04 * wert);
   }
 
   /** log10 of the carbon of plain iron at the same activity over the steel's, 1 wt% at 1000 C. */
@@ -86,19 +87,19 @@ class CarbonPropertiesTest {
     assertEquals(expected, (steel - lnActivity("", 0.5)) / Math.log(10), 0.001);
   }
 
-  private static double lnActivity(String analysis, double percent) {
+  private double lnActivity(String analysis, double percent) {
     MetalLattice lattice = MetalLattice.of(Analyses.of(analysis));
-    return new AusteniteActivity(K.activity(), lattice)
+    return new AusteniteActivity(k.activity(), lattice)
         .at(1273.15)
         .lnActivity(lattice.ratio(percent));
   }
 
-  private static double alloyFactor(String alloy, double percent) {
+  private double alloyFactor(String alloy, double percent) {
     double t = 1273.15;
     MetalLattice steel = MetalLattice.of(Analyses.of("C" + percent + " " + alloy));
     MetalLattice iron = MetalLattice.of(Analyses.of(""));
-    double ln = new AusteniteActivity(K.activity(), steel).at(t).lnActivity(steel.ratio(percent));
-    double plain = iron.percent(new AusteniteActivity(K.activity(), iron).at(t).ratioAt(ln));
+    double ln = new AusteniteActivity(k.activity(), steel).at(t).lnActivity(steel.ratio(percent));
+    double plain = iron.percent(new AusteniteActivity(k.activity(), iron).at(t).ratioAt(ln));
     return Math.log10(plain / percent);
   }
 
@@ -108,7 +109,7 @@ class CarbonPropertiesTest {
   void activityOfSteels(String name, double activity) {
     MetalLattice l = MetalLattice.of(Analyses.named(name));
     double ln =
-        new AusteniteActivity(K.activity(), l)
+        new AusteniteActivity(k.activity(), l)
             .at(1273.15)
             .lnActivity(l.ratio(Analyses.named(name).carbon()));
     assertEquals(activity, Math.exp(ln), 0.02 * activity);
@@ -127,15 +128,15 @@ class CarbonPropertiesTest {
     "1200, 0.0026"
   })
   void activityUnderScale(double celsius, double activity) {
-    double a = Math.exp(K.scaledSurface().lnActivity(celsius + 273.15, 1));
+    double a = Math.exp(k.scaledSurface().lnActivity(celsius + 273.15, 1));
     assertEquals(activity, a, 0.03 * activity + 5e-5);
   }
 
   @Test
   void scaleStopsTakingCarbonAt721() {
-    assertEquals(0, K.scaledSurface().lnActivity(721 + 273.15, 1), 0.02);
-    double half = K.scaledSurface().lnActivity(1100, 0.5);
-    assertEquals(Math.log(0.5), half - K.scaledSurface().lnActivity(1100, 1), 1e-12);
+    assertEquals(0, k.scaledSurface().lnActivity(721 + 273.15, 1), 0.02);
+    double half = k.scaledSurface().lnActivity(1100, 0.5);
+    assertEquals(Math.log(0.5), half - k.scaledSurface().lnActivity(1100, 1), 1e-12);
   }
 
   @Test

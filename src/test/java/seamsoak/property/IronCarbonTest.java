@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import seamsoak.data.DataFolder;
 import seamsoak.numeric.Roots;
 
 /**
@@ -12,8 +13,9 @@ import seamsoak.numeric.Roots;
  * and the fits that the program uses for them.
  */
 class IronCarbonTest {
-  private static final IronCarbonEquilibria FE_C = new IronCarbonEquilibria(Analyses.CORRELATIONS);
-  private static final FeCLines LINES = Analyses.CORRELATIONS.ironCarbon();
+  private final Correlations correlations = Correlations.load(DataFolder.packed());
+  private final IronCarbonEquilibria feC = new IronCarbonEquilibria(correlations);
+  private final FeCLines lines = correlations.ironCarbon();
 
   /** Dinsdale's iron: fcc less bcc, J/mol, magnetism included. The fit's own digits. */
   @ParameterizedTest
@@ -42,19 +44,19 @@ class IronCarbonTest {
   @Test
   void eutectoid() {
     double celsius =
-        Roots.between(t -> FE_C.besideFerrite(t) - FE_C.besideCementite(t), 700, 760, 1e-9);
+        Roots.between(t -> feC.besideFerrite(t) - feC.besideCementite(t), 700, 760, 1e-9);
     assertEquals(726.5, celsius, 0.1);
-    assertEquals(0.762, FE_C.besideFerrite(celsius), 0.001);
-    assertEquals(0.0191, FE_C.ferriteBesideAustenite(celsius), 0.0002);
-    assertEquals(1.233, Math.exp(FE_C.lnActivity(celsius, 0.762)), 0.004);
+    assertEquals(0.762, feC.besideFerrite(celsius), 0.001);
+    assertEquals(0.0191, feC.ferriteBesideAustenite(celsius), 0.0002);
+    assertEquals(1.233, Math.exp(feC.lnActivity(celsius, 0.762)), 0.004);
   }
 
   @Test
   void eutectoidAgainstGraphite() {
     double celsius =
-        Roots.between(t -> FE_C.besideFerrite(t) - FE_C.besideGraphite(t), 700, 800, 1e-9);
+        Roots.between(t -> feC.besideFerrite(t) - feC.besideGraphite(t), 700, 800, 1e-9);
     assertEquals(738.0, celsius, 0.1);
-    assertEquals(0.681, FE_C.besideFerrite(celsius), 0.001);
+    assertEquals(0.681, feC.besideFerrite(celsius), 0.001);
   }
 
   @ParameterizedTest
@@ -68,9 +70,9 @@ class IronCarbonTest {
     "900, 0.024, 0.0014"
   })
   void austeniteAndFerrite(double celsius, double austenite, double ferrite) {
-    assertEquals(austenite, FE_C.besideFerrite(celsius), 0.001);
-    assertEquals(ferrite, FE_C.ferriteBesideAustenite(celsius), 0.0001);
-    assertEquals(celsius, LINES.a3Celsius(FE_C.besideFerrite(celsius)), 0.45);
+    assertEquals(austenite, feC.besideFerrite(celsius), 0.001);
+    assertEquals(ferrite, feC.ferriteBesideAustenite(celsius), 0.0001);
+    assertEquals(celsius, lines.a3Celsius(feC.besideFerrite(celsius)), 0.45);
   }
 
   @ParameterizedTest
@@ -82,11 +84,11 @@ class IronCarbonTest {
     "1100, 1.876, 1.028"
   })
   void austeniteAndCementite(double celsius, double percent, double activity) {
-    assertEquals(percent, FE_C.besideCementite(celsius), 0.001);
-    double saturated = FE_C.besideCementite(celsius);
+    assertEquals(percent, feC.besideCementite(celsius), 0.001);
+    double saturated = feC.besideCementite(celsius);
     // 0.001 wt%, the carbon's last digit, is 0.002 in activity
-    assertEquals(activity, Math.exp(FE_C.lnActivity(celsius, saturated)), 0.002);
-    assertEquals(celsius, LINES.accmCelsius(saturated), accmError(saturated));
+    assertEquals(activity, Math.exp(feC.lnActivity(celsius, saturated)), 0.002);
+    assertEquals(celsius, lines.accmCelsius(saturated), accmError(saturated));
   }
 
   @ParameterizedTest
@@ -99,45 +101,45 @@ class IronCarbonTest {
     "1150, 2.017"
   })
   void austeniteAndGraphite(double celsius, double percent) {
-    assertEquals(percent, FE_C.besideGraphite(celsius), 0.001);
+    assertEquals(percent, feC.besideGraphite(celsius), 0.001);
   }
 
   /** Neumann's measured saturation of 1965, 3.35e-4 t + 1.61e-6 t^2 - 0.435: independent of all. */
   @ParameterizedTest
   @CsvSource({"738", "800", "900", "1000"})
   void graphiteAsMeasured(double t) {
-    assertEquals(3.35e-4 * t + 1.61e-6 * t * t - 0.435, FE_C.besideGraphite(t), 0.011);
+    assertEquals(3.35e-4 * t + 1.61e-6 * t * t - 0.435, feC.besideGraphite(t), 0.011);
   }
 
   /** The engine's level below A1 leaves out how little carbon changes ferrite's iron. */
   @Test
   void levelOfPearlite() {
     double celsius = 700;
-    double ln = FE_C.lnActivityOfPearlite(celsius);
+    double ln = feC.lnActivityOfPearlite(celsius);
     assertEquals(ln, Unary.lnActivityOfFerriteAndCementite(celsius + 273.15), 0.003);
   }
 
   @ParameterizedTest
   @CsvSource({"0.02", "0.1", "0.2", "0.4", "0.6", "0.75"})
   void a3FitHoldsItsError(double percent) {
-    double celsius = Roots.between(t -> FE_C.besideFerrite(t) - percent, 700, 911, 1e-9);
-    assertEquals(celsius, LINES.a3Celsius(percent), 0.4);
-    assertEquals(percent, LINES.a3CarbonPct(LINES.a3Celsius(percent), 0), 1e-9);
+    double celsius = Roots.between(t -> feC.besideFerrite(t) - percent, 700, 911, 1e-9);
+    assertEquals(celsius, lines.a3Celsius(percent), 0.4);
+    assertEquals(percent, lines.a3CarbonPct(lines.a3Celsius(percent), 0), 1e-9);
   }
 
   @ParameterizedTest
   @CsvSource({"0.77", "0.84", "0.95", "1.0", "1.2", "1.5", "1.9"})
   void accmFitHoldsItsError(double percent) {
-    double celsius = Roots.between(t -> FE_C.besideCementite(t) - percent, 700, 1200, 1e-9);
-    assertEquals(celsius, LINES.accmCelsius(percent), accmError(percent));
+    double celsius = Roots.between(t -> feC.besideCementite(t) - percent, 700, 1200, 1e-9);
+    assertEquals(celsius, lines.accmCelsius(percent), accmError(percent));
   }
 
   /**
    * The fit's own 0.25 C, and 0.002 wt% between Gustafson's cementite, which was fitted, and
    * Hallstedt's, which {@link Unary} has.
    */
-  private static double accmError(double percent) {
-    double slope = 50 * (LINES.accmCelsius(percent + 0.01) - LINES.accmCelsius(percent - 0.01));
+  private double accmError(double percent) {
+    double slope = 50 * (lines.accmCelsius(percent + 0.01) - lines.accmCelsius(percent - 0.01));
     return 0.25 + 0.002 * slope;
   }
 }
