@@ -45,7 +45,7 @@ class RefinementTest {
 
   private static Clearing clearing(Resolution resolution) {
     Shop shop = new Shop(Walks.CORRELATIONS, Assumptions.USUAL, resolution);
-    List<Stage> stages = new BilletWalk(shop).walk(MOSAIC);
+    List<Stage> stages = BilletWalk.ofLines(shop).walk(MOSAIC);
     return new Clearing(Walks.last(stages).piece(), VISIBILITY, shop);
   }
 }

@@ -3,6 +3,7 @@ package seamsoak.carbon;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
@@ -69,13 +70,8 @@ class InvariantsTest {
     double slack = 10 * TOLERANCE * before[1];
     assertTrue(
         after[0] >= before[0] - slack && after[1] <= before[1] + slack,
-        () ->
-            c
-                + " from "
-                + java.util.Arrays.toString(before)
-                + " to "
-                + java.util.Arrays.toString(after));
-    assertTrue(after[1] - after[0] < before[1] - before[0] + slack);
+        () -> c + " from " + Arrays.toString(before) + " to " + Arrays.toString(after));
+    assertTrue(after[1] - after[0] <= before[1] - before[0] + slack);
   }
 
   /**
@@ -88,9 +84,17 @@ class InvariantsTest {
     double longEnough = Math.pow(c.strip.metres(), 2) / 1e-11;
     Strip end = advanced(c.strip, c.kelvin, longEnough, Edge.SEALED);
     EvenCarbon even = new EvenCarbon(c.strip, c.kelvin);
+    double held = 0;
     for (int i = 0; i < end.cells(); i++) {
-      assertEquals(
-          even.ratio(i), end.ratio(i), 1e-3 * even.ratio(i), c + " in " + end.metal(i).name());
+      held += even.ratio(i) * end.metres(i);
+    }
+    // one that is full keeps what comes on top as carbide beside the seam, where it met it
+    boolean allHeld = held > (1 - 1e-6) * c.strip.carbon();
+    for (int i = 0; i < end.cells(); i++) {
+      double slack = 1e-3 * even.ratio(i);
+      String where = c + " in " + end.metal(i).name();
+      assertTrue(end.ratio(i) >= even.ratio(i) - slack, where);
+      assertTrue(!allHeld || end.ratio(i) <= even.ratio(i) + slack, where);
     }
   }
 
