@@ -40,11 +40,14 @@ public final class EvenCarbon {
       return;
     }
     double high = 0;
+    double full = Double.POSITIVE_INFINITY;
     for (int i = 0; i < each.length; i++) {
       high = Math.max(high, laws[strip.metalIndex(i)].activity(strip.ratio(i)));
+      full = Math.min(full, laws[strip.metalIndex(i)].mostActivity());
     }
-    double most = high * (1 + 1e-9) + 1e-12;
-    // with carbide left over no activity holds it all; what is over stays out of the comparison
+    // the metal that is full first, a die steel, keeps all the rest as carbide at its own activity:
+    // no activity above that lasts, and what is over stays out of the comparison
+    double most = Math.min(high * (1 + 1e-9) + 1e-12, full);
     double a =
         held(most, metres) <= carbon
             ? most

@@ -4,26 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heat.HeatCurve.Segment;
-import seamsoak.property.Analyses;
+import seamsoak.property.PhaseLines;
 
 /** Every metal of the list, room temperature to 1300 C: finite, ordered, conserving. */
 class EverySteelTest {
   private static final int MOST_STEPS = 2000;
 
-  static List<String> steels() {
-    return Analyses.names();
+  static List<Named<Metal>> steels() {
+    return Steels.all().stream().map(m -> Named.of(m.name(), m)).toList();
   }
 
   @ParameterizedTest
   @MethodSource("steels")
-  void lawIsFiniteAndRises(String name) {
-    Metal metal = Steels.metal(name);
+  void lawIsFiniteAndRises(Metal metal) {
+    String name = metal.name();
     for (double celsius = 20; celsius <= 1300; celsius += 20) {
       CarbonLaw.At law = metal.law().at(celsius + 273.15);
       double lastActivity = 0;
@@ -51,8 +52,8 @@ class EverySteelTest {
   /** Slope and mobility are what they say: derivatives of the potential by carbon and activity. */
   @ParameterizedTest
   @MethodSource("steels")
-  void derivativesAgreeWithDifferences(String name) {
-    Metal metal = Steels.metal(name);
+  void derivativesAgreeWithDifferences(Metal metal) {
+    String name = metal.name();
     for (double celsius : new double[] {740, 850, 1000, 1200}) {
       CarbonLaw.At law = metal.law().at(celsius + 273.15);
       for (double percent = 0.003; percent < 1.5; percent *= 1.37) {
@@ -78,15 +79,38 @@ class EverySteelTest {
 
   @ParameterizedTest
   @MethodSource("steels")
-  void survivesAHeatAgainst1084(String name) {
+  void carbonMovesFasterInHotterAustenite(Metal metal) {
+    PhaseLines lines = ((CarbonInSteel) metal.law()).lines();
+    int compared = 0;
+    for (double percent = 0.05; percent < 1.6; percent += 0.15) {
+      double y = metal.lattice().ratio(percent);
+      double last = 0;
+      for (double celsius = 700; celsius <= 1300; celsius += 20) {
+        boolean allAustenite =
+            lines.alwaysAustenite() || celsius > lines.fullAusteniteCelsius(percent);
+        double d = metal.law().at(celsius + 273.15).potentialSlope(y);
+        if (allAustenite && d > 0) {
+          double before = last;
+          assertTrue(d > before, percent + " %C, " + before + " then " + d);
+          last = d;
+          compared++;
+        }
+      }
+    }
+    assertTrue(compared > 40, "compared only " + compared);
+  }
+
+  @ParameterizedTest
+  @MethodSource("steels")
+  void survivesAHeatAgainst1084(Metal metal) {
     HeatCurve heat =
         new HeatCurve(
             List.of(
                 new Segment(293.15, 1573.15, 1200),
                 new Segment(1573.15, 1573.15, 600),
                 new Segment(1573.15, 293.15, 1200)));
-    balanced(name, "1084", heat, Edge.SEALED);
-    balanced(name, "1084", heat, Edge.OPEN);
+    balanced(metal, Steels.metal("1084"), heat, Edge.SEALED);
+    balanced(metal, Steels.metal("1084"), heat, Edge.OPEN);
   }
 
   /** Levels on both sides, one side or none. */
@@ -99,18 +123,17 @@ class EverySteelTest {
     for (String[] pair : pairs) {
       for (double celsius : new double[] {650, 735, 760, 800, 850, 900}) {
         HeatCurve hold = HeatCurve.hold(celsius + 273.15, 3600);
-        balanced(pair[0], pair[1], hold, Edge.SEALED);
-        balanced(pair[0], pair[1], hold, new Edge(0.5));
+        balanced(Steels.metal(pair[0]), Steels.metal(pair[1]), hold, Edge.SEALED);
+        balanced(Steels.metal(pair[0]), Steels.metal(pair[1]), hold, new Edge(0.5));
       }
     }
   }
 
-  private static void balanced(String outer, String inner, HeatCurve heat, Edge edge) {
+  private static void balanced(Metal outer, Metal inner, HeatCurve heat, Edge edge) {
     Grid grid = new Grid(4e-3, 1.15, true);
-    Strip start =
-        Strip.of(Steels.metal(inner), 3e-3, grid)
-            .under(Strip.of(Steels.metal(outer), 1.2e-3, grid));
-    String where = outer + " on " + inner + " at " + heat.peakKelvin() + " K, " + edge;
+    Strip start = Strip.of(inner, 3e-3, grid).under(Strip.of(outer, 1.2e-3, grid));
+    String where =
+        outer.name() + " on " + inner.name() + " at " + heat.peakKelvin() + " K, " + edge;
     int[] steps = {0};
     StripSolver.Advanced end =
         new StripSolver(Steels.FIRE, 1e-3)

@@ -3,6 +3,7 @@ package seamsoak.carbon;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
@@ -16,7 +17,7 @@ class InvariantsTest {
   private static final double TOLERANCE = 1e-4;
 
   static LongStream seeds() {
-    return LongStream.range(0, 12);
+    return LongStream.range(0, 40);
   }
 
   @ParameterizedTest
@@ -47,7 +48,7 @@ class InvariantsTest {
   @MethodSource("seeds")
   void aSplitLayer(long seed) {
     Case c = new Case(seed);
-    Metal one = Steels.metal(c.pick());
+    Metal one = c.pick();
     Metal two = new Metal("other", one.law(), one.lattice(), one.startRatio());
     Grid grid = new Grid(0.01, 1.15, true);
     Strip half = Strip.of(one, 0.4e-3, grid);
@@ -67,8 +68,10 @@ class InvariantsTest {
     double[] before = extremes(c.strip, c.kelvin);
     double[] after = extremes(advanced(c.strip, c.kelvin, c.seconds, Edge.SEALED), c.kelvin);
     double slack = 10 * TOLERANCE * before[1];
-    assertTrue(after[0] >= before[0] - slack && after[1] <= before[1] + slack);
-    assertTrue(after[1] - after[0] < before[1] - before[0] + slack);
+    assertTrue(
+        after[0] >= before[0] - slack && after[1] <= before[1] + slack,
+        () -> c + " from " + Arrays.toString(before) + " to " + Arrays.toString(after));
+    assertTrue(after[1] - after[0] <= before[1] - before[0] + slack);
   }
 
   /**
@@ -81,8 +84,17 @@ class InvariantsTest {
     double longEnough = Math.pow(c.strip.metres(), 2) / 1e-11;
     Strip end = advanced(c.strip, c.kelvin, longEnough, Edge.SEALED);
     EvenCarbon even = new EvenCarbon(c.strip, c.kelvin);
+    double held = 0;
     for (int i = 0; i < end.cells(); i++) {
-      assertEquals(even.ratio(i), end.ratio(i), 1e-3 * even.ratio(i));
+      held += even.ratio(i) * end.metres(i);
+    }
+    // one that is full keeps what comes on top as carbide beside the seam, where it met it
+    boolean allHeld = held > (1 - 1e-6) * c.strip.carbon();
+    for (int i = 0; i < end.cells(); i++) {
+      double slack = 1e-3 * even.ratio(i);
+      String where = c + " in " + end.metal(i).name();
+      assertTrue(end.ratio(i) >= even.ratio(i) - slack, where);
+      assertTrue(!allHeld || end.ratio(i) <= even.ratio(i) + slack, where);
     }
   }
 
@@ -108,7 +120,7 @@ class InvariantsTest {
   @MethodSource("seeds")
   void holdingLongerNeverDeepensADip(long seed) {
     Case c = new Case(seed);
-    Strip bare = Strip.of(Steels.metal(c.pick()), 3e-3, new Grid(1e-3, 1.1, false));
+    Strip bare = Strip.of(c.pick(), 3e-3, new Grid(1e-3, 1.1, false));
     Strip strip = advanced(bare, c.kelvin, 300, Edge.OPEN);
     double last = Line.of(strip).dipPct();
     for (int i = 0; i < 8; i++) {
@@ -117,6 +129,40 @@ class InvariantsTest {
       assertTrue(dip <= last + 1e-12, "from " + last + " to " + dip);
       last = dip;
     }
+  }
+
+  /** The same dip is gone sooner, the hotter it is held. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void hotterNeverNeedsLonger(long seed) {
+    Case c = new Case(seed);
+    Strip bare = Strip.of(c.pick(), 3e-3, new Grid(1e-3, 1.1, false));
+    Strip strip = advanced(bare, 1423, 300, Edge.OPEN);
+    double shallow = 0.4 * Line.of(strip).dipPct();
+    double last = Double.POSITIVE_INFINITY;
+    for (double kelvin = 1223; kelvin <= 1473; kelvin += 50) {
+      double seconds = secondsUntil(strip, kelvin, shallow);
+      double before = last;
+      assertTrue(seconds <= before * 1.001, () -> "from " + before + " to " + seconds);
+      last = seconds;
+    }
+  }
+
+  private static double secondsUntil(Strip strip, double kelvin, double dipPct) {
+    double[] reached = {Double.POSITIVE_INFINITY};
+    new StripSolver(Steels.FIRE, TOLERANCE)
+        .advance(
+            strip,
+            HeatCurve.hold(kelvin, 1e6),
+            Edge.SEALED,
+            (t, s) -> {
+              if (Line.of(s).dipPct() > dipPct) {
+                return true;
+              }
+              reached[0] = t;
+              return false;
+            });
+    return reached[0];
   }
 
   private static Strip advanced(Strip strip, double kelvin, double seconds, Edge edge) {
@@ -151,10 +197,9 @@ class InvariantsTest {
     return sign * most;
   }
 
-  /** One to three layers of carbon steels that are all austenite at the temperature. */
+  /** One to three layers of any steels at a heat. */
   private static final class Case {
-    private static final List<String> STEELS =
-        List.of("1045", "1075", "1084", "1095", "W2", "O1", "O2", "52100", "5160", "75Ni8", "L6");
+    private static final List<Metal> STEELS = Steels.all();
     private final SplittableRandom random;
     private final double kelvin;
     private final double seconds;
@@ -171,13 +216,23 @@ class InvariantsTest {
       strip = built;
     }
 
-    String pick() {
+    @Override
+    public String toString() {
+      return String.join(", ", strip.metals().stream().map(Metal::name).toList())
+          + " at "
+          + (kelvin - 273.15)
+          + " C for "
+          + seconds
+          + " s";
+    }
+
+    Metal pick() {
       return STEELS.get(random.nextInt(STEELS.size()));
     }
 
     private Strip layer() {
       Grid grid = new Grid(random.nextDouble(0.002, 0.02), random.nextDouble(1.05, 1.2), true);
-      return Strip.of(Steels.metal(pick()), random.nextDouble(0.8e-3, 3e-3), grid);
+      return Strip.of(pick(), random.nextDouble(0.8e-3, 3e-3), grid);
     }
   }
 }

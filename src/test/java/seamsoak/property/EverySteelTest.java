@@ -1,5 +1,6 @@
 package seamsoak.property;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -41,6 +42,47 @@ final class EverySteelTest {
     for (CriticalTemperature t : all) {
       double celsius = t.celsius(c);
       assertTrue(celsius >= low && celsius <= high, () -> t.correlation().name() + " " + celsius);
+    }
+  }
+
+  /** Austenite begins before it is alone, and the lines can be read either way. */
+  @ParameterizedTest
+  @MethodSource("analyses")
+  void phaseLinesAreInOrderAndTurnRound(Composition c) {
+    PhaseLines lines = new PhaseLines(K, c);
+    double a1 = lines.a1Celsius();
+    for (double carbon = 0; carbon <= 2.1; carbon += 0.05) {
+      assertTrue(lines.ac3Celsius(carbon) >= a1 && lines.accmCelsius(carbon) >= a1);
+      assertTrue(lines.fullAusteniteCelsius(carbon) < 1600);
+    }
+    for (double celsius = a1 + 1; celsius <= 1300; celsius += 7) {
+      double most = lines.austeniteBesideCementitePct(celsius);
+      assertTrue(most > 0 && most <= 6.6, () -> "carbon " + most);
+      double least = lines.austeniteBesideFerritePct(celsius);
+      assertTrue(least >= 0 && least < most, () -> least + " to " + most);
+      if (least > 0) {
+        assertEquals(celsius, lines.ac3Celsius(least), 1e-6);
+      }
+      if (most < 6.6) {
+        assertEquals(celsius, lines.accmCelsius(most), 1e-6);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("analyses")
+  void everyDiffusivityIsPositive(Composition c) {
+    for (CarbonDiffusivity d : K.carbonDiffusivity()) {
+      double last = 0;
+      for (double kelvin = 1073; kelvin <= 1523; kelvin += 50) {
+        double here = d.squareMetresPerSecond(kelvin, c);
+        double before = last;
+        boolean leftItsRange = !d.exceeded(c, kelvin - 273.15).isEmpty();
+        assertTrue(
+            Double.isFinite(here) && (here > before || leftItsRange),
+            () -> d.correlation().name() + " " + here);
+        last = here;
+      }
     }
   }
 

@@ -2,9 +2,13 @@ package seamsoak.carbon.problem;
 
 import static seamsoak.property.Analyses.CORRELATIONS;
 
+import java.util.List;
+import java.util.stream.Stream;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Surroundings;
+import seamsoak.data.DataFolder;
 import seamsoak.property.Analyses;
+import seamsoak.steel.SteelTable;
 
 /** The nominal steels as metals for the engine, and the fire that they meet. */
 public final class Steels {
@@ -21,6 +25,16 @@ public final class Steels {
   /** A steel of the list. */
   public static Metal metal(String name) {
     return Metal.of(CORRELATIONS, name, Analyses.named(name), 1);
+  }
+
+  /** Every steel of the packed table, then what the list has beyond it, mild iron to nickel. */
+  public static List<Metal> all() {
+    SteelTable table = SteelTable.load(DataFolder.packed());
+    Stream<Metal> packed =
+        table.steels().stream().map(s -> Metal.of(CORRELATIONS, s.id(), s.analysis(), 1));
+    Stream<Metal> beyond =
+        Analyses.names().stream().filter(n -> table.find(n).isEmpty()).map(Steels::metal);
+    return Stream.concat(packed, beyond).toList();
   }
 
   /** A steel by its analysis. */
