@@ -46,12 +46,14 @@ class PinnedCoefficientsTest {
     List<CsvTable.Row> coefficients = DataFolder.packed().csv("correlations.csv").rows();
     Set<String> loose = new TreeSet<>();
     for (int i = 0; i < coefficients.size(); i++) {
-      write(coefficients, i);
-      if (!noticed(known, coefficients.get(i).text("correlation"))) {
-        loose.add(name(coefficients.get(i)));
+      String name = name(coefficients.get(i));
+      if (ELSEWHERE.stream().noneMatch(name::startsWith)) {
+        write(coefficients, i);
+        if (!noticed(known, coefficients.get(i).text("correlation"))) {
+          loose.add(name);
+        }
       }
     }
-    loose.removeIf(name -> ELSEWHERE.stream().anyMatch(name::startsWith));
     assertEquals(Set.of(), loose);
   }
 
