@@ -2,64 +2,43 @@ package seamsoak.carbon;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static seamsoak.property.Analyses.CORRELATIONS;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
+import seamsoak.property.ScalingConstant;
 
 /** Measured or worked-out cases with real analyses. */
 class KnownCasesTest {
-  private static final double SEAM = 0.06;
-  private static Strip darken;
-  private static double darkenError;
+  @Test
+  void darkenCoupleKeepsItsCarbon() {
+    assertEquals(0, DarkenCouple.heated().massErrorRelative(), 1e-12);
+  }
 
   /**
-   * L.S. Darken, Trans. AIME 180 (1949) 430: silicon steel against plain steel, 13 days at 1050 C.
-   * Carbon climbs into the plain side, which holds as much already. Measured at the seam 0.315 and
-   * 0.586 (quoted from memory); the figures below are another computation from the same published
-   * parameters.
+   * Scale matters little to the depth: with the constant of iron, three times that of steel, it is
+   * 6 to 7 % less. Measured on 300M spring steel too, whose depth rose from 800 to 1000 C and
+   * hardly minded thinner scale (Wright 2010).
    */
-  @BeforeAll
-  static void couple() {
-    Grid grid = new Grid(2e-4, 1.05, false);
-    Strip start =
-        Strip.of(Steels.of("C0.478 Si3.80"), SEAM, grid)
-            .weldedTo(Strip.of(Steels.of("C0.441"), SEAM, grid));
-    StripSolver.Advanced end =
-        new StripSolver(Steels.FIRE, 1e-5)
-            .advance(start, HeatCurve.hold(1323.15, 312 * 3600), Edge.SEALED);
-    darken = end.strip();
-    darkenError = end.massErrorRelative();
-  }
-
-  @Test
-  void darkenAtTheSeam() {
-    assertEquals(0.318, darken.percent(darken.seam() - 1), 0.004);
-    assertEquals(0.583, darken.percent(darken.seam()), 0.004);
-    assertEquals(0, darkenError, 1e-12);
-  }
-
   @ParameterizedTest
-  @CsvSource({
-    "-25, 0.475", "-15, 0.454", "-10, 0.425", "-5, 0.379", "-2, 0.344", "-0.5, 0.325",
-    "0.5, 0.578", "2, 0.564", "5, 0.535", "10, 0.495", "15, 0.467", "25, 0.444"
-  })
-  void darkenProfile(double millimetres, double percent) {
-    assertEquals(percent, Depths.percentAt(darken, SEAM + 1e-3 * millimetres), 0.0015);
+  @ValueSource(doubles = {1000, 1100, 1150})
+  void scaleMattersLittleToTheDepth(double celsius) {
+    double steel = depthUnder(CORRELATIONS.steelScaling(), celsius);
+    double iron = depthUnder(CORRELATIONS.ironScaling(), celsius);
+    assertEquals(0.935, iron / steel, 0.01);
   }
 
-  /** 0.85 C, 1000 C, one hour bare: figures of an independent computation of the same equations. */
-  @Test
-  void skinOfPlainSteel() {
-    StripSolver.Advanced end = heated("C0.85", 1000, 3600, Edge.OPEN, 10e-3);
-    assertEquals(0.127, 1e3 * end.metalLost(), 0.127 * 0.02);
-    assertEquals(0.218, 1e3 * Depths.to(end.strip(), 0.50 * 0.85), 0.218 * 0.02);
-    assertEquals(0.722, 1e3 * Depths.to(end.strip(), 0.90 * 0.85), 0.722 * 0.02);
-    assertEquals(1.126, 1e3 * Depths.to(end.strip(), 0.98 * 0.85), 1.126 * 0.02);
+  private static double depthUnder(ScalingConstant law, double celsius) {
+    Surroundings fire = new Surroundings(Steels.FIRE.activity(), law::squareMetresPerSecond);
+    Strip start = Strip.of(Steels.of("C0.85"), 10e-3, new Grid(2e-4, 1.05, false));
+    Strip end =
+        new StripSolver(fire, 1e-4)
+            .advance(start, HeatCurve.hold(celsius + 273.15, 3600), Edge.OPEN)
+            .strip();
+    return Depths.to(end, 0.92 * 0.85);
   }
 
   /** Field reports on chromium and silicon steels put the first skin just above 700 C. */
@@ -72,31 +51,6 @@ class KnownCasesTest {
       assertEquals(start, end.percent(0), 1e-9, steel + " at " + celsius);
     }
     assertTrue(heated(steel, 780, 3600, Edge.OPEN, 3e-3).strip().percent(0) < 0.7 * start);
-  }
-
-  /**
-   * Carbon under scale, wt%, from the surface equilibrium alone; the figures come from the longer
-   * form of the oxygen potential, of which the engine has a straight line in 1/T (3 %).
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "750, 0.0124",
-    "800, 0.0097",
-    "850, 0.171",
-    "900, 0.107",
-    "950, 0.068",
-    "1000, 0.045",
-    "1050, 0.031",
-    "1100, 0.022",
-    "1150, 0.016",
-    "1200, 0.012",
-    "1250, 0.009"
-  })
-  void carbonUnderScale(double celsius, double percent) {
-    Metal plain = Steels.of("C0.8");
-    double kelvin = celsius + 273.15;
-    double y = plain.law().at(kelvin).ratioAt(Steels.FIRE.activity().applyAsDouble(kelvin));
-    assertEquals(percent, plain.percent(y), 0.0005 + 0.03 * percent);
   }
 
   /** Four times as long goes twice as deep, scale included. */
@@ -114,7 +68,7 @@ class KnownCasesTest {
   @Test
   void moreFireMoreSkin() {
     double last = 0;
-    for (double celsius : new double[] {900, 1000, 1100, 1200}) {
+    for (double celsius : new double[] {800, 900, 1000, 1100, 1200}) {
       double depth = Depths.to(heated("1084", celsius, 1800, Edge.OPEN, 12e-3).strip(), 0.75);
       assertTrue(depth > last, celsius + " C");
       last = depth;

@@ -34,6 +34,7 @@ final class SkinReferences {
     all.put("forged-skin", in -> 1e3 * Depths.to(forged(in), in.get("share") * in.get("C")));
     all.put("forged-metal-lost", in -> 1e3 * (THICK - forged(in).metres()));
     all.put("ferrite-rim-fed-as-bulk", in -> rim(in).fedAsBulk());
+    all.put("free-ferrite", in -> ferriteDepth(heated(in).strip()) > 0 ? 1 : 0);
     all.put("widest-rim", in -> hottest(in, SkinReferences::ferriteDepth));
     all.put("deepest-skin", in -> hottest(in, s -> Depths.to(s, 0.9 * in.get("C"))));
   }
