@@ -1,5 +1,8 @@
 package seamsoak.property;
 
+import java.util.List;
+import seamsoak.steel.Composition;
+
 /**
  * Diffusivity of carbon in ferrite.
  *
@@ -9,15 +12,36 @@ package seamsoak.property;
  * within 3 % of Wert (1950) from 500 to 912 C; textbook pairs lie two to three times lower above
  * 700 C, so the band is half to once the value.
  */
-public record Agren1982Ferrite(
-    double prefactor, double activation, double bend, double bendOffset, double bendActivation) {
-  public static Agren1982Ferrite of(Coefficients c) {
-    return new Agren1982Ferrite(
-        c.get("prefactor"),
-        c.get("activation"),
-        c.get("bend"),
-        c.get("bend_offset"),
-        c.get("bend_activation"));
+public final class Agren1982Ferrite implements CarbonDiffusivity {
+  private final double prefactor;
+  private final double activation;
+  private final double bend;
+  private final double bendOffset;
+  private final double bendActivation;
+  private final Correlation correlation;
+
+  public Agren1982Ferrite(Coefficients c) {
+    prefactor = c.get("prefactor");
+    activation = c.get("activation");
+    bend = c.get("bend");
+    bendOffset = c.get("bend_offset");
+    bendActivation = c.get("bend_activation");
+    correlation =
+        c.describe(
+            "diffusivity of carbon in ferrite",
+            "m2/s",
+            List.of(Correlation.celsiusRange(-40, 912)),
+            "not at hand; textbook pairs lie two to three times lower above 700 C");
+  }
+
+  @Override
+  public Correlation correlation() {
+    return correlation;
+  }
+
+  @Override
+  public double squareMetresPerSecond(double kelvin, Composition steel) {
+    return squareMetresPerSecond(kelvin);
   }
 
   /** D, m2/s. */

@@ -13,6 +13,8 @@ import seamsoak.data.DataFolder;
  * @param leeLeeAccm what alloying adds to the cementite line
  * @param ironCarbon phase lines of plain iron and carbon
  * @param mobility of carbon in austenite
+ * @param carbonDiffusivity all that give it in austenite, the one in use first
+ * @param ferriteDiffusivities all that give it in ferrite, the one in use first
  * @param ferriteDiffusivity of carbon in ferrite
  * @param ferriteActivity of carbon in ferrite
  * @param scaledSurface carbon activity under scale
@@ -40,6 +42,8 @@ public record Correlations(
     LeeLee2007Accm leeLeeAccm,
     FeCLines ironCarbon,
     Agren1986Mobility mobility,
+    List<CarbonDiffusivity> carbonDiffusivity,
+    List<CarbonDiffusivity> ferriteDiffusivities,
     Agren1982Ferrite ferriteDiffusivity,
     GustafsonFerrite ferriteActivity,
     ScaledSurface scaledSurface,
@@ -59,6 +63,8 @@ public record Correlations(
     En1993Steel steelHeat,
     AirCooling airCooling) {
   public Correlations {
+    carbonDiffusivity = List.copyOf(carbonDiffusivity);
+    ferriteDiffusivities = List.copyOf(ferriteDiffusivities);
     lowerCritical = List.copyOf(lowerCritical);
     upperCritical = List.copyOf(upperCritical);
     martensiteStart = List.copyOf(martensiteStart);
@@ -73,6 +79,7 @@ public record Correlations(
     Andrews1965Ae3 andrewsAe3 = new Andrews1965Ae3(table.of("andrews1965-ae3"));
     VanBohemen2012Ms vanBohemen = new VanBohemen2012Ms(table.of("van-bohemen2012-ms"));
     IngberKunert2022Ms ingberKunert = new IngberKunert2022Ms(table.of("ingber-kunert2022-ms"));
+    Agren1982Ferrite agrenFerrite = new Agren1982Ferrite(table.of("agren1982-ferrite"));
     Hirai1997Solidus solidus = new Hirai1997Solidus(table.of("hirai1997-solidus"));
     En1993Steel steelHeat = new En1993Steel(table.of("en1993-1-2"));
     return new Correlations(
@@ -96,7 +103,23 @@ public record Correlations(
         new LeeLee2007Accm(table.of("lee-lee2007-accm")),
         new FeCLines(table.of("fe-c-a3"), table.of("fe-c-accm")),
         Agren1986Mobility.of(table.of("agren1986-mobility")),
-        Agren1982Ferrite.of(table.of("agren1982-ferrite")),
+        List.of(
+            new Agren1986Diffusivity(table.of("agren1986-mobility")),
+            new Tibbetts1980Diffusivity(table.of("tibbetts1980")),
+            new LeeMatlockVanTyne2011Diffusivity(table.of("lee-matlock-van-tyne2011")),
+            new SlyckeEricsson1981Diffusivity(table.of("slycke-ericsson1981")),
+            new Liu2009Diffusivity(table.of("liu2009")),
+            ConstantDiffusivity.inAustenite(table.of("callister-austenite")),
+            ConstantDiffusivity.inAustenite(table.of("teaching-austenite")),
+            ConstantDiffusivity.inAustenite(table.of("wells1950")),
+            ConstantDiffusivity.inAustenite(table.of("asm4-austenite")),
+            ConstantDiffusivity.inAustenite(table.of("birks-meier-pettit-austenite"))),
+        List.of(
+            agrenFerrite,
+            ConstantDiffusivity.inFerrite(table.of("wert1950")),
+            ConstantDiffusivity.inFerrite(table.of("callister-ferrite-older")),
+            ConstantDiffusivity.inFerrite(table.of("callister-ferrite-newer"))),
+        agrenFerrite,
         GustafsonFerrite.of(table.of("gustafson1985-ferrite")),
         ScaledSurface.of(table.of("oneill1993-surface")),
         ActivityParameters.load(data),
