@@ -3,13 +3,19 @@ package seamsoak.advice;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import seamsoak.carbon.CarbonInSteel;
+import seamsoak.property.Ae1Mean;
+import seamsoak.property.CarbonLine;
+import seamsoak.property.Correlation;
 import seamsoak.property.Correlations;
 import seamsoak.property.CriticalTemperature;
 import seamsoak.property.ForgingLimits;
+import seamsoak.property.ForgingRule;
 import seamsoak.property.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
@@ -39,6 +45,7 @@ import seamsoak.steel.TemperatureRange;
  * @param ranges published ranges by name, degC
  * @param publishedC published critical temperatures by name, degC
  * @param formulas every formula side by side
+ * @param chosen why those that are used are used
  * @param exceeded ranges that the recommended formulas left
  * @param notes what else to know
  */
@@ -61,15 +68,30 @@ public record SteelReport(
     Map<String, TemperatureRange> ranges,
     Map<String, Double> publishedC,
     List<Formula> formulas,
+    List<String> chosen,
     List<String> exceeded,
     String notes) {
 
   /** A value with its band and where it comes from. */
   public record Quantity(double value, double low, double high, String source) {}
 
-  /** What one published formula gives, and whether it was used outside its range. */
+  /**
+   * What one published formula gives.
+   *
+   * @param name of the formula
+   * @param gives the quantity
+   * @param valueC its value
+   * @param standing how well its numbers are known
+   * @param outsideRange whether the analysis lies outside its range
+   * @param used what part it has in the temperatures above; empty when none
+   */
   public record Formula(
-      String name, String gives, double valueC, String standing, boolean outsideRange) {}
+      String name,
+      String gives,
+      double valueC,
+      String standing,
+      boolean outsideRange,
+      Optional<String> used) {}
 
   /** Band of the upper critical temperature, C either way; judgement. */
   private static final double UPPER_BAND = 15;
@@ -77,8 +99,25 @@ public record SteelReport(
   /** Band of the martensite start beside the spread of the two formulas, C; judgement. */
   private static final double MS_BAND = 15;
 
+  /** Why these formulas for the martensite start, for answers. */
+  private static final String MS_WHY =
+      "Ms is van Bohemen's: its carbon term levels off, so it stays sound at high carbon, where the"
+          + " straight lines of Andrews and of Steven and Haynes run far too low. Ingber and"
+          + " Kunert, made for high carbon, widens the band";
+
   /** Hardening above the upper critical temperature where no sheet says, C; judgement. */
   private static final double HARDEN_ABOVE = 30;
+
+  /** What is added by judgement, in words. */
+  static String bands() {
+    return String.format(
+        Locale.ROOT,
+        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas; hardened %.0f C above"
+            + " Ac3 or Accm where no sheet says",
+        UPPER_BAND,
+        MS_BAND,
+        HARDEN_ABOVE);
+  }
 
   public static SteelReport of(Correlations k, Steel steel) {
     Composition c = steel.analysis();
@@ -127,7 +166,8 @@ public record SteelReport(
         single(limits.refusalCelsius(), "judgement"),
         ranges(steel),
         published(steel),
-        formulas(k, c, austenite),
+        formulas(k, steel, austenite, lines),
+        List.of(PhaseLines.WHY, Ae1Mean.WHY, MS_WHY, ForgingRule.WHY),
         Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)
@@ -138,7 +178,7 @@ public record SteelReport(
 
   private static String says(Exceeded e) {
     return String.format(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         "%s: %s %.4g %s lies outside %.4g to %.4g",
         e.correlation(),
         e.range().quantity(),
@@ -190,20 +230,65 @@ public record SteelReport(
     return all;
   }
 
-  private static List<Formula> formulas(Correlations k, Composition bulk, Composition austenite) {
+  private static List<Formula> formulas(
+      Correlations k, Steel steel, Composition austenite, PhaseLines lines) {
+    Composition bulk = steel.analysis();
     List<Formula> all = new ArrayList<>();
-    k.lowerCritical().forEach(f -> all.add(formula(f, bulk)));
-    k.upperCritical().forEach(f -> all.add(formula(f, bulk)));
-    k.martensiteStart().forEach(f -> all.add(formula(f, austenite)));
+    for (CriticalTemperature f : k.lowerCritical()) {
+      all.add(formula(f, bulk, k.ae1().members().contains(f) ? "in the mean" : ""));
+    }
+    all.add(formula(k.ae1().correlation(), "Ac1", k.ae1().celsius(bulk), bulk, "Ac1"));
+    for (CriticalTemperature f : k.upperCritical()) {
+      all.add(formula(f, bulk, f == k.andrewsAe3() ? "its alloy terms" : ""));
+    }
+    double carbon = bulk.carbon();
+    boolean beyond = lines.accmCelsius(carbon) > lines.ac3Celsius(carbon);
+    all.add(
+        formula(k.ironCarbon().a3(), "Ac3", lines.ac3Celsius(carbon), bulk, beyond ? "" : "Ac3"));
+    all.add(
+        formula(
+            k.ironCarbon().accm(), "Accm", lines.accmCelsius(carbon), bulk, beyond ? "Accm" : ""));
+    for (CriticalTemperature f : k.martensiteStart()) {
+      String used = f == k.vanBohemenMs() ? "Ms" : f == k.ingberKunertMs() ? "its band" : "";
+      all.add(formula(f, austenite, used));
+    }
+    ForgingRule rule = k.forging();
+    OptionalDouble start = steel.heatTreatment().forgeStartC();
+    for (CarbonLine line : List.of(rule.highestForging(), rule.safeForging())) {
+      boolean value = line == rule.highestForging() && start.isEmpty();
+      all.add(
+          formula(
+              line.correlation(),
+              "forge up to",
+              line.celsius(carbon),
+              bulk,
+              value ? "forge up to" : "its band"));
+    }
+    start.ifPresent(
+        celsius ->
+            all.add(
+                new Formula(
+                    "published for the grade",
+                    "forge up to",
+                    celsius,
+                    "",
+                    false,
+                    Optional.of("forge up to"))));
     return all;
   }
 
-  private static Formula formula(CriticalTemperature f, Composition c) {
+  private static Formula formula(CriticalTemperature f, Composition c, String used) {
+    return formula(f.correlation(), f.correlation().gives(), f.celsius(c), c, used);
+  }
+
+  private static Formula formula(
+      Correlation of, String gives, double celsius, Composition c, String used) {
     return new Formula(
-        f.correlation().name(),
-        f.correlation().gives(),
-        f.celsius(c),
-        f.correlation().standing().words(),
-        !f.exceeded(c).isEmpty());
+        of.name(),
+        gives,
+        celsius,
+        of.standing().words(),
+        !of.exceeded(c).isEmpty(),
+        Optional.of(used).filter(u -> !u.isEmpty()));
   }
 }
