@@ -1,21 +1,14 @@
 package seamsoak.advice;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import seamsoak.carbon.CarbonInSteel;
-import seamsoak.property.Ae1Mean;
-import seamsoak.property.CarbonLine;
-import seamsoak.property.Correlation;
 import seamsoak.property.Correlations;
-import seamsoak.property.CriticalTemperature;
 import seamsoak.property.ForgingLimits;
-import seamsoak.property.ForgingRule;
 import seamsoak.property.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
@@ -99,12 +92,6 @@ public record SteelReport(
   /** Band of the martensite start beside the spread of the two formulas, C; judgement. */
   private static final double MS_BAND = 15;
 
-  /** Why these formulas for the martensite start, for answers. */
-  private static final String MS_WHY =
-      "Ms is van Bohemen's: its carbon term levels off, so it stays sound at high carbon, where the"
-          + " straight lines of Andrews and of Steven and Haynes run far too low. Ingber and"
-          + " Kunert, made for high carbon, widens the band";
-
   /** Hardening above the upper critical temperature where no sheet says, C; judgement. */
   private static final double HARDEN_ABOVE = 30;
 
@@ -166,8 +153,8 @@ public record SteelReport(
         single(limits.refusalCelsius(), "judgement"),
         ranges(steel),
         published(steel),
-        formulas(k, steel, austenite, lines),
-        List.of(PhaseLines.WHY, Ae1Mean.WHY, MS_WHY, ForgingRule.WHY),
+        new SideBySide(k, steel, austenite, lines).formulas(),
+        SideBySide.CHOSEN,
         Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)
@@ -228,67 +215,5 @@ public record SteelReport(
     s.heatTreatment().forgeStartC().ifPresent(v -> all.put("forgeStartC", v));
     s.heatTreatment().forgeStopC().ifPresent(v -> all.put("forgeStopC", v));
     return all;
-  }
-
-  private static List<Formula> formulas(
-      Correlations k, Steel steel, Composition austenite, PhaseLines lines) {
-    Composition bulk = steel.analysis();
-    List<Formula> all = new ArrayList<>();
-    for (CriticalTemperature f : k.lowerCritical()) {
-      all.add(formula(f, bulk, k.ae1().members().contains(f) ? "in the mean" : ""));
-    }
-    all.add(formula(k.ae1().correlation(), "Ac1", k.ae1().celsius(bulk), bulk, "Ac1"));
-    for (CriticalTemperature f : k.upperCritical()) {
-      all.add(formula(f, bulk, f == k.andrewsAe3() ? "its alloy terms" : ""));
-    }
-    double carbon = bulk.carbon();
-    boolean beyond = lines.accmCelsius(carbon) > lines.ac3Celsius(carbon);
-    all.add(
-        formula(k.ironCarbon().a3(), "Ac3", lines.ac3Celsius(carbon), bulk, beyond ? "" : "Ac3"));
-    all.add(
-        formula(
-            k.ironCarbon().accm(), "Accm", lines.accmCelsius(carbon), bulk, beyond ? "Accm" : ""));
-    for (CriticalTemperature f : k.martensiteStart()) {
-      String used = f == k.vanBohemenMs() ? "Ms" : f == k.ingberKunertMs() ? "its band" : "";
-      all.add(formula(f, austenite, used));
-    }
-    ForgingRule rule = k.forging();
-    OptionalDouble start = steel.heatTreatment().forgeStartC();
-    for (CarbonLine line : List.of(rule.highestForging(), rule.safeForging())) {
-      boolean value = line == rule.highestForging() && start.isEmpty();
-      all.add(
-          formula(
-              line.correlation(),
-              "forge up to",
-              line.celsius(carbon),
-              bulk,
-              value ? "forge up to" : "its band"));
-    }
-    start.ifPresent(
-        celsius ->
-            all.add(
-                new Formula(
-                    "published for the grade",
-                    "forge up to",
-                    celsius,
-                    "",
-                    false,
-                    Optional.of("forge up to"))));
-    return all;
-  }
-
-  private static Formula formula(CriticalTemperature f, Composition c, String used) {
-    return formula(f.correlation(), f.correlation().gives(), f.celsius(c), c, used);
-  }
-
-  private static Formula formula(
-      Correlation of, String gives, double celsius, Composition c, String used) {
-    return new Formula(
-        of.name(),
-        gives,
-        celsius,
-        of.standing().words(),
-        !of.exceeded(c).isEmpty(),
-        Optional.of(used).filter(u -> !u.isEmpty()));
   }
 }

@@ -22,7 +22,7 @@ public record Trace(List<Entry> entries) {
    *
    * @param name its name in the tables
    * @param gives the quantity it gives
-   * @param unit unit of that quantity
+   * @param unit unit of that quantity; blank where a sentence tells it
    * @param source key of its source, or several with commas between; blank for the user's own
    * @param citation what that stands for
    * @param standing how well its numbers are known

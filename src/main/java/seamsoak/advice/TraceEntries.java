@@ -38,7 +38,11 @@ final class TraceEntries {
   }
 
   /** A metal that a correlation is asked about. */
-  record Material(String name, Composition analysis) {}
+  record Material(String name, Composition analysis) {
+    static Material of(Steel steel) {
+      return new Material(steel.id(), steel.analysis());
+    }
+  }
 
   /** A temperature that a correlation is asked about, and when that is. */
   record Moment(String when, double celsius) {}
@@ -68,13 +72,13 @@ final class TraceEntries {
   }
 
   /** A choice of ours. */
-  void setting(String name, String gives, String unit) {
+  void setting(String name, String gives) {
     String key = "judgement";
     put(
         new Entry(
             name,
             gives,
-            unit,
+            "",
             key,
             citation(List.of(key)),
             Standing.JUDGEMENT.words(),

@@ -16,8 +16,6 @@ import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
 import seamsoak.property.Correlations;
-import seamsoak.property.PhaseLines;
-import seamsoak.property.Unary;
 import seamsoak.source.SourceTable;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -71,21 +69,21 @@ public final class Tracer {
   /** Of one steel's report, in which every formula stands. */
   public Trace ofSteel(Steel steel, SteelReport report) {
     TraceEntries all = entries();
-    List<Material> bulk = List.of(material(steel));
+    List<Material> bulk = List.of(Material.of(steel));
     List<Material> dissolved =
         List.of(
             new Material(
                 steel.id(), steel.analysis().with(Element.C, report.dissolvedCarbonPct())));
     all.analysis(steel);
     all.temperatures(steel, PUBLISHED);
-    phaseLines(all, bulk);
+    metals(all).phaseLines(bulk);
     k.lowerCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));
     k.upperCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));
     k.martensiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
-    forging(all, List.of(steel));
+    metals(all).forging(List.of(steel));
     all.use(k.forging().highestForging().correlation(), bulk, NEVER);
     all.use(k.forging().safeForging().correlation(), bulk, NEVER);
-    all.setting("bands-of-a-steel", SteelReport.bands(), "C");
+    all.setting("bands-of-a-steel", SteelReport.bands());
     return all.trace();
   }
 
@@ -100,9 +98,9 @@ public final class Tracer {
   public Trace ofDecarb(Steel steel, double celsius, Exposure exposure) {
     TraceEntries all = entries();
     held(all, List.of(steel), celsius);
-    surface(all, List.of(new Moment("the hold", celsius)));
+    metals(all).surface(List.of(new Moment("the hold", celsius)));
     if (exposure == Exposure.COVERED) {
-      coveredFaces(all);
+      metals(all).coveredFaces();
     }
     return all.trace();
   }
@@ -136,17 +134,17 @@ public final class Tracer {
     every.addAll(jackets(billet));
     Composition body =
         new Shop(k, Assumptions.USUAL, Resolution.SAMPLE).bodyAnalysis(billet.stack());
-    List<Material> metals = new ArrayList<>(every.stream().map(Tracer::material).toList());
+    List<Material> metals = new ArrayList<>(every.stream().map(Material::of).toList());
     if (stack.size() > 1) {
       metals.add(new Material("the body", body));
     }
     every.forEach(s -> all.analysis(s, "C_min_pct", "C_max_pct"));
     stack.forEach(s -> all.temperatures(s, NORMALIZING));
-    carbon(all, metals, coldest, hottest);
-    surface(all, fire);
+    metals(all).carbon(metals, coldest, hottest);
+    metals(all).surface(fire);
     all.use(k.ironScaling().correlation(), WHATEVER, fire);
     cooling(all, billet, advice);
-    forging(all, stack);
+    metals(all).forging(stack);
     List<Material> grains =
         List.of(new Material(stack.size() > 1 ? "the body" : stack.get(0).id(), body));
     all.use(k.grainGrowth().correlation(), grains, fire);
@@ -157,7 +155,7 @@ public final class Tracer {
 
   private void settings(TraceEntries all, Billet billet) {
     if (billet.covered().isEmpty()) {
-      coveredFaces(all);
+      metals(all).coveredFaces();
     }
     if (billet.visible().dip().isEmpty() || billet.visible().width().isEmpty()) {
       all.setting(
@@ -166,108 +164,25 @@ public final class Tracer {
               Locale.ROOT,
               "when a line shows: from %.2f wt%% of carbon missing and %.2f mm in width",
               billet.visible().dipTaken().value(),
-              billet.visible().widthTaken().millimetres()),
-          "wt% and mm");
+              billet.visible().widthTaken().millimetres()));
     }
-    all.setting("possible-histories", "the band: " + Histories.words(), "various");
+    all.setting("possible-histories", "the band: " + Histories.words());
     all.setting(
         "heats",
         String.format(
             Locale.ROOT,
             "a heat rises from %.0f C, cooling is followed to %.0f C",
             Shop.DULL_KELVIN - ZERO_CELSIUS,
-            Shop.BLACK_KELVIN - ZERO_CELSIUS),
-        "C");
-    all.setting("schedule", ScheduleAdvisor.margins(), "C");
+            Shop.BLACK_KELVIN - ZERO_CELSIUS));
+    all.setting("schedule", ScheduleAdvisor.margins());
   }
 
   /** Held at one temperature from the start, with the remarks on such a heat. */
   private void held(TraceEntries all, List<Steel> steels, double celsius) {
     Moment hold = new Moment("the hold", celsius);
     steels.forEach(s -> all.analysis(s));
-    carbon(all, steels.stream().map(Tracer::material).toList(), hold, hold);
-    burning(all, steels);
-  }
-
-  /** Carbon in metals between two temperatures. */
-  private void carbon(TraceEntries all, List<Material> metals, Moment coldest, Moment hottest) {
-    phaseLines(all, metals);
-    for (Material m : metals) {
-      PhaseLines lines = new PhaseLines(k, m.analysis());
-      double lowestAustenite =
-          lines.alwaysAustenite() ? Double.NEGATIVE_INFINITY : lines.a1Celsius();
-      if (hottest.celsius() >= lowestAustenite) {
-        List<Moment> moments =
-            List.of(
-                coldest.celsius() >= lowestAustenite
-                    ? coldest
-                    : new Moment("A1 of " + m.name(), lowestAustenite),
-                hottest);
-        List<Material> one = List.of(m);
-        all.use(k.mobility().correlation(), one, moments);
-        all.use(k.activity().iron(), one, moments);
-        for (Element e : Element.values()) {
-          if (m.analysis().percent(e) > 0) {
-            k.activity().of(e).ifPresent(c -> all.use(c, one, moments));
-          }
-        }
-      }
-      double highestFerrite = lines.ac3Celsius(0);
-      if (!lines.alwaysAustenite() && coldest.celsius() < highestFerrite) {
-        List<Moment> moments =
-            List.of(
-                coldest,
-                hottest.celsius() <= highestFerrite
-                    ? hottest
-                    : new Moment("A3 of " + m.name(), highestFerrite));
-        all.use(k.ferriteDiffusivity().correlation(), WHATEVER, moments);
-        all.use(k.ferriteActivity().correlation(), WHATEVER, moments);
-      }
-      if (!lines.alwaysAustenite() && coldest.celsius() < lines.a1Celsius()) {
-        all.use(Unary.correlation(), WHATEVER, List.of(coldest));
-      }
-    }
-  }
-
-  private void phaseLines(TraceEntries all, List<Material> metals) {
-    all.use(k.ae1().correlation(), metals, NEVER);
-    k.ae1().members().forEach(f -> all.use(f.correlation(), metals, NEVER));
-    // each line is asked about the carbon on its own side of the eutectoid
-    all.use(k.ironCarbon().a3(), metals.stream().filter(m -> !beyondEutectoid(m)).toList(), NEVER);
-    all.use(k.ironCarbon().accm(), metals.stream().filter(this::beyondEutectoid).toList(), NEVER);
-    all.use(k.andrewsAe3().shift(), metals, NEVER);
-    all.use(k.leeLeeAccm().correlation(), metals, NEVER);
-    if (metals.stream().anyMatch(m -> m.analysis().percent(Element.NI) > 0)) {
-      all.use(PhaseLines.austenitic(), metals, NEVER);
-    }
-  }
-
-  private boolean beyondEutectoid(Material m) {
-    PhaseLines lines = new PhaseLines(k, m.analysis());
-    double carbon = m.analysis().carbon();
-    return lines.accmCelsius(carbon) > lines.ac3Celsius(carbon);
-  }
-
-  private void surface(TraceEntries all, List<Moment> fire) {
-    all.use(k.scaledSurface().correlation(), WHATEVER, fire);
-    all.use(k.steelScaling().correlation(), WHATEVER, fire);
-    all.setting(
-        "carbon-monoxide",
-        String.format(
-            Locale.ROOT,
-            "pressure of CO under the scale: %s atm",
-            Assumptions.USUAL.carbonMonoxideAtm()),
-        "atm");
-  }
-
-  private static void coveredFaces(TraceEntries all) {
-    all.setting(
-        "covered-faces",
-        String.format(
-            Locale.ROOT,
-            "a covered face is reached by the fire %.0f %% as much as an open one",
-            100 * Assumptions.USUAL.coveredShare()),
-        "%");
+    metals(all).carbon(steels.stream().map(Material::of).toList(), hold, hold);
+    metals(all).burning(steels);
   }
 
   private void cooling(TraceEntries all, Billet billet, Advice advice) {
@@ -283,29 +198,6 @@ public final class Tracer {
     }
     all.use(k.airCooling().correlation(), WHATEVER, moments);
     all.use(k.steelHeat().correlation(), WHATEVER, moments);
-  }
-
-  /** Forging limits, and those above them. */
-  private void forging(TraceEntries all, List<Steel> steels) {
-    List<Material> unpublished =
-        steels.stream()
-            .filter(s -> s.heatTreatment().forgeStartC().isEmpty())
-            .map(Tracer::material)
-            .toList();
-    if (!unpublished.isEmpty()) {
-      all.use(k.forging().highestForging().correlation(), unpublished, NEVER);
-    }
-    burning(all, steels);
-  }
-
-  private void burning(TraceEntries all, List<Steel> steels) {
-    List<Material> metals = steels.stream().map(Tracer::material).toList();
-    all.use(k.forging().burning().correlation(), metals, NEVER);
-    if (metals.stream().anyMatch(m -> k.forging().isStainless(m.analysis()))) {
-      all.use(k.forging().stainless(), metals, NEVER);
-    }
-    all.use(k.solidus().correlation(), metals, NEVER);
-    all.use(k.forging().refusal(), metals, NEVER);
   }
 
   /** The hottest moment of the history and of the soaks told of. */
@@ -340,8 +232,8 @@ public final class Tracer {
         .toList();
   }
 
-  private static Material material(Steel steel) {
-    return new Material(steel.id(), steel.analysis());
+  private MetalTrace metals(TraceEntries all) {
+    return new MetalTrace(k, all);
   }
 
   private TraceEntries entries() {

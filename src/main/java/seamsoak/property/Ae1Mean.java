@@ -26,7 +26,7 @@ public final class Ae1Mean {
   public static final String WHY =
       "Ac1 is the mean of Andrews, Grange and Hougardy: over blade steels the three lie within"
           + " about 12 C of it, while Eldis runs 15 to 20 C low on plain steel and the sign of"
-          + " nickel in Kasatkin is doubtful";
+          + " nickel in Kasatkin is doubtful.";
 
   private final Coefficients k;
   private final List<CriticalTemperature> members;

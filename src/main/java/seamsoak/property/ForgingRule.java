@@ -33,7 +33,7 @@ public final class ForgingRule {
   /** Why the forging limit is what it is, for answers. */
   public static final String WHY =
       "Forging limit: the start published for the grade; where there is none, the handbook line"
-          + " by carbon. The second handbook only widens the band";
+          + " by carbon. The second handbook only widens the band.";
 
   private final CarbonLine highest;
   private final CarbonLine burning;

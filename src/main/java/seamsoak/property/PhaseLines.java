@@ -24,7 +24,7 @@ public final class PhaseLines {
   public static final String WHY =
       "Ac3 and Accm are the iron-carbon lines moved by alloy terms (Andrews, Lee and Lee): above"
           + " 0.6 % carbon the regressions part, and carbon moves from layer to layer, which needs"
-          + " lines that hold from pure iron to cementite. Neither is ever below Ac1";
+          + " lines that hold from pure iron to cementite. Neither is ever below Ac1.";
 
   /** The rule for steels that nickel keeps austenitic. */
   public static Correlation austenitic() {

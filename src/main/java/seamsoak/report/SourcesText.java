@@ -22,8 +22,8 @@ public record SourcesText(Trace trace) {
   }
 
   private static void entry(Page page, Trace.Entry e) {
-    page.point(e.name() + ": " + e.gives() + ", " + e.unit());
-    page.below(from(e) + "; " + standing(e) + ".");
+    page.point(e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit()));
+    page.below(from(e) + standing(e) + ".");
     List<String> limits = new ArrayList<>();
     if (!e.ranges().isEmpty()) {
       limits.add(
@@ -48,7 +48,10 @@ public record SourcesText(Trace trace) {
   }
 
   private static String from(Trace.Entry e) {
-    return e.source().isEmpty() ? e.citation() : e.citation() + " [" + e.source() + "]";
+    if (e.citation().equalsIgnoreCase(e.standing())) {
+      return "";
+    }
+    return e.citation() + (e.source().isEmpty() ? "" : " [" + e.source() + "]") + "; ";
   }
 
   private static String standing(Trace.Entry e) {

@@ -109,7 +109,7 @@ public record SteelText(UnitSystem units) {
           f.used().orElse(""));
     }
     page.heading("Every formula side by side").table(table);
-    page.say(String.join(". ", r.chosen()) + ".");
+    page.items(r.chosen());
   }
 
   private static List<String> sources(SteelReport r, Function<String, Optional<String>> citation) {
