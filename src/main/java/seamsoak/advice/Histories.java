@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import seamsoak.billet.Assumptions;
@@ -15,6 +16,32 @@ import seamsoak.numeric.Roots;
  * grade's range, scaling constant from steel to iron. All judgement.
  */
 final class Histories {
+  private static final double MOBILITY_SIGMA = 0.15;
+  private static final double KELVIN_SIGMA = 15;
+  private static final double TIME_SIGMA = 0.25;
+  private static final double GRINDING_SIGMA_METRES = 0.05e-3;
+  private static final double LEAST_COVERED = 0.3;
+  private static final double MOST_COVERED = 1;
+  private static final double LEAST_DIP = 0.6;
+  private static final double MOST_DIP = 1.4;
+
+  /** What is taken to be uncertain and by how much, in words. */
+  static String words() {
+    return String.format(
+        Locale.ROOT,
+        "one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f %%, of"
+            + " grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip %.1f to"
+            + " %.1f of its setting, carbon over the grade's limits, scaling from steel to iron",
+        100 * MOBILITY_SIGMA,
+        KELVIN_SIGMA,
+        100 * TIME_SIGMA,
+        1e3 * GRINDING_SIGMA_METRES,
+        LEAST_COVERED,
+        MOST_COVERED,
+        LEAST_DIP,
+        MOST_DIP);
+  }
+
   /** The inputs, in the order of {@link Sample#place}. */
   static final List<String> INPUTS =
       List.of(
@@ -63,12 +90,14 @@ final class Histories {
     return new Sample(
         u,
         new Assumptions(
-            usual.mobilityFactor() * Math.exp(0.15 * normal(u[0])),
-            usual.kelvinOff() + 15 * normal(u[1]),
-            usual.timeFactor() * Math.exp(0.25 * normal(u[2])),
-            usual.grindingMetresOff() + 0.05e-3 * normal(u[3]),
-            coveredStated ? usual.coveredShare() : 0.3 + 0.7 * u[4],
-            usual.visibleDipPct() * (0.6 + 0.8 * u[5]),
+            usual.mobilityFactor() * Math.exp(MOBILITY_SIGMA * normal(u[0])),
+            usual.kelvinOff() + KELVIN_SIGMA * normal(u[1]),
+            usual.timeFactor() * Math.exp(TIME_SIGMA * normal(u[2])),
+            usual.grindingMetresOff() + GRINDING_SIGMA_METRES * normal(u[3]),
+            coveredStated
+                ? usual.coveredShare()
+                : LEAST_COVERED + (MOST_COVERED - LEAST_COVERED) * u[4],
+            usual.visibleDipPct() * (LEAST_DIP + (MOST_DIP - LEAST_DIP) * u[5]),
             usual.visibleMetres(),
             2 * u[6] - 1,
             u[7],

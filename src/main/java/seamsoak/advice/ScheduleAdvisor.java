@@ -57,6 +57,18 @@ final class ScheduleAdvisor {
     this.units = units;
   }
 
+  /** Where its temperatures and times lie, in words. */
+  static String margins() {
+    return String.format(
+        Locale.ROOT,
+        "the schedule: normalize %.0f C above the highest Ac3 or Accm, %d cycles down to %.0f C"
+            + " above it, within the published ranges that the steels share; %s",
+        NORMALIZE_ABOVE,
+        CYCLES,
+        LAST_CYCLE_ABOVE,
+        ScheduleStep.rises());
+  }
+
   /**
    * A schedule carried out.
    *

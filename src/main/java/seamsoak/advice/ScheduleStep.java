@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.List;
+import java.util.Locale;
 import seamsoak.advice.ScheduleAdvice.Segment;
 import seamsoak.billet.Cooling;
 import seamsoak.billet.Shop;
@@ -20,7 +21,7 @@ import seamsoak.heat.HeatCurve;
  */
 record ScheduleStep(
     String name, double celsius, double holdSeconds, String why, String check, Edge outside) {
-  private static final double ROOM_KELVIN = 293.15;
+  static final double ROOM_KELVIN = 293.15;
   private static final double ZERO_CELSIUS = 273.15;
 
   /** Rise in a hot kiln, minutes per mm of a plate heated on both faces, at 870 and at 1150 C. */
@@ -28,6 +29,16 @@ record ScheduleStep(
 
   private static final double RISE_1150 = 0.65;
   private static final double LEAST_RISE_MINUTES = 6;
+
+  /** How its rises are reckoned, in words. */
+  static String rises() {
+    return String.format(
+        Locale.ROOT,
+        "a rise takes %.2f min per mm at 870 C, %.2f at 1150 C, %.0f min at least",
+        RISE_870,
+        RISE_1150,
+        LEAST_RISE_MINUTES);
+  }
 
   double kelvin() {
     return celsius + ZERO_CELSIUS;
