@@ -27,9 +27,15 @@ class RefinementTest {
   void movesTheMinutesByLessThanATenthOfTheirBand() {
     SoakSamples possible =
         SoakSamples.of(
-            MOSAIC, Walks.CORRELATIONS, Assumptions.USUAL, 32, CELSIUS, List.of(), Progress.NONE);
+            MOSAIC,
+            Walks.CORRELATIONS,
+            Histories.around(Assumptions.USUAL, false, 32),
+            Sightings.of(MOSAIC),
+            CELSIUS,
+            List.of(),
+            Progress.NONE);
     Clearing fine = clearing(Resolution.FINE);
-    Clearing finer = clearing(new Resolution(3e-6, 1.06, 1e-4));
+    Clearing finer = clearing(new Resolution(3e-6, 1.06, 1e-4, false));
     for (double celsius : CELSIUS) {
       double band =
           possible.minutes(celsius, 0.9).orElseThrow()
