@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.property.Correlations;
+import seamsoak.property.CriticalTemperature;
 import seamsoak.property.ForgingLimits;
 import seamsoak.property.PhaseLines;
 import seamsoak.source.Estimate;
@@ -142,7 +143,7 @@ public record SteelReport(
         cementite ? "Accm" : "Ac3",
         new Quantity(
             ms,
-            Math.min(ms, second) - MS_BAND,
+            Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
             Math.max(ms, second) + MS_BAND,
             k.vanBohemenMs().correlation().sourceKey()),
         dissolved,

@@ -32,8 +32,12 @@ public record SourcesText(Trace trace) {
                   .map(r -> r.quantity() + " " + between(r.low(), r.high()))
                   .collect(Collectors.joining(", ")));
     }
-    limits.add("Error: " + e.statedError());
-    page.below(String.join(". ", limits) + ".");
+    if (!e.unit().isEmpty()) {
+      limits.add("Error: " + e.statedError());
+    }
+    if (!limits.isEmpty()) {
+      page.below(String.join(". ", limits) + ".");
+    }
     if (!e.exceeded().isEmpty()) {
       page.below(
           "Exceeded: "

@@ -84,7 +84,7 @@ public record SteelText(UnitSystem units) {
     quantity(table, shown, "solidus", r.solidusC());
     quantity(table, shown, "forge up to", r.highestForgingC());
     quantity(table, shown, "burns", r.burningC());
-    quantity(table, shown, "no soak above", r.refusalC());
+    quantity(table, shown, "soak below", r.refusalC());
     return table;
   }
 

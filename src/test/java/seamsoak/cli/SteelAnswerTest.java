@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import seamsoak.data.JsonValue;
 
 /** What steels, migrate and decarb say. */
 class SteelAnswerTest {
@@ -71,5 +72,17 @@ class SteelAnswerTest {
     assertTrue(ran.number("profile." + last + ".positionMm") > 0.45);
     assertEquals(2, ran.number("first.thicknessMm"), 1e-3);
     assertEquals(1, ran.number("second.thicknessMm"), 1e-3);
+  }
+
+  @Test
+  void everySteelOfTheTableIsToldWithItsSources() {
+    for (JsonValue steel : Ran.run("steels", "--json").list("steels")) {
+      String id =
+          ((JsonValue.TextValue) ((JsonValue.ObjectValue) steel).members().get("id").value())
+              .text();
+      Ran ran = Ran.run("steels", id, "--sources");
+      assertEquals(0, ran.code(), id + ": " + ran.err());
+      ran.out().lines().forEach(l -> assertTrue(l.length() <= 80, id + ": " + l));
+    }
   }
 }

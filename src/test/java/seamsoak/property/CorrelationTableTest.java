@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.data.CsvTable;
@@ -24,8 +26,12 @@ class CorrelationTableTest {
   @Test
   void everyCoefficientNamesAKnownSourceAStandingAndAUnit() {
     SourceTable sources = SourceTable.load(DataFolder.packed());
-    for (CsvTable.Row row : DataFolder.packed().csv("correlations.csv").rows()) {
-      String place = row.place() + " " + row.text("correlation");
+    List<CsvTable.Row> rows =
+        Stream.of("correlations.csv", "activity-parameters.csv")
+            .flatMap(file -> DataFolder.packed().csv(file).rows().stream())
+            .toList();
+    for (CsvTable.Row row : rows) {
+      String place = row.place().toString();
       assertTrue(
           sources.find(row.text("source")).isPresent(), () -> place + ": " + row.text("source"));
       SourceTable.standing(row);
