@@ -2,6 +2,7 @@ package seamsoak.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
@@ -83,7 +84,7 @@ public record Decarburization(
         steel.id(),
         kelvin - 273.15,
         seconds / 60,
-        exposure.name().toLowerCase(java.util.Locale.ROOT),
+        exposure.name().toLowerCase(Locale.ROOT),
         metal.percent(metal.startRatio()),
         end.metalLost() * 1e3,
         surface(after),

@@ -1,9 +1,11 @@
 package seamsoak.advice;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import seamsoak.billet.Assumptions;
+import seamsoak.numeric.Roots;
 
 /**
  * What the history of a billet might have been: seeded low-discrepancy samples of everything that
@@ -14,6 +16,32 @@ import seamsoak.billet.Assumptions;
  * grade's range, scaling constant from steel to iron. All judgement.
  */
 final class Histories {
+  private static final double MOBILITY_SIGMA = 0.15;
+  private static final double KELVIN_SIGMA = 15;
+  private static final double TIME_SIGMA = 0.25;
+  private static final double GRINDING_SIGMA_METRES = 0.05e-3;
+  private static final double LEAST_COVERED = 0.3;
+  private static final double MOST_COVERED = 1;
+  private static final double LEAST_DIP = 0.6;
+  private static final double MOST_DIP = 1.4;
+
+  /** What is taken to be uncertain and by how much, in words. */
+  static String words() {
+    return String.format(
+        Locale.ROOT,
+        "one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f %%, of"
+            + " grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip %.1f to"
+            + " %.1f of its setting, carbon over the grade's limits, scaling from steel to iron",
+        100 * MOBILITY_SIGMA,
+        KELVIN_SIGMA,
+        100 * TIME_SIGMA,
+        1e3 * GRINDING_SIGMA_METRES,
+        LEAST_COVERED,
+        MOST_COVERED,
+        LEAST_DIP,
+        MOST_DIP);
+  }
+
   /** The inputs, in the order of {@link Sample#place}. */
   static final List<String> INPUTS =
       List.of(
@@ -26,8 +54,10 @@ final class Histories {
           "carbon of the steels",
           "scaling");
 
-  private static final int[] PRIMES = {2, 3, 5, 7, 11, 13, 17, 19};
-  private static final int SKIPPED = 20;
+  /** The root of x^9 = x + 1; its powers are the steps of the sequence in eight dimensions. */
+  private static final double GOLDEN =
+      Roots.between(x -> Math.pow(x, INPUTS.size() + 1) - x - 1, 1, 2, 1e-15);
+
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
   private Histories() {}
@@ -46,19 +76,28 @@ final class Histories {
   }
 
   private static Sample sample(Assumptions usual, boolean coveredStated, int index) {
-    double[] u = new double[PRIMES.length];
+    // Kronecker's sequence: every input advances by its own irrational step
+    double[] u = new double[INPUTS.size()];
     for (int d = 0; d < u.length; d++) {
-      u[d] = radicalInverse(index + SKIPPED, PRIMES[d]);
+      double x = 0.5 + (index + 1) * Math.pow(GOLDEN, -(d + 1));
+      u[d] = x - Math.floor(x);
     }
+    return at(u, usual, coveredStated);
+  }
+
+  /** The history at a place in all the distributions, each 0 to 1. */
+  static Sample at(double[] u, Assumptions usual, boolean coveredStated) {
     return new Sample(
         u,
         new Assumptions(
-            usual.mobilityFactor() * Math.exp(0.15 * normal(u[0])),
-            usual.kelvinOff() + 15 * normal(u[1]),
-            usual.timeFactor() * Math.exp(0.25 * normal(u[2])),
-            usual.grindingMetresOff() + 0.05e-3 * normal(u[3]),
-            coveredStated ? usual.coveredShare() : 0.3 + 0.7 * u[4],
-            usual.visibleDipPct() * (0.6 + 0.8 * u[5]),
+            usual.mobilityFactor() * Math.exp(MOBILITY_SIGMA * normal(u[0])),
+            usual.kelvinOff() + KELVIN_SIGMA * normal(u[1]),
+            usual.timeFactor() * Math.exp(TIME_SIGMA * normal(u[2])),
+            usual.grindingMetresOff() + GRINDING_SIGMA_METRES * normal(u[3]),
+            coveredStated
+                ? usual.coveredShare()
+                : LEAST_COVERED + (MOST_COVERED - LEAST_COVERED) * u[4],
+            usual.visibleDipPct() * (LEAST_DIP + (MOST_DIP - LEAST_DIP) * u[5]),
             usual.visibleMetres(),
             2 * u[6] - 1,
             u[7],
@@ -67,16 +106,5 @@ final class Histories {
 
   private static double normal(double u) {
     return NORMAL.inverseCumulativeProbability(u);
-  }
-
-  /** Halton's sequence: the digits of an index mirrored at the point. */
-  private static double radicalInverse(int index, int base) {
-    double value = 0;
-    double place = 1.0 / base;
-    for (int i = index; i > 0; i /= base) {
-      value += place * (i % base);
-      place /= base;
-    }
-    return value;
   }
 }

@@ -49,7 +49,12 @@ public record LineReport(
         line.dipPct(),
         shown ? Optional.of(line.metres() * trace * 1e3) : Optional.empty(),
         line.metres() * 1e3,
-        shown ? Optional.of(f.narrowestMetres() * trace * 1e3) : Optional.empty(),
+        shown ? Optional.of(least(f, line) * trace * 1e3) : Optional.empty(),
         shown && visibility.shows(line, trace));
+  }
+
+  /** Neighboring seams that came in early make a line finer than the rule for one alone. */
+  private static double least(Family f, Line line) {
+    return line.dipPct() > 0 ? Math.min(f.narrowestMetres(), line.metres()) : f.narrowestMetres();
   }
 }

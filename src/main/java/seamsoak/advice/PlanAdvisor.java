@@ -1,8 +1,11 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
@@ -14,6 +17,7 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.property.Correlations;
 import seamsoak.source.Caution;
+import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 
 /** Puts together everything that is said about a billet. */
@@ -41,24 +45,115 @@ public final class PlanAdvisor {
             .withCoveredShare(billet.coveredTaken().share())
             .withVisible(
                 billet.visible().dipTaken().value(), billet.visible().widthTaken().metres());
-    Shop shop = new Shop(correlations, usual, Resolution.FINE);
-    List<Stage> stages = new BilletWalk(shop).walk(billet);
-    LineVisibility visibility = SoakSamples.visibility(usual);
+    Told told = tell(billet, usual);
+    Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
+    SoakSamples all =
+        SoakSamples.of(
+            billet,
+            correlations,
+            Histories.around(usual, billet.covered().isPresent(), samples),
+            sightings,
+            told.soaking.nodes(),
+            told.scheduling.cyclesFor(told.end()),
+            progress);
+    Optional<SoakSamples> agreeing = all.thatAgree();
+    if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {
+      told = tell(billet, agreeing.get().nearestToMiddle());
+    }
+    List<Stage> stages = told.stages;
+    LineVisibility visibility = told.visibility;
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, units);
+    ScheduleAdvisor scheduling = told.scheduling;
     SoakAdvice soak =
-        new SoakAdvisor(billet, shop, end, visibility, scheduling, units).advise(samples, progress);
+        told.soaking.advise(
+            agreeing.orElse(all), seen(sightings, all, agreeing, usual.equals(told.assumptions)));
     ScheduleAdvisor.Run run = scheduling.run(end.piece(), soak.recommended());
     return new Advice(
         billet.name(),
         billet.defaults(units),
-        stages.stream().map(s -> StageReport.of(s, visibility)).toList(),
+        history(billet, stages, visibility),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,
         run.advice(),
         profile(end.piece(), run, visibility),
         hardStops(billet),
         cautions.general().stream().map(Caution::statement).toList());
+  }
+
+  private List<StageReport> history(Billet billet, List<Stage> stages, LineVisibility visibility) {
+    List<Steel> steels = billet.stack().steels().stream().distinct().toList();
+    List<List<String>> said = new StepCautions(cautions, steels).ofHistory(billet);
+    return IntStream.range(0, stages.size())
+        .mapToObj(i -> StageReport.of(stages.get(i), visibility, said.get(i)))
+        .toList();
+  }
+
+  /** A billet walked under one set of assumptions, ready to be advised on. */
+  private record Told(
+      Assumptions assumptions,
+      List<Stage> stages,
+      LineVisibility visibility,
+      ScheduleAdvisor scheduling,
+      SoakAdvisor soaking) {
+    Workpiece end() {
+      return stages.get(stages.size() - 1).piece();
+    }
+
+    boolean agrees(Sightings sightings) {
+      for (boolean a : sightings.agree(stages, visibility)) {
+        if (!a) {
+          return false;
+        }
+      }
+      return true;
+    }
+  }
+
+  private Told tell(Billet billet, Assumptions assumptions) {
+    Shop shop = new Shop(correlations, assumptions, Resolution.FINE);
+    List<Stage> stages = new BilletWalk(shop).walk(billet);
+    LineVisibility visibility = SoakSamples.visibility(assumptions);
+    Stage end = stages.get(stages.size() - 1);
+    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, units);
+    return new Told(
+        assumptions,
+        stages,
+        visibility,
+        scheduling,
+        new SoakAdvisor(billet, shop, end, visibility, scheduling, units));
+  }
+
+  /** What is to be said of what the smith saw. */
+  private static List<String> seen(
+      Sightings sightings, SoakSamples all, Optional<SoakSamples> agreeing, boolean usual) {
+    if (sightings.none()) {
+      return List.of();
+    }
+    if (agreeing.isPresent()) {
+      return List.of(
+          String.format(
+              Locale.ROOT,
+              "What you saw leaves %d of %d possible histories%s.",
+              agreeing.get().count(),
+              all.count(),
+              usual
+                  ? ""
+                  : "; the usual one is not among them, so the middle estimate is the most"
+                      + " ordinary one that is"));
+    }
+    int worst =
+        IntStream.range(0, sightings.steps().size())
+            .boxed()
+            .min(Comparator.comparingDouble(all::agreePct))
+            .orElseThrow();
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "The account contradicts itself: almost no possible history shows all that you saw. Look"
+                + " again at: %s, which %.0f %% of the histories would show by itself. The answer"
+                + " below leaves out what was seen.",
+            sightings.words(worst),
+            all.agreePct(worst)));
   }
 
   private static Optional<SeamProfile> profile(

@@ -1,19 +1,13 @@
 package seamsoak.advice;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.Locale;
 import seamsoak.advice.ScheduleAdvice.Segment;
 import seamsoak.billet.Cooling;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Size;
 import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
-import seamsoak.source.Caution;
-import seamsoak.steel.Element;
-import seamsoak.steel.Hardenability;
-import seamsoak.steel.Steel;
 
 /**
  * One step of a schedule as planned: a rise, a hold, a cooling in still air to black.
@@ -27,15 +21,24 @@ import seamsoak.steel.Steel;
  */
 record ScheduleStep(
     String name, double celsius, double holdSeconds, String why, String check, Edge outside) {
-  private static final double ROOM_KELVIN = 293.15;
+  static final double ROOM_KELVIN = 293.15;
   private static final double ZERO_CELSIUS = 273.15;
-  private static final double HOT_KELVIN = 1100 + ZERO_CELSIUS;
 
   /** Rise in a hot kiln, minutes per mm of a plate heated on both faces, at 870 and at 1150 C. */
   private static final double RISE_870 = 1.25;
 
   private static final double RISE_1150 = 0.65;
   private static final double LEAST_RISE_MINUTES = 6;
+
+  /** How its rises are reckoned, in words. */
+  static String rises() {
+    return String.format(
+        Locale.ROOT,
+        "a rise takes %.2f min per mm at 870 C, %.2f at 1150 C, %.0f min at least",
+        RISE_870,
+        RISE_1150,
+        LEAST_RISE_MINUTES);
+  }
 
   double kelvin() {
     return celsius + ZERO_CELSIUS;
@@ -60,7 +63,7 @@ record ScheduleStep(
   }
 
   /** The pieces of its curve as the answer shows them. */
-  List<Segment> segments(HeatCurve curve, CautionTable cautions, List<Steel> steels) {
+  List<Segment> segments(HeatCurve curve, StepCautions cautions) {
     double rise = 0;
     double cool = 0;
     double end = kelvin();
@@ -73,8 +76,7 @@ record ScheduleStep(
       }
     }
     String word = name.split(" ")[0];
-    List<String> said =
-        cautions.at(word, conditions(steels)).stream().map(Caution::statement).toList();
+    List<String> said = cautions.at(word, celsius);
     double top = celsius;
     return List.of(
         new Segment(
@@ -98,25 +100,5 @@ record ScheduleStep(
             "still air, down to where it is black in shade",
             "no red in shade before the next heat",
             List.of()));
-  }
-
-  /** What holds in this shop; who cannot tell takes it to hold. */
-  private Set<String> conditions(List<Steel> steels) {
-    Set<Condition> all = EnumSet.of(Condition.GAS_FORGE, Condition.KILN, Condition.INDOORS);
-    if (kelvin() > HOT_KELVIN) {
-      all.add(Condition.HOT);
-    }
-    for (Steel steel : steels) {
-      if (steel.analysis().percent(Element.NI) >= 1) {
-        all.add(Condition.NICKEL);
-      }
-      if (steel.analysis().percent(Element.CR) >= 1) {
-        all.add(Condition.CHROMIUM);
-      }
-      if (steel.hardenability().map(h -> h == Hardenability.AIR).orElse(false)) {
-        all.add(Condition.AIR_HARDENING);
-      }
-    }
-    return all.stream().map(Condition::word).collect(Collectors.toSet());
   }
 }

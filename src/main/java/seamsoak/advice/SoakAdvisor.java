@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
@@ -54,32 +56,39 @@ final class SoakAdvisor {
     this.clearing = new Clearing(this.end, visibility, shop);
   }
 
-  Limits limits() {
-    return limits;
+  /** Temperatures from the lowest at which the body is austenite to the refusal limit, degC. */
+  double[] temperatures() {
+    double highest = Math.floor(limits.refusalCelsius() / STEP) * STEP;
+    double lowest = Math.min(highest, Math.ceil(limits.fullAusteniteCelsius() / STEP) * STEP);
+    int count = (int) Math.round((highest - lowest) / STEP) + 1;
+    return IntStream.range(0, count).mapToDouble(i -> lowest + i * STEP).toArray();
   }
 
-  SoakAdvice advise(int samples, Progress progress) {
-    double lowest = Math.ceil(limits.fullAusteniteCelsius() / STEP) * STEP;
-    double highest = Math.floor(limits.refusalCelsius() / STEP) * STEP;
-    if (lowest > highest) {
-      lowest = highest;
-    }
+  /** A few temperatures over the same range, between which samples are interpolated. */
+  double[] nodes() {
+    double[] all = temperatures();
+    double lowest = all[0];
+    double highest = all[all.length - 1];
+    int parts = (int) Math.max(1, Math.ceil((highest - lowest) / NODE_STEP));
+    return lowest == highest
+        ? new double[] {lowest}
+        : IntStream.rangeClosed(0, parts)
+            .mapToDouble(i -> lowest + (highest - lowest) * i / parts)
+            .toArray();
+  }
+
+  /**
+   * The advice.
+   *
+   * @param possible the histories that the bands rest on
+   * @param seen what is to be said of what the smith saw
+   */
+  SoakAdvice advise(SoakSamples possible, List<String> seen) {
     List<HeatCurve> cycles = schedule.cyclesFor(end);
-    SoakSamples possible =
-        SoakSamples.of(
-            billet,
-            shop.correlations(),
-            shop.assumptions(),
-            samples,
-            nodes(lowest, highest),
-            cycles,
-            progress);
-    double first = lowest;
-    int count = (int) Math.round((highest - lowest) / STEP) + 1;
     List<SoakOption> options =
-        IntStream.range(0, count)
+        Arrays.stream(temperatures())
             .parallel()
-            .mapToObj(i -> option(first + i * STEP, possible))
+            .mapToObj(celsius -> option(celsius, possible))
             .toList();
     List<LineReport> lines = LineReport.of(end, visibility);
     boolean showsNow = clearing.anyShows();
@@ -103,26 +112,13 @@ final class SoakAdvisor {
             most(),
             List.of());
     return new SoakWords(billet, draft, units)
-        .withAdvice(recommended.isPresent() ? List.of() : remedies(best));
-  }
-
-  private static double[] nodes(double lowest, double highest) {
-    int parts = (int) Math.max(1, Math.ceil((highest - lowest) / NODE_STEP));
-    return lowest == highest
-        ? new double[] {lowest}
-        : IntStream.rangeClosed(0, parts)
-            .mapToDouble(i -> lowest + (highest - lowest) * i / parts)
-            .toArray();
+        .withAdvice(seen, recommended.isPresent() ? List.of() : remedies(best));
   }
 
   private boolean goneAfter(List<HeatCurve> cycles) {
     Workpiece piece = end;
     for (HeatCurve curve : cycles) {
-      piece =
-          piece
-              .heated(
-                  curve, seamsoak.carbon.Edge.SEALED, seamsoak.carbon.Edge.SEALED, shop.solver())
-              .piece();
+      piece = piece.heated(curve, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
     }
     return !new Clearing(piece, visibility, shop).anyShows();
   }

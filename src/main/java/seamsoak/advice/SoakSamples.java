@@ -29,27 +29,36 @@ import seamsoak.property.Correlations;
  * @param places by sample, where each input lay
  * @param goneAlready by sample, whether no line was left before the soak
  * @param goneBySchedule by sample, whether the schedule clears them without a soak
+ * @param agrees by sample and sighting, whether the history would have shown what was seen
+ * @param assumptions by sample
  */
 record SoakSamples(
     double[] celsius,
     double[][] seconds,
     double[][] places,
     boolean[] goneAlready,
-    boolean[] goneBySchedule) {
+    boolean[] goneBySchedule,
+    boolean[][] agrees,
+    List<Assumptions> assumptions) {
+  /** So many samples, or this share of them, must agree with what was seen to be believed. */
+  private static final int LEAST_KEPT = 8;
+
+  private static final double LEAST_KEPT_SHARE = 0.05;
 
   /** Walks every sample; the order of the answers does not depend on that of the work. */
   static SoakSamples of(
       Billet billet,
       Correlations correlations,
-      Assumptions usual,
-      int count,
+      List<Sample> samples,
+      Sightings sightings,
       double[] celsius,
       List<HeatCurve> schedule,
       Progress progress) {
-    List<Sample> samples = Histories.around(usual, billet.covered().isPresent(), count);
+    int count = samples.size();
     double[][] seconds = new double[count][];
     boolean[] gone = new boolean[count];
     boolean[] later = new boolean[count];
+    boolean[][] agrees = new boolean[count][];
     AtomicInteger done = new AtomicInteger();
     IntStream.range(0, count)
         .parallel()
@@ -61,6 +70,7 @@ record SoakSamples(
               Workpiece end = stages.get(stages.size() - 1).piece();
               LineVisibility visibility = visibility(a);
               Clearing clearing = new Clearing(end, visibility, shop);
+              agrees[i] = sightings.agree(stages, visibility);
               gone[i] = !clearing.anyShows();
               later[i] = gone[i] || clears(end, visibility, shop, schedule);
               seconds[i] =
@@ -78,7 +88,69 @@ record SoakSamples(
         seconds,
         samples.stream().map(Sample::place).toArray(double[][]::new),
         gone,
-        later);
+        later,
+        agrees,
+        samples.stream().map(Sample::assumptions).toList());
+  }
+
+  /** The samples that would have shown all that was seen; empty when almost none would. */
+  Optional<SoakSamples> thatAgree() {
+    int[] kept = IntStream.range(0, count()).filter(this::allAgree).toArray();
+    if (kept.length < Math.max(LEAST_KEPT, LEAST_KEPT_SHARE * count())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new SoakSamples(
+            celsius,
+            Arrays.stream(kept).mapToObj(i -> seconds[i]).toArray(double[][]::new),
+            Arrays.stream(kept).mapToObj(i -> places[i]).toArray(double[][]::new),
+            only(kept, goneAlready),
+            only(kept, goneBySchedule),
+            Arrays.stream(kept).mapToObj(i -> agrees[i]).toArray(boolean[][]::new),
+            Arrays.stream(kept).mapToObj(assumptions::get).toList()));
+  }
+
+  private boolean allAgree(int sample) {
+    for (boolean a : agrees[sample]) {
+      if (!a) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean[] only(int[] kept, boolean[] all) {
+    boolean[] some = new boolean[kept.length];
+    for (int i = 0; i < kept.length; i++) {
+      some[i] = all[kept[i]];
+    }
+    return some;
+  }
+
+  /** In how many samples a sighting by itself agrees, percent. */
+  double agreePct(int sighting) {
+    int yes = 0;
+    for (boolean[] a : agrees) {
+      yes += a[sighting] ? 1 : 0;
+    }
+    return 100.0 * yes / agrees.length;
+  }
+
+  /** The sample nearest to the middle of all inputs. */
+  Assumptions nearestToMiddle() {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < places.length; i++) {
+      double sum = 0;
+      for (double p : places[i]) {
+        sum += (p - 0.5) * (p - 0.5);
+      }
+      if (sum < least) {
+        least = sum;
+        best = i;
+      }
+    }
+    return assumptions.get(best);
   }
 
   static LineVisibility visibility(Assumptions a) {

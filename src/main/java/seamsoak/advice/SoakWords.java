@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Step;
@@ -17,8 +16,8 @@ record SoakWords(Billet billet, SoakAdvice advice, UnitSystem units) {
   /** A measured line this much narrower than any carbon line can be is something else. */
   private static final double CLEARLY_NARROWER = 0.5;
 
-  SoakAdvice withAdvice(List<String> remedies) {
-    List<String> said = new ArrayList<>();
+  SoakAdvice withAdvice(List<String> seen, List<String> remedies) {
+    List<String> said = new ArrayList<>(seen);
     if (advice.recommended().isEmpty()) {
       said.add(
           String.format(
@@ -84,7 +83,7 @@ record SoakWords(Billet billet, SoakAdvice advice, UnitSystem units) {
       double millimetres = seen.get().width().get().millimetres();
       Optional<LineReport> line =
           advice.lines().stream()
-              .filter(l -> meant(seen.get(), l))
+              .filter(l -> Sightings.isMeant(seen.get(), l.name(), l.step()))
               .filter(
                   l ->
                       l.narrowestMm().isPresent()
@@ -100,17 +99,6 @@ record SoakWords(Billet billet, SoakAdvice advice, UnitSystem units) {
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean meant(Seen seen, LineReport line) {
-    String word =
-        switch (seen.seams()) {
-          case LAYERS -> "layers";
-          case RESTACK -> "restack";
-          case TILE -> "tiles";
-        };
-    OptionalInt step = seen.step();
-    return line.name().startsWith(word) && (step.isEmpty() || step.getAsInt() == line.step());
   }
 
   private Optional<String> narrower() {

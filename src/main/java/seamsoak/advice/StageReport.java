@@ -26,6 +26,7 @@ import seamsoak.carbon.Strip;
  * @param faceCarbonPct carbon at the face across the thickness, wt%
  * @param scaledMm metal that scale took off a face in this step
  * @param remarks what to know of this step
+ * @param cautions dangers of this step
  */
 public record StageReport(
     int step,
@@ -39,7 +40,8 @@ public record StageReport(
     double skinMm,
     double faceCarbonPct,
     double scaledMm,
-    List<String> remarks) {
+    List<String> remarks,
+    List<String> cautions) {
 
   /**
    * Carbon of one steel.
@@ -49,7 +51,7 @@ public record StageReport(
    */
   public record LayerCarbon(String steel, double meanPct) {}
 
-  static StageReport of(Stage stage, LineVisibility visibility) {
+  static StageReport of(Stage stage, LineVisibility visibility, List<String> cautions) {
     Workpiece p = stage.piece();
     return new StageReport(
         stage.step(),
@@ -63,7 +65,8 @@ public record StageReport(
         skinMetres(p) * 1e3,
         p.thicknessSkin().percent(0),
         stage.scaledMetres() * 1e3,
-        stage.remarks());
+        stage.remarks(),
+        cautions);
   }
 
   /** Depth to 90 % of the core's carbon, the deeper of the two faces, below the jacket's metal. */

@@ -1,14 +1,13 @@
 package seamsoak.advice;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.property.Correlations;
-import seamsoak.property.CriticalTemperature;
 import seamsoak.property.ForgingLimits;
 import seamsoak.property.PhaseLines;
 import seamsoak.source.Estimate;
@@ -39,6 +38,7 @@ import seamsoak.steel.TemperatureRange;
  * @param ranges published ranges by name, degC
  * @param publishedC published critical temperatures by name, degC
  * @param formulas every formula side by side
+ * @param chosen why those that are used are used
  * @param exceeded ranges that the recommended formulas left
  * @param notes what else to know
  */
@@ -61,15 +61,30 @@ public record SteelReport(
     Map<String, TemperatureRange> ranges,
     Map<String, Double> publishedC,
     List<Formula> formulas,
+    List<String> chosen,
     List<String> exceeded,
     String notes) {
 
   /** A value with its band and where it comes from. */
   public record Quantity(double value, double low, double high, String source) {}
 
-  /** What one published formula gives, and whether it was used outside its range. */
+  /**
+   * What one published formula gives.
+   *
+   * @param name of the formula
+   * @param gives the quantity
+   * @param valueC its value
+   * @param standing how well its numbers are known
+   * @param outsideRange whether the analysis lies outside its range
+   * @param used what part it has in the temperatures above; empty when none
+   */
   public record Formula(
-      String name, String gives, double valueC, String standing, boolean outsideRange) {}
+      String name,
+      String gives,
+      double valueC,
+      String standing,
+      boolean outsideRange,
+      Optional<String> used) {}
 
   /** Band of the upper critical temperature, C either way; judgement. */
   private static final double UPPER_BAND = 15;
@@ -79,6 +94,17 @@ public record SteelReport(
 
   /** Hardening above the upper critical temperature where no sheet says, C; judgement. */
   private static final double HARDEN_ABOVE = 30;
+
+  /** What is added by judgement, in words. */
+  static String bands() {
+    return String.format(
+        Locale.ROOT,
+        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas; hardened %.0f C above"
+            + " Ac3 or Accm where no sheet says",
+        UPPER_BAND,
+        MS_BAND,
+        HARDEN_ABOVE);
+  }
 
   public static SteelReport of(Correlations k, Steel steel) {
     Composition c = steel.analysis();
@@ -127,7 +153,8 @@ public record SteelReport(
         single(limits.refusalCelsius(), "judgement"),
         ranges(steel),
         published(steel),
-        formulas(k, c, austenite),
+        new SideBySide(k, steel, austenite, lines).formulas(),
+        SideBySide.CHOSEN,
         Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)
@@ -138,7 +165,7 @@ public record SteelReport(
 
   private static String says(Exceeded e) {
     return String.format(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         "%s: %s %.4g %s lies outside %.4g to %.4g",
         e.correlation(),
         e.range().quantity(),
@@ -188,22 +215,5 @@ public record SteelReport(
     s.heatTreatment().forgeStartC().ifPresent(v -> all.put("forgeStartC", v));
     s.heatTreatment().forgeStopC().ifPresent(v -> all.put("forgeStopC", v));
     return all;
-  }
-
-  private static List<Formula> formulas(Correlations k, Composition bulk, Composition austenite) {
-    List<Formula> all = new ArrayList<>();
-    k.lowerCritical().forEach(f -> all.add(formula(f, bulk)));
-    k.upperCritical().forEach(f -> all.add(formula(f, bulk)));
-    k.martensiteStart().forEach(f -> all.add(formula(f, austenite)));
-    return all;
-  }
-
-  private static Formula formula(CriticalTemperature f, Composition c) {
-    return new Formula(
-        f.correlation().name(),
-        f.correlation().gives(),
-        f.celsius(c),
-        f.correlation().standing().words(),
-        !f.exceeded(c).isEmpty());
   }
 }

@@ -16,6 +16,9 @@ import seamsoak.heat.HeatCurve;
 public final class BilletWalk {
   private static final double SAME = 1e-6;
 
+  /** Share of the dip that shows below which a line is gone for good. */
+  private static final double WELL_BELOW = 0.8;
+
   private final Shop shop;
   private final boolean linesOnly;
 
@@ -29,8 +32,9 @@ public final class BilletWalk {
   }
 
   /**
-   * A walk that follows no more than the lines need: unlike layers are left out, and faces that
-   * will not be closed again only scale. The lines come out as in a full walk.
+   * A walk that follows no more than the lines need: unlike layers are left out, so are seams once
+   * their line is well below what shows (inside the metal a line only fades), and faces that will
+   * not be closed again only scale. What lines still show come out as in a full walk.
    */
   public static BilletWalk ofLines(Shop shop) {
     return new BilletWalk(shop, true);
@@ -64,9 +68,9 @@ public final class BilletWalk {
         .orElse(0);
   }
 
-  private static Workpiece forLines(Workpiece piece, Step step, int lastClosing) {
-    Workpiece seams =
-        piece.withFamilies(all -> all.stream().filter(f -> f.kind() == Family.Kind.SEAM).toList());
+  private Workpiece forLines(Workpiece piece, Step step, int lastClosing) {
+    double least = WELL_BELOW * shop.assumptions().visibleDipPct();
+    Workpiece seams = piece.withFamilies(all -> all.stream().filter(f -> f.dips(least)).toList());
     return step.mark().number() == lastClosing
         ? seams.withSkins(seams.thicknessSkin().coarse(), seams.widthSkin().coarse())
         : seams;

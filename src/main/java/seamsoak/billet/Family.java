@@ -76,6 +76,11 @@ public record Family(
     return kind == Kind.SEAM ? Optional.of(Line.of(strip)) : Optional.empty();
   }
 
+  /** Whether it is a seam at which at least that much carbon is missing, wt%. */
+  boolean dips(double leastPct) {
+    return kind == Kind.SEAM && Line.of(strip).dipPct() >= leastPct;
+  }
+
   /** Width of a line on the shown face over its true width, infinite where it makes none. */
   public double trace(Direction shownFace) {
     return normal.traceOn(shownFace);

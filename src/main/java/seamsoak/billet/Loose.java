@@ -18,8 +18,10 @@ public sealed interface Loose {
    * @param sorts index into the halves for each layer, outermost first, as far in as is followed
    * @param toMiddle whether the last one is the stack's middle layer
    * @param rest the mean of all that lies deeper, or null
+   * @param coarse whether the layers below the face are followed in a few cells
    */
-  record Layers(List<Strip> halves, List<Integer> sorts, boolean toMiddle, Strip rest)
+  record Layers(
+      List<Strip> halves, List<Integer> sorts, boolean toMiddle, Strip rest, boolean coarse)
       implements Loose {
     public Layers {
       halves = List.copyOf(halves);
@@ -27,7 +29,7 @@ public sealed interface Loose {
     }
 
     Layers withHalves(List<Strip> next) {
-      return new Layers(next, sorts, toMiddle, rest);
+      return new Layers(next, sorts, toMiddle, rest, coarse);
     }
 
     /** From the outer face inward once welded: the outer half saw the fire, the others a seam. */
@@ -35,7 +37,8 @@ public sealed interface Loose {
       Strip whole = outerHalf;
       int last = sorts.size() - 1;
       for (int i = 0; i <= last; i++) {
-        Strip half = halves.get(sorts.get(i));
+        Strip fine = halves.get(sorts.get(i));
+        Strip half = coarse ? fine.coarse() : fine;
         if (i > 0) {
           whole = whole.followedBy(half);
         }

@@ -8,13 +8,15 @@ import seamsoak.carbon.Grid;
  * @param finestMetres cell at an edge or seam, m
  * @param growth factor from cell to cell inward
  * @param relativeTolerance error allowed per step
+ * @param coarseInside whether layers below the outer face are followed in a few cells each
  */
-public record Resolution(double finestMetres, double growth, double relativeTolerance) {
+public record Resolution(
+    double finestMetres, double growth, double relativeTolerance, boolean coarseInside) {
   /** For the answer itself. */
-  public static final Resolution FINE = new Resolution(6e-6, 1.12, 1e-3);
+  public static final Resolution FINE = new Resolution(6e-6, 1.12, 1e-3, false);
 
   /** For the many samples of a band. */
-  public static final Resolution SAMPLE = new Resolution(25e-6, 1.4, 1e-2);
+  public static final Resolution SAMPLE = new Resolution(30e-6, 1.45, 2e-2, true);
 
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;

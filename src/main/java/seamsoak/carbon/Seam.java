@@ -12,7 +12,11 @@ final class Seam {
   private static final int MOST_ITERATIONS = 60;
   private static final double TOLERANCE = 1e-8;
 
+  /** The interface as last found: the first guess of the next time. */
   private double activity = Double.NaN;
+
+  private double leftRatio;
+  private double rightRatio;
   private double flux;
   private double byLeft;
   private double byRight;
@@ -46,8 +50,8 @@ final class Seam {
       }
     }
     double a = activity >= low && activity <= high ? activity : 0.5 * (low + high);
-    double yl = left.ratio;
-    double yr = right.ratio;
+    double yl = leftRatio > 0 ? leftRatio : left.ratio;
+    double yr = rightRatio > 0 ? rightRatio : right.ratio;
     double ml = 0;
     double mr = 0;
     double fromLeft = 0;
@@ -77,6 +81,8 @@ final class Seam {
       }
     }
     activity = a;
+    leftRatio = yl;
+    rightRatio = yr;
     // weighted so that what is left of the residual does not show
     double sum = ml + mr;
     flux = sum > 0 ? (mr * fromLeft - ml * fromRight) / sum : 0.5 * (fromLeft - fromRight);

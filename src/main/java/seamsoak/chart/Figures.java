@@ -53,7 +53,7 @@ public final class Figures {
     return new ScheduleFigure(
         "schedule",
         "Heat treatment of " + advice.billet(),
-        advice.soak().recommended().map(this::soakInWords).orElse("No soak clears these lines"),
+        answer("No soak clears these lines"),
         "Temperature against time: " + String.join("; ", said) + ".",
         units,
         drawn,
@@ -116,7 +116,7 @@ public final class Figures {
     return new SoakFigure(
         "soak",
         "Soak that clears the lines of " + advice.billet(),
-        soak.recommended().map(this::soakInWords).orElse("No soak clears within what is allowed"),
+        answer("No soak clears within what is allowed"),
         String.format(
             Locale.ROOT,
             "Minutes to clear the lines against soak temperature, with the band that holds eight of"
@@ -186,6 +186,13 @@ public final class Figures {
             .max()
             .orElseThrow();
     return far * SEAM_SHARE;
+  }
+
+  /** What the chart says in large letters; a danger comes before any soak. */
+  private String answer(String none) {
+    return advice.hardStops().isEmpty()
+        ? advice.soak().recommended().map(this::soakInWords).orElse(none)
+        : "Do not heat this billet as written";
   }
 
   private String soakInWords(SoakAdvice.Recommended r) {

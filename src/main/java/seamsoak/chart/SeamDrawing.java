@@ -101,16 +101,16 @@ final class SeamDrawing implements Drawing {
     Placer placer = new Placer(inner());
     levels(frame, placer);
     List<SideLabels.Side> sides = new ArrayList<>();
-    List<Point2D> lowest = new ArrayList<>();
+    List<Point2D> atSeam = new ArrayList<>();
     for (int i = 0; i < curves.size(); i++) {
       List<Point2D> page = frame.curve(curves.get(i), Ink.STYLES.get(i));
       placer.avoid(page);
-      lowest.add(lowest(curves.get(i)));
-      sides.add(side(i, page.get(page.size() - 1).getY(), lowest.get(i)));
+      atSeam.add(atSeam(curves.get(i)));
+      sides.add(side(i, page.get(page.size() - 1).getY(), atSeam.get(i)));
     }
     figure.levels().forEach(level -> sides.add(side(frame, level)));
     frame.draw(canvas);
-    marks(canvas, frame, placer, lowest);
+    marks(canvas, frame, placer, atSeam);
     seam(canvas, frame, placer);
     SideLabels.draw(canvas, sides, area.getMaxX() + 3, area.getMinY() - 16, area.getMaxY() + 10);
   }
@@ -138,23 +138,23 @@ final class SeamDrawing implements Drawing {
     placer.avoid(frame.x(0), area.getMinY(), frame.x(0), area.getMaxY());
   }
 
-  /** The lowest carbon, at the seam if it is as low there. */
-  private static Point2D lowest(List<Point2D> curve) {
+  /** The point at the seam: elsewhere unlike layers may hold less without a line. */
+  private static Point2D atSeam(List<Point2D> curve) {
     return curve.stream()
         .min(
-            Comparator.comparingDouble(Point2D::getY)
-                .thenComparingDouble(point -> Math.abs(point.getX())))
+            Comparator.<Point2D>comparingDouble(point -> Math.abs(point.getX()))
+                .thenComparingDouble(Point2D::getY))
         .orElseThrow();
   }
 
-  private SideLabels.Side side(int i, double y, Point2D lowest) {
+  private SideLabels.Side side(int i, double y, Point2D atSeam) {
     Ink.Style style = Ink.STYLES.get(i);
     double room = RIGHT - 90;
     List<Block.Line> lines =
         new ArrayList<>(
             Block.wrap(
                 type, figure.curves().get(i).label(), room, 2, Ink.LABEL, true, style.color()));
-    lines.add(new Block.Line("lowest " + percent(lowest.getY()), Ink.NOTE, false, Ink.SOFT));
+    lines.add(new Block.Line("at the seam " + percent(atSeam.getY()), Ink.NOTE, false, Ink.SOFT));
     return new SideLabels.Side(y, Block.of(type, lines), style.color(), style);
   }
 
@@ -171,23 +171,23 @@ final class SeamDrawing implements Drawing {
     return new SideLabels.Side(frame.y(level.carbonPct()), Block.of(type, lines), Ink.SOFT, LEVEL);
   }
 
-  private void marks(Canvas canvas, Frame frame, Placer placer, List<Point2D> lowest) {
-    for (int i = 0; i < lowest.size(); i++) {
+  private void marks(Canvas canvas, Frame frame, Placer placer, List<Point2D> atSeam) {
+    for (int i = 0; i < atSeam.size(); i++) {
       Ink.Style style = Ink.STYLES.get(i);
-      double x = frame.x(lowest.get(i).getX());
-      double y = frame.y(lowest.get(i).getY());
+      double x = frame.x(atSeam.get(i).getX());
+      double y = frame.y(atSeam.get(i).getY());
       canvas.marker(style.marker(), x, y, style.color(), true);
       placer.avoid(new Rectangle2D.Double(x - 8, y - 8, 16, 16));
     }
-    for (int i = 0; i < lowest.size(); i++) {
+    for (int i = 0; i < atSeam.size(); i++) {
       Block block =
           Block.of(
               type,
               List.of(
                   new Block.Line(
-                      percent(lowest.get(i).getY()), 18, true, Ink.STYLES.get(i).color())));
-      double x = frame.x(lowest.get(i).getX());
-      double y = frame.y(lowest.get(i).getY());
+                      percent(atSeam.get(i).getY()), 18, true, Ink.STYLES.get(i).color())));
+      double x = frame.x(atSeam.get(i).getX());
+      double y = frame.y(atSeam.get(i).getY());
       Rectangle2D at = placer.near(x, y + 6, block.width(), block.height());
       if (at.getCenterY() - y > 30 || Math.abs(at.getCenterX() - x) > 60) {
         double end = Math.max(at.getMinX(), Math.min(x, at.getMaxX()));

@@ -30,9 +30,13 @@ final class BilletFile {
     return file;
   }
 
+  Billet read(Root root) {
+    return BilletReader.read(file, root.steels().table());
+  }
+
   Advice advice(Root root) {
     DataFolder data = root.data();
-    Billet billet = BilletReader.read(file, root.steels().table());
+    Billet billet = read(root);
     PlanAdvisor advisor =
         new PlanAdvisor(Correlations.load(data), CautionTable.load(data), root.units(), samples);
     try (ProgressLine progress = ProgressLine.on(root.err())) {

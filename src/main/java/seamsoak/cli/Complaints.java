@@ -1,6 +1,7 @@
 package seamsoak.cli;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,6 +76,7 @@ final class Complaints implements IParameterExceptionHandler {
 
   private static String names(List<ArgSpec> missing) {
     return missing.stream()
+        .sorted(Comparator.comparing(ArgSpec::isOption))
         .map(arg -> arg.isOption() ? name(arg) + " " + arg.paramLabel() : name(arg))
         .collect(Collectors.joining(", "));
   }

@@ -1,6 +1,5 @@
 package seamsoak.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -9,7 +8,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.Decarburization;
-import seamsoak.advice.SteelReport;
+import seamsoak.advice.Trace;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Resolution;
@@ -17,6 +16,7 @@ import seamsoak.billet.Shop;
 import seamsoak.property.Correlations;
 import seamsoak.report.DecarbText;
 import seamsoak.report.JsonReport;
+import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
@@ -74,9 +74,12 @@ final class DecarbCommand implements Callable<Integer> {
             at.kelvin(),
             time.seconds(),
             edge);
+    Trace trace = root.trace(t -> t.ofDecarb(s, at.celsius(), edge));
     root.print(
-        root.json() ? JsonReport.decarb(skin) : new DecarbText(skin, root.units()).page(),
-        HeatRemarks.remarks(List.of(SteelReport.of(correlations, s)), at, root.units()));
+        root.json()
+            ? JsonReport.decarb(skin, trace)
+            : new DecarbText(skin, root.units()).page() + new SourcesText(trace).page(),
+        new HeatRemarks(correlations, at, root.units()).of(s));
     return Commands.ANSWERED;
   }
 }

@@ -2,47 +2,49 @@ package seamsoak.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import seamsoak.advice.SteelReport;
+import java.util.stream.Stream;
+import seamsoak.property.Correlations;
+import seamsoak.property.ForgingLimits;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
 /** Remarks on a heat outside what a steel stands or the estimate is made for. */
-final class HeatRemarks {
-  private HeatRemarks() {}
+record HeatRemarks(Correlations correlations, Temperature at, UnitSystem units) {
+  List<String> of(Steel... steels) {
+    return Stream.of(steels).distinct().flatMap(s -> one(s).stream()).toList();
+  }
 
-  static List<String> remarks(List<SteelReport> steels, Temperature at, UnitSystem units) {
+  private List<String> one(Steel steel) {
+    Composition analysis = steel.analysis();
+    ForgingLimits limits =
+        correlations.forging().limits(analysis, steel.heatTreatment().forgeStartC());
     List<String> all = new ArrayList<>();
-    for (SteelReport s : steels) {
-      limit(s.solidusC(), "begins to melt", s, at, units, all);
-      limit(s.burningC(), "burns", s, at, units, all);
-      if (at.celsius() < s.ac1C().low()) {
-        all.add(
-            s.id()
-                + " holds no austenite at "
-                + at.format(units)
-                + ", so it dissolves little carbon: the estimate is rough.");
-      }
+    if (at.celsius() > limits.solidusCelsius()) {
+      all.add(above(steel, "begins to melt", limits.solidusCelsius()));
+    }
+    if (at.celsius() > limits.burningCelsius()) {
+      all.add(above(steel, "burns", limits.burningCelsius()));
+    }
+    if (at.celsius() < correlations.ae1().estimate(analysis).low()) {
+      all.add(
+          steel.id()
+              + " holds no austenite at "
+              + at.format(units)
+              + ", so it dissolves little carbon: the estimate is rough.");
     }
     return all;
   }
 
-  private static void limit(
-      SteelReport.Quantity limit,
-      String what,
-      SteelReport steel,
-      Temperature at,
-      UnitSystem units,
-      List<String> all) {
-    if (at.celsius() > limit.value()) {
-      all.add(
-          steel.id()
-              + " "
-              + what
-              + " at about "
-              + Temperature.ofCelsius(limit.value()).format(units)
-              + ": "
-              + at.format(units)
-              + " is above that.");
-    }
+  private String above(Steel steel, String what, double celsius) {
+    return steel.id()
+        + " "
+        + what
+        + " at about "
+        + Temperature.ofCelsius(celsius).format(units)
+        + ": "
+        + at.format(units)
+        + " is above that.";
   }
 }

@@ -1,7 +1,7 @@
 package seamsoak.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -9,13 +9,14 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.Migration;
-import seamsoak.advice.SteelReport;
+import seamsoak.advice.Trace;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.MigrateText;
+import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
@@ -87,14 +88,12 @@ final class MigrateCommand implements Callable<Integer> {
             layers.second().metres(),
             at.kelvin(),
             time.seconds());
+    Trace trace = root.trace(t -> t.ofMigration(Stream.of(a, b).distinct().toList(), at.celsius()));
     root.print(
         root.json()
-            ? JsonReport.migrate(migration)
-            : new MigrateText(migration, root.units()).page(),
-        HeatRemarks.remarks(
-            List.of(SteelReport.of(correlations, a), SteelReport.of(correlations, b)),
-            at,
-            root.units()));
+            ? JsonReport.migrate(migration, trace)
+            : new MigrateText(migration, root.units()).page() + new SourcesText(trace).page(),
+        new HeatRemarks(correlations, at, root.units()).of(a, b));
     return Commands.ANSWERED;
   }
 }

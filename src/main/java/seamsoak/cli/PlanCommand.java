@@ -13,6 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
+import seamsoak.advice.Trace;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
@@ -22,6 +23,7 @@ import seamsoak.data.WholeFile;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PlanText;
+import seamsoak.report.SourcesText;
 
 /** Everything about a billet, with charts. */
 @Command(
@@ -56,7 +58,8 @@ final class PlanCommand implements Callable<Integer> {
       throw fault("it is a file, not a folder");
     }
     Advice advice = billet.advice(root);
-    String text = new PlanText(advice, root.units()).page();
+    Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
+    String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (Figure figure : new Figures(advice, root.units()).all()) {
@@ -68,14 +71,10 @@ final class PlanCommand implements Callable<Integer> {
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);
     List<String> names = files.keySet().stream().map(f -> out.resolve(f).toString()).toList();
-    String json = JsonReport.plan(advice, names);
+    String json = JsonReport.plan(advice, names, trace);
     files.put("advice.json", utf8(json));
     write(files);
-    String written =
-        "\nWritten: "
-            + String.join(", ", names).replace(", ", ",\n  ")
-            + "\n"
-            + billet.next("soak");
+    String written = "\nWritten: " + String.join(",\n  ", names) + "\n";
     return BilletFile.print(root, advice, root.json() ? json : text + written, cautions);
   }
 

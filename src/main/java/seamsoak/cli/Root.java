@@ -5,12 +5,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import seamsoak.advice.Trace;
+import seamsoak.advice.Tracer;
 import seamsoak.data.DataFolder;
+import seamsoak.property.Correlations;
+import seamsoak.source.SourceTable;
 import seamsoak.unit.UnitSystem;
 
 /** What all commands share: the options that go with each, and the two streams. */
@@ -61,6 +66,15 @@ final class Root implements Callable<Integer> {
   private boolean json;
 
   @Option(
+      names = "--sources",
+      scope = ScopeType.INHERIT,
+      description = {
+        "Tell below the answer what each number rests on: its source, how well it is known,",
+        "its range, its error, and which ranges were exceeded."
+      })
+  private boolean sources;
+
+  @Option(
       names = "--data",
       paramLabel = "DIR",
       converter = Written.Name.class,
@@ -103,6 +117,14 @@ final class Root implements Callable<Integer> {
 
   Steels steels() {
     return Steels.load(data());
+  }
+
+  /** What an answer rests on, if that is asked for. */
+  Trace trace(Function<Tracer, Trace> of) {
+    return sources
+        ? of.apply(
+            new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data())))
+        : Trace.NONE;
   }
 
   PrintWriter out() {

@@ -5,9 +5,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
+import seamsoak.advice.Trace;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
 import seamsoak.report.ScheduleText;
+import seamsoak.report.SourcesText;
 
 /** The heat treatment after the last weld. */
 @Command(
@@ -27,12 +29,15 @@ final class ScheduleCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Advice advice = billet.advice(root);
+    Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
     return BilletFile.print(
         root,
         advice,
         root.json()
-            ? JsonReport.schedule(advice)
-            : new ScheduleText(advice, root.units()).page() + billet.next("plan"),
-        new CautionText(advice).all());
+            ? JsonReport.schedule(advice, trace)
+            : new ScheduleText(advice, root.units()).page()
+                + new SourcesText(trace).page()
+                + billet.next("plan"),
+        new CautionText(advice).schedule());
   }
 }

@@ -5,9 +5,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
+import seamsoak.advice.Trace;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
 import seamsoak.report.SoakText;
+import seamsoak.report.SourcesText;
 
 /** The soak that clears the lines. */
 @Command(
@@ -27,12 +29,15 @@ final class SoakCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Advice advice = billet.advice(root);
+    Trace trace = root.trace(t -> t.ofSoak(billet.read(root), advice));
     return BilletFile.print(
         root,
         advice,
         root.json()
-            ? JsonReport.soak(advice)
-            : new SoakText(advice, root.units()).page() + billet.next("schedule"),
+            ? JsonReport.soak(advice, trace)
+            : new SoakText(advice, root.units()).page()
+                + new SourcesText(trace).page()
+                + billet.next("schedule"),
         new CautionText(advice).soak());
   }
 }

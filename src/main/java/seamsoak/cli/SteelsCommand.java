@@ -1,6 +1,7 @@
 package seamsoak.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -8,11 +9,14 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.SteelReport;
+import seamsoak.advice.Trace;
 import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
+import seamsoak.report.SourcesText;
 import seamsoak.report.SteelText;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;
+import seamsoak.steel.Steel;
 
 /** The table of steels, or one of them. */
 @Command(
@@ -41,16 +45,29 @@ final class SteelsCommand implements Callable<Integer> {
     Steels steels = root.steels();
     SteelText text = new SteelText(root.units());
     if (grade == null) {
-      List<seamsoak.steel.Steel> all = steels.table().steels();
-      root.print(root.json() ? JsonReport.steels(all) : text.list(all), List.of());
+      List<Steel> all = steels.table().steels();
+      Trace trace = root.trace(t -> t.ofSteels(all));
+      root.print(
+          root.json()
+              ? JsonReport.steels(all, trace)
+              : text.list(all) + new SourcesText(trace).page(),
+          List.of());
       return Commands.ANSWERED;
     }
-    SteelReport report = SteelReport.of(Correlations.load(root.data()), steels.named(grade, spec));
+    Steel steel = steels.named(grade, spec);
+    SteelReport report = SteelReport.of(Correlations.load(root.data()), steel);
+    Trace trace = root.trace(t -> t.ofSteel(steel, report));
     SourceTable sources = SourceTable.load(root.data());
     root.print(
         root.json()
-            ? JsonReport.steel(report)
-            : text.page(report, key -> sources.find(key).map(Source::citation)),
+            ? JsonReport.steel(report, trace)
+            : text.page(
+                    report,
+                    key ->
+                        trace.entries().isEmpty()
+                            ? sources.find(key).map(Source::citation)
+                            : Optional.empty())
+                + new SourcesText(trace).page(),
         report.exceeded());
     return Commands.ANSWERED;
   }

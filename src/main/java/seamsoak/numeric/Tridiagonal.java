@@ -16,14 +16,16 @@ public final class Tridiagonal {
    */
   public static void solve(double[] lower, double[] diagonal, double[] upper, double[] right) {
     int n = right.length;
+    // one division per row: the diagonal is kept as its reciprocal
+    diagonal[0] = 1 / diagonal[0];
     for (int i = 1; i < n; i++) {
-      double factor = lower[i] / diagonal[i - 1];
-      diagonal[i] -= factor * upper[i - 1];
+      double factor = lower[i] * diagonal[i - 1];
+      diagonal[i] = 1 / (diagonal[i] - factor * upper[i - 1]);
       right[i] -= factor * right[i - 1];
     }
-    right[n - 1] /= diagonal[n - 1];
+    right[n - 1] *= diagonal[n - 1];
     for (int i = n - 2; i >= 0; i--) {
-      right[i] = (right[i] - upper[i] * right[i + 1]) / diagonal[i];
+      right[i] = (right[i] - upper[i] * right[i + 1]) * diagonal[i];
     }
   }
 }

@@ -31,12 +31,24 @@ public final class AirCooling {
   private final double emissivity;
   private final double convection;
   private final double ambientCelsius;
+  private final Correlation correlation;
 
   public AirCooling(Coefficients k, En1993Steel steel) {
     this.steel = steel;
     this.emissivity = k.get("emissivity");
     this.convection = k.get("convection");
     this.ambientCelsius = k.get("ambient");
+    this.correlation =
+        k.describe(
+            "cooling rate in still air",
+            "K/s",
+            List.of(Correlation.celsiusRange(20, 1200)),
+            "none stated; some 15 % by convection and emissivity, judgement");
+  }
+
+  /** What the rate says about itself; what the metal holds is {@link En1993Steel}. */
+  public Correlation correlation() {
+    return correlation;
   }
 
   /** A corner of a temperature-time curve. */

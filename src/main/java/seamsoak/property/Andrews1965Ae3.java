@@ -34,15 +34,22 @@ import seamsoak.steel.Composition;
 public final class Andrews1965Ae3 implements CriticalTemperature {
   private final Coefficients k;
   private final Correlation correlation;
+  private final Correlation shift;
 
   public Andrews1965Ae3(Coefficients k) {
     this.k = k;
     this.correlation = k.describe("Ae3", "C", LowAlloy.ranges(0, 0.6), "none stated");
+    this.shift = k.describe("alloy shift of A3", "C", LowAlloy.ranges(), "none stated");
   }
 
   @Override
   public Correlation correlation() {
     return correlation;
+  }
+
+  /** What the alloy terms by themselves say; they hold whatever the carbon is. */
+  public Correlation shift() {
+    return shift;
   }
 
   @Override

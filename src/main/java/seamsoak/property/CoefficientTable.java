@@ -10,8 +10,6 @@ import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
-import seamsoak.source.SourceTable;
-import seamsoak.source.Standing;
 
 /** The coefficients of all correlations, as {@code correlations.csv} has them. */
 public final class CoefficientTable {
@@ -54,12 +52,6 @@ public final class CoefficientTable {
             "give each term once");
       }
     }
-    return new Coefficients(
-        correlation, own.get(0).place(), values, own.get(0).text("source"), standing(own));
-  }
-
-  private static Standing standing(List<CsvTable.Row> rows) {
-    Set<Standing> all = rows.stream().map(SourceTable::standing).collect(Collectors.toSet());
-    return all.size() == 1 ? all.iterator().next() : Standing.PARTLY;
+    return new Coefficients(correlation, own.get(0).place(), values, Origin.of(own, "term"));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.source.Range;
-import seamsoak.source.Standing;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -18,30 +17,32 @@ public final class Coefficients {
   private final String correlation;
   private final Place place;
   private final Map<String, Double> values;
-  private final String source;
-  private final Standing standing;
+  private final Origin origin;
 
-  Coefficients(
-      String correlation,
-      Place place,
-      Map<String, Double> values,
-      String source,
-      Standing standing) {
+  Coefficients(String correlation, Place place, Map<String, Double> values, Origin origin) {
     this.correlation = correlation;
     this.place = place;
     this.values = Map.copyOf(values);
-    this.source = source;
-    this.standing = standing;
+    this.origin = origin;
   }
 
-  /** What the correlation says about itself; its standing is partly seen where its rows differ. */
+  /** What the correlation says about itself; its standing is that of its rows together. */
   Correlation describe(String gives, String unit, List<Range> validity, String statedError) {
-    return new Correlation(correlation, gives, unit, source, standing, validity, statedError);
+    return new Correlation(
+        correlation,
+        gives,
+        unit,
+        origin.source(),
+        origin.standing(),
+        validity,
+        statedError,
+        origin.terms(),
+        origin.notes());
   }
 
   /** Key of the source. */
   String source() {
-    return source;
+    return origin.source();
   }
 
   /** The coefficient of a term; {@link Fault} when the table lacks it. */

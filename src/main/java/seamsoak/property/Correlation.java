@@ -1,7 +1,9 @@
 package seamsoak.property;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import seamsoak.source.Exceeded;
 import seamsoak.source.Range;
@@ -15,11 +17,13 @@ import seamsoak.steel.Element;
  * @param name its name, author and year, as in the table of coefficients
  * @param gives the quantity it gives
  * @param unit unit of that quantity
- * @param sourceKey key of its source
+ * @param sourceKey key of its source, or several with {@link #BETWEEN_SOURCES} between
  * @param standing how its numbers reached us
  * @param validity ranges within which the source vouches for it; quantities are element symbols or
  *     {@code temperature}
  * @param statedError the error the source states, in its words, or that it states none
+ * @param terms which of its coefficients have which standing; empty where they stand in the code
+ * @param notes what the table says of single coefficients
  */
 public record Correlation(
     String name,
@@ -28,12 +32,30 @@ public record Correlation(
     String sourceKey,
     Standing standing,
     List<Range> validity,
-    String statedError) {
+    String statedError,
+    Map<Standing, List<String>> terms,
+    List<String> notes) {
+  /** Stands between the keys of several sources. */
+  public static final String BETWEEN_SOURCES = ", ";
 
   private static final String TEMPERATURE = "temperature";
 
   public Correlation {
     validity = List.copyOf(validity);
+    terms = Collections.unmodifiableMap(terms);
+    notes = List.copyOf(notes);
+  }
+
+  /** One whose coefficients stand in the code and are all equally well known. */
+  public Correlation(
+      String name,
+      String gives,
+      String unit,
+      String sourceKey,
+      Standing standing,
+      List<Range> validity,
+      String statedError) {
+    this(name, gives, unit, sourceKey, standing, validity, statedError, Map.of(), List.of());
   }
 
   /** A range of an element's content, in wt%. */

@@ -1,5 +1,8 @@
 package seamsoak.property;
 
+import java.util.List;
+import seamsoak.steel.Element;
+
 /**
  * The phase lines of plain iron and carbon, fitted to an equilibrium calculation.
  *
@@ -14,16 +17,41 @@ package seamsoak.property;
  * line.
  */
 public final class FeCLines {
+  private static final double EUTECTOID = 0.76;
   private static final double STRAIGHT_FROM = 0.85;
   private static final double MOST_CARBON = 6.6;
   private static final int MOST_STEPS = 60;
 
   private final double[] a3;
   private final double[] accm;
+  private final Correlation a3Correlation;
+  private final Correlation accmCorrelation;
 
   FeCLines(Coefficients a3, Coefficients accm) {
     this.a3 = polynomial(a3, 5);
     this.accm = polynomial(accm, 4);
+    this.a3Correlation =
+        a3.describe(
+            "A3 of iron and carbon",
+            "C",
+            List.of(Correlation.range(Element.C, 0.02, EUTECTOID)),
+            "0.4 C, of the fit");
+    this.accmCorrelation =
+        accm.describe(
+            "Accm of iron and carbon",
+            "C",
+            List.of(Correlation.range(Element.C, EUTECTOID, 2)),
+            "0.25 C, of the fit");
+  }
+
+  /** What the line between ferrite and austenite says about itself. */
+  public Correlation a3() {
+    return a3Correlation;
+  }
+
+  /** What the line between cementite and austenite says about itself. */
+  public Correlation accm() {
+    return accmCorrelation;
   }
 
   private static double[] polynomial(Coefficients c, int terms) {

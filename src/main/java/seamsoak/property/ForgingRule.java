@@ -30,6 +30,11 @@ import seamsoak.steel.Element;
  * <p>Range: that of its sources. Error: none stated; the band spans the sources.
  */
 public final class ForgingRule {
+  /** Why the forging limit is what it is, for answers. */
+  public static final String WHY =
+      "Forging limit: the start published for the grade; where there is none, the handbook line"
+          + " by carbon. The second handbook only widens the band.";
+
   private final CarbonLine highest;
   private final CarbonLine burning;
   private final CarbonLine safe;
@@ -62,12 +67,31 @@ public final class ForgingRule {
     return safe;
   }
 
+  /** What the handbook's row for stainless steel says about itself. */
+  public Correlation stainless() {
+    return stainless.describe("forging and burning of stainless steel", "C", List.of(), "none");
+  }
+
+  /** Whether the row for stainless steel speaks for an analysis. */
+  public boolean isStainless(Composition c) {
+    return c.percent(CR) >= stainless.get("least chromium");
+  }
+
+  /** The rule for the highest temperature that is advised at all. */
+  public Correlation refusal() {
+    return refusal.describe(
+        "allowance below the solidus for the highest soak, P and S where an analysis names none",
+        "C and wt%",
+        List.of(),
+        "none");
+  }
+
   /** The limits; {@code publishedCelsius} is the forge start published for the grade, if any. */
   public ForgingLimits limits(Composition c, OptionalDouble publishedCelsius) {
     double carbon = c.carbon();
     double byLine = highest.celsius(carbon);
     double burns = burning.celsius(carbon);
-    if (c.percent(CR) >= stainless.get("least chromium")) {
+    if (isStainless(c)) {
       byLine = Math.min(byLine, stainless.get("highest forging"));
       burns = Math.min(burns, stainless.get("burning"));
     }

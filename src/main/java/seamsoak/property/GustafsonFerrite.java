@@ -1,5 +1,7 @@
 package seamsoak.property;
 
+import java.util.List;
+
 /**
  * Activity of carbon in ferrite, against graphite.
  *
@@ -7,14 +9,23 @@ package seamsoak.property;
  *
  * z the filled share of the three interstitial sites per iron atom, z = y/3. Source: P. Gustafson,
  * Scand. J. Metall. 14 (1985) 259-267, bcc (Fe)1(C,Va)3: end-member 322050 + 75.667 T, interaction
- * -190 T, both per three sites. Range: ferrite below 912 C. Alloying is left out: a steel's ferrite
- * boundary follows from the activity at its austenite boundary.
+ * -190 T, both per three sites. Range: ferrite, 20 to 912 C. Error: not at hand. Alloying is left
+ * out: a steel's ferrite boundary follows from the activity at its austenite boundary.
  */
-public record GustafsonFerrite(double endMember, double endMemberT, double interactionT) {
+public record GustafsonFerrite(
+    double endMember, double endMemberT, double interactionT, Correlation correlation) {
   private static final double R = 8.314463;
 
   public static GustafsonFerrite of(Coefficients c) {
-    return new GustafsonFerrite(c.get("end_member"), c.get("end_member_T"), c.get("interaction_T"));
+    return new GustafsonFerrite(
+        c.get("end_member"),
+        c.get("end_member_T"),
+        c.get("interaction_T"),
+        c.describe(
+            "activity of carbon in ferrite",
+            "1",
+            List.of(Correlation.celsiusRange(20, 912)),
+            "not at hand"));
   }
 
   /** ln of the activity at y carbon atoms per iron atom. */

@@ -42,6 +42,16 @@ final class LowAlloy {
 
   private LowAlloy() {}
 
+  /** The ranges of the alloying elements. */
+  static List<Range> ranges() {
+    return LIMITS;
+  }
+
+  /** The range of one element, none for carbon. */
+  static List<Range> range(Element e) {
+    return LIMITS.stream().filter(r -> r.quantity().equals(e.symbol())).toList();
+  }
+
   /** The ranges, with the carbon range of the source. */
   static List<Range> ranges(double lowestCarbon, double highestCarbon) {
     List<Range> all = new ArrayList<>(LIMITS);

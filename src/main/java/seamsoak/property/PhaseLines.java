@@ -1,6 +1,8 @@
 package seamsoak.property;
 
+import java.util.List;
 import seamsoak.numeric.Roots;
+import seamsoak.source.Standing;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -17,6 +19,24 @@ import seamsoak.steel.Element;
 public final class PhaseLines {
   private static final double AUSTENITIC_FROM_NICKEL = 8;
   private static final double MOST_CARBON = 6.6;
+
+  /** Why these lines are used instead of a regression, for answers. */
+  public static final String WHY =
+      "Ac3 and Accm are the iron-carbon lines moved by alloy terms (Andrews, Lee and Lee): above"
+          + " 0.6 % carbon the regressions part, and carbon moves from layer to layer, which needs"
+          + " lines that hold from pure iron to cementite. Neither is ever below Ac1.";
+
+  /** The rule for steels that nickel keeps austenitic. */
+  public static Correlation austenitic() {
+    return new Correlation(
+        "austenitic-from-nickel",
+        "steel without ferrite or pearlite from 8 % nickel",
+        "wt%",
+        "judgement",
+        Standing.JUDGEMENT,
+        List.of(),
+        "none");
+  }
 
   private final FeCLines lines;
   private final LeeLee2007Accm leeLee;

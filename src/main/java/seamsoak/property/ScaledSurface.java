@@ -1,5 +1,7 @@
 package seamsoak.property;
 
+import java.util.List;
+
 /**
  * Activity of carbon at a steel surface under iron scale: FeO + C = Fe + CO.
  *
@@ -10,9 +12,16 @@ package seamsoak.property;
  * table values (from memory). Range: 1000 to 1523 K. Error: 8 % in activity at 1000 C, and pCO can
  * lie below 1 atm; above 1000 C the depth of the skin hardly depends on it.
  */
-public record ScaledSurface(double constant, double inverseT) {
+public record ScaledSurface(double constant, double inverseT, Correlation correlation) {
   public static ScaledSurface of(Coefficients c) {
-    return new ScaledSurface(c.get("constant"), c.get("inverse_T"));
+    return new ScaledSurface(
+        c.get("constant"),
+        c.get("inverse_T"),
+        c.describe(
+            "activity of carbon at a face under scale",
+            "1",
+            List.of(Correlation.celsiusRange(1000 - 273.15, 1523 - 273.15)),
+            "8 % in activity at 1000 C"));
   }
 
   /** ln of the activity. */

@@ -1,15 +1,30 @@
 package seamsoak.property;
 
+import java.util.List;
+import seamsoak.source.Standing;
+
 /**
  * Gibbs energies of the pure phases that cementite and ferrite are counted against, J/mol of
  * formula, T kelvin: bcc and fcc iron and graphite from A.T. Dinsdale, Calphad 15 (1991) 317, with
  * the magnetic term of Inden, Hillert and Jarl; cementite Fe3C from B. Hallstedt et al., Calphad 34
- * (2010) 129-133. Range 298 to 1811 K.
+ * (2010) 129-133. Range 298 to 1811 K, here taken as 20 to 1538 C.
  */
 public final class Unary {
   private static final double R = 8.314463;
 
   private Unary() {}
+
+  /** What these energies say about themselves. */
+  public static Correlation correlation() {
+    return new Correlation(
+        "pure-phases",
+        "activity of carbon where ferrite and cementite meet below A1",
+        "1",
+        "dinsdale1991, hallstedt2010",
+        Standing.SEEN,
+        List.of(Correlation.celsiusRange(20, 1538)),
+        "not at hand");
+  }
 
   public static double graphite(double t) {
     return -17368.441

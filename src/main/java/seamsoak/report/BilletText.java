@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Preform;
 import seamsoak.advice.StageReport;
@@ -25,7 +26,7 @@ record BilletText(Advice advice, Shown shown) {
           shown.sizeCells(s.lengthMm()),
           shown.sizeCells(s.widthMm()),
           shown.sizeCells(s.thicknessMm()),
-          shown.lengthCells(java.util.Optional.of(s.skinMm())));
+          shown.lengthCells(Optional.of(s.skinMm())));
     }
     return new Page()
         .say("Size after each step, and the skin with less than 90 % of the core's carbon")

@@ -7,6 +7,7 @@ import seamsoak.advice.Advice;
 import seamsoak.advice.Decarburization;
 import seamsoak.advice.Migration;
 import seamsoak.advice.SteelReport;
+import seamsoak.advice.Trace;
 import seamsoak.data.JsonWriter;
 import seamsoak.steel.Steel;
 
@@ -19,58 +20,62 @@ public final class JsonReport {
   /** A steel in the list of them. */
   private record Listed(String id, String designation, String category, double carbonPct) {}
 
-  public static String steels(List<Steel> steels) {
+  public static String steels(List<Steel> steels, Trace sources) {
     List<Listed> listed =
         steels.stream()
             .map(s -> new Listed(s.id(), s.designation(), s.category(), s.analysis().carbon()))
             .toList();
-    return write("steels", Map.of("steels", listed));
+    return write("steels", Map.of("steels", listed), sources);
   }
 
-  public static String steel(SteelReport steel) {
-    return write("steels", JsonWriter.members(steel));
+  public static String steel(SteelReport steel, Trace sources) {
+    return write("steels", JsonWriter.members(steel), sources);
   }
 
-  public static String migrate(Migration migration) {
-    return write("migrate", JsonWriter.members(migration));
+  public static String migrate(Migration migration, Trace sources) {
+    return write("migrate", JsonWriter.members(migration), sources);
   }
 
-  public static String decarb(Decarburization skin) {
-    return write("decarb", JsonWriter.members(skin));
+  public static String decarb(Decarburization skin, Trace sources) {
+    return write("decarb", JsonWriter.members(skin), sources);
   }
 
-  public static String soak(Advice advice) {
-    return about(advice, "soak", JsonWriter.members(advice.soak()));
+  public static String soak(Advice advice, Trace sources) {
+    return about(advice, "soak", JsonWriter.members(advice.soak()), sources);
   }
 
-  public static String schedule(Advice advice) {
-    return about(advice, "schedule", JsonWriter.members(advice.schedule()));
+  public static String schedule(Advice advice, Trace sources) {
+    return about(advice, "schedule", JsonWriter.members(advice.schedule()), sources);
   }
 
   /**
    * @param files what was written beside it
    */
-  public static String plan(Advice advice, List<String> files) {
+  public static String plan(Advice advice, List<String> files, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>(JsonWriter.members(advice));
     all.put("files", files);
-    return write("plan", all);
+    return write("plan", all, sources);
   }
 
   /** A part of an advice, with what must be known to read it. */
-  private static String about(Advice advice, String command, Map<String, Object> part) {
+  private static String about(
+      Advice advice, String command, Map<String, Object> part, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", advice.billet());
     all.putAll(part);
     all.put("hardStops", advice.hardStops());
     all.put("defaults", advice.defaults());
-    return write(command, all);
+    return write(command, all, sources);
   }
 
-  private static String write(String command, Map<String, ?> members) {
+  private static String write(String command, Map<String, ?> members, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("schema", SCHEMA);
     all.put("command", command);
     all.putAll(members);
+    if (!sources.entries().isEmpty()) {
+      all.put("sources", sources.entries());
+    }
     return JsonWriter.write(all);
   }
 }

@@ -1,5 +1,6 @@
 package seamsoak.report;
 
+import java.util.List;
 import java.util.Optional;
 import seamsoak.advice.Migration;
 import seamsoak.unit.UnitSystem;
@@ -29,7 +30,7 @@ public record MigrateText(Migration migration, UnitSystem units) {
             "at seam %",
             "middle %",
             "evened out %");
-    for (Migration.Layer l : java.util.List.of(a, b)) {
+    for (Migration.Layer l : List.of(a, b)) {
       table.row(
           l.steel(),
           shown.lengthCells(Optional.of(l.thicknessMm())),

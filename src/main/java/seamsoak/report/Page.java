@@ -46,6 +46,16 @@ final class Page {
     return this;
   }
 
+  /** A paragraph that begins a point of a list. */
+  Page point(String words) {
+    return hang(INDENT, words);
+  }
+
+  /** What is said below the beginning of a point. */
+  Page below(String words) {
+    return hang(INDENT + INDENT, words);
+  }
+
   private Page hang(String first, String paragraph) {
     String next = " ".repeat(first.length());
     StringBuilder line = new StringBuilder(first);

@@ -13,10 +13,11 @@ public record PlanText(Advice advice, UnitSystem units) {
     BilletText billet = new BilletText(advice, shown);
     return new Page()
         .say(advice.billet())
-        .say(soak.answer())
+        .then(soak.answer())
         .then(lines.now(advice.soak().lines()))
         .then(soak.options())
         .then(lines.faded(advice.history()))
+        .then(new CarbonText(advice).page())
         .then(billet.sizes())
         .then(billet.preform())
         .then(schedule.heats())

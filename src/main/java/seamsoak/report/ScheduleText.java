@@ -3,6 +3,7 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.advice.Advice;
@@ -17,7 +18,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   /** The whole answer of the command. */
   public String page() {
     return new Page()
-        .say(answer())
+        .then(answer())
         .then(heats())
         .then(why())
         .then(after())
@@ -41,8 +42,15 @@ public record ScheduleText(Advice advice, UnitSystem units) {
         parts.add(s.step() + " at " + shown().temperature(s.toC()));
       }
     }
+    Page page = new Page();
+    advice.hardStops().forEach(stop -> page.say("Do not do this. " + stop));
+    if (!advice.soak().clears()) {
+      page.say(
+          "No soak clears the lines within what is allowed; this is the schedule without one.");
+    }
     String first = String.join(", ", parts);
-    return first.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + first.substring(1) + ".";
+    return page.say(first.substring(0, 1).toUpperCase(Locale.ROOT) + first.substring(1) + ".")
+        .toString();
   }
 
   /** One row for each step. */

@@ -17,7 +17,7 @@ import seamsoak.unit.UnitSystem;
  * @param units which of the two systems, or both
  */
 record Shown(UnitSystem units) {
-  private static final String UNKNOWN = "-";
+  static final String UNKNOWN = "-";
   private static final MathContext SIX_DIGITS = new MathContext(6);
 
   String temperature(double celsius) {

@@ -2,7 +2,7 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 import seamsoak.advice.Advice;
 import seamsoak.advice.SoakAdvice;
 import seamsoak.advice.SoakAdvice.Recommended;
@@ -16,10 +16,11 @@ public record SoakText(Advice advice, UnitSystem units) {
   /** The whole answer of the command. */
   public String page() {
     return new Page()
-        .say(answer())
+        .then(answer())
         .then(new LinesText(shown()).now(advice.soak().lines()))
         .then(options())
         .then(new LinesText(shown()).faded(advice.history()))
+        .then(new CarbonText(advice).page())
         .then(more())
         .then(new BilletText(advice, shown()).defaults())
         .toString();
@@ -29,8 +30,20 @@ public record SoakText(Advice advice, UnitSystem units) {
     return new Shown(units);
   }
 
-  /** One sentence, first of all. */
+  /** What to do in one sentence, first of all, and why; before it what forbids it. */
   String answer() {
+    Page page = new Page();
+    advice.hardStops().forEach(stop -> page.say("Do not do this. " + stop));
+    page.say(soak());
+    advice
+        .soak()
+        .recommended()
+        .filter(r -> r.minutes() > 0)
+        .ifPresent(r -> page.say("Why: " + r.reason() + "."));
+    return page.toString();
+  }
+
+  private String soak() {
     SoakAdvice soak = advice.soak();
     if (soak.recommended().isEmpty()) {
       return "No soak within what is allowed ("
@@ -64,8 +77,12 @@ public record SoakText(Advice advice, UnitSystem units) {
         .orElse(shown().time(low) + " to more than 24 h");
   }
 
+  /** The soaks side by side; nothing when none is needed. */
   String options() {
     SoakAdvice soak = advice.soak();
+    if (soak.recommended().filter(r -> r.minutes() == 0).isPresent()) {
+      return "";
+    }
     List<SoakOption> rows = soak.options().stream().filter(this::listed).toList();
     if (rows.isEmpty()) {
       return new Page()
@@ -151,16 +168,11 @@ public record SoakText(Advice advice, UnitSystem units) {
     return (recommends(o) ? "*" : "") + (o.clears() ? "" : ">") + limit + (own ? "h" : "");
   }
 
-  /** The reason and the sentences of advice. */
   String more() {
-    List<String> all = new ArrayList<>();
-    Optional<Recommended> r = advice.soak().recommended().filter(x -> x.minutes() > 0);
-    r.ifPresent(x -> all.add("Why this one: " + x.reason() + "."));
-    all.addAll(advice.soak().advice());
-    return new Page().say("What else to know").items(all).toString();
+    return new Page().say("What else to know").items(advice.soak().advice()).toString();
   }
 
   private static String capital(String s) {
-    return s.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + s.substring(1);
+    return s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
   }
 }

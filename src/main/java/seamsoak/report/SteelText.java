@@ -99,15 +99,17 @@ public record SteelText(UnitSystem units) {
   }
 
   private static void formulas(Page page, SteelReport r, Shown shown) {
-    Table table = new Table("formula", "gives", shown.temperatureHeads("at"), "");
+    Table table = new Table("formula", "gives", shown.temperatureHeads("at"), "range", "used for");
     for (SteelReport.Formula f : r.formulas()) {
       table.row(
           f.name(),
           f.gives(),
           shown.temperatureCells(f.valueC()),
-          f.outsideRange() ? "outside its range" : "");
+          f.outsideRange() ? "outside" : "",
+          f.used().orElse(""));
     }
     page.heading("Every formula side by side").table(table);
+    page.items(r.chosen());
   }
 
   private static List<String> sources(SteelReport r, Function<String, Optional<String>> citation) {

@@ -1,6 +1,8 @@
 package seamsoak.source;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** How well a number is known to be what its source prints. */
@@ -22,6 +24,22 @@ public enum Standing {
 
   Standing(String words) {
     this.words = words;
+  }
+
+  /**
+   * The standing of several numbers taken as one: partly seen when some were read in print, else
+   * the weakest, so that a number from memory is never called computed.
+   */
+  public static Standing together(Set<Standing> all) {
+    if (all.size() == 1) {
+      return all.iterator().next();
+    }
+    if (all.contains(SEEN) || all.contains(PARTLY)) {
+      return PARTLY;
+    }
+    return all.contains(MEMORY)
+        ? MEMORY
+        : all.stream().max(Comparator.naturalOrder()).orElseThrow();
   }
 
   /** The words that stand in tables and answers. */

@@ -27,7 +27,7 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.unit.UnitSystem;
 
 class PlanAdvisorTest {
-  private static final int SAMPLES = 6;
+  private static final int SAMPLES = 24;
   private static Billet mosaic;
   private static Advice advice;
 

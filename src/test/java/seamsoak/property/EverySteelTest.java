@@ -16,7 +16,7 @@ import seamsoak.steel.SteelTable;
 
 /** Every correlation gives a possible number for every steel, and for analyses beyond them. */
 final class EverySteelTest {
-  private static final Correlations K = Correlations.load(DataFolder.packed());
+  private final Correlations k = Correlations.load(DataFolder.packed());
 
   static Stream<Composition> analyses() {
     return Stream.concat(
@@ -31,10 +31,10 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void criticalTemperaturesLieBetweenRoomAndMelting(Composition c) {
-    within(c, K.lowerCritical(), 500, 1000);
-    within(c, K.upperCritical(), 250, 1250);
-    within(c, K.martensiteStart(), -273.15, 600);
-    within(c, List.of(K.solidus()), 1050, 1540);
+    within(c, k.lowerCritical(), 500, 1000);
+    within(c, k.upperCritical(), 250, 1250);
+    within(c, k.martensiteStart(), -273.15, 600);
+    within(c, List.of(k.solidus()), 1050, 1540);
   }
 
   private static void within(
@@ -89,23 +89,23 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void grainsGrowWithHeatAndTime(Composition c) {
-    double cool = K.grainGrowth().metres(c, 1123, 600);
-    double hot = K.grainGrowth().metres(c, 1423, 600);
-    double longer = K.grainGrowth().metres(c, 1423, 1200);
+    double cool = k.grainGrowth().metres(c, 1123, 600);
+    double hot = k.grainGrowth().metres(c, 1423, 600);
+    double longer = k.grainGrowth().metres(c, 1423, 1200);
     assertTrue(cool > 1e-7 && cool < hot && hot < longer && longer < 1e-2);
   }
 
   @ParameterizedTest
   @MethodSource("analyses")
   void retainedAusteniteIsAShare(Composition c) {
-    double share = K.vanBohemenRetained().retained(c, K.vanBohemenMs().celsius(c), 20);
+    double share = k.vanBohemenRetained().retained(c, k.vanBohemenMs().celsius(c), 20);
     assertTrue(share >= 0 && share <= 1, () -> "share " + share);
   }
 
   @ParameterizedTest
   @MethodSource("analyses")
   void forgingStaysBelowBurningAndMelting(Composition c) {
-    ForgingLimits limits = K.forging().limits(c, OptionalDouble.empty());
+    ForgingLimits limits = k.forging().limits(c, OptionalDouble.empty());
     assertTrue(limits.highestForging().value() < limits.burningCelsius());
     assertTrue(limits.refusalCelsius() <= limits.burningCelsius());
     assertTrue(limits.refusalCelsius() < limits.solidusCelsius());
@@ -116,7 +116,7 @@ final class EverySteelTest {
   @MethodSource("steels")
   void publishedForgeStartIsNotRefused(Steel steel) {
     OptionalDouble published = steel.heatTreatment().forgeStartC();
-    ForgingLimits limits = K.forging().limits(steel.analysis(), published);
+    ForgingLimits limits = k.forging().limits(steel.analysis(), published);
     assertTrue(
         limits.highestForging().value() < limits.refusalCelsius(), () -> steel.id() + " " + limits);
     assertFalse(limits.highestForging().source().isEmpty());

@@ -12,19 +12,19 @@ import seamsoak.steel.Element;
 
 /** What has to hold along a temperature-time curve, whatever the coefficients are. */
 class HistoryTest {
-  private static final Correlations K = Correlations.load(DataFolder.packed());
+  private final Correlations k = Correlations.load(DataFolder.packed());
   private static final Composition STEEL =
       Composition.of(Map.of(Element.C, 0.84, Element.MN, 0.75, Element.SI, 0.22));
   private static final double PLATE = Double.POSITIVE_INFINITY;
 
-  private static double after(double start, double[] seconds, double[] kelvin) {
-    return K.grainGrowth().metresAfter(STEEL, start, seconds, kelvin);
+  private double after(double start, double[] seconds, double[] kelvin) {
+    return k.grainGrowth().metresAfter(STEEL, start, seconds, kelvin);
   }
 
   @Test
   void aHoldIsTheIsothermalLaw() {
     double hold = after(0, new double[] {0, 600}, new double[] {1423, 1423});
-    assertEquals(K.grainGrowth().metres(STEEL, 1423, 600), hold, 1e-12 * hold);
+    assertEquals(k.grainGrowth().metres(STEEL, 1423, 600), hold, 1e-12 * hold);
   }
 
   @Test
@@ -58,20 +58,20 @@ class HistoryTest {
   @Test
   void noGrowthWithoutTime() {
     assertEquals(20e-6, after(20e-6, new double[] {0, 0}, new double[] {1423, 1423}), 1e-15);
-    assertEquals(20e-6, K.sellarsGrain().metres(20e-6, 1423, 0), 1e-15);
+    assertEquals(20e-6, k.sellarsGrain().metres(20e-6, 1423, 0), 1e-15);
   }
 
   @Test
   void grainNumberAndInterceptAreInverse() {
     for (double g = -2; g <= 15; g += 0.5) {
-      assertEquals(g, K.grainNumber().number(K.grainNumber().interceptMetres(g)), 1e-12);
+      assertEquals(g, k.grainNumber().number(k.grainNumber().interceptMetres(g)), 1e-12);
     }
   }
 
   @Test
   void coolingCurveAddsUpAndFalls() {
-    List<AirCooling.Moment> curve = K.airCooling().curve(0.006, 0.03, 1173.15, 573.15, 25);
-    double seconds = K.airCooling().seconds(0.006, 0.03, 1173.15, 573.15);
+    List<AirCooling.Moment> curve = k.airCooling().curve(0.006, 0.03, 1173.15, 573.15, 25);
+    double seconds = k.airCooling().seconds(0.006, 0.03, 1173.15, 573.15);
     AirCooling.Moment last = curve.get(curve.size() - 1);
     assertEquals(seconds, last.seconds(), 1e-4 * seconds);
     assertEquals(573.15, last.kelvin(), 1e-9);
@@ -83,27 +83,27 @@ class HistoryTest {
 
   @Test
   void squareBarCoolsInHalfTheTimeOfAPlate() {
-    double plate = K.airCooling().seconds(0.02, PLATE, 1173.15, 773.15);
-    double bar = K.airCooling().seconds(0.02, 0.02, 1173.15, 773.15);
+    double plate = k.airCooling().seconds(0.02, PLATE, 1173.15, 773.15);
+    double bar = k.airCooling().seconds(0.02, 0.02, 1173.15, 773.15);
     assertEquals(plate / 2, bar, 1e-9 * plate);
   }
 
   @Test
   void nothingCoolsBelowTheAir() {
-    assertEquals(Double.POSITIVE_INFINITY, K.airCooling().seconds(0.006, PLATE, 1173.15, 293.15));
-    assertEquals(0, K.airCooling().seconds(0.006, PLATE, 773.15, 773.15));
+    assertEquals(Double.POSITIVE_INFINITY, k.airCooling().seconds(0.006, PLATE, 1173.15, 293.15));
+    assertEquals(0, k.airCooling().seconds(0.006, PLATE, 773.15, 773.15));
   }
 
   @Test
   void squaresOfMetalLostAddUp() {
-    double once = K.steelScaling().metalLossMetres(1473, 600);
-    double half = K.steelScaling().metalLossMetres(1473, 300);
+    double once = k.steelScaling().metalLossMetres(1473, 600);
+    double half = k.steelScaling().metalLossMetres(1473, 300);
     assertEquals(once * once, 2 * half * half, 1e-12 * once * once);
   }
 
   @Test
   void austeniteIsAllThereAboveMs() {
-    assertEquals(1, K.koistinenMarburger().retained(200, 250));
-    assertEquals(1, K.vanBohemenRetained().retained(STEEL, 200, 250));
+    assertEquals(1, k.koistinenMarburger().retained(200, 250));
+    assertEquals(1, k.vanBohemenRetained().retained(STEEL, 200, 250));
   }
 }

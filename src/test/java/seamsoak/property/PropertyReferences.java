@@ -15,7 +15,12 @@ public final class PropertyReferences {
 
   /** The properties by name. */
   public static Map<String, ToDoubleFunction<Inputs>> all() {
-    Correlations k = Correlations.load(DataFolder.packed());
+    return all(DataFolder.packed());
+  }
+
+  /** The same from other tables. */
+  public static Map<String, ToDoubleFunction<Inputs>> all(DataFolder data) {
+    Correlations k = Correlations.load(data);
     Map<String, ToDoubleFunction<Inputs>> all = new HashMap<>();
     critical(all, k);
     forging(all, k);

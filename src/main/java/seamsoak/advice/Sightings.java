@@ -1,0 +1,121 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Family;
+import seamsoak.billet.Seen;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Step;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Line;
+import seamsoak.carbon.LineVisibility;
+
+/**
+ * What the smith saw at the seams, held against a possible history.
+ *
+ * @param steps the steps after which something was seen
+ */
+record Sightings(List<Step> steps) {
+  /** A width read off the face agrees within this share of it, or this many metres; judgement. */
+  private static final double WIDTH_SHARE = 0.3;
+
+  private static final double WIDTH_METRES = 0.15e-3;
+
+  /** A line this much finer than any carbon line can be is something else and says nothing. */
+  private static final double CLEARLY_FINER = 0.5;
+
+  static Sightings of(Billet billet) {
+    return new Sightings(billet.steps().stream().filter(s -> s.mark().seen().isPresent()).toList());
+  }
+
+  /** Without those whose line is too fine to be missing carbon, judged by a full walk. */
+  Sightings ofCarbon(List<Stage> stages) {
+    return new Sightings(steps.stream().filter(s -> !tooFine(s, stages)).toList());
+  }
+
+  private static boolean tooFine(Step step, List<Stage> stages) {
+    Seen seen = step.mark().seen().orElseThrow();
+    Workpiece piece = stages.get(step.mark().number()).piece();
+    return seen.width().isPresent()
+        && piece.families().stream()
+            .filter(f -> f.kind() == Family.Kind.SEAM && isMeant(seen, f.name(), f.step()))
+            .mapToDouble(f -> f.narrowestMetres() * f.trace(piece.shownFace()))
+            .min()
+            .stream()
+            .anyMatch(least -> seen.width().get().metres() < CLEARLY_FINER * least);
+  }
+
+  boolean none() {
+    return steps.isEmpty();
+  }
+
+  /** For each sighting, whether a walk would have shown it. */
+  boolean[] agree(List<Stage> stages, LineVisibility visibility) {
+    boolean[] all = new boolean[steps.size()];
+    for (int i = 0; i < all.length; i++) {
+      Step step = steps.get(i);
+      Stage stage = stages.get(step.mark().number());
+      all[i] = agrees(step.mark().seen().orElseThrow(), stage.piece(), visibility);
+    }
+    return all;
+  }
+
+  private static boolean agrees(Seen seen, Workpiece piece, LineVisibility visibility) {
+    List<Family> meant = new ArrayList<>();
+    int latest = 0;
+    for (Family f : piece.families()) {
+      if (f.kind() == Family.Kind.SEAM && isMeant(seen, f.name(), f.step())) {
+        meant.add(f);
+        latest = Math.max(latest, f.step());
+      }
+    }
+    int made = seen.step().orElse(latest);
+    List<Family> shown =
+        meant.stream()
+            .filter(f -> f.step() == made && f.shows(piece.shownFace(), visibility))
+            .toList();
+    if (seen.line() == Seen.Look.NONE) {
+      return shown.isEmpty();
+    }
+    return seen.width().isEmpty()
+        ? !shown.isEmpty()
+        : fits(seen.width().get().metres(), shown, piece);
+  }
+
+  private static boolean fits(double width, List<Family> shown, Workpiece piece) {
+    double allowed = Math.max(WIDTH_METRES, WIDTH_SHARE * width);
+    return shown.stream()
+        .mapToDouble(f -> Line.of(f.strip()).metres() * f.trace(piece.shownFace()))
+        .anyMatch(w -> Math.abs(w - width) <= allowed);
+  }
+
+  /** Whether seams of that name, made in that step, are those a sighting speaks of. */
+  static boolean isMeant(Seen seen, String name, int step) {
+    String word =
+        switch (seen.seams()) {
+          case LAYERS -> "layers";
+          case RESTACK -> "restack";
+          case TILE -> "tiles";
+        };
+    OptionalInt made = seen.step();
+    return name.startsWith(word) && (made.isEmpty() || made.getAsInt() == step);
+  }
+
+  /** A sighting in words. */
+  String words(int index) {
+    Step step = steps.get(index);
+    Seen seen = step.mark().seen().orElseThrow();
+    String line =
+        seen.line() == Seen.Look.NONE
+            ? "no line"
+            : "a " + seen.line().name().toLowerCase(Locale.ROOT) + " line";
+    return line
+        + " at the "
+        + seen.seams().name().toLowerCase(Locale.ROOT)
+        + " seams after "
+        + step.title();
+  }
+}

@@ -1,0 +1,209 @@
+package seamsoak.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.data.JsonValue;
+
+/** What soak, schedule and plan say of a billet, and what they leave on the disk. */
+class BilletAnswerTest {
+  /** Bare faces at a long heat, then only a minute of soaking allowed. */
+  private static final String STUBBORN =
+      """
+      { "name": "Stubborn",
+        "stack": { "layers": 5, "steels": ["1084"], "thickness": "6 mm", "width": "30 mm",
+                   "length": "150 mm" },
+        "steps": [ { "do": "weld", "faces": "open",
+                     "heats": [{ "at": "1200 C", "for": "20 min" }] } ],
+        "soak": { "most": "1 min" } }
+      """;
+
+  private static final String GALVANIZED = "alloy-data/billets/galvanized-jacket.json";
+  private static final String SAN_MAI = "alloy-data/billets/san-mai.json";
+
+  @TempDir private Path folder;
+
+  private String stubborn() throws IOException {
+    return Files.writeString(folder.resolve("stubborn.json"), STUBBORN).toString();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"soak", "schedule", "plan"})
+  void linesThatNoSoakClearsAreAnsweredInFullWithCode4(String command) throws IOException {
+    Ran ran = run(command, stubborn());
+    assertEquals(4, ran.code(), ran.err());
+    assertTrue(ran.out().contains("No soak"), ran.out());
+    assertTrue(ran.out().contains("Assumed"), ran.out());
+    assertEquals(
+        "No soak clears the lines within what is allowed.",
+        ran.err().lines().reduce((a, b) -> b).orElseThrow());
+  }
+
+  @Test
+  void jsonSaysThatThereIsNoneToRecommend() throws IOException {
+    Ran ran = run("soak", stubborn(), "--json");
+    assertEquals(4, ran.code(), ran.err());
+    assertTrue(ran.at("recommended") instanceof JsonValue.NullValue);
+    assertFalse(ran.list("options").isEmpty());
+    assertFalse(ran.list("advice").isEmpty());
+  }
+
+  @Test
+  void aGalvanizedJacketIsRefusedWithItsReasonFirstAndLast() {
+    Ran ran = run("soak", GALVANIZED);
+    assertEquals(4, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith("Do not do this. step 3 tile: The jacket is galvanized"));
+    assertTrue(ran.err().lines().reduce((a, b) -> b).orElseThrow().contains("poisonous fume"));
+    Ran json = run("soak", GALVANIZED, "--json");
+    assertTrue(json.list("hardStops").get(0).toString().contains("galvanized"));
+  }
+
+  @Test
+  void nothingToClearIsAnAnswer() {
+    Ran ran = run("soak", SAN_MAI);
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith("No soak needed: 0 min."), ran.out());
+    assertEquals(0, run("soak", SAN_MAI, "--json").number("recommended.minutes"));
+  }
+
+  @Test
+  void jsonHasTheNamesThatProgramsRelyOn() {
+    Ran soak = run("soak", GALVANIZED, "--json");
+    startsWith(soak, "soak");
+    has(
+        soak.names(""),
+        "billet lines options recommended goneAlreadyPct dominant advice defaults hardStops");
+    has(soak.names("lines.0"), "name step dipPct widthMm visible");
+    has(
+        soak.names("options.0"),
+        "temperatureC minutes minutesLow minutesHigh clears metalLossMm skinMm grainAstm");
+    has(soak.names("recommended"), "temperatureC minutes reason");
+    Ran schedule = run("schedule", GALVANIZED, "--json");
+    startsWith(schedule, "schedule");
+    has(schedule.names(""), "billet segments after critical remarks");
+    has(schedule.names("segments.0"), "step kind fromC toC minutes cool why check cautions");
+    has(schedule.names("after.0"), "step linesVisible grainAstm skinMm");
+    Ran plan = run("plan", GALVANIZED, "--json");
+    startsWith(plan, "plan");
+    has(
+        plan.names(""),
+        "billet defaults history preform soak schedule seam hardStops cautions files");
+  }
+
+  private static void startsWith(Ran ran, String command) {
+    assertEquals(List.of("schema", "command"), ran.names("").subList(0, 2));
+    assertEquals("seamsoak/1", ran.text("schema"));
+    assertEquals(command, ran.text("command"));
+  }
+
+  private static void has(List<String> names, String wanted) {
+    assertTrue(names.containsAll(List.of(wanted.split(" "))), names.toString());
+  }
+
+  @Test
+  void planWritesItsFilesTheSameEachTime() throws IOException {
+    Path first = folder.resolve("a/new/folder");
+    Path second = folder.resolve("b");
+    Ran ran = runInto(first, "--png");
+    runInto(second, "--png");
+    List<String> names;
+    try (Stream<Path> files = Files.list(first)) {
+      names = files.map(f -> f.getFileName().toString()).sorted().toList();
+    }
+    assertEquals(
+        List.of(
+            "advice.json",
+            "plan.txt",
+            "schedule.png",
+            "schedule.svg",
+            "seam.png",
+            "seam.svg",
+            "soak.png",
+            "soak.svg"),
+        names);
+    for (String name : names) {
+      assertTrue(ran.out().contains(first.resolve(name).toString()), name);
+      if (!name.equals("advice.json")) {
+        assertArrayEquals(
+            Files.readAllBytes(first.resolve(name)),
+            Files.readAllBytes(second.resolve(name)),
+            name);
+      }
+    }
+    assertEquals(
+        Files.readString(first.resolve("advice.json")),
+        Files.readString(second.resolve("advice.json"))
+            .replace(second.toString(), first.toString()));
+    assertTrue(Files.readString(first.resolve("plan.txt")).contains("Cautions, always"));
+  }
+
+  private Ran runInto(Path out, String... more) {
+    List<String> args =
+        new ArrayList<>(List.of("plan", GALVANIZED, "--samples", "2", "--out", out.toString()));
+    args.addAll(List.of(more));
+    return Ran.run(args.toArray(String[]::new));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"soak", "schedule", "plan"})
+  void eachCautionIsSaidOnceAndApartFromTheAnswer(String command) {
+    Ran ran = run(command, GALVANIZED);
+    assertFalse(ran.out().contains("carbon monoxide"), ran.out());
+    List<String> starts = ran.err().lines().filter(l -> l.startsWith("  - ")).toList();
+    assertEquals(starts.stream().distinct().toList(), starts);
+    assertTrue(starts.stream().anyMatch(l -> l.contains("carbon monoxide")), ran.err());
+  }
+
+  /** An unknown sheet is not refused, so its danger must be told; no coating has none to tell. */
+  @Test
+  void aJacketOfUnknownSheetBringsTheCautionAgainstZinc() throws IOException {
+    String galvanized = Files.readString(Path.of(GALVANIZED));
+    Path unknown = folder.resolve("unknown.json");
+    Files.writeString(unknown, galvanized.replace(", \"coating\": \"galvanized\"", ""));
+    Path bare = folder.resolve("bare.json");
+    Files.writeString(bare, galvanized.replace("\"galvanized\"", "\"none\""));
+    assertTrue(run("plan", unknown.toString()).err().contains("Zinc or cadmium on a jacket"));
+    assertFalse(run("plan", bare.toString()).err().contains("Zinc or cadmium on a jacket"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"soak", "schedule", "plan"})
+  void noLineIsWiderThanATerminal(String command) {
+    String said = "\nWritten: ";
+    Ran ran = run(command, GALVANIZED);
+    String text = ran.out().contains(said) ? ran.out().split(said)[0] : ran.out();
+    text.lines().filter(l -> !l.startsWith("Next: ")).forEach(l -> assertTrue(l.length() <= 80, l));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"soak", "schedule", "plan"})
+  void oneSystemOfUnitsIsFreeOfTheOther(String command) {
+    String us = run(command, GALVANIZED, "--units", "us").out();
+    String metric = run(command, GALVANIZED, "--units", "metric").out();
+    assertFalse(us.split("\nWritten")[0].matches("(?s).*\\d (mm|C)\\b.*"), us);
+    assertFalse(metric.matches("(?s).*\\d (in|F)\\b.*"), metric);
+    assertTrue(us.contains(" F") && metric.contains(" C"));
+  }
+
+  private Ran run(String command, String billet, String... more) {
+    List<String> args = new ArrayList<>(List.of(command, billet, "--samples", "2"));
+    if (command.equals("plan")) {
+      args.addAll(List.of("--out", folder.resolve("out").toString()));
+    }
+    args.addAll(Arrays.asList(more));
+    return Ran.run(args.toArray(String[]::new));
+  }
+}

@@ -1,0 +1,92 @@
+package seamsoak.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Help and the examples in it. */
+class HelpTest {
+  private static final List<String> COMMANDS =
+      List.of("plan", "soak", "schedule", "migrate", "decarb", "steels");
+
+  @TempDir private Path folder;
+
+  static Stream<String> examples() {
+    return Stream.concat(Stream.of(""), COMMANDS.stream())
+        .flatMap(c -> (c.isEmpty() ? Ran.run("--help") : Ran.run(c, "--help")).out().lines())
+        .map(String::strip)
+        .filter(l -> l.startsWith(Commands.PROGRAM))
+        .distinct();
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyExampleRuns(String example) {
+    List<String> args = new ArrayList<>();
+    Matcher word =
+        Pattern.compile("\"([^\"]*)\"|(\\S+)")
+            .matcher(example.substring(Commands.PROGRAM.length()));
+    while (word.find()) {
+      args.add(word.group(1) == null ? word.group(2) : word.group(1));
+    }
+    if (args.get(0).equals("plan")) {
+      int out = args.indexOf("--out");
+      if (out < 0) {
+        args.add("--out");
+        args.add("");
+        out = args.size() - 2;
+      }
+      args.set(out + 1, folder.toString());
+    }
+    Ran ran = Ran.run(args.toArray(String[]::new));
+    assertEquals(0, ran.code(), ran.err());
+    assertFalse(ran.out().isBlank());
+  }
+
+  @Test
+  void everyCommandHasExamplesBeforeItsOptions() {
+    for (String command : COMMANDS) {
+      Ran help = Ran.run(command, "--help");
+      assertEquals(0, help.code());
+      int example = help.out().indexOf("  " + Commands.PROGRAM + " " + command);
+      assertTrue(example > 0 && example < help.out().indexOf("--json  "), help.out());
+    }
+  }
+
+  @Test
+  void helpWinsOverEverythingElse() {
+    Ran ran = Ran.run("migrate", "--bogus", "-h");
+    assertEquals(0, ran.code());
+    assertTrue(ran.out().contains("Examples:"));
+    assertEquals("", ran.err());
+  }
+
+  @Test
+  void noArgumentsAreAnsweredWithTwoLines() {
+    Ran ran = Ran.run();
+    assertEquals(0, ran.code());
+    assertEquals(2, ran.out().lines().count());
+    assertTrue(ran.out().contains("--help") && ran.out().contains("Example: "), ran.out());
+  }
+
+  @Test
+  void optionsOfAllCommandsMayStandAnywhere() {
+    Ran before = Ran.run("--json", "steels", "1084");
+    Ran between = Ran.run("steels", "--json", "1084");
+    Ran after = Ran.run("steels", "1084", "--json");
+    assertEquals(0, after.code());
+    assertEquals(after, before);
+    assertEquals(after, between);
+  }
+}

@@ -1,0 +1,60 @@
+package seamsoak.cli;
+
+import java.io.ByteArrayInputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import seamsoak.data.JsonTree;
+import seamsoak.data.JsonValue;
+
+/** A command line that was run: its exit code and what it printed. */
+record Ran(int code, String out, String err) {
+  static Ran run(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = Commands.run(new PrintWriter(out), new PrintWriter(err), args);
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  JsonValue json() {
+    return JsonTree.read("answer", new ByteArrayInputStream(out.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** A number by its path, such as {@code first.seamCarbonPct}. */
+  double number(String path) {
+    return ((JsonValue.NumberValue) at(path)).value();
+  }
+
+  String text(String path) {
+    return ((JsonValue.TextValue) at(path)).text();
+  }
+
+  List<JsonValue> list(String path) {
+    return ((JsonValue.ListValue) at(path)).items();
+  }
+
+  JsonValue at(String path) {
+    JsonValue value = json();
+    for (String name : path.split("\\.")) {
+      value =
+          value instanceof JsonValue.ListValue list
+              ? list.items().get(Integer.parseInt(name))
+              : member(value, name);
+    }
+    return value;
+  }
+
+  List<String> names(String path) {
+    JsonValue value = path.isEmpty() ? json() : at(path);
+    return List.copyOf(((JsonValue.ObjectValue) value).members().keySet());
+  }
+
+  private static JsonValue member(JsonValue value, String name) {
+    JsonValue.Member member = ((JsonValue.ObjectValue) value).members().get(name);
+    if (member == null) {
+      throw new AssertionError("no member '" + name + "' in " + value);
+    }
+    return member.value();
+  }
+}

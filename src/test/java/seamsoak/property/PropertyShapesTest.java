@@ -1,0 +1,204 @@
+package seamsoak.property;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.data.DataFolder;
+import seamsoak.steel.Composition;
+
+/** What must hold between the functions of a correlation, and where its pieces meet. */
+class PropertyShapesTest {
+  private final Correlations k = Correlations.load(DataFolder.packed());
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1084", "52100", "80CrV2", "D2", "nickel"})
+  void activityTurnsRoundAndItsFactorIsItsSlope(String name) {
+    MetalLattice lattice = MetalLattice.of(Analyses.named(name));
+    AusteniteActivity.At at = new AusteniteActivity(k.activity(), lattice).at(1273.15);
+    for (double y : new double[] {1e-6, 0.01, 0.04, 0.09}) {
+      double ln = at.lnActivity(y);
+      assertEquals(Math.log(y / (1 - y)) + at.c0() + at.c1() * y + at.c2() * y * y, ln, 1e-12);
+      assertEquals(y, at.ratioAt(ln), 1e-9 * y);
+      assertEquals(y, at.ratioNear(ln, 0.05), 1e-9 * y);
+      double d = 1e-5 * y;
+      double slope = (at.lnActivity(y + d) - at.lnActivity(y - d)) / (2 * d);
+      assertEquals(y * (1 - y) * slope, at.thermodynamicFactor(y), 1e-7);
+    }
+  }
+
+  /** Vanadium is the only element with a square term: -6 and 6 of one interaction. */
+  @Test
+  void vanadiumBendsTheActivity() {
+    AusteniteActivity.At with =
+        new AusteniteActivity(k.activity(), MetalLattice.of(Analyses.of("V1"))).at(1273.15);
+    AusteniteActivity.At without =
+        new AusteniteActivity(k.activity(), MetalLattice.of(Analyses.of("Cr1"))).at(1273.15);
+    assertNotEquals(0, with.c2());
+    assertEquals(0, without.c2(), 0);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {700, 800, 900})
+  void ferriteTurnsRound(double celsius) {
+    double t = celsius + 273.15;
+    for (double y : new double[] {1e-7, 1e-5, 1e-3}) {
+      assertEquals(
+          y, k.ferriteActivity().ratioAt(t, k.ferriteActivity().lnActivity(t, y)), 1e-12 * y);
+    }
+    // as the assessment has it: three sites, -190 T for all three
+    double z = 1e-3 / 3;
+    double rt = 8.314463 * t;
+    double expected =
+        Math.log(z / (1 - z)) + (322050 + 75.667 * t) / 3 / rt - 190.0 / 3 * t * (1 - 2 * z) / rt;
+    assertEquals(expected, k.ferriteActivity().lnActivity(t, 1e-3), 1e-12);
+  }
+
+  @Test
+  void latticesAreEqualByWhatTheyHold() {
+    MetalLattice one = MetalLattice.of(Analyses.of("C0.8 Mn0.7"));
+    MetalLattice same = MetalLattice.of(Analyses.of("C0.8 Mn0.7"));
+    assertEquals(one, same);
+    assertEquals(one.hashCode(), same.hashCode());
+    assertNotEquals(one.hashCode(), MetalLattice.of(Analyses.of("C0.8 Mn0.8")).hashCode());
+    assertNotEquals(one, MetalLattice.of(Analyses.of("C0.8 Mn0.8")));
+    // as much iron by weight, another partner
+    assertNotEquals(one, MetalLattice.of(Analyses.of("C0.8 Ni0.7")));
+    assertFalse(one.equals((Object) "Mn0.7"));
+  }
+
+  /** Half-way between two entries of the table, and level beyond its ends. */
+  @ParameterizedTest
+  @CsvSource({"0.1, 1471", "0.35, 1410", "0.7, 1285", "1.0, 1196", "1.3, 1155.5", "2, 1140"})
+  void burningBetweenTheEntries(double carbon, double celsius) {
+    assertEquals(celsius, k.forging().burning().celsius(carbon), 1e-9);
+  }
+
+  /** The three pieces of the solidus, by hand: 1538 - 478 C, 1495, 1527 - 187.5 C. */
+  @ParameterizedTest
+  @CsvSource({
+    "C0.05, 1514.1",
+    "C0.09, 1494.98",
+    "C0.091, 1495",
+    "C0.17, 1495",
+    "C0.171, 1494.9375"
+  })
+  void piecesOfTheSolidus(String analysis, double celsius) {
+    assertEquals(celsius, k.solidus().celsius(Analyses.of(analysis)), 1e-9);
+  }
+
+  /** Where phosphorus and sulfur are not named 0.02 % each are taken: 10 and 14 C. */
+  @ParameterizedTest
+  @CsvSource({"C0.8, 1353", "C0.8 P0.01, 1358", "C0.8 S0.01 P0.01, 1365", "C0.8 Ni49, 1295.5"})
+  void residualsAreTakenForSteel(String analysis, double celsius) {
+    ForgingLimits limits = k.forging().limits(Analyses.of(analysis), OptionalDouble.empty());
+    assertEquals(celsius, limits.solidusCelsius(), 1e-9);
+  }
+
+  /** Less than half iron is no steel: nothing is taken for granted. */
+  @Test
+  void noResidualsInNickel() {
+    ForgingLimits limits = k.forging().limits(Analyses.of("C0.8 Ni50"), OptionalDouble.empty());
+    assertEquals(1527 - 0.8 * 187.5 - 5 * 11.5, limits.solidusCelsius(), 1e-9);
+  }
+
+  @Test
+  void stainlessFromTenAndAHalfPercent() {
+    Composition just = Analyses.of("C0.05 Cr10.5");
+    Composition under = Analyses.of("C0.05 Cr10.4");
+    assertEquals(1382, k.forging().limits(just, OptionalDouble.empty()).burningCelsius());
+    assertEquals(1471, k.forging().limits(under, OptionalDouble.empty()).burningCelsius());
+  }
+
+  @Test
+  void bandOfForgingSpansItsSources() {
+    Composition steel = Analyses.of("C0.9");
+    var hot = k.forging().limits(steel, OptionalDouble.of(1200)).highestForging();
+    assertEquals(List.of(1121.0, 1200.0, 1200.0), List.of(hot.low(), hot.value(), hot.high()));
+    var cold = k.forging().limits(steel, OptionalDouble.of(1100)).highestForging();
+    assertEquals(List.of(1100.0, 1100.0, 1150.0), List.of(cold.low(), cold.value(), cold.high()));
+    // a carbon outside the handbook's line matters only where that line is what is used
+    Composition rich = Analyses.of("C1.7");
+    int published =
+        k.forging().limits(rich, OptionalDouble.of(1050)).highestForging().exceeded().size();
+    int byLine =
+        k.forging().limits(rich, OptionalDouble.empty()).highestForging().exceeded().size();
+    assertEquals(published + 1, byLine);
+  }
+
+  /** Where the standard's pieces meet, which one holds. */
+  @Test
+  void piecesOfTheStandardForHeat() {
+    assertEquals(666 + 13002.0 / 3, k.steelHeat().specificHeat(735), 1e-9);
+    assertEquals(545 + 17820.0 / 169, k.steelHeat().specificHeat(900), 1e-9);
+    assertEquals(650, k.steelHeat().specificHeat(900.001), 1e-9);
+    assertEquals(0.011, k.steelHeat().elongation(750), 1e-15);
+    assertEquals(0.011, k.steelHeat().elongation(860), 1e-15);
+    assertEquals(2e-5 * 861 - 6.2e-3, k.steelHeat().elongation(861), 1e-15);
+    assertEquals(27.3, k.steelHeat().conductivity(800), 1e-12);
+  }
+
+  /** A plate of thickness t loses its heat through two faces: dT/dt by hand at 850 C. */
+  @Test
+  void coolingByHand() {
+    double t = 1123.15;
+    double flux = 0.8 * 5.670374419e-8 * (Math.pow(t, 4) - Math.pow(293.15, 4)) + 10 * (t - 293.15);
+    double rate = flux / (7850 * (545 + 17820.0 / 119) * 0.003);
+    double computed = k.airCooling().kelvinPerSecond(0.006, Double.POSITIVE_INFINITY, t);
+    assertEquals(rate, computed, 1e-9 * rate);
+    // a square bar through four
+    assertEquals(2 * rate, k.airCooling().kelvinPerSecond(0.006, 0.006, t), 1e-9 * rate);
+  }
+
+  /** However it is divided, cooling takes as long; within a piece short of a kelvin the rate. */
+  @Test
+  void coolingTimesAddUp() {
+    double whole = seconds(1200, 60);
+    for (double middle : new double[] {1000, 900.5, 735.2, 610, 300}) {
+      assertEquals(whole, seconds(1200, middle) + seconds(middle, 60), 1e-5 * whole);
+    }
+    double rate = k.airCooling().kelvinPerSecond(0.006, 0.03, 1000 + 273.15);
+    assertEquals(0.2 / rate, seconds(1000.1, 999.9), 1e-6 / rate);
+    assertTrue(Double.isFinite(seconds(900, 20.1)));
+    assertEquals(Double.POSITIVE_INFINITY, seconds(900, 20));
+    assertEquals(Double.POSITIVE_INFINITY, seconds(900, 19));
+  }
+
+  private double seconds(double fromCelsius, double toCelsius) {
+    return k.airCooling().seconds(0.006, 0.03, fromCelsius + 273.15, toCelsius + 273.15);
+  }
+
+  @Test
+  void coolingCurveHasTheStepsAsked() {
+    var curve = k.airCooling().curve(0.006, 0.03, 1173, 573, 25);
+    assertEquals(25, curve.size());
+    assertEquals(1148, curve.get(1).kelvin(), 1e-9);
+    assertEquals(0, curve.get(0).seconds(), 0);
+    assertEquals(2, k.airCooling().curve(0.006, 0.03, 1000, 990, 25).size());
+    assertEquals(3, k.airCooling().curve(0.006, 0.03, 1000, 970, 25).size());
+  }
+
+  /**
+   * Scale of iron: k = 6.1 exp(-169452/RT) g2/cm4/s of oxygen, 0.3016 of it per iron, 7.6 g/cm3.
+   */
+  @Test
+  void scaleOfIronByHand() {
+    double t = 1273.15;
+    double oxygen = 6.1 * Math.exp(-169452 / (8.314 * t));
+    double metal = oxygen / (2 * Math.pow(0.3016 * 7.6, 2)) * 1e-4;
+    assertEquals(metal, k.ironScaling().squareMetresPerSecond(t), 1e-3 * metal);
+  }
+
+  /** Its constant, 1333 F, alone. */
+  @Test
+  void grangeIsInFahrenheit() {
+    assertEquals((1333 - 32) / 1.8, k.lowerCritical().get(1).celsius(Analyses.of("")), 1e-9);
+  }
+}

@@ -1,0 +1,169 @@
+package seamsoak.property;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import seamsoak.data.DataFolder;
+import seamsoak.source.Exceeded;
+import seamsoak.source.Range;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/** The ranges that each correlation says it holds in, and that leaving them is noticed. */
+class ValidityTest {
+  private static final String LOW_ALLOY =
+      " Mn 0 2 Si 0 2 V 0 2 Cr 0 5 Ni 0 5 Mo 0 5 W 0 5 Cu 0 1 Al 0 1 P 0 0.1";
+  private static final String KASATKIN =
+      "C 0 0.83 Mn 0 2 Si 0 1 Cr 0 2 Mo 0 1 V 0 0.5 W 0 1 Al 0 0.2 P 0 0.04 S 0 0.04";
+  private static final String TRZASKA =
+      "C 0.06 0.68 Mn 0 2.04 Si 0 1.75 Cr 0 2.3 Ni 0 3.85 Mo 0 1.05 V 0 0.5 Cu 0 1";
+
+  private final Correlations k = Correlations.load(DataFolder.packed());
+
+  private Map<String, Correlation> all() {
+    Stream<Correlation> regressions =
+        Stream.of(k.lowerCritical(), k.upperCritical(), k.martensiteStart(), List.of(k.solidus()))
+            .flatMap(List::stream)
+            .map(CriticalTemperature::correlation);
+    Stream<Correlation> others =
+        Stream.of(
+            k.leeLeeAccm().correlation(),
+            k.vanBohemenRetained().correlation(),
+            k.koistinenMarburger().correlation(),
+            k.forging().highestForging().correlation(),
+            k.forging().burning().correlation(),
+            k.forging().safeForging().correlation(),
+            k.steelScaling().correlation(),
+            k.ironScaling().correlation(),
+            k.grainNumber().correlation(),
+            k.grainGrowth().correlation(),
+            k.sellarsGrain().correlation(),
+            k.steelHeat().correlation());
+    return Stream.concat(regressions, others).collect(Collectors.toMap(Correlation::name, c -> c));
+  }
+
+  /**
+   * From the papers where they say, else what their type's comment names as our judgement; the
+   * carbon limits of "low alloy" regressions are those of the analyses they were fitted to.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "andrews1965-ae1, Ae1, C 0 0.6 low alloy",
+    "grange1961-ae1, Ae1, C 0 0.6 low alloy",
+    "hougardy1984-ac1, Ac1, C 0.1 0.6 low alloy",
+    "eldis1982-ae1, Ae1, C 0 0.6 low alloy",
+    "kasatkin1984-ac1, Ac1, Kasatkin Ni 0 0.3",
+    "trzaska2016-ac1, Ac1, Trzaska",
+    "andrews1965-ae3, Ae3, C 0 0.6 low alloy",
+    "grange1961-ae3, Ae3, C 0 0.6 low alloy",
+    "hougardy1984-ac3, Ac3, C 0.1 0.6 low alloy",
+    "eldis1982-ae3, Ae3, C 0 0.6 low alloy",
+    "kasatkin1984-ac3, Ac3, Kasatkin Ni 0 3",
+    "trzaska-dobrzanski2007-ac3, Ac3, Trzaska",
+    "trzaska2016-ac3, Ac3, Trzaska",
+    "lee-lee2007-accm, alloy shift of Accm, C 0.2 0.7 Mn 0 1.5 Si 0 0.3 Ni 0 2.8 Cr 0 1.5 Mo 0 0.6",
+    "andrews1965-ms-linear, Ms, C 0 0.6 low alloy",
+    "andrews1965-ms-product, Ms, C 0 0.6 low alloy",
+    "van-bohemen2012-ms, Ms, C 0 1.5 low alloy",
+    "ingber-kunert2022-ms, Ms, C 0 1.5 low alloy",
+    "barbier2014-ms, Ms, C 0 1.5 low alloy",
+    "capdevila2002-ms, Ms,"
+        + " C 0 1.65 Mn 0 3.76 Si 0 3.4 Cr 0 17.9 Ni 0 27.2 Mo 0 5.1 W 0 12.9 Cu 0 0.98",
+    "hirai1997-solidus, solidus, C 0 1.5 low alloy S 0 0.1",
+    "brady-highest-forging, highest forging temperature, C 0.2 1.5",
+    "brady-burning, burning temperature, C 0.2 1.5",
+    "asm14-safe-forging, highest safe forging temperature, C 0.1 1.1",
+    "birks-jackson1970-scaling, scaling constant of steel, temperature 700 1250",
+    "paidassi1958-scaling, scaling constant of iron, temperature 700 1250",
+    "astm-e112, grain size number, ''",
+    "lee-lee2008-grain, austenite grain size, C 0 0.6 low alloy temperature 800 1250",
+    "sellars-whiteman1979-grain, austenite grain size, temperature 1000 1300",
+    "en1993-1-2, heat and expansion of steel, temperature 20 1200"
+  })
+  void ranges(String name, String gives, String expected) {
+    Correlation c = all().get(name);
+    assertEquals(gives, c.gives());
+    String full =
+        expected
+            .replace(" low alloy", LOW_ALLOY)
+            .replace("Kasatkin", KASATKIN)
+            .replace("Trzaska", TRZASKA);
+    assertEquals(full, written(c.validity()));
+  }
+
+  private static String written(List<Range> ranges) {
+    return ranges.stream()
+        .map(r -> r.quantity() + " " + number(r.low()) + " " + number(r.high()))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String number(double x) {
+    return x == Math.rint(x) ? String.format(Locale.ROOT, "%.0f", x) : Double.toString(x);
+  }
+
+  /** Just inside every end nothing is said, just outside one remark with the value. */
+  @Test
+  void leavingARangeIsNoticed() {
+    for (Correlation c : all().values()) {
+      for (Range r : c.validity()) {
+        double inside = r.high();
+        double outside = r.high() * 1.001;
+        assertTrue(of(c, r, inside).isEmpty(), () -> c.name() + " " + r);
+        Exceeded e = new Exceeded(c.name(), r, outside);
+        assertEquals(List.of(e), of(c, r, outside));
+        if (r.low() > 0) {
+          assertTrue(of(c, r, r.low()).isEmpty(), () -> c.name() + " " + r);
+          assertEquals(1, of(c, r, 0.999 * r.low()).size(), () -> c.name() + " " + r);
+        }
+      }
+    }
+  }
+
+  private static List<Exceeded> of(Correlation c, Range r, double value) {
+    if (r.quantity().equals("temperature")) {
+      return c.exceeded(value);
+    }
+    Element e = Element.valueOf(r.quantity().toUpperCase(Locale.ROOT));
+    List<Exceeded> found = new ArrayList<>(c.exceeded(Composition.of(Map.of(e, value))));
+    // an analysis without carbon leaves a carbon range that starts above none
+    found.removeIf(x -> !x.range().equals(r));
+    return found;
+  }
+
+  @Test
+  void compositionAndTemperatureAreToldTogether() {
+    Composition odd = Composition.of(Map.of(Element.C, 0.9, Element.NI, 6.0));
+    assertEquals(3, k.grainGrowth().correlation().exceeded(odd, 1300).size());
+    assertEquals(2, k.grainGrowth().correlation().exceeded(odd, 1200).size());
+  }
+
+  /** Beyond its limits a low alloy regression is taken at them. */
+  @Test
+  void moreThanTheLimitCountsAsTheLimit() {
+    for (CriticalTemperature t : List.of(k.lowerCritical().get(0), k.solidus())) {
+      Composition at = Composition.of(Map.of(Element.C, 0.5, Element.CR, 5.0, Element.MN, 2.0));
+      Composition over = Composition.of(Map.of(Element.C, 0.5, Element.CR, 9.0, Element.MN, 3.0));
+      assertEquals(t.celsius(at), t.celsius(over), 1e-12);
+    }
+  }
+
+  /** So much alloy that martensite never starts: all that is not capped stops at absolute zero. */
+  @Test
+  void martensiteStartEndsAtAbsoluteZero() {
+    Composition rich =
+        Composition.of(
+            Map.of(Element.C, 4.0, Element.MN, 20.0, Element.NI, 40.0, Element.CR, 30.0));
+    for (CriticalTemperature t : k.martensiteStart()) {
+      assertEquals(-273.15, t.celsius(rich), 1e-12, t.correlation().name());
+    }
+  }
+}
