@@ -21,15 +21,21 @@ class RefinementTest {
   private static final Billet MOSAIC =
       BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.STEELS);
   private static final LineVisibility VISIBILITY = SoakSamples.visibility(Assumptions.USUAL);
-  private static final double[] CELSIUS = {1000, 1100, 1150};
+  private static final double[] CELSIUS = {1050, 1150};
 
   @Test
   void movesTheMinutesByLessThanATenthOfTheirBand() {
     SoakSamples possible =
         SoakSamples.of(
-            MOSAIC, Walks.CORRELATIONS, Assumptions.USUAL, 32, CELSIUS, List.of(), Progress.NONE);
+            MOSAIC,
+            Walks.CORRELATIONS,
+            Histories.around(Assumptions.USUAL, false, 24),
+            new Sightings(List.of()),
+            CELSIUS,
+            List.of(),
+            Progress.NONE);
     Clearing fine = clearing(Resolution.FINE);
-    Clearing finer = clearing(new Resolution(3e-6, 1.06, 1e-4));
+    Clearing finer = clearing(new Resolution(3e-6, 1.06, 3e-4, false));
     for (double celsius : CELSIUS) {
       double band =
           possible.minutes(celsius, 0.9).orElseThrow()

@@ -49,7 +49,7 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void phaseLinesAreInOrderAndTurnRound(Composition c) {
-    PhaseLines lines = new PhaseLines(K, c);
+    PhaseLines lines = new PhaseLines(k, c);
     double a1 = lines.a1Celsius();
     for (double carbon = 0; carbon <= 2.1; carbon += 0.05) {
       assertTrue(lines.ac3Celsius(carbon) >= a1 && lines.accmCelsius(carbon) >= a1);
@@ -72,7 +72,7 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void everyDiffusivityIsPositive(Composition c) {
-    for (CarbonDiffusivity d : K.carbonDiffusivity()) {
+    for (CarbonDiffusivity d : k.carbonDiffusivity()) {
       double last = 0;
       for (double kelvin = 1073; kelvin <= 1523; kelvin += 50) {
         double here = d.squareMetresPerSecond(kelvin, c);
