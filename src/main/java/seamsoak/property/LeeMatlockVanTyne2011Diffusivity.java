@@ -25,7 +25,7 @@ import seamsoak.steel.Element;
  */
 public final class LeeMatlockVanTyne2011Diffusivity implements CarbonDiffusivity {
   private static final Element[] ALLOYING = {
-    Element.MN, Element.SI, Element.NI, Element.CR, Element.MO, Element.AL
+    Element.MN, Element.SI, Element.NI, Element.MO, Element.AL
   };
   private static final double R = 8.314;
 
@@ -59,7 +59,9 @@ public final class LeeMatlockVanTyne2011Diffusivity implements CarbonDiffusivity
     double c = steel.carbon();
     double factor = k.get("factor") + c * (k.get("C") + k.get("C*Cr") * steel.percent(Element.CR));
     double kilojoules =
-        k.get("activation energy") + c * (k.get("energy C") + k.get("energy C^2") * c);
+        k.get("activation energy")
+            + c * (k.get("energy C") + k.get("energy C^2") * c)
+            + k.get("energy Cr") * steel.percent(Element.CR);
     for (Element e : ALLOYING) {
       factor += k.get(e.symbol()) * steel.percent(e);
       kilojoules += k.get("energy " + e.symbol()) * steel.percent(e);

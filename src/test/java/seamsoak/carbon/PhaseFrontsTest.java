@@ -2,6 +2,7 @@ package seamsoak.carbon;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static seamsoak.property.Analyses.CORRELATIONS;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.GrowingRim;
 import seamsoak.carbon.problem.PhaseLaw;
+import seamsoak.carbon.problem.Steels;
+import seamsoak.heat.HeatCurve;
 
 /** Fronts between phases against Neumann's solution, then ferrite rims of a real analysis. */
 class PhaseFrontsTest {
@@ -82,6 +85,21 @@ class PhaseFrontsTest {
     assertTrue(
         engine > rim.fedAsBulk() - 0.5 && engine < rim.fedAsFront() + 0.5,
         () -> rim.fedAsBulk() + " < " + engine + " < " + rim.fedAsFront());
+  }
+
+  /** 52100 at 750 C: austenite to the face under whole scale, a ferrite rim where CO escapes. */
+  @Test
+  void lessCarbonMonoxideMakesARim() {
+    for (double atm : new double[] {1, 0.5}) {
+      Surroundings fire =
+          new Surroundings(t -> Math.exp(CORRELATIONS.scaledSurface().lnActivity(t, atm)), t -> 0);
+      Strip bare = Strip.of(Steels.metal("52100"), 3e-3, new Grid(3e-4, 1.05, false));
+      Strip end =
+          new StripSolver(fire, 1e-4)
+              .advance(bare, HeatCurve.hold(1023.15, 3600), Edge.OPEN)
+              .strip();
+      assertEquals(atm < 1, end.percent(0) < 0.03, () -> end.percent(0) + " %C outside");
+    }
   }
 
   @ParameterizedTest

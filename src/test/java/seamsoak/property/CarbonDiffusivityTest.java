@@ -10,11 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.carbon.problem.Steels;
+import seamsoak.data.DataFolder;
 import seamsoak.steel.Composition;
 
 /** The published diffusivities against each other. */
 class CarbonDiffusivityTest {
-  private static final List<CarbonDiffusivity> ALL = Analyses.CORRELATIONS.carbonDiffusivity();
+  private final Correlations k = Correlations.load(DataFolder.packed());
+  private final List<CarbonDiffusivity> all = k.carbonDiffusivity();
 
   /** Largest over smallest of the four that depend on carbon, to the second place. */
   @ParameterizedTest
@@ -34,7 +36,7 @@ class CarbonDiffusivityTest {
     for (int i = 0; i < 4; i++) {
       Composition steel = Analyses.of(carbon[i]);
       DoubleSummaryStatistics four =
-          ALL.subList(0, 4).stream()
+          all.subList(0, 4).stream()
               .mapToDouble(f -> f.squareMetresPerSecond(celsius + 273.15, steel))
               .summaryStatistics();
       assertEquals(spread[i], four.getMax() / four.getMin(), 0.0052, carbon[i]);
@@ -44,7 +46,7 @@ class CarbonDiffusivityTest {
   /** All four rise 2.8 to 3.3 times from 0.1 to 1.2 wt% at 1000 C. */
   @Test
   void carbonSpeedsCarbonUp() {
-    for (CarbonDiffusivity f : ALL.subList(0, 4)) {
+    for (CarbonDiffusivity f : all.subList(0, 4)) {
       double little = f.squareMetresPerSecond(1273.15, Analyses.of("C0.1"));
       double much = f.squareMetresPerSecond(1273.15, Analyses.of("C1.2"));
       assertEquals(3.05, much / little, 0.3, f.correlation().name());
@@ -60,11 +62,10 @@ class CarbonDiffusivityTest {
   })
   void newerMobilityIsNear(double celsius, double from, double to, double least, double most) {
     double t = celsius + 273.15;
-    Liu2009Diffusivity liu = (Liu2009Diffusivity) ALL.get(4);
+    Liu2009Diffusivity liu = (Liu2009Diffusivity) all.get(4);
     for (double percent = from; percent <= to + 1e-9; percent += 0.1) {
       double y = CarbonDiffusivity.ratio(Analyses.of("C" + Math.round(percent * 10) / 10.0));
-      double ratio =
-          liu.mobility(t, y) / Analyses.CORRELATIONS.mobility().squareMetresPerSecond(t, y);
+      double ratio = liu.mobility(t, y) / k.mobility().squareMetresPerSecond(t, y);
       assertTrue(ratio > least - 0.005 && ratio < most + 0.005, percent + " %C: " + ratio);
     }
   }
@@ -75,14 +76,14 @@ class CarbonDiffusivityTest {
   void theFirstIsTheOneInUse(double celsius, double percent) {
     var steel = Steels.of("C" + percent);
     double engine = steel.law().at(celsius + 273.15).potentialSlope(steel.startRatio());
-    double first = ALL.get(0).squareMetresPerSecond(celsius + 273.15, Analyses.of("C" + percent));
+    double first = all.get(0).squareMetresPerSecond(celsius + 273.15, Analyses.of("C" + percent));
     assertEquals(first, engine, 2e-5 * first);
   }
 
   @Test
   void aTextbookConstantIsHalfAsFastAtTheCarbonOfABlade() {
     Composition blade = Analyses.of("C0.8");
-    double used = ALL.get(0).squareMetresPerSecond(1273.15, blade);
+    double used = all.get(0).squareMetresPerSecond(1273.15, blade);
     CarbonDiffusivity constant = named("callister-austenite");
     assertEquals(2.3, used / constant.squareMetresPerSecond(1273.15, blade), 0.05);
   }
@@ -95,7 +96,7 @@ class CarbonDiffusivityTest {
     assertFalse(lee.exceeded(Analyses.named("1084"), 700).isEmpty());
   }
 
-  private static CarbonDiffusivity named(String name) {
-    return ALL.stream().filter(f -> f.correlation().name().equals(name)).findFirst().orElseThrow();
+  private CarbonDiffusivity named(String name) {
+    return all.stream().filter(f -> f.correlation().name().equals(name)).findFirst().orElseThrow();
   }
 }

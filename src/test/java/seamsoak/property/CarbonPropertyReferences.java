@@ -3,6 +3,7 @@ package seamsoak.property;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import seamsoak.data.DataFolder;
 import seamsoak.numeric.Roots;
 import seamsoak.reference.Inputs;
 import seamsoak.steel.Composition;
@@ -12,16 +13,24 @@ import seamsoak.steel.Element;
  * How carbon behaves in iron and steel, by the names of the reference folders: phase lines,
  * diffusivity, activity, the surface under scale.
  */
-public final class CarbonPropertyReferences {
-  private static final Correlations K = Analyses.CORRELATIONS;
-  private static final IronCarbonEquilibria FE_C = new IronCarbonEquilibria(K);
+final class CarbonPropertyReferences {
   private static final Composition IRON = Analyses.of("");
   private static final double ZERO_CELSIUS = 273.15;
 
-  private CarbonPropertyReferences() {}
+  private final Correlations k;
+  private final IronCarbonEquilibria feC;
 
-  /** The properties by name. */
-  public static Map<String, ToDoubleFunction<Inputs>> all() {
+  private CarbonPropertyReferences(Correlations k) {
+    this.k = k;
+    this.feC = new IronCarbonEquilibria(k);
+  }
+
+  /** The properties by name, from some tables. */
+  static Map<String, ToDoubleFunction<Inputs>> all(DataFolder data) {
+    return new CarbonPropertyReferences(Correlations.load(data)).properties();
+  }
+
+  private Map<String, ToDoubleFunction<Inputs>> properties() {
     Map<String, ToDoubleFunction<Inputs>> all = new HashMap<>();
     ironCarbon(all);
     steelLines(all);
@@ -32,80 +41,79 @@ public final class CarbonPropertyReferences {
     return all;
   }
 
-  private static void ironCarbon(Map<String, ToDoubleFunction<Inputs>> all) {
+  private void ironCarbon(Map<String, ToDoubleFunction<Inputs>> all) {
     all.put("iron-transition", in -> ironTurns(in.get("near")));
     all.put("iron-fcc-less-bcc", in -> Unary.fccIron(kelvin(in)) - Unary.bccIron(kelvin(in)));
-    all.put("eutectoid-temperature", CarbonPropertyReferences::eutectoid);
-    all.put("eutectoid-carbon", in -> FE_C.besideFerrite(eutectoid(in)));
-    all.put("eutectoid-ferrite", in -> FE_C.ferriteBesideAustenite(eutectoid(in)));
+    all.put("eutectoid-temperature", this::eutectoid);
+    all.put("eutectoid-carbon", in -> feC.besideFerrite(eutectoid(in)));
+    all.put("eutectoid-ferrite", in -> feC.ferriteBesideAustenite(eutectoid(in)));
     all.put(
         "eutectoid-activity",
-        in -> Math.exp(FE_C.lnActivity(eutectoid(in), FE_C.besideFerrite(eutectoid(in)))));
-    all.put("austenite-beside-ferrite", in -> FE_C.besideFerrite(in.get("celsius")));
-    all.put("ferrite-beside-austenite", in -> FE_C.ferriteBesideAustenite(in.get("celsius")));
-    all.put("austenite-beside-cementite", in -> FE_C.besideCementite(in.get("celsius")));
-    all.put("graphite-saturation", in -> FE_C.besideGraphite(in.get("celsius")));
+        in -> Math.exp(feC.lnActivity(eutectoid(in), feC.besideFerrite(eutectoid(in)))));
+    all.put("austenite-beside-ferrite", in -> feC.besideFerrite(in.get("celsius")));
+    all.put("ferrite-beside-austenite", in -> feC.ferriteBesideAustenite(in.get("celsius")));
+    all.put("austenite-beside-cementite", in -> feC.besideCementite(in.get("celsius")));
+    all.put("graphite-saturation", in -> feC.besideGraphite(in.get("celsius")));
     all.put(
         "activity-beside-cementite",
-        in ->
-            Math.exp(FE_C.lnActivity(in.get("celsius"), FE_C.besideCementite(in.get("celsius")))));
-    all.put("fe-c-a3", in -> K.ironCarbon().a3Celsius(in.get("C")));
-    all.put("fe-c-accm", in -> K.ironCarbon().accmCelsius(in.get("C")));
+        in -> Math.exp(feC.lnActivity(in.get("celsius"), feC.besideCementite(in.get("celsius")))));
+    all.put("fe-c-a3", in -> k.ironCarbon().a3Celsius(in.get("C")));
+    all.put("fe-c-accm", in -> k.ironCarbon().accmCelsius(in.get("C")));
   }
 
-  private static double ironTurns(double near) {
+  private double ironTurns(double near) {
     double from = near + ZERO_CELSIUS;
     return Roots.between(t -> Unary.fccIron(t) - Unary.bccIron(t), from - 60, from + 60, 1e-9)
         - ZERO_CELSIUS;
   }
 
   /** Where austenite, ferrite and cementite or graphite stand together, C. */
-  private static double eutectoid(Inputs in) {
+  private double eutectoid(Inputs in) {
     boolean graphite = in.get("graphite") == 1;
     return Roots.between(
-        t -> FE_C.besideFerrite(t) - (graphite ? FE_C.besideGraphite(t) : FE_C.besideCementite(t)),
+        t -> feC.besideFerrite(t) - (graphite ? feC.besideGraphite(t) : feC.besideCementite(t)),
         700,
         800,
         1e-9);
   }
 
-  private static void steelLines(Map<String, ToDoubleFunction<Inputs>> all) {
+  private void steelLines(Map<String, ToDoubleFunction<Inputs>> all) {
     all.put(
         "ferrite-ends",
         in ->
-            K.ironCarbon().a3Celsius(in.get("C"))
-                + K.andrewsAe3().alloyShiftCelsius(in.composition()));
+            k.ironCarbon().a3Celsius(in.get("C"))
+                + k.andrewsAe3().alloyShiftCelsius(in.composition()));
     all.put(
         "cementite-ends",
         in ->
-            K.ironCarbon().accmCelsius(in.get("C"))
-                + K.leeLeeAccm().alloyShiftCelsius(in.composition(), in.get("C")));
+            k.ironCarbon().accmCelsius(in.get("C"))
+                + k.leeLeeAccm().alloyShiftCelsius(in.composition(), in.get("C")));
   }
 
-  private static void diffusivity(Map<String, ToDoubleFunction<Inputs>> all) {
-    for (CarbonDiffusivity d : K.carbonDiffusivity()) {
+  private void diffusivity(Map<String, ToDoubleFunction<Inputs>> all) {
+    for (CarbonDiffusivity d : k.carbonDiffusivity()) {
       String name = d.correlation().name();
       all.put(name + "-diffusivity", in -> d.squareMetresPerSecond(kelvin(in), in.composition()));
       all.put(name + "-mean-diffusivity", in -> mean(d, in));
       all.put(name + "-alloy-ratio", in -> alloyRatio(d, in));
     }
-    for (CarbonDiffusivity d : K.ferriteDiffusivities()) {
+    for (CarbonDiffusivity d : k.ferriteDiffusivities()) {
       all.put(
           d.correlation().name() + "-diffusivity", in -> d.squareMetresPerSecond(kelvin(in), IRON));
     }
-    all.put("unchanged-mobility-alloy-ratio", CarbonPropertyReferences::unchangedMobilityRatio);
-    CarbonDiffusivity used = K.carbonDiffusivity().get(0);
+    all.put("unchanged-mobility-alloy-ratio", this::unchangedMobilityRatio);
+    CarbonDiffusivity used = k.carbonDiffusivity().get(0);
     all.put(
         "ferrite-over-austenite",
         in ->
-            K.ferriteDiffusivity().squareMetresPerSecond(kelvin(in))
+            k.ferriteDiffusivity().squareMetresPerSecond(kelvin(in))
                 / used.squareMetresPerSecond(kelvin(in), in.composition()));
-    all.put("agren1986-factor", in -> K.mobility().dilute(Double.POSITIVE_INFINITY));
-    all.put("agren1986-energy", in -> 8.314463e-3 * K.mobility().activation());
+    all.put("agren1986-factor", in -> k.mobility().dilute(Double.POSITIVE_INFINITY));
+    all.put("agren1986-energy", in -> 8.314463e-3 * k.mobility().activation());
   }
 
   /** Mean over mole fractions of carbon. */
-  private static double mean(CarbonDiffusivity d, Inputs in) {
+  private double mean(CarbonDiffusivity d, Inputs in) {
     int parts = 200;
     double from = in.get("xFrom");
     double to = in.get("xTo");
@@ -119,26 +127,26 @@ public final class CarbonPropertyReferences {
     return sum / parts;
   }
 
-  private static double alloyRatio(CarbonDiffusivity d, Inputs in) {
+  private double alloyRatio(CarbonDiffusivity d, Inputs in) {
     Composition plain = IRON.with(Element.C, in.get("C"));
     return d.squareMetresPerSecond(kelvin(in), in.composition())
         / d.squareMetresPerSecond(kelvin(in), plain);
   }
 
   /** The engine's own diffusivity, with the mobility of plain iron and carbon. */
-  private static double unchangedMobilityRatio(Inputs in) {
+  private double unchangedMobilityRatio(Inputs in) {
     return engineDiffusivity(in, in.composition())
         / engineDiffusivity(in, IRON.with(Element.C, in.get("C")));
   }
 
-  private static double engineDiffusivity(Inputs in, Composition steel) {
+  private double engineDiffusivity(Inputs in, Composition steel) {
     MetalLattice lattice = MetalLattice.of(steel);
     double y = lattice.ratio(in.get("C"));
-    return K.mobility().squareMetresPerSecond(kelvin(in), y)
+    return k.mobility().squareMetresPerSecond(kelvin(in), y)
         * at(in, lattice).thermodynamicFactor(y);
   }
 
-  private static void activity(Map<String, ToDoubleFunction<Inputs>> all) {
+  private void activity(Map<String, ToDoubleFunction<Inputs>> all) {
     all.put("activity", in -> Math.exp(lnActivity(in, in.composition())));
     all.put(
         "log10-activity-ratio",
@@ -156,20 +164,20 @@ public final class CarbonPropertyReferences {
         "carbon-beside-graphite-shift",
         in -> {
           MetalLattice l = MetalLattice.of(in.composition());
-          return l.percent(at(in, l).ratioAt(0)) - FE_C.besideGraphite(in.get("celsius"));
+          return l.percent(at(in, l).ratioAt(0)) - feC.besideGraphite(in.get("celsius"));
         });
-    all.put("wagner-epsilon", CarbonPropertyReferences::epsilon);
+    all.put("wagner-epsilon", this::epsilon);
   }
 
   /** d ln a of dilute carbon by the metal fraction of an element, in iron without it. */
-  private static double epsilon(Inputs in) {
+  private double epsilon(Inputs in) {
     MetalLattice little = MetalLattice.of(in.composition());
     double alloyed = at(in, little).c0();
     double plain = at(in, MetalLattice.of(IRON)).c0();
     return (alloyed - plain) / (1 - little.iron());
   }
 
-  private static void alloyFactors(Map<String, ToDoubleFunction<Inputs>> all) {
+  private void alloyFactors(Map<String, ToDoubleFunction<Inputs>> all) {
     ToDoubleFunction<Inputs> overSteel =
         in -> {
           MetalLattice iron = MetalLattice.of(IRON);
@@ -180,8 +188,8 @@ public final class CarbonPropertyReferences {
     all.put("log10-carbon-potential-ratio", in -> Math.log10(overSteel.applyAsDouble(in)));
   }
 
-  private static void surface(Map<String, ToDoubleFunction<Inputs>> all) {
-    ScaledSurface s = K.scaledSurface();
+  private void surface(Map<String, ToDoubleFunction<Inputs>> all) {
+    ScaledSurface s = k.scaledSurface();
     all.put("activity-under-scale", in -> Math.exp(s.lnActivity(kelvin(in), 1)));
     all.put(
         "scale-neutral",
@@ -190,16 +198,16 @@ public final class CarbonPropertyReferences {
                 - ZERO_CELSIUS);
   }
 
-  private static double lnActivity(Inputs in, Composition steel) {
+  private double lnActivity(Inputs in, Composition steel) {
     MetalLattice lattice = MetalLattice.of(steel);
     return at(in, lattice).lnActivity(lattice.ratio(in.get("C")));
   }
 
-  private static AusteniteActivity.At at(Inputs in, MetalLattice lattice) {
-    return new AusteniteActivity(K.activity(), lattice).at(kelvin(in));
+  private AusteniteActivity.At at(Inputs in, MetalLattice lattice) {
+    return new AusteniteActivity(k.activity(), lattice).at(kelvin(in));
   }
 
-  private static double kelvin(Inputs in) {
+  private double kelvin(Inputs in) {
     return in.get("celsius") + ZERO_CELSIUS;
   }
 }

@@ -22,7 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.carbon.CarbonReferences;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
-import seamsoak.property.CarbonPropertyReferences;
 import seamsoak.property.PropertyReferences;
 import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
@@ -41,7 +40,6 @@ final class ReferenceTest {
 
   private static Map<String, ToDoubleFunction<Inputs>> properties() {
     Map<String, ToDoubleFunction<Inputs>> all = new HashMap<>(PropertyReferences.all());
-    all.putAll(CarbonPropertyReferences.all());
     all.putAll(CarbonReferences.all());
     return all;
   }
