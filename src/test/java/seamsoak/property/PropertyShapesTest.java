@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.DataFolder;
 import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
 
 /** What must hold between the functions of a correlation, and where its pieces meet. */
 class PropertyShapesTest {
@@ -34,15 +35,16 @@ class PropertyShapesTest {
     }
   }
 
-  /** Vanadium is the only element with a square term: -6 and 6 of one interaction. */
+  /**
+   * Only vanadium has a square term: -6 u L1, L1 = -58754 J/mol, J. Alloys Comp. 421 (2006) 120.
+   */
   @Test
   void vanadiumBendsTheActivity() {
-    AusteniteActivity.At with =
-        new AusteniteActivity(k.activity(), MetalLattice.of(Analyses.of("V1"))).at(1273.15);
-    AusteniteActivity.At without =
-        new AusteniteActivity(k.activity(), MetalLattice.of(Analyses.of("Cr1"))).at(1273.15);
-    assertNotEquals(0, with.c2());
-    assertEquals(0, without.c2(), 0);
+    MetalLattice vanadium = MetalLattice.of(Analyses.of("V1"));
+    MetalLattice chromium = MetalLattice.of(Analyses.of("Cr1"));
+    double expected = 6 * 58754 * vanadium.share(Element.V) / (8.314463 * 1273.15);
+    assertEquals(expected, new AusteniteActivity(k.activity(), vanadium).at(1273.15).c2(), 1e-9);
+    assertEquals(0, new AusteniteActivity(k.activity(), chromium).at(1273.15).c2(), 0);
   }
 
   @ParameterizedTest
@@ -59,6 +61,22 @@ class PropertyShapesTest {
     double expected =
         Math.log(z / (1 - z)) + (322050 + 75.667 * t) / 3 / rt - 190.0 / 3 * t * (1 - 2 * z) / rt;
     assertEquals(expected, k.ferriteActivity().lnActivity(t, 1e-3), 1e-12);
+  }
+
+  /** Eight terms, each of its own size at 10 K: the digits come out in order. */
+  @Test
+  void termsOfAFunctionOfTemperature() {
+    double ln = Math.log(10);
+    double[] k = {1, 2e-1, 3e-1 / ln, 4e-2, 5e-3, 6e1, 7e2, 8e3};
+    assertEquals(1 + 2 + 3 + 4 + 5 + 6 + 7 + 8, ActivityParameters.value(k, 10), 1e-12);
+    double at20 = 1 + 4 + 6 * Math.log(20) / ln + 16 + 40 + 3 + 7.0 / 4 + 1;
+    assertEquals(at20, ActivityParameters.value(k, 20), 1e-12);
+  }
+
+  @Test
+  void pureNickelHasNoIron() {
+    assertEquals(0, MetalLattice.of(Analyses.of("Ni100")).iron(), 0);
+    assertEquals(1, MetalLattice.of(Analyses.of("Ni100")).share(Element.NI), 1e-15);
   }
 
   @Test
