@@ -24,7 +24,7 @@ final class BilletFile {
       paramLabel = "N",
       converter = Written.Samples.class,
       description = "Possible histories behind the bands; 16 unless given. More is slower.")
-  private int samples = 16;
+  private int samples = 32;
 
   Path file() {
     return file;

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
@@ -27,10 +28,16 @@ public final class SteelTable {
   private final Map<String, Steel> byName = new HashMap<>();
   private final List<Steel> steels = new ArrayList<>();
   private final Set<String> names = new LinkedHashSet<>();
-  private final Map<String, Map<String, Provenance>> provenance = new HashMap<>();
+  private final Map<String, CsvTable.Row> rows = new LinkedHashMap<>();
+  private final Set<String> columns;
+  private final Supplier<CsvTable> standings;
 
-  private SteelTable(CsvTable table, CsvTable standings) {
-    Map<String, CsvTable.Row> rows = new LinkedHashMap<>();
+  /** Read when first asked for: it is the longest table, and few answers need it. */
+  private Map<String, Map<String, Provenance>> provenance;
+
+  private SteelTable(CsvTable table, Supplier<CsvTable> standings) {
+    this.columns = Set.copyOf(table.columns());
+    this.standings = standings;
     for (CsvTable.Row row : table.rows()) {
       Steel steel = SteelRow.read(row);
       steels.add(steel);
@@ -42,12 +49,11 @@ public final class SteelTable {
         row.list(column).forEach(alias -> name(steel, alias, row, column));
       }
     }
-    readProvenance(standings, rows, Set.copyOf(table.columns()));
   }
 
-  /** Reads {@code steels.csv} and {@code steels-standing.csv}. */
+  /** Reads {@code steels.csv}, and {@code steels-standing.csv} once a standing is asked for. */
   public static SteelTable load(DataFolder data) {
-    return new SteelTable(data.csv("steels.csv"), data.csv("steels-standing.csv"));
+    return new SteelTable(data.csv("steels.csv"), () -> data.csv("steels-standing.csv"));
   }
 
   /** All steels in the order of the table. */
@@ -81,7 +87,10 @@ public final class SteelTable {
    * @param steelId id of the steel
    * @param column column of {@code steels.csv}
    */
-  public Optional<Provenance> standing(String steelId, String column) {
+  public synchronized Optional<Provenance> standing(String steelId, String column) {
+    if (provenance == null) {
+      provenance = readProvenance();
+    }
     return Optional.ofNullable(provenance.getOrDefault(steelId, Map.of()).get(column));
   }
 
@@ -101,10 +110,10 @@ public final class SteelTable {
 
   // A line of standings speaks for one value: when a user's table has another value there, the
   // line is left out rather than vouch for it.
-  private void readProvenance(
-      CsvTable standings, Map<String, CsvTable.Row> rows, Set<String> columns) {
+  private Map<String, Map<String, Provenance>> readProvenance() {
+    Map<String, Map<String, Provenance>> all = new HashMap<>();
     Set<List<String>> seen = new HashSet<>();
-    for (CsvTable.Row line : standings.rows()) {
+    for (CsvTable.Row line : standings.get().rows()) {
       String id = line.text("id");
       String column = line.text("column");
       if (!seen.add(List.of(id, column))) {
@@ -125,8 +134,9 @@ public final class SteelTable {
       }
       Provenance found = new Provenance(SourceTable.standing(line), low, line.text("source"));
       if (row != null && row.text(column).equals(line.text("value"))) {
-        provenance.computeIfAbsent(id, k -> new HashMap<>()).put(column, found);
+        all.computeIfAbsent(id, k -> new HashMap<>()).put(column, found);
       }
     }
+    return all;
   }
 }

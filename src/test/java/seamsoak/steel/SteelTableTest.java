@@ -240,7 +240,8 @@ class SteelTableTest {
         "id,column,value,standing,confidence,source\n"
             + "1008,C_typ_pct,0.06,from memory,,memory\n"
             + line);
-    Fault fault = assertThrows(Fault.class, () -> SteelTable.load(DataFolder.over(folder)));
+    SteelTable table = SteelTable.load(DataFolder.over(folder));
+    Fault fault = assertThrows(Fault.class, () -> table.standing("1008", "C_typ_pct"));
     assertTrue(fault.getMessage().contains(message), fault.getMessage());
   }
 }
