@@ -23,7 +23,7 @@ final class BilletFile {
       names = "--samples",
       paramLabel = "N",
       converter = Written.Samples.class,
-      description = "Possible histories behind the bands; 16 unless given. More is slower.")
+      description = "Possible histories behind the bands; 32 unless given. More is slower.")
   private int samples = 32;
 
   Path file() {
