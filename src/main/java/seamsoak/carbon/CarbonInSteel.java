@@ -41,11 +41,6 @@ public final class CarbonInSteel implements CarbonLaw {
     this.mobilityFactor = mobilityFactor;
   }
 
-  /** The same steel with its mobility multiplied by another factor. */
-  public CarbonInSteel withMobilityFactor(double factor) {
-    return new CarbonInSteel(correlations, lines.steel(), factor);
-  }
-
   public MetalLattice lattice() {
     return lattice;
   }

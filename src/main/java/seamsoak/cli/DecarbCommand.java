@@ -2,6 +2,7 @@ package seamsoak.cli;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,8 +19,6 @@ import seamsoak.report.DecarbText;
 import seamsoak.report.JsonReport;
 import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.TimeSpan;
 
 /** Skin and metal lost in one heat. */
 @Command(
@@ -40,21 +39,7 @@ final class DecarbCommand implements Callable<Integer> {
   @Parameters(paramLabel = "STEEL", description = "A grade, or an analysis in quotes.")
   private String steel;
 
-  @Option(
-      names = "--at",
-      paramLabel = "T",
-      required = true,
-      converter = Written.Temperature.class,
-      description = "Temperature, such as 2100F or 1150C.")
-  private Temperature at;
-
-  @Option(
-      names = "--for",
-      paramLabel = "TIME",
-      required = true,
-      converter = Written.Time.class,
-      description = "Time, such as 20min, 1.5h or \"1 h 20 min\".")
-  private TimeSpan time;
+  @Mixin private HoldOptions hold;
 
   @Option(
       names = "--edge",
@@ -71,15 +56,15 @@ final class DecarbCommand implements Callable<Integer> {
         Decarburization.of(
             new Shop(correlations, Assumptions.USUAL, Resolution.FINE),
             s,
-            at.kelvin(),
-            time.seconds(),
+            hold.at.kelvin(),
+            hold.time.seconds(),
             edge);
-    Trace trace = root.trace(t -> t.ofDecarb(s, at.celsius(), edge));
+    Trace trace = root.trace(t -> t.ofDecarb(s, hold.at.celsius(), edge));
     root.print(
         root.json()
             ? JsonReport.decarb(skin, trace)
             : new DecarbText(skin, root.units()).page() + new SourcesText(trace).page(),
-        new HeatRemarks(correlations, at, root.units()).of(s));
+        new HeatRemarks(correlations, hold.at, root.units()).of(s));
     return Commands.ANSWERED;
   }
 }

@@ -3,6 +3,7 @@ package seamsoak.cli;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,8 +19,6 @@ import seamsoak.report.JsonReport;
 import seamsoak.report.MigrateText;
 import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.TimeSpan;
 
 /** Carbon across the seam of a stack. */
 @Command(
@@ -57,21 +56,7 @@ final class MigrateCommand implements Callable<Integer> {
       description = "Thickness of each layer, or of the first and the second.")
   private Written.Pair layers;
 
-  @Option(
-      names = "--at",
-      paramLabel = "T",
-      required = true,
-      converter = Written.Temperature.class,
-      description = "Temperature, such as 2100F or 1150C.")
-  private Temperature at;
-
-  @Option(
-      names = "--for",
-      paramLabel = "TIME",
-      required = true,
-      converter = Written.Time.class,
-      description = "Time, such as 20min, 1.5h or \"1 h 20 min\".")
-  private TimeSpan time;
+  @Mixin private HoldOptions hold;
 
   @Override
   public Integer call() {
@@ -86,14 +71,15 @@ final class MigrateCommand implements Callable<Integer> {
             b,
             layers.first().metres(),
             layers.second().metres(),
-            at.kelvin(),
-            time.seconds());
-    Trace trace = root.trace(t -> t.ofMigration(Stream.of(a, b).distinct().toList(), at.celsius()));
+            hold.at.kelvin(),
+            hold.time.seconds());
+    Trace trace =
+        root.trace(t -> t.ofMigration(Stream.of(a, b).distinct().toList(), hold.at.celsius()));
     root.print(
         root.json()
             ? JsonReport.migrate(migration, trace)
             : new MigrateText(migration, root.units()).page() + new SourcesText(trace).page(),
-        new HeatRemarks(correlations, at, root.units()).of(a, b));
+        new HeatRemarks(correlations, hold.at, root.units()).of(a, b));
     return Commands.ANSWERED;
   }
 }
