@@ -60,6 +60,7 @@ public record Migration(
 
   private static final double FINEST = 4e-4;
   private static final double GROWTH = 1.08;
+
   /** A thin stack is told in at least so many spots. */
   private static final double LEAST_SPOTS = 100;
 

@@ -161,17 +161,13 @@ public final class PairAdvisor {
   static PairSetting setting(Asked asked, Optional<Practice> said) {
     OptionalDouble share = asked.firstShare();
     double first =
-        asked
-            .firstMetres()
-            .orElse(said.map(p -> p.firstMm() / 1e3).orElse(USUAL_LAYER_METRES));
+        asked.firstMetres().orElse(said.map(p -> p.firstMm() / 1e3).orElse(USUAL_LAYER_METRES));
     double second;
     if (share.isPresent()) {
       second = first * (1 - share.getAsDouble()) / share.getAsDouble();
     } else {
       second =
-          asked
-              .secondMetres()
-              .orElse(said.map(p -> p.secondMm() / 1e3).orElse(USUAL_LAYER_METRES));
+          asked.secondMetres().orElse(said.map(p -> p.secondMm() / 1e3).orElse(USUAL_LAYER_METRES));
     }
     return new PairSetting(
         first,
@@ -221,8 +217,7 @@ public final class PairAdvisor {
         heats);
   }
 
-  private static PairAdvice.At at(
-      Shop shop, String name, Strip start, Strip now, double celsius) {
+  private static PairAdvice.At at(Shop shop, String name, Strip start, Strip now, double celsius) {
     double kelvin = celsius + ZERO_CELSIUS;
     EvenCarbon even = new EvenCarbon(start, kelvin);
     return new PairAdvice.At(

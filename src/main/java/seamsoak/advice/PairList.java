@@ -53,7 +53,8 @@ public record PairList(List<Row> pairs, PairMatrix matrix) {
   /** Every pair of a list of steels. */
   public static PairList of(
       PairCheck check, PairTable practice, List<Steel> steels, Progress progress) {
-    PairMatrix matrix = matrix(check, practice, steels.stream().map(check::steel).toList(), progress);
+    PairMatrix matrix =
+        matrix(check, practice, steels.stream().map(check::steel).toList(), progress);
     List<Row> rows =
         matrix.pairs().stream()
             .map(

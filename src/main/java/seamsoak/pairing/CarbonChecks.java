@@ -163,8 +163,7 @@ record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
   private Finding barrier(
       PairSteel a, PairSteel b, CarbonLaw.At first, CarbonLaw.At second, EvenCarbon even) {
     double activity =
-        Math.max(
-            first.activity(a.metal().startRatio()), second.activity(b.metal().startRatio()));
+        Math.max(first.activity(a.metal().startRatio()), second.activity(b.metal().startRatio()));
     double one = 1e12 * first.potential(first.ratioAt(activity));
     double other = 1e12 * second.potential(second.ratioAt(activity));
     double ratio = Math.max(one, other) / Math.min(one, other);
@@ -192,9 +191,7 @@ record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
 
   /** Hardness lost when a steel that hardens comes to hold other carbon, HRC. */
   private double drop(PairSteel s, double carbonPct) {
-    return s.hardens()
-        ? Math.max(0, hrc(s, s.analysis().carbon()) - hrc(s, carbonPct))
-        : 0;
+    return s.hardens() ? Math.max(0, hrc(s, s.analysis().carbon()) - hrc(s, carbonPct)) : 0;
   }
 
   private double hrc(PairSteel s, double carbonPct) {
@@ -205,9 +202,7 @@ record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
   }
 
   private String hardness(PairSteel s, double carbonPct) {
-    return s.lines().alwaysAustenite()
-        ? "soft"
-        : Judge.number(hrc(s, carbonPct), 0) + " HRC";
+    return s.lines().alwaysAustenite() ? "soft" : Judge.number(hrc(s, carbonPct), 0) + " HRC";
   }
 
   private String length(double metres) {

@@ -30,9 +30,7 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
             b,
             m.meanCold(a.steel(), a.lines(), STIFF_CELSIUS),
             m.meanCold(b.steel(), b.lines(), STIFF_CELSIUS),
-            "From room heat to "
-                + judge.at(STIFF_CELSIUS)
-                + ", where layers no longer give way"));
+            "From room heat to " + judge.at(STIFF_CELSIUS) + ", where layers no longer give way"));
     all.add(
         pair(
             "expansion-to-weld",
@@ -109,9 +107,7 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
       return 0;
     }
     double carbon =
-        s.hardening()
-            .map(r -> s.dissolvedCarbonPct(Judge.middle(r)))
-            .orElse(s.analysis().carbon());
+        s.hardening().map(r -> s.dissolvedCarbonPct(Judge.middle(r))).orElse(s.analysis().carbon());
     return m.martensiteGrowth().lengthPct(carbon);
   }
 }

@@ -91,7 +91,9 @@ record FireChecks(Correlations k, Judge judge) implements PairFamily {
             + " MPa, a ratio of "
             + Judge.number(ratio, 2)
             + ": "
-            + (first == second ? "neither spreads before the other." : stiffer + " is the stiffer.");
+            + (first == second
+                ? "neither spreads before the other."
+                : stiffer + " is the stiffer.");
     return judge.values("hot-strength", first, second, ratio, says);
   }
 }

@@ -105,8 +105,7 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
     return k.hardening().quenchants().all().stream()
         .filter(q -> q.kind() != Quenchant.Kind.INSULATION && q.kind() != Quenchant.Kind.PLATES)
         .sorted(Comparator.comparingDouble(Quenchant::severity))
-        .filter(
-            q -> k.hardening().criterion().neededMetres(section, q.severity()) <= idealDiameter)
+        .filter(q -> k.hardening().criterion().neededMetres(section, q.severity()) <= idealDiameter)
         .findFirst();
   }
 

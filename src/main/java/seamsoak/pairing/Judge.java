@@ -82,8 +82,7 @@ public record Judge(PairLimits limits, UnitSystem units) {
 
   /** The middle of what two ranges share, or of the gap between them. */
   static double common(TemperatureRange first, TemperatureRange second) {
-    return 0.5
-        * (Math.min(first.highC(), second.highC()) + Math.max(first.lowC(), second.lowC()));
+    return 0.5 * (Math.min(first.highC(), second.highC()) + Math.max(first.lowC(), second.lowC()));
   }
 
   static double middle(TemperatureRange range) {
@@ -131,8 +130,7 @@ public record Judge(PairLimits limits, UnitSystem units) {
     if (limit.unit().equals(CELSIUS)) {
       return apart(value);
     }
-    String number =
-        java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    String number = java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     return limit.unit().isEmpty() ? number : number + " " + limit.unit();
   }
 

@@ -107,10 +107,7 @@ public final class Remedies {
       List<Remedy> all, PairResult now, PairSetting s, String change, Double value, String unit) {
     PairResult then = check.of(now.first(), now.second(), s);
     List<String> better =
-        now.checks().stream()
-            .filter(f -> improved(f, then))
-            .map(Finding::title)
-            .toList();
+        now.checks().stream().filter(f -> improved(f, then)).map(Finding::title).toList();
     if (!better.isEmpty()) {
       all.add(new Remedy(change, value, unit, then.rating(), better));
     }

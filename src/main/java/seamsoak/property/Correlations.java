@@ -33,6 +33,7 @@ import seamsoak.data.DataFolder;
  * @param sellarsGrain another, for carbon-manganese steel
  * @param steelHeat specific heat, conductivity, expansion
  * @param airCooling cooling in still air
+ * @param hardening hardness, hardenability, quenching, tempering
  * @param mechanics how steel grows, yields, welds and hardens
  */
 public record Correlations(
@@ -63,6 +64,7 @@ public record Correlations(
     SellarsWhiteman1979Grain sellarsGrain,
     En1993Steel steelHeat,
     AirCooling airCooling,
+    Hardening hardening,
     Mechanics mechanics) {
   public Correlations {
     carbonDiffusivity = List.copyOf(carbonDiffusivity);
@@ -146,6 +148,7 @@ public record Correlations(
         new SellarsWhiteman1979Grain(table.of("sellars-whiteman1979-grain")),
         steelHeat,
         new AirCooling(table.of("air-cooling"), steelHeat),
+        Hardening.load(data, table),
         Mechanics.of(table));
   }
 }

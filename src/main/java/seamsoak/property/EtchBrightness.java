@@ -16,8 +16,8 @@ import seamsoak.steel.Composition;
  * <p>A number without unit, elements in wt%. 75Ni8 beside 1084, the pair that shows best, is 2.1
  * apart.
  *
- * <p>Our judgement after what shops report: nickel stays bright, chromium grayish, phosphorus bright,
- * manganese darkens. Carbon and structure count too and are left out.
+ * <p>Our judgement after what shops report: nickel stays bright, chromium grayish, phosphorus
+ * bright, manganese darkens. Carbon and structure count too and are left out.
  *
  * <p>Range: elements at the ends of {@link LowAlloy}. Stated error: none.
  */

@@ -63,9 +63,9 @@ public final class SteelTable {
 
   /**
    * The steel of that id, designation, alias or number, ignoring case, spaces, hyphens and the name
-   * of the standards body; the steel of an analysis written out as {@code C0.84 Mn0.75}; or a
-   * grade with the analysis of its melt, {@code 1084: C0.88 Mn0.70}. A near grade is not found. {@code IllegalArgumentException} with one sentence when the text is an
-   * analysis that cannot be read.
+   * of the standards body; the steel of an analysis written out as {@code C0.84 Mn0.75}; or a grade
+   * with the analysis of its melt, {@code 1084: C0.88 Mn0.70}. A near grade is not found. {@code
+   * IllegalArgumentException} with one sentence when the text is an analysis that cannot be read.
    */
   public Optional<Steel> find(String name) {
     Steel known = byName.get(key(name));
