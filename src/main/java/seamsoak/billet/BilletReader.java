@@ -31,6 +31,11 @@ public final class BilletReader {
     return read(file, table::find, table::nearest);
   }
 
+  /** Reads the text of a file whose steels stand in the table. */
+  public static Billet read(Path file, String text, SteelTable table) {
+    return read(file, JsonTree.parse(file.toString(), text), table::find, table::nearest);
+  }
+
   /**
    * Reads a file.
    *
@@ -41,7 +46,14 @@ public final class BilletReader {
       Path file,
       Function<String, Optional<Steel>> find,
       Function<String, Optional<String>> nearest) {
-    JsonValue root = JsonTree.read(file.toString(), file);
+    return read(file, JsonTree.read(file.toString(), file), find, nearest);
+  }
+
+  private static Billet read(
+      Path file,
+      JsonValue root,
+      Function<String, Optional<Steel>> find,
+      Function<String, Optional<String>> nearest) {
     String fileName = file.getFileName().toString().replaceFirst("\\.json$", "");
     return new BilletReader(new SteelReader(find, nearest)).billet(root, fileName);
   }
