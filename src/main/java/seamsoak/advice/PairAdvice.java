@@ -3,8 +3,8 @@ package seamsoak.advice;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.pairing.Finding;
+import seamsoak.pairing.PairRemedies;
 import seamsoak.pairing.Rating;
-import seamsoak.pairing.Remedies;
 import seamsoak.pairing.Remedy;
 
 /**
@@ -31,7 +31,7 @@ public record PairAdvice(
     Optional<How> how,
     Optional<Evened> carbon,
     List<Remedy> remedies,
-    List<Remedies.Near> insteadOfSecond,
+    List<PairRemedies.Near> insteadOfSecond,
     Optional<Said> practice,
     List<String> remarks) {
   public PairAdvice {

@@ -18,12 +18,12 @@ import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimit;
 import seamsoak.pairing.PairLimits;
+import seamsoak.pairing.PairRemedies;
 import seamsoak.pairing.PairResult;
 import seamsoak.pairing.PairSetting;
 import seamsoak.pairing.PairSteel;
 import seamsoak.pairing.PairTable;
 import seamsoak.pairing.Practice;
-import seamsoak.pairing.Remedies;
 import seamsoak.pairing.Stock;
 import seamsoak.property.Correlations;
 import seamsoak.source.Standing;
@@ -130,7 +130,7 @@ public final class PairAdvisor {
     PairSteel a = check.steel(first);
     PairSteel b = check.steel(second);
     PairResult result = check.of(a, b, setting);
-    Remedies remedies = new Remedies(check, units);
+    PairRemedies remedies = new PairRemedies(check, units);
     List<PairSteel> grades =
         result.deciding().isEmpty()
             ? List.of()

@@ -15,11 +15,13 @@ import seamsoak.steel.SteelTable;
 /**
  * Many pairs at once.
  *
+ * @param steels every steel in it
  * @param pairs each with the check that decides, and what practice says
  * @param matrix the same steels, every one against every other
  */
-public record PairList(List<Row> pairs, PairMatrix matrix) {
+public record PairList(List<Steel> steels, List<Row> pairs, PairMatrix matrix) {
   public PairList {
+    steels = List.copyOf(steels);
     pairs = List.copyOf(pairs);
   }
 
@@ -47,7 +49,7 @@ public record PairList(List<Row> pairs, PairMatrix matrix) {
               p.note(),
               p.standing().words()));
     }
-    return new PairList(rows, matrix(check, practice, known, progress));
+    return new PairList(steels, rows, matrix(check, practice, known, progress));
   }
 
   /** Every pair of a list of steels. */
@@ -66,7 +68,7 @@ public record PairList(List<Row> pairs, PairMatrix matrix) {
                       said.map(p -> p.standing().words()).orElse(""));
                 })
             .toList();
-    return new PairList(rows, matrix);
+    return new PairList(steels, rows, matrix);
   }
 
   private static PairMatrix matrix(

@@ -77,14 +77,14 @@ final class PairCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<Stock> stock =
-        Stream.of(first, second).flatMap(n -> stock(n).stream()).findFirst();
+    Optional<Stock> stock = Stream.of(first, second).flatMap(n -> stock(n).stream()).findFirst();
     Correlations correlations = Correlations.load(root.data());
     Steels steels = root.steels();
+    PairLimits limits = PairLimits.load(root.data());
     PairAdvisor advisor =
         new PairAdvisor(
             correlations,
-            PairLimits.load(root.data()),
+            limits,
             PairTable.load(root.data(), steels.table()),
             steels.table(),
             root.units());
@@ -94,7 +94,8 @@ final class PairCommand implements Callable<Integer> {
     Steel a = steels.named(first, spec);
     Steel b = steels.named(second, spec);
     PairAdvice advice = advisor.advise(a, b, asked());
-    return print(advice, root.trace(t -> t.ofPair(a, b, advice)));
+    return print(
+        advice, root.trace(t -> t.ofPair(Stream.of(a, b).distinct().toList(), advice, limits)));
   }
 
   /** A word such as scrap, where no steel has that name. */

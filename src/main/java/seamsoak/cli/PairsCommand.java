@@ -1,10 +1,8 @@
 package seamsoak.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -18,7 +16,8 @@ import seamsoak.advice.Trace;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.PairFigures;
-import seamsoak.data.WholeFile;
+import seamsoak.data.FileSet;
+import seamsoak.data.RunMark;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairTable;
@@ -82,8 +81,7 @@ final class PairsCommand implements Callable<Integer> {
             : grades.stream().map(g -> steels.named(g, spec)).distinct().toList();
     PairTable practice = PairTable.load(root.data(), steels.table());
     PairCheck check =
-        new PairCheck(
-            Correlations.load(root.data()), PairLimits.load(root.data()), root.units());
+        new PairCheck(Correlations.load(root.data()), PairLimits.load(root.data()), root.units());
     PairList list;
     try (ProgressLine progress = ProgressLine.on(root.err())) {
       list =
@@ -91,12 +89,8 @@ final class PairsCommand implements Callable<Integer> {
               ? PairList.ofPractice(check, practice, steels.table(), progress)
               : PairList.of(check, practice, wanted, progress);
     }
-    Map<String, byte[]> files = out == null ? Map.of() : files(list);
-    files.forEach((name, bytes) -> WholeFile.write(out.resolve(name), bytes));
-    List<String> names = files.keySet().stream().map(f -> out.resolve(f).toString()).toList();
-    Trace trace =
-        root.trace(t -> t.ofPairs(steels.table().steels().stream()
-            .filter(s -> list.matrix().steels().contains(s.id())).toList(), wanted));
+    List<String> names = out == null ? List.of() : written(list);
+    Trace trace = root.trace(t -> t.ofPairs(list.steels(), check.limits()));
     root.print(answer(list, names, trace, wanted.isEmpty()), List.of());
     return Commands.ANSWERED;
   }
@@ -115,16 +109,18 @@ final class PairsCommand implements Callable<Integer> {
     }
   }
 
-  private Map<String, byte[]> files(PairList list) {
-    PlanCommand.folder(out);
+  private List<String> written(PairList list) {
+    FileSet files = new FileSet(out);
     Figure figure = PairFigures.matrix(list.matrix());
-    Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(figure.id() + ".svg", Charts.svg(figure));
     if (png) {
       files.put(figure.id() + ".png", Charts.png(figure, DOTS));
     }
-    files.put("pairs.csv", new PairsText(list).csv().getBytes(StandardCharsets.UTF_8));
-    return files;
+    List<String> inputs = new ArrayList<>(List.of(Commands.version()));
+    inputs.addAll(list.matrix().steels());
+    inputs.addAll(root.inputs());
+    files.write(RunMark.of(inputs));
+    return files.paths().stream().map(Path::toString).toList();
   }
 
   private String answer(PairList list, List<String> files, Trace trace, boolean usual) {

@@ -69,7 +69,7 @@ public record PairSteel(
   }
 
   /** Carbon in solution after a long hold at a hardening heat, wt%; the rest stays carbide. */
-  double dissolvedCarbonPct(double celsius) {
+  public double dissolvedCarbonPct(double celsius) {
     double carbon = analysis().carbon();
     return celsius < lines.a1Celsius()
         ? carbon

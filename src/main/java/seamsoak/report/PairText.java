@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.PairAdvice;
 import seamsoak.pairing.Finding;
+import seamsoak.pairing.PairRemedies;
 import seamsoak.pairing.Rating;
-import seamsoak.pairing.Remedies;
 import seamsoak.pairing.Remedy;
 import seamsoak.unit.UnitSystem;
 
@@ -57,8 +57,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             + " more";
   }
 
-  private void reasons(
-      Page page, String heading, java.util.function.Predicate<Finding> those) {
+  private void reasons(Page page, String heading, java.util.function.Predicate<Finding> those) {
     List<Finding> found = advice.checks().stream().filter(those).toList();
     if (!found.isEmpty()) {
       page.heading(heading);
@@ -83,7 +82,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
               + (r.rating() == Rating.FITS ? "one that fits" : "rated " + r.rating().word())
               + ".");
     }
-    List<String> near = advice.insteadOfSecond().stream().map(Remedies.Near::id).toList();
+    List<String> near = advice.insteadOfSecond().stream().map(PairRemedies.Near::id).toList();
     all.add(
         near.isEmpty()
             ? "No grade of the table fits with " + advice.first() + " as it is."

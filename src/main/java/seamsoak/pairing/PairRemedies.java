@@ -10,14 +10,14 @@ import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
 /** What would make a pair work: each change is tried and the pair checked again. */
-public final class Remedies {
+public final class PairRemedies {
   private static final double THICKEST_FACTOR = 16;
   private static final int NEAREST = 3;
 
   private final PairCheck check;
   private final UnitSystem units;
 
-  public Remedies(PairCheck check, UnitSystem units) {
+  public PairRemedies(PairCheck check, UnitSystem units) {
     this.check = check;
     this.units = units;
   }
