@@ -2,15 +2,17 @@ package seamsoak.pairing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import seamsoak.carbon.CarbonInSteel;
 import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Strip;
 import seamsoak.property.Correlations;
+import seamsoak.steel.Composition;
 import seamsoak.unit.Length;
-import seamsoak.unit.UnitSystem;
 
 /** Where carbon goes: by activity, not by percent. */
-record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
+record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements PairFamily {
   /** Heat at which activities are compared and carbon is evened out. */
   static final double SOAK_KELVIN = 1100 + 273.15;
 
@@ -18,6 +20,10 @@ record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
   static final double WELD_SECONDS = 3 * 300;
 
   private static final double ZERO_CELSIUS = 273.15;
+
+  CarbonChecks(Correlations k, Judge judge) {
+    this(k, judge, new CarbonInSteel(k, Composition.of(Map.of()), 1).at(SOAK_KELVIN));
+  }
 
   @Override
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {
@@ -31,7 +37,7 @@ record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
     all.add(activity(a, b, first, second));
     all.add(evened(a, b, evenFirst, evenSecond));
     all.add(loss(a, b, s, even));
-    all.add(barrier(a, b, first, second, even));
+    all.add(barrier(a, b, first, second));
     return all;
   }
 
@@ -160,33 +166,34 @@ record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
     return Math.min(ratio, s.metal().startRatio());
   }
 
-  private Finding barrier(
-      PairSteel a, PairSteel b, CarbonLaw.At first, CarbonLaw.At second, EvenCarbon even) {
+  private Finding barrier(PairSteel a, PairSteel b, CarbonLaw.At first, CarbonLaw.At second) {
     double activity =
         Math.max(first.activity(a.metal().startRatio()), second.activity(b.metal().startRatio()));
-    double one = 1e12 * first.potential(first.ratioAt(activity));
-    double other = 1e12 * second.potential(second.ratioAt(activity));
-    double ratio = Math.max(one, other) / Math.min(one, other);
+    double one = slower(first, activity);
+    double other = slower(second, activity);
+    double most = Math.max(one, other);
+    String slow = one > other ? a.id() : b.id();
     return judge.values(
         "carbon-barrier",
         one,
         other,
-        ratio,
-        "Through a layer of "
-            + a.id()
-            + " carbon passes "
+        most,
+        "Against plain iron, carbon takes "
             + Judge.number(one, 1)
-            + " and through "
-            + b.id()
-            + " "
+            + " times as long through "
+            + a.id()
+            + " and "
             + Judge.number(other, 1)
-            + " (1e-12 m2/s, all else alike): "
-            + (ratio < 1.05
-                ? "alike."
-                : (one < other ? a.id() : b.id())
-                    + " slows it "
-                    + Judge.number(ratio, 1)
-                    + " times."));
+            + " times through "
+            + b.id()
+            + ": "
+            + (judge.limits().of("carbon-barrier").rate(most) == Rating.FITS
+                ? "neither holds it up."
+                : slow + " holds it up."));
+  }
+
+  private double slower(CarbonLaw.At steel, double activity) {
+    return iron.potential(iron.ratioAt(activity)) / steel.potential(steel.ratioAt(activity));
   }
 
   /** Hardness lost when a steel that hardens comes to hold other carbon, HRC. */
@@ -206,7 +213,6 @@ record CarbonChecks(Correlations k, Judge judge) implements PairFamily {
   }
 
   private String length(double metres) {
-    UnitSystem units = judge.units();
-    return new Length(metres).format(units);
+    return new Length(metres).format(judge.units());
   }
 }

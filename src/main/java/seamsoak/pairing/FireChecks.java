@@ -2,6 +2,7 @@ package seamsoak.pairing;
 
 import java.util.List;
 import seamsoak.property.Correlations;
+import seamsoak.steel.TemperatureRange;
 
 /** Forging and welding: whether both can be at one heat, and how near the hotter is to melting. */
 record FireChecks(Correlations k, Judge judge) implements PairFamily {
@@ -22,10 +23,11 @@ record FireChecks(Correlations k, Judge judge) implements PairFamily {
             + judge.from(b.welding())
             + (overlap < 0
                 ? ": these miss each other by " + judge.apart(-overlap) + "."
-                : ": both at "
-                    + judge.apart(overlap)
-                    + " of heat, no hotter than "
-                    + judge.at(Math.min(a.welding().highC(), b.welding().highC()))
+                : ": both from "
+                    + judge.from(
+                        new TemperatureRange(
+                            Math.max(a.welding().lowC(), b.welding().lowC()),
+                            Math.min(a.welding().highC(), b.welding().highC())))
                     + ".");
     return judge.overlap("welding-window", a.welding(), b.welding(), says);
   }
@@ -67,7 +69,7 @@ record FireChecks(Correlations k, Judge judge) implements PairFamily {
             + judge.at(b.forging().lowC())
             + (overlap < 0
                 ? ": no heat suits both, " + judge.apart(-overlap) + " lie between."
-                : ": both for " + judge.apart(overlap) + ".");
+                : ": " + judge.apart(overlap) + " of it together.");
     return judge.overlap("forging-window", a.forging(), b.forging(), says);
   }
 

@@ -2,8 +2,10 @@ package seamsoak.pairing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import seamsoak.property.Correlations;
 import seamsoak.property.Quenchant;
 import seamsoak.property.Section;
@@ -16,8 +18,17 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
   /** Austenite grain that hardenability is reckoned with, after refining; judgement. */
   private static final double GRAIN_NUMBER = 8;
 
-  /** Bars have hardened in air at about twice what the criterion says; judgement. */
-  private static final double AIR_MARGIN = 2;
+  /**
+   * Pieces harden through at about twice the thickness that the criterion says: so do handbook
+   * limits of plain steel in oil and a report of L6 in air. Judgement.
+   */
+  private static final double THICKNESS_MARGIN = 2;
+
+  /** Beyond this the factors of alloying have left their range: more is told as more than this. */
+  private static final double MOST_METRES = 0.5;
+
+  private static final Set<Quenchant.Kind> KINDS =
+      EnumSet.of(Quenchant.Kind.AIR, Quenchant.Kind.OIL, Quenchant.Kind.WATER);
 
   @Override
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {
@@ -37,7 +48,8 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
   private double idealDiameter(PairSteel s, double heat) {
     double from = Math.max(heat, s.hardening().orElseThrow().lowC());
     Composition austenite = s.analysis().with(Element.C, s.dissolvedCarbonPct(from));
-    return k.hardening().idealDiameter().idealDiameterMetres(austenite, GRAIN_NUMBER);
+    return Math.min(
+        MOST_METRES, k.hardening().idealDiameter().idealDiameterMetres(austenite, GRAIN_NUMBER));
   }
 
   private Finding depth(PairSteel a, PairSteel b, double first, double second) {
@@ -50,27 +62,27 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
         "A round bar of "
             + a.id()
             + " hardens through in a perfect quench up to "
-            + length(first)
+            + diameter(first)
             + ", of "
             + b.id()
             + " up to "
-            + length(second)
+            + diameter(second)
             + ": a ratio of "
             + Judge.number(ratio, 1)
-            + (ratio == 1 ? "." : ", " + (first > second ? a.id() : b.id()) + " the deeper."));
+            + (first == second ? "." : ", " + (first > second ? a.id() : b.id()) + " the deeper."));
+  }
+
+  private String diameter(double metres) {
+    return (metres < MOST_METRES ? "" : "more than ") + length(metres);
   }
 
   private Finding quench(PairSteel a, PairSteel b, double first, double second, PairSetting s) {
-    Section section = Section.plate(s.sectionMetres());
-    Optional<Quenchant> forFirst = slowest(first, section);
-    Optional<Quenchant> forSecond = slowest(second, section);
-    double mostSeverity =
-        k.hardening().quenchants().all().stream()
-            .mapToDouble(Quenchant::severity)
-            .max()
-            .orElseThrow();
-    double one = forFirst.map(Quenchant::severity).orElse(mostSeverity);
-    double other = forSecond.map(Quenchant::severity).orElse(mostSeverity);
+    List<Quenchant> all = quenchants();
+    Optional<Quenchant> forFirst = slowest(all, first, s);
+    Optional<Quenchant> forSecond = slowest(all, second, s);
+    double fastest = all.get(all.size() - 1).severity();
+    double one = forFirst.map(Quenchant::severity).orElse(fastest);
+    double other = forSecond.map(Quenchant::severity).orElse(fastest);
     return judge.values(
         "quench",
         one,
@@ -90,56 +102,53 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
 
   private static String needs(Optional<Quenchant> quenchant) {
     return quenchant
-        .map(
-            q ->
-                "hardens in "
-                    + q.name()
-                    + " (severity "
-                    + Judge.number(q.severity(), 2)
-                    + " per inch)")
+        .map(q -> "hardens in " + q.name() + " (severity " + Judge.number(q.severity(), 2) + ")")
         .orElse("does not harden to the middle in any quench");
   }
 
-  /** The gentlest quench that hardens the middle of a section to half martensite. */
-  private Optional<Quenchant> slowest(double idealDiameter, Section section) {
+  /** What blades are quenched in, the gentlest first. */
+  private List<Quenchant> quenchants() {
     return k.hardening().quenchants().all().stream()
-        .filter(q -> q.kind() != Quenchant.Kind.INSULATION && q.kind() != Quenchant.Kind.PLATES)
+        .filter(q -> KINDS.contains(q.kind()))
         .sorted(Comparator.comparingDouble(Quenchant::severity))
-        .filter(q -> k.hardening().criterion().neededMetres(section, q.severity()) <= idealDiameter)
-        .findFirst();
+        .toList();
+  }
+
+  /** The gentlest quench that hardens the middle of a section to half martensite. */
+  private Optional<Quenchant> slowest(List<Quenchant> all, double idealDiameter, PairSetting s) {
+    return all.stream().filter(q -> needed(s, q) <= idealDiameter).findFirst();
+  }
+
+  private double needed(PairSetting s, Quenchant q) {
+    Section section = Section.plate(s.sectionMetres() / THICKNESS_MARGIN);
+    return k.hardening().criterion().neededMetres(section, q.severity());
   }
 
   private Finding air(PairSteel a, PairSteel b, double first, double second, PairSetting s) {
-    double stillAir =
-        k.hardening().quenchants().all().stream()
-            .filter(q -> q.kind() == Quenchant.Kind.AIR)
-            .mapToDouble(Quenchant::severity)
-            .min()
-            .orElseThrow();
-    double one = AIR_MARGIN * k.hardening().criterion().thickestPlateMetres(first, stillAir);
-    double other = AIR_MARGIN * k.hardening().criterion().thickestPlateMetres(second, stillAir);
-    boolean firstInAir = one >= s.sectionMetres();
-    boolean secondInAir = other >= s.sectionMetres();
-    double rated = firstInAir == secondInAir ? 0 : Math.max(one, other) / s.sectionMetres();
+    double needed = needed(s, quenchants().get(0));
+    double one = first / needed;
+    double other = second / needed;
+    double rated = one >= 1 == other >= 1 ? 0 : Math.max(one, other);
     return judge.values(
         "air-hardening",
-        1e3 * one,
-        1e3 * other,
+        one,
+        other,
         rated,
-        "In still air "
+        length(s.sectionMetres())
+            + " thick, a piece may harden in still air when its depth of hardening is "
+            + length(needed)
+            + " or more; "
             + a.id()
-            + " may harden up to "
-            + length(one)
-            + " thick and "
+            + " has "
+            + Judge.number(one, 2)
+            + " of that and "
             + b.id()
-            + " up to "
-            + length(other)
-            + "; the piece is "
-            + length(s.sectionMetres())
-            + (firstInAir == secondInAir
-                ? firstInAir ? ": both do." : ": neither does."
+            + " "
+            + Judge.number(other, 2)
+            + (rated == 0
+                ? one >= 1 ? ": both do." : ": neither does."
                 : ": "
-                    + (firstInAir ? a.id() : b.id())
+                    + (one >= 1 ? a.id() : b.id())
                     + " comes hard out of a normalizing heat, so anneal after it."));
   }
 

@@ -2,7 +2,6 @@ package seamsoak.pairing;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TemperatureDifference;
@@ -16,6 +15,7 @@ import seamsoak.unit.UnitSystem;
  */
 public record Judge(PairLimits limits, UnitSystem units) {
   private static final String CELSIUS = "C";
+  private static final String MILLIONTHS = "1e-6/K";
 
   /** Two values and what is rated of them. */
   Finding values(String check, double first, double second, double rated, String says) {
@@ -131,12 +131,10 @@ public record Judge(PairLimits limits, UnitSystem units) {
       return apart(value);
     }
     String number = java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    return limit.unit().isEmpty() ? number : number + " " + limit.unit();
-  }
-
-  /** Of one value per steel: whether a check has anything to say. */
-  static OptionalDouble larger(double first, double second) {
-    double most = Math.max(first, second);
-    return most > 0 ? OptionalDouble.of(most) : OptionalDouble.empty();
+    return switch (limit.unit()) {
+      case "" -> number;
+      case MILLIONTHS -> number + " millionths";
+      default -> number + " " + limit.unit();
+    };
   }
 }

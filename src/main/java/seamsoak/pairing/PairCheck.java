@@ -56,14 +56,8 @@ public final class PairCheck {
     all.sort(
         Comparator.comparing(Finding::rating)
             .reversed()
-            .thenComparing(Comparator.comparingDouble(this::severity).reversed())
             .thenComparingInt(f -> limits.of(f.name()).order()));
     Rating rating = all.stream().map(Finding::rating).reduce(Rating.FITS, Rating::or);
     return new PairResult(a, b, rating, all, same);
-  }
-
-  /** Among checks that fit, the order of the table; among others, how far they are beyond. */
-  private double severity(Finding f) {
-    return f.rating() == Rating.FITS ? 0 : limits.of(f.name()).severity(f.rated());
   }
 }

@@ -41,18 +41,4 @@ public record PairLimit(
   private boolean beyond(double value, OptionalDouble limit) {
     return limit.isPresent() && (above ? value > limit.getAsDouble() : value < limit.getAsDouble());
   }
-
-  /**
-   * How far a value is beyond the first limit, in distances from there to the next limit or to
-   * zero; for ordering checks of one rating.
-   */
-  double severity(double value) {
-    if (watch.isEmpty()) {
-      return 0;
-    }
-    double from = watch.getAsDouble();
-    double scale = Math.abs(clash.orElse(0) - from);
-    double past = above ? value - from : from - value;
-    return past / (scale > 0 ? scale : 1);
-  }
 }

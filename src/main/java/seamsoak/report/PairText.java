@@ -133,7 +133,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   }
 
   private static String still(Shown shown, Optional<Double> minutes) {
-    return minutes.map(m -> m == 0 ? "none" : shown.time(m)).orElse("no end");
+    return minutes.map(m -> m == 0 ? "none" : shown.time(m)).orElse("never");
   }
 
   private String how(PairAdvice.How h) {
