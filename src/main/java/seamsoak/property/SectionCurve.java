@@ -65,7 +65,10 @@ public final class SectionCurve {
     return between(core, fromKelvin, toKelvin);
   }
 
-  /** How long the face takes from one temperature to another, s; empty if it does not get there. */
+  /**
+   * How long the face takes from one temperature to another, s, counted from the start when it is
+   * past the first at once; empty if it does not get there.
+   */
   public OptionalDouble faceSecondsBetween(double fromKelvin, double toKelvin) {
     return between(face, fromKelvin, toKelvin);
   }
@@ -126,7 +129,8 @@ public final class SectionCurve {
   }
 
   private OptionalDouble between(double[] kelvin, double from, double to) {
-    OptionalDouble start = reaches(kelvin, from);
+    boolean within = (kelvin[0] - from) * (kelvin[0] - to) <= 0;
+    OptionalDouble start = within ? OptionalDouble.of(0) : reaches(kelvin, from);
     OptionalDouble end = reaches(kelvin, to);
     return start.isPresent() && end.isPresent()
         ? OptionalDouble.of(end.getAsDouble() - start.getAsDouble())
