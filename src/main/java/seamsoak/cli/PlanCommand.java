@@ -21,6 +21,7 @@ import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.data.WholeFile;
 import seamsoak.report.CautionText;
+import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PlanText;
 import seamsoak.report.SourcesText;
@@ -58,16 +59,21 @@ final class PlanCommand implements Callable<Integer> {
       throw fault("it is a file, not a folder");
     }
     Advice advice = billet.advice(root);
-    Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
+    Trace rests = root.tracer().ofSchedule(billet.read(root), advice);
+    Trace trace = root.sources() ? rests : Trace.NONE;
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
     Map<String, byte[]> files = new LinkedHashMap<>();
-    for (Figure figure : new Figures(advice, root.units()).all()) {
+    List<Figure> figures = new Figures(advice, root.units()).all();
+    for (Figure figure : figures) {
       files.put(figure.id() + ".svg", Charts.svg(figure));
       if (png) {
         files.put(figure.id() + ".png", Charts.png(figure, DOTS));
       }
     }
+    files.put(
+        "report.html",
+        new HtmlReport(advice, root.units(), figures, rests, root.colophon()).bytes());
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);
     List<String> names = files.keySet().stream().map(f -> out.resolve(f).toString()).toList();
