@@ -127,6 +127,7 @@ class BilletAnswerTest {
         List.of(
             "advice.json",
             "plan.txt",
+            "report.html",
             "schedule.png",
             "schedule.svg",
             "seam.png",
