@@ -15,6 +15,9 @@ interface Drawing {
     if (figure instanceof SeamFigure seam) {
       return new SeamDrawing(seam, type);
     }
+    if (figure instanceof MatrixFigure matrix) {
+      return new MatrixDrawing(matrix, type);
+    }
     return new SoakDrawing((SoakFigure) figure, type);
   }
 }

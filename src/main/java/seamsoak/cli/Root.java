@@ -51,6 +51,8 @@ import seamsoak.unit.UnitSystem;
       ScheduleCommand.class,
       MigrateCommand.class,
       DecarbCommand.class,
+      PairCommand.class,
+      PairsCommand.class,
       SteelsCommand.class
     })
 final class Root implements Callable<Integer> {

@@ -35,6 +35,7 @@ import seamsoak.data.DataFolder;
  * @param airCooling cooling in still air
  * @param hardening hardness, hardenability, quenching, tempering
  * @param sections heating and cooling of sections
+ * @param mechanics how steel grows, yields, welds and hardens
  */
 public record Correlations(
     Ae1Mean ae1,
@@ -65,7 +66,8 @@ public record Correlations(
     En1993Steel steelHeat,
     AirCooling airCooling,
     Hardening hardening,
-    SectionHeat sections) {
+    SectionHeat sections,
+    Mechanics mechanics) {
   public Correlations {
     carbonDiffusivity = List.copyOf(carbonDiffusivity);
     ferriteDiffusivities = List.copyOf(ferriteDiffusivities);
@@ -153,9 +155,7 @@ public record Correlations(
         airCooling,
         hardening,
         new SectionHeat(
-            airCooling,
-            new FurnaceHeat(table.of("furnace-heat")),
-            hardening.criterion(),
-            changing));
+            airCooling, new FurnaceHeat(table.of("furnace-heat")), hardening.criterion(), changing),
+        Mechanics.of(table));
   }
 }
