@@ -44,7 +44,7 @@ final class Commands {
   static int run(PrintWriter out, PrintWriter err, String... args) {
     try {
       return line(out, err).execute(args);
-    } catch (StackOverflowError | OutOfMemoryError e) {
+    } catch (Error e) {
       return unexpected(e, err);
     }
   }
@@ -66,8 +66,12 @@ final class Commands {
   }
 
   private static void version(CommandSpec spec) {
+    spec.version(version());
+  }
+
+  static String version() {
     String packed = Commands.class.getPackage().getImplementationVersion();
-    spec.version("seamsoak " + (packed == null ? "(unpacked)" : packed));
+    return "seamsoak " + (packed == null ? "(unpacked)" : packed);
   }
 
   private static IExecutionExceptionHandler failures() {

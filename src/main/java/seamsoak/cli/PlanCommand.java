@@ -1,12 +1,8 @@
 package seamsoak.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,10 +13,10 @@ import seamsoak.advice.Trace;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
-import seamsoak.data.Fault;
-import seamsoak.data.Place;
-import seamsoak.data.WholeFile;
+import seamsoak.data.FileSet;
+import seamsoak.data.RunMark;
 import seamsoak.report.CautionText;
+import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PlanText;
 import seamsoak.report.SourcesText;
@@ -54,41 +50,31 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (Files.exists(out) && !Files.isDirectory(out)) {
-      throw fault("it is a file, not a folder");
-    }
+    FileSet files = new FileSet(out);
     Advice advice = billet.advice(root);
-    Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
+    Trace rests = root.tracer().ofSchedule(billet.read(root), advice);
+    Trace trace = root.sources() ? rests : Trace.NONE;
+    RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    for (Figure figure : new Figures(advice, root.units()).all()) {
+    List<Figure> figures = new Figures(advice, root.units()).all();
+    for (Figure figure : figures) {
       files.put(figure.id() + ".svg", Charts.svg(figure));
       if (png) {
         files.put(figure.id() + ".png", Charts.png(figure, DOTS));
       }
     }
+    files.put(
+        "report.html",
+        new HtmlReport(advice, root.units(), figures, rests, root.colophon()).bytes());
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);
-    List<String> names = files.keySet().stream().map(f -> out.resolve(f).toString()).toList();
-    String json = JsonReport.plan(advice, names, trace);
+    List<String> names = files.paths().stream().map(Path::toString).toList();
+    String json = JsonReport.plan(advice, run.value(), names, trace);
     files.put("advice.json", utf8(json));
-    write(files);
+    files.write(run);
     String written = "\nWritten: " + String.join(",\n  ", names) + "\n";
     return BilletFile.print(root, advice, root.json() ? json : text + written, cautions);
-  }
-
-  private void write(Map<String, byte[]> files) {
-    try {
-      Files.createDirectories(out);
-    } catch (IOException e) {
-      throw fault("the folder cannot be made");
-    }
-    files.forEach((name, bytes) -> WholeFile.write(out.resolve(name), bytes));
-  }
-
-  private Fault fault(String found) {
-    return new Fault(Place.of(out.toString()), found, "--out takes a folder to write to");
   }
 
   private static byte[] utf8(String text) {

@@ -2,10 +2,11 @@ package seamsoak.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -15,6 +16,7 @@ import seamsoak.advice.Trace;
 import seamsoak.advice.Tracer;
 import seamsoak.data.DataFolder;
 import seamsoak.property.Correlations;
+import seamsoak.report.Colophon;
 import seamsoak.source.SourceTable;
 import seamsoak.unit.UnitSystem;
 
@@ -40,7 +42,7 @@ import seamsoak.unit.UnitSystem;
       "0:answered; nothing to clear is an answer",
       "1:something went wrong that should not have",
       "2:wrong command line",
-      "3:data or billet cannot be read, or a step cannot be done",
+      "3:data or billet cannot be read, a step cannot be done, or a file cannot be written",
       "4:answered, but no soak clears the lines or a danger stands in the way"
     },
     subcommands = {
@@ -96,6 +98,8 @@ final class Root implements Callable<Integer> {
       description = "Show the version.")
   private boolean version;
 
+  private DataFolder tables;
+
   @Override
   public Integer call() {
     out().println("Seamsoak: carbon and soaks for pattern-welded billets. See --help.");
@@ -112,7 +116,23 @@ final class Root implements Callable<Integer> {
   }
 
   DataFolder data() {
-    return Optional.ofNullable(data).map(DataFolder::over).orElseGet(DataFolder::packed);
+    if (tables == null) {
+      tables = data == null ? DataFolder.packed() : DataFolder.over(data);
+    }
+    return tables;
+  }
+
+  /** The options of every command, and the tables read so far, as far as they sway an answer. */
+  List<String> inputs() {
+    List<String> inputs = new ArrayList<>(List.of(units.name(), "" + sources));
+    data()
+        .read()
+        .forEach(
+            (name, text) -> {
+              inputs.add(name);
+              inputs.add(text);
+            });
+    return inputs;
   }
 
   Steels steels() {
@@ -121,10 +141,32 @@ final class Root implements Callable<Integer> {
 
   /** What an answer rests on, if that is asked for. */
   Trace trace(Function<Tracer, Trace> of) {
-    return sources
-        ? of.apply(
-            new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data())))
-        : Trace.NONE;
+    return sources ? of.apply(tracer()) : Trace.NONE;
+  }
+
+  Tracer tracer() {
+    return new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data()));
+  }
+
+  boolean sources() {
+    return sources;
+  }
+
+  /** Where the answer under way comes from. */
+  Colophon colophon() {
+    return new Colophon(
+        Commands.version(),
+        data == null
+            ? "The tables packed with it."
+            : "Tables in " + data + " stand in for the packed ones of the same name.",
+        Commands.PROGRAM
+            + spec.commandLine().getParseResult().originalArgs().stream()
+                .map(Root::quoted)
+                .collect(Collectors.joining()));
+  }
+
+  private static String quoted(String word) {
+    return " " + (word.matches("[-\\w./\\\\:,=]+") ? word : "\"" + word + "\"");
   }
 
   PrintWriter out() {
