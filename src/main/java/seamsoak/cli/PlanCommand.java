@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Trace;
+import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
@@ -59,12 +60,13 @@ final class PlanCommand implements Callable<Integer> {
       throw fault("it is a file, not a folder");
     }
     Advice advice = billet.advice(root);
-    Trace rests = root.tracer().ofSchedule(billet.read(root), advice);
+    Billet read = billet.read(root);
+    Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
     Map<String, byte[]> files = new LinkedHashMap<>();
-    List<Figure> figures = new Figures(advice, root.units()).all();
+    List<Figure> figures = new Figures(advice, root.units()).all(read);
     for (Figure figure : figures) {
       files.put(figure.id() + ".svg", Charts.svg(figure));
       if (png) {
