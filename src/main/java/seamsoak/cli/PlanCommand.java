@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Trace;
+import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
@@ -52,12 +53,13 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     FileSet files = new FileSet(out);
     Advice advice = billet.advice(root);
-    Trace rests = root.tracer().ofSchedule(billet.read(root), advice);
+    Billet read = billet.read(root);
+    Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
     RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
-    List<Figure> figures = new Figures(advice, root.units()).all();
+    List<Figure> figures = new Figures(advice, root.units()).all(read);
     for (Figure figure : figures) {
       files.put(figure.id() + ".svg", Charts.svg(figure));
       if (png) {
