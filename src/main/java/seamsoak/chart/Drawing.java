@@ -18,6 +18,12 @@ interface Drawing {
     if (figure instanceof MatrixFigure matrix) {
       return new MatrixDrawing(matrix, type);
     }
+    if (figure instanceof FadingFigure fading) {
+      return new FadingDrawing(fading, type);
+    }
+    if (figure instanceof SectionFigure section) {
+      return new SectionDrawing(section, type);
+    }
     return new SoakDrawing((SoakFigure) figure, type);
   }
 }

@@ -55,6 +55,10 @@ public record ScheduleText(Advice advice, UnitSystem units) {
 
   /** One row for each step. */
   String heats() {
+    return new Page().table(heatsTable()).toString();
+  }
+
+  Table heatsTable() {
     Shown shown = shown();
     Table table =
         new Table(
@@ -70,10 +74,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
                 minutes(parts, "hold"),
                 part(parts, "cool").map(Segment::cool).orElse(""),
                 minutes(parts, "cool")));
-    return new Page()
-        .say("The schedule; the rise is for a kiln that is at heat")
-        .table(table)
-        .toString();
+    return table.captioned("The schedule; the rise is for a kiln that is at heat");
   }
 
   private static Optional<Segment> part(List<Segment> parts, String kind) {
@@ -106,6 +107,10 @@ public record ScheduleText(Advice advice, UnitSystem units) {
 
   /** What is left after each step. */
   String after() {
+    return new Page().table(afterTable()).toString();
+  }
+
+  Table afterTable() {
     Shown shown = shown();
     Table table =
         new Table("after", "lines that show", "carbon short %", "grain", shown.lengthHeads("skin"));
@@ -117,13 +122,15 @@ public record ScheduleText(Advice advice, UnitSystem units) {
           Shown.number(a.grainAstm(), 1),
           shown.lengthCells(Optional.of(a.skinMm())));
     }
-    return new Page()
-        .say("What is left: sets of seams that show, the deepest, ASTM grain size number, skin")
-        .table(table)
-        .toString();
+    return table.captioned(
+        "What is left: sets of seams that show, the deepest, ASTM grain size number, skin");
   }
 
   private String critical() {
+    return new Page().table(criticalTable()).toString();
+  }
+
+  Table criticalTable() {
     Shown shown = shown();
     Table table =
         new Table(
@@ -140,9 +147,6 @@ public record ScheduleText(Advice advice, UnitSystem units) {
           shown.temperatureCells(c.upperC()),
           shown.temperatureCells(c.msC()));
     }
-    return new Page()
-        .say("Critical temperatures with the carbon that each steel has by then")
-        .table(table)
-        .toString();
+    return table.captioned("Critical temperatures with the carbon that each steel has by then");
   }
 }
