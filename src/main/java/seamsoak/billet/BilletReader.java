@@ -16,6 +16,7 @@ import seamsoak.unit.Length;
 public final class BilletReader {
   private static final int MOST_LAYERS = 1000;
   private static final int MOST_STEELS = 20;
+  private static final int MOST_BATHS = 20;
   private static final int MOST_STEPS = 500;
   private static final double THICKEST_METRES = 10;
 
@@ -30,6 +31,11 @@ public final class BilletReader {
     return read(file, table::find, table::nearest);
   }
 
+  /** Reads the text of a file whose steels stand in the table. */
+  public static Billet read(Path file, String text, SteelTable table) {
+    return read(file, JsonTree.parse(file.toString(), text), table::find, table::nearest);
+  }
+
   /**
    * Reads a file.
    *
@@ -40,7 +46,14 @@ public final class BilletReader {
       Path file,
       Function<String, Optional<Steel>> find,
       Function<String, Optional<String>> nearest) {
-    JsonValue root = JsonTree.read(file.toString(), file);
+    return read(file, JsonTree.read(file.toString(), file), find, nearest);
+  }
+
+  private static Billet read(
+      Path file,
+      JsonValue root,
+      Function<String, Optional<Steel>> find,
+      Function<String, Optional<String>> nearest) {
     String fileName = file.getFileName().toString().replaceFirst("\\.json$", "");
     return new BilletReader(new SteelReader(find, nearest)).billet(root, fileName);
   }
@@ -50,13 +63,28 @@ public final class BilletReader {
         Fields.of(
             root,
             "the billet",
-            List.of("name", "stack", "steps", "soak", "shown", "visible", "covered"));
+            List.of(
+                "name",
+                "stack",
+                "steps",
+                "soak",
+                "blade",
+                "equipment",
+                "quenchants",
+                "shown",
+                "visible",
+                "covered"));
+    Stack stack = f.required("stack", this::stack);
+    ShopReader shop = new ShopReader(steels, stack);
     return new Billet(
         f.optional("name", Values::text).orElse(fileName),
-        f.required("stack", this::stack),
+        stack,
         f.required("steps", Values.list(MOST_STEPS, StepReader.inOrder(steels))),
         f.optional("soak", BilletReader::soak)
             .orElse(new SoakWish(Optional.empty(), Optional.empty(), Optional.empty())),
+        f.optional("blade", shop::blade).orElse(Blade.UNSTATED),
+        f.optional("equipment", ShopReader::equipment).orElse(Equipment.UNSTATED),
+        f.optional("quenchants", Values.list(MOST_BATHS, ShopReader::bath)).orElse(List.of()),
         f.optional("shown", Values.choice(Face.class)),
         f.optional("visible", BilletReader::visible)
             .orElse(new Visible(Optional.empty(), Optional.empty())),

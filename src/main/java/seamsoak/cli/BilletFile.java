@@ -1,6 +1,8 @@
 package seamsoak.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import seamsoak.advice.Advice;
@@ -9,6 +11,8 @@ import seamsoak.advice.PlanAdvisor;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
 import seamsoak.data.DataFolder;
+import seamsoak.data.RunMark;
+import seamsoak.data.TextFile;
 import seamsoak.property.Correlations;
 
 /** The billet of a command and how thoroughly to look at it. */
@@ -26,12 +30,27 @@ final class BilletFile {
       description = "Possible histories behind the bands; 32 unless given. More is slower.")
   private int samples = 32;
 
+  private String text;
+  private Billet billet;
+
   Path file() {
     return file;
   }
 
+  /** Read once, however often it is asked for: the file may be a pipe, or change meanwhile. */
   Billet read(Root root) {
-    return BilletReader.read(file, root.steels().table());
+    if (billet == null) {
+      text = TextFile.read(file.toString(), file);
+      billet = BilletReader.read(file, text, root.steels().table());
+    }
+    return billet;
+  }
+
+  /** The mark of the run that answers for this billet, once it and the tables have been read. */
+  RunMark mark(Root root) {
+    List<String> inputs = new ArrayList<>(List.of(Commands.version(), text, "" + samples));
+    inputs.addAll(root.inputs());
+    return RunMark.of(inputs);
   }
 
   Advice advice(Root root) {

@@ -44,7 +44,7 @@ final class Commands {
   static int run(PrintWriter out, PrintWriter err, String... args) {
     try {
       return line(out, err).execute(args);
-    } catch (StackOverflowError | OutOfMemoryError e) {
+    } catch (Error e) {
       return unexpected(e, err);
     }
   }

@@ -1,12 +1,8 @@
 package seamsoak.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,8 +15,9 @@ import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
 import seamsoak.data.Fault;
+import seamsoak.data.FileSet;
 import seamsoak.data.Place;
-import seamsoak.data.WholeFile;
+import seamsoak.data.RunMark;
 import seamsoak.report.CautionText;
 import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
@@ -32,7 +29,7 @@ import seamsoak.report.SourcesText;
     name = "plan",
     description = "All of it: lines, soak, schedule, cautions, with charts written to a folder.",
     synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " plan BILLET [--out DIR] [--png] [OPTIONS]",
+    customSynopsis = Commands.PROGRAM + " plan BILLET [--out DIR] [--png] [--replace] [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json",
@@ -54,18 +51,21 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--png", description = "Write the charts as PNG too.")
   private boolean png;
 
+  @Option(
+      names = "--replace",
+      description = "Write over files of those names that are not by this program.")
+  private boolean replace;
+
   @Override
   public Integer call() {
-    if (Files.exists(out) && !Files.isDirectory(out)) {
-      throw fault("it is a file, not a folder");
-    }
+    FileSet files = new FileSet(out);
     Advice advice = billet.advice(root);
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
+    RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
-    Map<String, byte[]> files = new LinkedHashMap<>();
     List<Figure> figures = new Figures(advice, root.units()).all(read);
     for (Figure figure : figures) {
       files.put(figure.id() + ".svg", Charts.svg(figure));
@@ -78,25 +78,33 @@ final class PlanCommand implements Callable<Integer> {
         new HtmlReport(advice, root.units(), figures, rests, root.colophon()).bytes());
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);
-    List<String> names = files.keySet().stream().map(f -> out.resolve(f).toString()).toList();
-    String json = JsonReport.plan(advice, names, trace);
+    List<String> names = files.paths().stream().map(Path::toString).toList();
+    String json = JsonReport.plan(advice, run.value(), names, trace);
     files.put("advice.json", utf8(json));
-    write(files);
-    String written = "\nWritten: " + String.join(",\n  ", names) + "\n";
+    foreign(files);
+    files.write(run);
+    String written =
+        "\nWritten: "
+            + String.join(",\n  ", names)
+            + "\n\nNext: open "
+            + files.path("report.html")
+            + "\n";
     return BilletFile.print(root, advice, root.json() ? json : text + written, cautions);
   }
 
-  private void write(Map<String, byte[]> files) {
-    try {
-      Files.createDirectories(out);
-    } catch (IOException e) {
-      throw fault("the folder cannot be made");
+  /** What somebody else has put there is not written over unless that is asked for. */
+  private void foreign(FileSet files) {
+    List<Path> strangers = files.strangers();
+    if (!replace && !strangers.isEmpty()) {
+      throw new Fault(
+          Place.of(strangers.get(0).toString()),
+          strangers.size() == 1
+              ? "it was not written by this program"
+              : "it and "
+                  + (strangers.size() - 1)
+                  + " more files to be written there are not by this program",
+          "choose another folder, or say --replace to write over them");
     }
-    files.forEach((name, bytes) -> WholeFile.write(out.resolve(name), bytes));
-  }
-
-  private Fault fault(String found) {
-    return new Fault(Place.of(out.toString()), found, "--out takes a folder to write to");
   }
 
   private static byte[] utf8(String text) {

@@ -2,8 +2,8 @@ package seamsoak.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -42,7 +42,7 @@ import seamsoak.unit.UnitSystem;
       "0:answered; nothing to clear is an answer",
       "1:something went wrong that should not have",
       "2:wrong command line",
-      "3:data or billet cannot be read, or a step cannot be done",
+      "3:data or billet cannot be read, a step cannot be done, or a file cannot be written",
       "4:answered, but no soak clears the lines or a danger stands in the way"
     },
     subcommands = {
@@ -98,6 +98,8 @@ final class Root implements Callable<Integer> {
       description = "Show the version.")
   private boolean version;
 
+  private DataFolder tables;
+
   @Override
   public Integer call() {
     out().println("Seamsoak: carbon and soaks for pattern-welded billets. See --help.");
@@ -114,7 +116,23 @@ final class Root implements Callable<Integer> {
   }
 
   DataFolder data() {
-    return Optional.ofNullable(data).map(DataFolder::over).orElseGet(DataFolder::packed);
+    if (tables == null) {
+      tables = data == null ? DataFolder.packed() : DataFolder.over(data);
+    }
+    return tables;
+  }
+
+  /** The options of every command, and the tables read so far, as far as they sway an answer. */
+  List<String> inputs() {
+    List<String> inputs = new ArrayList<>(List.of(units.name(), "" + sources));
+    data()
+        .read()
+        .forEach(
+            (name, text) -> {
+              inputs.add(name);
+              inputs.add(text);
+            });
+    return inputs;
   }
 
   Steels steels() {

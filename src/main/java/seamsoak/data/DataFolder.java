@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Where the tables come from: the ones packed into the program, or those of a folder of the user's
@@ -14,6 +17,9 @@ public final class DataFolder {
   private static final String PACKED = "/alloy-data/";
 
   private final Optional<Path> folder;
+
+  /** What was read from the user's folder, by the tables' names. */
+  private final Map<String, String> read = new TreeMap<>();
 
   private DataFolder(Optional<Path> folder) {
     this.folder = folder;
@@ -33,6 +39,11 @@ public final class DataFolder {
     return new DataFolder(Optional.of(folder));
   }
 
+  /** The tables read so far that are not the packed ones: the text of each by its name. */
+  public Map<String, String> read() {
+    return Collections.unmodifiableMap(read);
+  }
+
   /** Reads the CSV table of that name, such as {@code steels.csv}. */
   public CsvTable csv(String name) {
     Optional<Path> own = folder.map(f -> f.resolve(name)).filter(Files::exists);
@@ -44,7 +55,11 @@ public final class DataFolder {
       if (in == null) {
         throw new IllegalArgumentException("no packed table " + name);
       }
-      return CsvTable.read(shown, in);
+      CsvTable table = CsvTable.read(shown, in);
+      if (own.isPresent()) {
+        read.put(name, table.content());
+      }
+      return table;
     } catch (IOException e) {
       throw new Fault(Place.of(shown), "cannot be read (" + e.getMessage() + ")", "give a file");
     }

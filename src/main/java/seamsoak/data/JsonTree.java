@@ -51,7 +51,8 @@ public final class JsonTree {
     }
   }
 
-  private static JsonValue parse(String file, String text) {
+  /** Reads text that was read from a file of that name. */
+  public static JsonValue parse(String file, String text) {
     try (JsonParser parser = FACTORY.createParser(text)) {
       JsonTree tree = new JsonTree(file, parser);
       try {

@@ -19,7 +19,11 @@ record Text(String file, String content) {
 
   /** Reads UTF-8; {@link Fault} for other encodings and for NUL characters. */
   static Text read(String file, InputStream in) throws IOException {
-    ByteBuffer bytes = ByteBuffer.wrap(in.readAllBytes());
+    byte[] all = in.readNBytes(TextFile.MOST_BYTES + 1);
+    if (all.length > TextFile.MOST_BYTES) {
+      throw new Fault(Place.of(file), "it is larger than 1 MB", "a table here is a few kB of text");
+    }
+    ByteBuffer bytes = ByteBuffer.wrap(all);
     CharBuffer chars = CharBuffer.allocate(bytes.remaining());
     CharsetDecoder decoder =
         StandardCharsets.UTF_8

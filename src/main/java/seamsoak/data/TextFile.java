@@ -11,12 +11,13 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** Reads a small UTF-8 file whole, or says in one sentence why it cannot. */
-final class TextFile {
+public final class TextFile {
   static final int MOST_BYTES = 1 << 20;
 
   private TextFile() {}
 
-  static String read(String file, Path path) {
+  /** The text of a file of at most 1 MB. */
+  public static String read(String file, Path path) {
     if (Files.isDirectory(path)) {
       throw new Fault(Place.of(file), "it is a folder", "give the file itself");
     }

@@ -1,54 +1,129 @@
 package seamsoak.data;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.UUID;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** Writes a file so that it is there whole or not at all. */
-public final class WholeFile {
-  private WholeFile() {}
+/** A file that is there whole or not at all: written beside its place, then moved into it. */
+public final class WholeFile implements AutoCloseable {
+  /** Process times are known to a jiffy or so, and clocks are set now and then. */
+  private static final Duration CLOCKS_DIFFER = Duration.ofSeconds(2);
+
+  private static final Pattern PART = Pattern.compile("\\.seamsoak-([0-9]{1,18})-.+");
+
+  private final Path target;
+  private final Path part;
 
   /**
-   * Writes beside the target, then moves into its place; {@link Fault} when that cannot be done,
-   * with nothing left behind. The neighbour is an ordinary new file, since the ones the JDK makes
-   * for temporary use can be read by their owner alone and would stay so.
+   * Writes beside the target; {@link Fault} when that cannot be done, with nothing left behind. The
+   * neighbor is an ordinary new file, since the ones the JDK makes for temporary use can be read by
+   * their owner alone and would stay so.
    */
+  WholeFile(Path target, byte[] content) {
+    this.target = target;
+    this.part =
+        target.resolveSibling(
+            ".seamsoak-" + ProcessHandle.current().pid() + "-" + target.getFileName());
+    try {
+      if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
+        throw new IOException("a folder has that name");
+      }
+      write(content);
+    } catch (IOException e) {
+      close();
+      throw fault(e);
+    }
+  }
+
+  /** Writes a file; {@link Fault} when that cannot be done, with what was there left as it was. */
   public static void write(Path target, byte[] content) {
-    Path part = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID());
+    try (WholeFile file = new WholeFile(target, content)) {
+      file.move();
+    }
+  }
+
+  /** Down to the disk, so that the name never stands for a file whose content was lost. */
+  private void write(byte[] content) throws IOException {
+    try (FileChannel out =
+        FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      ByteBuffer left = ByteBuffer.wrap(content);
+      while (left.hasRemaining()) {
+        out.write(left);
+      }
+      out.force(true);
+    }
+  }
+
+  /** Puts it in its place. */
+  void move() {
     try {
       try {
-        Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        move(part, target);
-      } finally {
-        Files.deleteIfExists(part);
+        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+      } catch (AtomicMoveNotSupportedException e) {
+        Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
       }
-    } catch (NoSuchFileException e) {
-      throw fault(target, "its folder does not exist");
-    } catch (AccessDeniedException e) {
-      throw fault(target, "its folder may not be written to");
     } catch (IOException e) {
-      throw fault(target, "it cannot be written (" + e.getMessage() + ")");
+      throw fault(e);
     }
   }
 
-  private static void move(Path part, Path target) throws IOException {
-    if (Files.isDirectory(target)) {
-      throw new IOException("a folder has that name");
-    }
+  /** Takes away what was written beside the target, if it is still there. */
+  @Override
+  public void close() {
     try {
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+      Files.deleteIfExists(part);
+    } catch (IOException e) {
+      // the next run clears it
     }
   }
 
-  private static Fault fault(Path target, String found) {
+  /** Takes away what runs that were killed have left in a folder. */
+  static void clear(Path folder) throws IOException {
+    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, ".seamsoak-*")) {
+      for (Path part : parts) {
+        Matcher m = PART.matcher(part.getFileName().toString());
+        if (m.matches()
+            && Files.isRegularFile(part, LinkOption.NOFOLLOW_LINKS)
+            && !isBeingWritten(part, Long.parseLong(m.group(1)))) {
+          Files.deleteIfExists(part);
+        }
+      }
+    }
+  }
+
+  /** Numbers of processes are used again, so the process must be older than the file, too. */
+  private static boolean isBeingWritten(Path part, long pid) throws IOException {
+    Optional<Instant> start =
+        ProcessHandle.of(pid).flatMap(process -> process.info().startInstant());
+    Instant written = Files.getLastModifiedTime(part).toInstant();
+    return start.isPresent() && !start.get().isAfter(written.plus(CLOCKS_DIFFER));
+  }
+
+  private Fault fault(IOException e) {
+    String found;
+    if (e instanceof NoSuchFileException) {
+      found = "its folder does not exist";
+    } else if (e instanceof AccessDeniedException) {
+      found = "its folder may not be written to";
+    } else {
+      String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+      found = "it cannot be written (" + reason + ")";
+    }
     return new Fault(Place.of(target.toString()), found, "choose another place for it");
   }
 }

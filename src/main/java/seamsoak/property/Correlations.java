@@ -33,6 +33,7 @@ import seamsoak.data.DataFolder;
  * @param sellarsGrain another, for carbon-manganese steel
  * @param steelHeat specific heat, conductivity, expansion
  * @param airCooling cooling in still air
+ * @param hardening hardness, hardenability, quenching, tempering
  */
 public record Correlations(
     Ae1Mean ae1,
@@ -61,7 +62,8 @@ public record Correlations(
     LeeLee2008GrainGrowth grainGrowth,
     SellarsWhiteman1979Grain sellarsGrain,
     En1993Steel steelHeat,
-    AirCooling airCooling) {
+    AirCooling airCooling,
+    Hardening hardening) {
   public Correlations {
     carbonDiffusivity = List.copyOf(carbonDiffusivity);
     ferriteDiffusivities = List.copyOf(ferriteDiffusivities);
@@ -143,6 +145,7 @@ public record Correlations(
         new LeeLee2008GrainGrowth(table.of("lee-lee2008-grain")),
         new SellarsWhiteman1979Grain(table.of("sellars-whiteman1979-grain")),
         steelHeat,
-        new AirCooling(table.of("air-cooling"), steelHeat));
+        new AirCooling(table.of("air-cooling"), steelHeat),
+        Hardening.load(data, table));
   }
 }

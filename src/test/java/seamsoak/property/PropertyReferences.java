@@ -26,6 +26,7 @@ public final class PropertyReferences {
     forging(all, k);
     grain(all, k);
     heat(all, k);
+    HardeningReferences.add(all, k);
     all.putAll(CarbonPropertyReferences.all(data));
     return all;
   }
