@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -134,6 +135,16 @@ final class Written {
     @Override
     public UnitSystem convert(String text) {
       return choice(text, Arrays.asList(UnitSystem.values()));
+    }
+  }
+
+  /** The words for the units, for a shell to complete. */
+  static final class UnitNames implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Arrays.stream(UnitSystem.values())
+          .map(u -> u.name().toLowerCase(Locale.ROOT))
+          .iterator();
     }
   }
 
