@@ -33,6 +33,7 @@ import seamsoak.data.DataFolder;
  * @param sellarsGrain another, for carbon-manganese steel
  * @param steelHeat specific heat, conductivity, expansion
  * @param airCooling cooling in still air
+ * @param colors what old tables call the color of hot steel
  * @param hardening hardness, hardenability, quenching, tempering
  */
 public record Correlations(
@@ -63,7 +64,8 @@ public record Correlations(
     SellarsWhiteman1979Grain sellarsGrain,
     En1993Steel steelHeat,
     AirCooling airCooling,
-    Hardening hardening) {
+    Hardening hardening,
+    HeatColors colors) {
   public Correlations {
     carbonDiffusivity = List.copyOf(carbonDiffusivity);
     ferriteDiffusivities = List.copyOf(ferriteDiffusivities);
@@ -146,6 +148,7 @@ public record Correlations(
         new SellarsWhiteman1979Grain(table.of("sellars-whiteman1979-grain")),
         steelHeat,
         new AirCooling(table.of("air-cooling"), steelHeat),
-        Hardening.load(data, table));
+        Hardening.load(data, table),
+        HeatColors.load(data));
   }
 }

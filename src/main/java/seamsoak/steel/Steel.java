@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
  * @param standards keys of the standards that define it
  * @param near near but not identical grades; it is not found under these
  * @param notes what else to know
+ * @param disputes treatments on which its sheets disagree, or which they forbid
  */
 public record Steel(
     String id,
@@ -42,12 +43,14 @@ public record Steel(
     Optional<Hardenability> hardenability,
     List<String> standards,
     List<String> near,
-    String notes) {
+    String notes,
+    List<Dispute> disputes) {
   public Steel {
     aliases = List.copyOf(aliases);
     limits = Map.copyOf(limits);
     standards = List.copyOf(standards);
     near = List.copyOf(near);
+    disputes = List.copyOf(disputes);
   }
 
   /** A steel of which nothing but its analysis is known. */
@@ -69,7 +72,8 @@ public record Steel(
         Optional.empty(),
         List.of(),
         List.of(),
-        "");
+        "",
+        List.of());
   }
 
   /**
