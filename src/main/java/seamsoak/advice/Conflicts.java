@@ -18,6 +18,9 @@ record Conflicts(Course course, Guard guard) {
   /** Tempered hardnesses further apart than this are worth a word, HRC; judgement. */
   private static final double HRC_APART = 4;
 
+  /** Ideal diameters further apart than this ask for different baths; judgement. */
+  private static final double MUCH_DEEPER = 2.5;
+
   /** Those that are known before the blade is ground. */
   List<Conflict> ofBillet() {
     List<SteelNow> steels = course.steels();
@@ -182,19 +185,21 @@ record Conflicts(Course course, Guard guard) {
                     "the middle of %s will not harden in this section: it has to fall from 800 to"
                         + " 500 C (1470 to 930 F) within %.1f s and takes about %.0f s in %s",
                     t.steel().id(),
-                    t.longestSeconds(),
-                    t.takesSeconds(),
+                    t.result().longestSeconds8to5(),
+                    t.result().coreSeconds8to5(),
                     q.quenchant().name()),
                 remedy(t)));
       }
     }
     List<QuenchChoice.Taken> deepest =
         q.steels().stream()
-            .sorted(java.util.Comparator.comparingDouble(QuenchChoice.Taken::idealMetres))
+            .sorted(java.util.Comparator.comparingDouble(t -> t.austenite().idealDiameterMetres()))
             .toList();
     QuenchChoice.Taken shallow = deepest.get(0);
     QuenchChoice.Taken deep = deepest.get(deepest.size() - 1);
-    if (deep.idealMetres() > 2.5 * shallow.idealMetres() && q.quenchant().severity() >= 0.9) {
+    if (deep.austenite().idealDiameterMetres()
+            > MUCH_DEEPER * shallow.austenite().idealDiameterMetres()
+        && q.quenchant().kind() == seamsoak.property.Quenchant.Kind.WATER) {
       all.add(
           new Conflict(
               "quench speed",
@@ -219,19 +224,13 @@ record Conflicts(Course course, Guard guard) {
         + " serves a hammer or an ax";
   }
 
-  /** The thickest plate that hardens through, with the margin that handbook limits show. */
   private static double thickest(QuenchChoice.Taken t, String id) {
-    double severity = t.steel().k().hardening().quenchants().find(id).orElseThrow().severity();
-    return t.steel()
-        .k()
-        .hardening()
-        .criterion()
-        .thickestPlateMetres(t.idealMetres(), QuenchChoice.ON_THE_SAFE_SIDE * severity);
+    return t.thickestMetres(t.steel().k().hardening().quenchants().find(id).orElseThrow());
   }
 
   private List<Conflict> ofTemper(HardeningHeat heat, Tempering t) {
     List<Conflict> all = new ArrayList<>();
-    if (t.misses()) {
+    if (t.misses(heat.edge())) {
       all.add(
           new Conflict(
               "hardness",
@@ -241,15 +240,15 @@ record Conflicts(Course course, Guard guard) {
                   "%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes"
                       + " to about %.0f",
                   t.wantedHrc(),
-                  t.getsHrc()),
-              t.getsHrc() < t.wantedHrc()
+                  t.hrc(heat.edge())),
+              t.hrc(heat.edge()) < t.wantedHrc()
                   ? "be content with that, or put a steel with more carbon at the edge"
                   : "temper hotter in small steps on a test piece, watching what its sheet says of"
                       + " brittleness"));
     }
     for (HardeningHeat.Window w : heat.windows()) {
-      double hrc = t.hrc(w.steel(), heat.celsius(), IntoTheBath.quenchedTo());
-      if (Math.abs(hrc - t.getsHrc()) > HRC_APART) {
+      double hrc = t.hrc(w.steel());
+      if (Math.abs(hrc - t.hrc(heat.edge())) > HRC_APART) {
         all.add(
             new Conflict(
                 "temper",
@@ -258,7 +257,7 @@ record Conflicts(Course course, Guard guard) {
                     java.util.Locale.ROOT,
                     "the same temper leaves %s at about %.0f HRC and %s at about %.0f",
                     heat.edge().id(),
-                    t.getsHrc(),
+                    t.hrc(heat.edge()),
                     w.steel().id(),
                     hrc),
                 "the edge decides; where both lie in the edge it wears unevenly, which some want"));

@@ -204,7 +204,10 @@ record Cycles(Course course) {
     SteelNow any = course.steels().get(0);
     double at = any.upperC();
     double cost =
-        100 * (1 - any.idealDiameterMetres(at, number + 1) / any.idealDiameterMetres(at, number));
+        100
+            * (1
+                - any.quenched(at, number + 1).idealDiameterMetres()
+                    / any.quenched(at, number).idealDiameterMetres());
     return String.format(
         Locale.ROOT,
         " and take about %.0f %% off how deep it hardens: too many cycles leave plain steel"

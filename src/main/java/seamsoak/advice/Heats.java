@@ -3,12 +3,15 @@ package seamsoak.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import seamsoak.billet.Cooling;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Size;
 import seamsoak.heat.HeatCurve;
+import seamsoak.property.Environment;
+import seamsoak.property.FurnaceHeat;
 import seamsoak.property.Section;
+import seamsoak.property.SectionCurve;
+import seamsoak.property.SectionHeat;
 
 /**
  * How a piece heats and cools in this shop; makes the parts of steps.
@@ -20,13 +23,16 @@ import seamsoak.property.Section;
 record Heats(Shop shop, Equipment equipment, Size size) {
   private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
   static final double ROOM_CELSIUS = ScheduleStep.ROOM_KELVIN - ZERO;
-  static final double BLACK_CELSIUS = Shop.BLACK_KELVIN - ZERO;
+  private static final double BLACK_CELSIUS = Shop.BLACK_KELVIN - ZERO;
 
-  /** Rise in a hot kiln, minutes per mm of a plate heated on both faces, at 870 and at 1150 C. */
-  private static final double RISE_870 = 1.25;
+  /** A hold counts from when the core is this near, K. */
+  private static final double CLOSE_KELVIN = 15;
 
-  private static final double RISE_1150 = 0.65;
-  private static final double LEAST_RISE_MINUTES = 6;
+  /** Walls and gas of a forge above the work it is held at, K; judgement. */
+  private static final double FORGE_ABOVE = 50;
+
+  /** Film coefficient of molten salt, W/m2/K; judgement. */
+  private static final double SALT_FILM = 600;
 
   /** A closed kiln that is switched off falls about this fast at red heat, C/h; judgement. */
   private static final double KILN_FALLS = 120;
@@ -34,20 +40,26 @@ record Heats(Shop shop, Equipment equipment, Size size) {
   /** A fire above this is no kitchen's. */
   private static final double OVEN_CELSIUS = 260;
 
+  private static final double STEP_KELVIN = 25;
+  private static final double WARM_CELSIUS = 50;
+
   /** How its rises are reckoned, in words. */
   static String rises() {
     return String.format(
         Locale.ROOT,
-        "a rise takes %.2f min per mm at 870 C, %.2f at 1150 C, %.0f min at least; a kiln that is"
-            + " off falls %.0f C per hour",
-        RISE_870,
-        RISE_1150,
-        LEAST_RISE_MINUTES,
+        "a hold counts from when the core is within %.0f C; a forge is %.0f C hotter than the work;"
+            + " a kiln that is off falls %.0f C per hour",
+        CLOSE_KELVIN,
+        FORGE_ABOVE,
         KILN_FALLS);
   }
 
   Section section() {
     return new Section(size.thicknessMetres(), size.widthMetres());
+  }
+
+  private SectionHeat sections() {
+    return shop.correlations().sections();
   }
 
   /** The gentlest thing in the shop that reaches a temperature. */
@@ -65,35 +77,82 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     return equipment.saltTaken() != Equipment.Salt.NONE ? Heater.SALT : Heater.KILN;
   }
 
-  /** In a fire or kiln that is at heat, until the core is within 15 C of it. */
+  /** Put in hot, until the core is within 15 C. */
   Leg rise(double fromCelsius, double toCelsius) {
-    double millimetres = size.thicknessMetres() * 1e3;
-    double perMillimetre =
-        Math.max(RISE_1150, RISE_870 - (toCelsius - 870) * (RISE_870 - RISE_1150) / (1150 - 870));
-    double rise = 60 * Math.max(LEAST_RISE_MINUTES, perMillimetre * millimetres);
-    double from = fromCelsius + ZERO;
+    return rise(fromCelsius, toCelsius, heater(toCelsius));
+  }
+
+  Leg rise(double fromCelsius, double toCelsius, Heater in) {
+    FurnaceHeat furnace = sections().furnace();
     double to = toCelsius + ZERO;
-    if (to <= Shop.DULL_KELVIN || from >= Shop.DULL_KELVIN) {
-      return new Leg("rise", HeatCurve.riseAndHold(from, to, rise, 0), "");
-    }
-    double last = Math.min(Clearing.RISE_SECONDS, 0.9 * rise);
+    double from = fromCelsius + ZERO;
+    Environment around =
+        switch (in) {
+          case FORGE -> furnace.forge(to + FORGE_ABOVE);
+          case SALT -> Environment.steady(to, SALT_FILM, 0);
+          case KILN, OVEN, BENCH -> furnace.kiln(to);
+        };
+    double close = Math.min(CLOSE_KELVIN, (to - from) / 2);
+    SectionCurve curve = sections().heat(section(), from, around, to - close);
     return new Leg(
         "rise",
-        HeatCurve.riseAndHold(from, Shop.DULL_KELVIN, rise - last, 0)
-            .then(HeatCurve.riseAndHold(Shop.DULL_KELVIN, to, last, 0)),
-        "");
+        reaching(curve.core(STEP_KELVIN), to),
+        Leg.corners(curve.face(STEP_KELVIN)),
+        "",
+        in == Heater.KILN ? lagMinutes(from, to, close) : 0);
+  }
+
+  /** The last piece drawn up to where the hold begins. */
+  private static HeatCurve reaching(HeatCurve curve, double kelvin) {
+    List<HeatCurve.Segment> parts = new ArrayList<>(curve.segments());
+    HeatCurve.Segment last = parts.remove(parts.size() - 1);
+    parts.add(new HeatCurve.Segment(last.fromKelvin(), kelvin, last.seconds()));
+    return new HeatCurve(parts);
+  }
+
+  /** How long after the kiln, climbing as fast as it can, the core arrives. */
+  private double lagMinutes(double fromKelvin, double toKelvin, double close) {
+    double perHour = equipment.kilnTaken().rampTaken().kelvinPerHour();
+    Environment climbing = sections().furnace().kilnRamp(fromKelvin, toKelvin, perHour);
+    double core = sections().heat(section(), fromKelvin, climbing, toKelvin - close).seconds();
+    return Math.max(0, core - climbing.settledSeconds()) / 60;
   }
 
   Leg hold(double celsius, double minutes) {
     return new Leg("hold", HeatCurve.hold(celsius + ZERO, minutes * 60), "");
   }
 
-  /** In still air to black, or to hand warm where it starts below that. */
+  /** In still air to black; nothing when it is black already. */
   List<Leg> air(double fromCelsius) {
     if (fromCelsius <= BLACK_CELSIUS) {
       return List.of();
     }
-    return List.of(new Leg("cool", shop.cooling(Cooling.AIR, size, fromCelsius + ZERO), "air"));
+    return List.of(
+        of("air", sections().coolInAir(section(), fromCelsius + ZERO, Shop.BLACK_KELVIN)));
+  }
+
+  private static Leg of(String cool, SectionCurve curve) {
+    return new Leg("cool", curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)), cool, 0);
+  }
+
+  /** Minutes in still air until a hand can bear it. */
+  double minutesToTouch(double fromCelsius) {
+    return sections().coolInAir(section(), fromCelsius + ZERO, WARM_CELSIUS + ZERO).seconds() / 60;
+  }
+
+  /** The bath takes the core to a few degrees above its own heat. */
+  Leg quench(double fromCelsius, QuenchChoice choice) {
+    double bath = choice.celsius() + ZERO;
+    SectionCurve curve =
+        sections()
+            .quench(
+                section(),
+                fromCelsius + ZERO,
+                choice.quenchant(),
+                choice.quenchant().severity(),
+                bath,
+                bath + CLOSE_KELVIN);
+    return of(choice.quenchant().id(), curve);
   }
 
   /** Down with the kiln at a rate, the fastest it falls unless that is slower. */

@@ -10,6 +10,7 @@ import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.billet.Equipment;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Quenchant;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.steel.Hardenability;
 import seamsoak.unit.TimeSpan;
 
@@ -27,20 +28,12 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
   /** Thicker sections are warmed through first, m; judgement. */
   private static final double THICK_METRES = 10e-3;
 
-  /** A blade in a bath falls through it in about this much longer than from 800 to 500 C. */
-  private static final double TO_BATH = 3;
-
-  private static final double ROOM = 20;
+  private static final double ROOM = QuenchedSteel.ROOM_CELSIUS;
   private static final double DRY_ICE = -75;
   private static final double NITROGEN = -190;
 
   /** Austenite worth a cold bath; judgement. */
   private static final double MUCH_AUSTENITE = 0.10;
-
-  /** The temperature that stops the transformation: the bath, but room in the end. */
-  static double quenchedTo() {
-    return ROOM;
-  }
 
   /** Where a pre-heat is held; empty when none is needed. */
   private Optional<Double> preHeatC() {
@@ -53,13 +46,15 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     return deep || thick ? Optional.of(celsius) : Optional.empty();
   }
 
-  void run(Optional<Tempering> temper, Optional<String> refused) {
+  Tempering run(double wantedHrc, double grain, Optional<String> refused) {
     Heats heats = course.heats();
     Optional<Double> pre = preHeatC();
     pre.ifPresent(celsius -> preHeat(heats, celsius));
     harden(heats, pre.orElse(Heats.ROOM_CELSIUS), refused);
     double coldest = cold();
-    temper.ifPresent(t -> temper(t, coldest));
+    Tempering tempers = Tempering.of(heat.edge(), heat.celsius(), grain, coldest, wantedHrc);
+    temper(tempers);
+    return tempers;
   }
 
   private void preHeat(Heats heats, double celsius) {
@@ -86,19 +81,11 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             : heats.heater(celsius);
     double minutes = in == Heater.FORGE ? 3 : heat.holdMinutes(coarse);
     double bath = quench.celsius();
-    List<Leg> legs = new ArrayList<>();
-    legs.add(heats.rise(fromCelsius, celsius));
-    legs.add(heats.hold(celsius, minutes));
-    legs.add(
-        new Leg(
-            "cool",
-            new HeatCurve(
-                List.of(
-                    new HeatCurve.Segment(
-                        celsius + ZERO,
-                        Math.max(bath, ROOM) + ZERO,
-                        Math.max(1, TO_BATH * takesSeconds())))),
-            quench.quenchant().id()));
+    List<Leg> legs =
+        List.of(
+            heats.rise(fromCelsius, celsius, in),
+            heats.hold(celsius, minutes),
+            heats.quench(celsius, quench));
     Set<Condition> more = new HashSet<>(conditions(quench.quenchant()));
     List<SteelNow> steels = course.steels();
     ScheduleStep step =
@@ -125,11 +112,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             Becomes.QUENCHED,
             more,
             refused);
-    course.carry(step, Structures.quenched(steels, quench, celsius, quenchedTo()));
-  }
-
-  private double takesSeconds() {
-    return quench.steels().get(0).takesSeconds();
+    course.carry(step, Structures.quenched(steels, quench, ROOM));
   }
 
   private String why(double minutes) {
@@ -163,9 +146,9 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             t.steel().id(),
             course.show(800),
             course.show(500),
-            seconds(t.longestSeconds()),
+            seconds(t.result().longestSeconds8to5()),
             quench.quenchant().name(),
-            seconds(t.takesSeconds()));
+            seconds(t.result().coreSeconds8to5()));
     return said
         + switch (t.middle()) {
           case YES -> ", so it hardens through";
@@ -203,8 +186,8 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
   private double cold() {
     Equipment.Cold has = course.billet.equipment().coldTaken();
     double most =
-        heat.windows().stream()
-            .mapToDouble(w -> w.steel().retained(heat.celsius(), ROOM))
+        quench.steels().stream()
+            .mapToDouble(t -> t.austenite().retainedShare(ROOM))
             .max()
             .orElse(0);
     if (has == Equipment.Cold.NONE || most < MUCH_AUSTENITE) {
@@ -236,11 +219,11 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             Becomes.CHILLED,
             Set.of(Condition.SUB_ZERO),
             Optional.empty()),
-        Structures.quenched(steels, quench, heat.celsius(), to));
+        Structures.quenched(steels, quench, to));
     return to;
   }
 
-  private void temper(Tempering t, double coldest) {
+  private void temper(Tempering t) {
     for (int i = 1; i <= Tempering.TIMES; i++) {
       Heats heats = course.heats();
       List<SteelNow> steels = course.steels();
@@ -253,7 +236,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
               heats.heater(t.celsius()),
               "Hold at " + course.show(t.celsius()) + ", then let it cool to the hand",
               i == 1
-                  ? why(t, steels, coldest)
+                  ? why(t, steels)
                   : "the first temper lets some austenite turn to fresh martensite; this one tempers"
                       + " that too",
               List.of(
@@ -267,11 +250,11 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
               Becomes.TEMPERED,
               conditions(quench.quenchant()),
               Optional.empty()),
-          Structures.tempered(steels, quench, t, heat.celsius(), coldest));
+          Structures.tempered(steels, quench, t));
     }
   }
 
-  private String why(Tempering t, List<SteelNow> steels, double coldest) {
+  private String why(Tempering t, List<SteelNow> steels) {
     StringBuilder all = new StringBuilder();
     all.append(
         String.format(
@@ -283,8 +266,8 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
                   Locale.ROOT,
                   ", %s comes from %.0f to about %.0f HRC",
                   s.id(),
-                  s.quenchedHrc(heat.celsius(), coldest),
-                  t.hrc(s, heat.celsius(), coldest))
+                  t.quenchedHrc(s),
+                  t.hrc(s))
               : ", " + s.id() + " stays soft");
     }
     return all.append("; give or take 2").toString();

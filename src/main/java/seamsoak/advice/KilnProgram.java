@@ -35,7 +35,8 @@ record KilnProgram(Kiln kiln) {
       boolean falls = leg.kind().equals("cool") && leg.cool().equals("kiln");
       if (leg.kind().equals("rise")) {
         double stay = stays(legs, i + 1);
-        all.add(line(step, all, climb(), leg.toC(), lag(leg) + stay, then(legs, i, goesOn)));
+        all.add(
+            line(step, all, climb(), leg.toC(), leg.lagMinutes() + stay, then(legs, i, goesOn)));
       } else if (falls && leg.fromC() > leg.toC() + 1) {
         double perHour = (leg.fromC() - leg.toC()) / (leg.minutes() / 60);
         all.add(line(step, all, -perHour, leg.toC(), stays(legs, i + 1), then(legs, i, goesOn)));
@@ -56,12 +57,6 @@ record KilnProgram(Kiln kiln) {
 
   private double climb() {
     return kiln.rampTaken().kelvinPerHour();
-  }
-
-  /** The core comes this much later than the controller's target, minutes. */
-  private double lag(Leg rise) {
-    double climbing = 60 * (rise.toC() - rise.fromC()) / climb();
-    return Math.max(0, rise.minutes() - climbing);
   }
 
   /** Minutes held from a leg on. */

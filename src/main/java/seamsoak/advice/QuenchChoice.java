@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Bath;
-import seamsoak.property.GrossmannCriterion;
+import seamsoak.property.HardeningDepth;
+import seamsoak.property.QuenchResult;
 import seamsoak.property.Quenchant;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.Section;
 
 /**
@@ -18,12 +20,8 @@ import seamsoak.property.Section;
  * @param steels how each that hardens takes it
  */
 record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken> steels) {
-  /** The criterion asks for about twice the severity that handbook limits do; judgement. */
-  static final double ON_THE_SAFE_SIDE = 2;
-
-  private static final double FROM = 800;
-  private static final double TO = 500;
-  private static final double ROOM_CELSIUS = 20;
+  /** Margin of hardenability from which a middle is half hard: {@link HardeningDepth}. */
+  private static final double HALF_MARGIN = 0.85;
 
   /** Whether a middle hardens. */
   enum Middle {
@@ -36,51 +34,33 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
    * How a steel takes the quench.
    *
    * @param steel which
-   * @param idealMetres its hardenability
-   * @param neededMetres the hardenability that the section needs in this quenchant
-   * @param middle whether its middle hardens
-   * @param longestSeconds within which its middle has to fall from 800 to 500 C
-   * @param takesSeconds what it takes in this quenchant
+   * @param austenite of it at the hardening heat
+   * @param result what the quench does to the section
    */
-  record Taken(
-      SteelNow steel,
-      double idealMetres,
-      double neededMetres,
-      Middle middle,
-      double longestSeconds,
-      double takesSeconds) {
-    static Taken of(
-        SteelNow steel, Section section, double severity, double celsius, double grainNumber) {
-      GrossmannCriterion criterion = steel.k().hardening().criterion();
-      double has = steel.idealDiameterMetres(celsius, grainNumber);
-      double needed = criterion.neededMetres(section, severity);
-      Middle middle = Middle.NO;
-      if (has >= needed) {
-        middle = Middle.YES;
-      } else if (has >= criterion.neededMetres(section, ON_THE_SAFE_SIDE * severity)) {
-        middle = Middle.PERHAPS;
-      }
-      return new Taken(
-          steel,
-          has,
-          needed,
-          middle,
-          criterion.longestSeconds(has, FROM, TO),
-          criterion.longestSeconds(needed, FROM, TO));
+  record Taken(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
+    Middle middle() {
+      return switch (result.depth()) {
+        case THROUGH -> Middle.YES;
+        case NEARLY -> Middle.PERHAPS;
+        case SHELL, NOT -> Middle.NO;
+      };
+    }
+
+    /** The thickest blade of it that hardens to the middle, or nearly, in a quenchant, m. */
+    double thickestMetres(Quenchant quenchant) {
+      return steel
+          .k()
+          .hardening()
+          .criterion()
+          .thickestPlateMetres(austenite.idealDiameterMetres() / HALF_MARGIN, quenchant.severity());
     }
   }
 
   /** A bath with what the table knows of it. */
   record Known(Bath bath, Quenchant quenchant) {
-    /** How warm it is: as stated, else the middle of where it is used, else room temperature. */
+    /** How warm it is: as stated, else the middle of where it is used. */
     double celsius() {
-      return bath.at()
-          .map(t -> t.celsius())
-          .orElseGet(
-              () ->
-                  quenchant.useLowC().isPresent() && quenchant.useHighC().isPresent()
-                      ? (quenchant.useLowC().getAsDouble() + quenchant.useHighC().getAsDouble()) / 2
-                      : ROOM_CELSIUS);
+      return bath.at().map(t -> t.celsius()).orElse(quenchant.bathCelsius());
     }
   }
 
@@ -94,7 +74,11 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
     for (Known k : baths) {
       List<Taken> taken =
           hardening.stream()
-              .map(s -> Taken.of(s, section, k.quenchant().severity(), celsius, grainNumber))
+              .map(
+                  s -> {
+                    QuenchedSteel austenite = s.quenched(celsius, grainNumber);
+                    return new Taken(s, austenite, austenite.quench(section, k.quenchant()));
+                  })
               .toList();
       all.add(new QuenchChoice(k.bath(), k.quenchant(), section, taken));
     }

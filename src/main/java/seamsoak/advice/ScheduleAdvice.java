@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param conflicts where its steels want different things, and what to do
  * @param program what to set a kiln's controller to
  * @param blade what goes into the quench
+ * @param curve corners of the temperature-time curve of core and face, for a chart
  */
 public record ScheduleAdvice(
     List<Segment> segments,
@@ -23,7 +24,20 @@ public record ScheduleAdvice(
     List<Step> steps,
     List<Conflict> conflicts,
     List<ProgramLine> program,
-    Optional<Outcome> blade) {
+    Optional<Outcome> blade,
+    List<Curve> curve) {
+
+  /**
+   * The curve of a step.
+   *
+   * @param step its name
+   * @param core corners
+   * @param face corners on the same clock
+   */
+  public record Curve(String step, List<Corner> core, List<Corner> face) {}
+
+  /** A corner of a curve. */
+  public record Corner(double minutes, double celsius) {}
 
   /**
    * A piece of the curve.
@@ -156,26 +170,30 @@ public record ScheduleAdvice(
    * @param dissolvedPct carbon in solution, wt%
    * @param msC martensite start with that
    * @param retainedPct austenite left, percent
-   * @param hrc hardness as quenched, where it hardens through
+   * @param faceHrc hardness as quenched at the face
+   * @param coreHrc hardness as quenched at the middle
    * @param idealDiameterMm its hardenability
    * @param neededMm the hardenability that the section needs in that quenchant
    * @param longestSeconds within which its middle has to fall from 800 to 500 C
-   * @param takesSeconds what that quenchant takes
+   * @param takesSeconds what it takes in that quenchant
+   * @param differenceC the most that middle and face differ on the way down
    * @param middle whether the middle hardens: yes, perhaps, no
-   * @param temperedHrc hardness after the tempers
+   * @param temperedHrc hardness after the tempers, where it is hard
    */
   public record Quenched(
       String steel,
       double dissolvedPct,
       double msC,
       double retainedPct,
-      double hrc,
+      double faceHrc,
+      double coreHrc,
       double idealDiameterMm,
       double neededMm,
       double longestSeconds,
       double takesSeconds,
+      double differenceC,
       String middle,
-      Optional<Double> temperedHrc) {}
+      double temperedHrc) {}
 
   /**
    * Critical temperatures of one steel with the carbon it has by then.

@@ -16,6 +16,7 @@ import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchantTable;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.Section;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
@@ -170,7 +171,11 @@ final class ScheduleAdvisor {
             billet.equipment().kilnTaken().there()
                 ? new KilnProgram(billet.equipment().kilnTaken()).of(course.planned())
                 : List.of(),
-            blade);
+            blade,
+            course.planned().stream()
+                .filter(s -> !s.legs().isEmpty())
+                .map(ScheduleStep::told)
+                .toList());
     return new Run(advice, course.after("soak"), cycled, List.copyOf(stops));
   }
 
@@ -223,13 +228,8 @@ final class ScheduleAdvisor {
     }
     QuenchChoice quench = QuenchChoice.of(baths, section, hardening, heat.celsius(), grain);
     Tempering temper =
-        Tempering.of(
-            heat.edge(),
-            heat.celsius(),
-            IntoTheBath.quenchedTo(),
-            billet.blade().hardnessTaken().hrc());
-    new IntoTheBath(course, heat, quench, anneal != Softening.Kind.SUBCRITICAL)
-        .run(Optional.of(temper), stops.stream().findFirst());
+        new IntoTheBath(course, heat, quench, anneal != Softening.Kind.SUBCRITICAL)
+            .run(billet.blade().hardnessTaken().hrc(), grain, stops.stream().findFirst());
     conflicts.addAll(
         new Conflicts(course, guard).ofBlade(heat, Optional.of(quench), Optional.of(temper)));
     return outcome(section, heat, quench, temper);
@@ -237,7 +237,7 @@ final class ScheduleAdvisor {
 
   private static Outcome outcome(
       Section section, HardeningHeat heat, QuenchChoice quench, Tempering temper) {
-    double room = IntoTheBath.quenchedTo();
+    double room = QuenchedSteel.ROOM_CELSIUS;
     return new Outcome(
         section.thicknessMetres() * 1e3,
         section.widthMetres() * 1e3,
@@ -249,16 +249,18 @@ final class ScheduleAdvisor {
                 t ->
                     new Quenched(
                         t.steel().id(),
-                        t.steel().dissolvedPct(heat.celsius()),
-                        t.steel().msC(heat.celsius()),
-                        100 * t.steel().retained(heat.celsius(), room),
-                        t.steel().quenchedHrc(heat.celsius(), room),
-                        t.idealMetres() * 1e3,
-                        t.neededMetres() * 1e3,
-                        t.longestSeconds(),
-                        t.takesSeconds(),
+                        t.austenite().austenite().carbon(),
+                        t.austenite().msCelsius().value(),
+                        100 * t.austenite().retainedShare(room),
+                        t.result().faceHrc().value(),
+                        t.result().coreHrc().value(),
+                        t.austenite().idealDiameterMetres() * 1e3,
+                        t.result().neededMetres() * 1e3,
+                        t.result().longestSeconds8to5(),
+                        t.result().coreSeconds8to5(),
+                        t.result().greatestDifferenceKelvin(),
                         t.middle().name().toLowerCase(Locale.ROOT),
-                        Optional.of(temper.hrc(t.steel(), heat.celsius(), room))))
+                        temper.hrc(t.steel())))
             .toList());
   }
 }

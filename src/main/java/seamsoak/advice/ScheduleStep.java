@@ -69,6 +69,23 @@ record ScheduleStep(
     return all;
   }
 
+  /** Its curve as a chart draws it; where a face is not told apart it follows the core. */
+  ScheduleAdvice.Curve told() {
+    List<ScheduleAdvice.Corner> core = new ArrayList<>();
+    List<ScheduleAdvice.Corner> face = new ArrayList<>();
+    double minutes = 0;
+    for (Leg leg : legs) {
+      add(core, minutes, leg.core());
+      add(face, minutes, leg.face().isEmpty() ? leg.core() : leg.face());
+      minutes += leg.minutes();
+    }
+    return new ScheduleAdvice.Curve(name, core, face);
+  }
+
+  private static void add(List<ScheduleAdvice.Corner> to, double from, List<Leg.At> corners) {
+    corners.forEach(c -> to.add(new ScheduleAdvice.Corner(from + c.minutes(), c.celsius())));
+  }
+
   /** Its hold, if it has one. */
   Optional<Leg> hold() {
     return legs.stream().filter(l -> l.kind().equals("hold")).findFirst();

@@ -5,7 +5,9 @@ import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.property.Correlations;
+import seamsoak.property.HardeningDepth;
 import seamsoak.property.PhaseLines;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.Section;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
@@ -29,13 +31,10 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   /** Below this no martensite of any hardness forms, wt%; judgement. */
   private static final double LEAST_CARBON = 0.25;
 
-  private static final double ROOM_CELSIUS = 20;
-  private static final String STILL_AIR = "still-air";
-
   /** Whether a section hardens when it is left in still air. */
   enum InAir {
     NO,
-    /** Where twice the computed thickness would: the criterion says too little hardening. */
+    /** In part, on the safe side. */
     PERHAPS,
     YES
   }
@@ -54,6 +53,11 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
 
   String id() {
     return steel.id();
+  }
+
+  /** Its grade, without the analysis of a melt. */
+  String grade() {
+    return steel.id().replaceFirst(" \\(.*", "");
   }
 
   double ac1C() {
@@ -79,39 +83,25 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
     return upperC() > ac1C() + 40 && carbideLast();
   }
 
-  /** Carbon in solution in the austenite at a heat, wt%. */
-  double dissolvedPct(double celsius) {
-    return celsius < ac1C() ? 0 : Math.min(carbonPct, lines.austeniteBesideCementitePct(celsius));
+  /** Its austenite at a heat, with grains of that number. */
+  QuenchedSteel quenched(double celsius, double grainNumber) {
+    return QuenchedSteel.from(k, analysis(), celsius, grainNumber);
   }
 
-  Composition austenite(double celsius) {
-    return lines.steel().with(Element.C, dissolvedPct(celsius));
+  /** The same grade with the carbon it came with, for its tempering table. */
+  QuenchedSteel quenchedAsBought(double celsius, double grainNumber) {
+    return QuenchedSteel.from(k, steel.analysis(), celsius, grainNumber);
   }
 
-  /** Martensite start after a hold at a heat, C. */
-  double msC(double celsius) {
-    return k.vanBohemenMs().celsius(austenite(celsius));
-  }
-
-  /** Share of austenite left after a quench to a temperature. */
-  double retained(double celsius, double quenchCelsius) {
-    return k.vanBohemenRetained().retained(austenite(celsius), msC(celsius), quenchCelsius);
-  }
-
-  /** Hardness of martensite and retained austenite after a quench, HRC. */
-  double quenchedHrc(double celsius, double quenchCelsius) {
-    return k.hardening().asQuenched().hrc(dissolvedPct(celsius), retained(celsius, quenchCelsius));
+  Composition analysis() {
+    return lines.steel().with(Element.C, carbonPct);
   }
 
   /** Whether a fast enough quench makes it hard. */
   boolean hardens() {
     return !lines.alwaysAustenite()
         && carbonPct > LEAST_CARBON
-        && k.hardening().asQuenched().martensiteHrc(Math.min(carbonPct, 1)) >= HARD_HRC;
-  }
-
-  double idealDiameterMetres(double celsius, double grainNumber) {
-    return k.hardening().idealDiameter().idealDiameterMetres(austenite(celsius), grainNumber);
+        && k.hardening().asQuenched().martensiteHrc(carbonPct) >= HARD_HRC;
   }
 
   /** Hardness of ferrite and pearlite, HV. */
@@ -131,13 +121,17 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
     if (steel.hardenability().filter(h -> h == Hardenability.AIR).isPresent()) {
       return InAir.YES;
     }
-    double air = k.hardening().quenchants().find(STILL_AIR).orElseThrow().severity();
-    double has = idealDiameterMetres(celsius, grainNumber);
-    if (has >= k.hardening().criterion().neededMetres(section, air)) {
+    QuenchedSteel austenite = quenched(celsius, grainNumber);
+    double needed =
+        k.hardening()
+            .criterion()
+            .neededMetres(section, k.hardening().criterion().stillAirPerInch());
+    double margin = austenite.idealDiameterMetres() / needed;
+    HardeningDepth.Depth depth = k.hardening().depth().depth(margin, margin);
+    if (depth == HardeningDepth.Depth.THROUGH || depth == HardeningDepth.Depth.NEARLY) {
       return InAir.YES;
     }
-    Section half = new Section(section.thicknessMetres() / 2, section.widthMetres());
-    return has >= k.hardening().criterion().neededMetres(half, air) ? InAir.PERHAPS : InAir.NO;
+    return austenite.mayHardenInAir(section) ? InAir.PERHAPS : InAir.NO;
   }
 
   /** Whether its sheets forbid normalizing. */

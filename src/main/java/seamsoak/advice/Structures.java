@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import seamsoak.advice.ScheduleAdvice.Metal;
+import seamsoak.property.QuenchedSteel;
 
 /** What each steel consists of after a step, and how hard it is. */
 final class Structures {
@@ -22,7 +23,14 @@ final class Structures {
           slowly ? SteelNow.InAir.NO : s.inAir(heats.section(), celsius, grainNumber);
       all.add(
           switch (air) {
-            case YES -> new Metal(s.id(), "martensite, hard", hrc(s.quenchedHrc(celsius, 20)));
+            case YES ->
+                new Metal(
+                    s.id(),
+                    "martensite, hard",
+                    hrc(
+                        s.quenched(celsius, grainNumber)
+                            .fullHrc(QuenchedSteel.ROOM_CELSIUS)
+                            .value()));
             case PERHAPS ->
                 new Metal(s.id(), "pearlite, perhaps with martensite", Optional.empty());
             case NO ->
@@ -40,8 +48,7 @@ final class Structures {
   }
 
   /** Straight from the quench. */
-  static List<Metal> quenched(
-      List<SteelNow> steels, QuenchChoice quench, double celsius, double bathCelsius) {
+  static List<Metal> quenched(List<SteelNow> steels, QuenchChoice quench, double coldestCelsius) {
     List<Metal> all = new ArrayList<>();
     for (SteelNow s : steels) {
       Optional<QuenchChoice.Taken> taken = quench.of(s);
@@ -51,7 +58,9 @@ final class Structures {
       }
       String hard =
           String.format(
-              Locale.ROOT, "martensite, %.0f %% austenite", 100 * s.retained(celsius, bathCelsius));
+              Locale.ROOT,
+              "martensite, %.0f %% austenite",
+              100 * taken.get().austenite().retainedShare(coldestCelsius));
       all.add(
           new Metal(
               s.id(),
@@ -60,18 +69,16 @@ final class Structures {
                 case PERHAPS -> hard + ", the middle perhaps softer";
                 case NO -> hard + " at the face, the middle soft";
               },
-              hrc(s.quenchedHrc(celsius, bathCelsius))));
+              hrc(
+                  taken.get().middle() == QuenchChoice.Middle.NO
+                      ? taken.get().result().faceHrc().value()
+                      : taken.get().austenite().fullHrc(coldestCelsius).value())));
     }
     return all;
   }
 
   /** After the tempers. */
-  static List<Metal> tempered(
-      List<SteelNow> steels,
-      QuenchChoice quench,
-      Tempering temper,
-      double celsius,
-      double coldestCelsius) {
+  static List<Metal> tempered(List<SteelNow> steels, QuenchChoice quench, Tempering temper) {
     List<Metal> all = new ArrayList<>();
     for (SteelNow s : steels) {
       Optional<QuenchChoice.Taken> taken = quench.of(s);
@@ -83,7 +90,7 @@ final class Structures {
                   taken.get().middle() == QuenchChoice.Middle.NO
                       ? "tempered martensite at the face"
                       : "tempered martensite",
-                  hrc(temper.hrc(s, celsius, coldestCelsius))));
+                  hrc(temper.hrc(s))));
     }
     return all;
   }

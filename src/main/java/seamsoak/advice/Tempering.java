@@ -2,6 +2,7 @@ package seamsoak.advice;
 
 import java.util.Locale;
 import java.util.Optional;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.TemperingCurve;
 import seamsoak.steel.TemperatureRange;
 
@@ -10,58 +11,52 @@ import seamsoak.steel.TemperatureRange;
  *
  * @param celsius heat of each temper
  * @param wantedHrc what was asked
- * @param getsHrc what the edge comes to
- * @param range published range of the edge's steel
- * @param own whether the steel has a table of its own
+ * @param hardenCelsius heat it was hardened from
+ * @param grainNumber of the austenite
+ * @param coldestCelsius to which it was cooled
  */
 record Tempering(
     double celsius,
     double wantedHrc,
-    double getsHrc,
-    Optional<TemperatureRange> range,
-    boolean own) {
+    double hardenCelsius,
+    double grainNumber,
+    double coldestCelsius) {
   static final double HOURS = 2;
   static final int TIMES = 2;
 
   /** Cooler than this a temper hardly relieves martensite, C; common practice. */
   private static final double COOLEST = 150;
 
-  static Tempering of(SteelNow edge, double hardenCelsius, double quenchCelsius, double wanted) {
-    double quenched = edge.quenchedHrc(hardenCelsius, quenchCelsius);
-    TemperingCurve curve = curve(edge, quenched);
-    double asked = curve.kelvinFor(wanted, HOURS * TIMES).value() - 273.15;
+  static Tempering of(
+      SteelNow edge, double hardenCelsius, double grain, double coldest, double wanted) {
+    double asked =
+        curve(edge, hardenCelsius, grain).kelvinFor(wanted, HOURS * TIMES).value() - 273.15;
     Optional<TemperatureRange> range = edge.steel().heatTreatment().temper();
     double low = Math.max(COOLEST, range.map(TemperatureRange::lowC).orElse(COOLEST));
     double high = range.map(TemperatureRange::highC).orElse(Double.POSITIVE_INFINITY);
     double celsius = Math.max(low, Math.min(high, HardeningHeat.round(asked)));
-    return new Tempering(
-        celsius,
-        wanted,
-        Math.min(quenched, curve.hrc(celsius + 273.15, HOURS, TIMES).value()),
-        range,
-        edge.k().hardening().tempering().of(edge.id()).isPresent());
+    return new Tempering(celsius, wanted, hardenCelsius, grain, coldest);
   }
 
-  /** Hardness of another steel in the same tempers. */
-  double hrc(SteelNow steel, double hardenCelsius, double quenchCelsius) {
-    double quenched = steel.quenchedHrc(hardenCelsius, quenchCelsius);
-    return Math.min(quenched, curve(steel, quenched).hrc(celsius + 273.15, HOURS, TIMES).value());
+  /** Hardness of a steel before them, HRC. */
+  double quenchedHrc(SteelNow steel) {
+    return steel.quenched(hardenCelsius, grainNumber).fullHrc(coldestCelsius).value();
+  }
+
+  /** Hardness of a steel after them, HRC. */
+  double hrc(SteelNow steel) {
+    TemperingCurve curve = curve(steel, hardenCelsius, grainNumber);
+    return Math.min(quenchedHrc(steel), curve.hrc(celsius + 273.15, HOURS, TIMES).value());
   }
 
   /** Whether what is wanted cannot be had within the published range. */
-  boolean misses() {
-    return Math.abs(getsHrc - wantedHrc) > 1;
+  boolean misses(SteelNow edge) {
+    return Math.abs(hrc(edge) - wantedHrc) > 1;
   }
 
-  /** The steel's own table while its carbon is near what it came with, else the mean of all. */
-  private static TemperingCurve curve(SteelNow steel, double quenchedHrc) {
-    return steel
-        .k()
-        .hardening()
-        .tempering()
-        .of(steel.id())
-        .filter(c -> steel.carbonPct() > 0.85 * steel.steel().analysis().carbon())
-        .orElseGet(() -> steel.k().hardening().tempering().usual(quenchedHrc));
+  private static TemperingCurve curve(SteelNow steel, double hardenCelsius, double grain) {
+    QuenchedSteel now = steel.quenched(hardenCelsius, grain);
+    return now.tempering(steel.grade(), steel.quenchedAsBought(hardenCelsius, grain));
   }
 
   static String times() {

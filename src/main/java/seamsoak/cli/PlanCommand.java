@@ -10,14 +10,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Trace;
+import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
 import seamsoak.data.FileSet;
 import seamsoak.data.RunMark;
 import seamsoak.report.CautionText;
+import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PlanText;
+import seamsoak.report.ProgramText;
 import seamsoak.report.SourcesText;
 
 /** Everything about a billet, with charts. */
@@ -51,15 +54,24 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     FileSet files = new FileSet(out);
     Advice advice = billet.advice(root);
-    Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
+    Billet read = billet.read(root);
+    Trace rests = root.tracer().ofSchedule(read, advice);
+    Trace trace = root.sources() ? rests : Trace.NONE;
     RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
-    for (Figure figure : new Figures(advice, root.units()).all()) {
+    List<Figure> figures = new Figures(advice, root.units()).all(read);
+    for (Figure figure : figures) {
       files.put(figure.id() + ".svg", Charts.svg(figure));
       if (png) {
         files.put(figure.id() + ".png", Charts.png(figure, DOTS));
       }
+    }
+    files.put(
+        "report.html",
+        new HtmlReport(advice, root.units(), figures, rests, root.colophon()).bytes());
+    if (!advice.schedule().program().isEmpty()) {
+      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv()));
     }
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);

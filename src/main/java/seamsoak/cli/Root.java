@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -15,6 +16,7 @@ import seamsoak.advice.Trace;
 import seamsoak.advice.Tracer;
 import seamsoak.data.DataFolder;
 import seamsoak.property.Correlations;
+import seamsoak.report.Colophon;
 import seamsoak.source.SourceTable;
 import seamsoak.unit.UnitSystem;
 
@@ -49,6 +51,8 @@ import seamsoak.unit.UnitSystem;
       ScheduleCommand.class,
       MigrateCommand.class,
       DecarbCommand.class,
+      PairCommand.class,
+      PairsCommand.class,
       SteelsCommand.class
     })
 final class Root implements Callable<Integer> {
@@ -139,10 +143,32 @@ final class Root implements Callable<Integer> {
 
   /** What an answer rests on, if that is asked for. */
   Trace trace(Function<Tracer, Trace> of) {
-    return sources
-        ? of.apply(
-            new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data())))
-        : Trace.NONE;
+    return sources ? of.apply(tracer()) : Trace.NONE;
+  }
+
+  Tracer tracer() {
+    return new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data()));
+  }
+
+  boolean sources() {
+    return sources;
+  }
+
+  /** Where the answer under way comes from. */
+  Colophon colophon() {
+    return new Colophon(
+        Commands.version(),
+        data == null
+            ? "The tables packed with it."
+            : "Tables in " + data + " stand in for the packed ones of the same name.",
+        Commands.PROGRAM
+            + spec.commandLine().getParseResult().originalArgs().stream()
+                .map(Root::quoted)
+                .collect(Collectors.joining()));
+  }
+
+  private static String quoted(String word) {
+    return " " + (word.matches("[-\\w./\\\\:,=]+") ? word : "\"" + word + "\"");
   }
 
   PrintWriter out() {
