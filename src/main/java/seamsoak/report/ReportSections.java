@@ -123,6 +123,8 @@ record ReportSections(
         .table(text.heatsTable())
         .terms(why())
         .table(text.afterTable())
+        .table(text.metalsTable())
+        .table(text.bladeTable())
         .table(text.criticalTable());
   }
 
