@@ -11,6 +11,7 @@ import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.SeamProfile;
 import seamsoak.advice.SoakAdvice;
+import seamsoak.billet.Billet;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
@@ -28,6 +29,14 @@ public final class Figures {
   public Figures(Advice advice, UnitSystem units) {
     this.advice = advice;
     this.units = units;
+  }
+
+  /** All the charts of a billet: those of the advice, how its lines fade, its sections. */
+  public List<Figure> all(Billet billet) {
+    List<Figure> figures = new ArrayList<>(all());
+    new FadingFigures(advice, billet.visible(), units).figure().ifPresent(figures::add);
+    figures.addAll(new SectionFigures(billet, advice, units).all());
+    return List.copyOf(figures);
   }
 
   /** Schedule, soak and, where there are seams, the seam. */

@@ -10,10 +10,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Trace;
+import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
+import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
+import seamsoak.data.Place;
 import seamsoak.data.RunMark;
 import seamsoak.report.CautionText;
 import seamsoak.report.HtmlReport;
@@ -26,7 +29,7 @@ import seamsoak.report.SourcesText;
     name = "plan",
     description = "All of it: lines, soak, schedule, cautions, with charts written to a folder.",
     synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " plan BILLET [--out DIR] [--png] [OPTIONS]",
+    customSynopsis = Commands.PROGRAM + " plan BILLET [--out DIR] [--png] [--replace] [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json",
@@ -48,16 +51,22 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--png", description = "Write the charts as PNG too.")
   private boolean png;
 
+  @Option(
+      names = "--replace",
+      description = "Write over files of those names that are not by this program.")
+  private boolean replace;
+
   @Override
   public Integer call() {
     FileSet files = new FileSet(out);
     Advice advice = billet.advice(root);
-    Trace rests = root.tracer().ofSchedule(billet.read(root), advice);
+    Billet read = billet.read(root);
+    Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
     RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
-    List<Figure> figures = new Figures(advice, root.units()).all();
+    List<Figure> figures = new Figures(advice, root.units()).all(read);
     for (Figure figure : figures) {
       files.put(figure.id() + ".svg", Charts.svg(figure));
       if (png) {
@@ -72,9 +81,30 @@ final class PlanCommand implements Callable<Integer> {
     List<String> names = files.paths().stream().map(Path::toString).toList();
     String json = JsonReport.plan(advice, run.value(), names, trace);
     files.put("advice.json", utf8(json));
+    foreign(files);
     files.write(run);
-    String written = "\nWritten: " + String.join(",\n  ", names) + "\n";
+    String written =
+        "\nWritten: "
+            + String.join(",\n  ", names)
+            + "\n\nNext: open "
+            + files.path("report.html")
+            + "\n";
     return BilletFile.print(root, advice, root.json() ? json : text + written, cautions);
+  }
+
+  /** What somebody else has put there is not written over unless that is asked for. */
+  private void foreign(FileSet files) {
+    List<Path> strangers = files.strangers();
+    if (!replace && !strangers.isEmpty()) {
+      throw new Fault(
+          Place.of(strangers.get(0).toString()),
+          strangers.size() == 1
+              ? "it was not written by this program"
+              : "it and "
+                  + (strangers.size() - 1)
+                  + " more files to be written there are not by this program",
+          "choose another folder, or say --replace to write over them");
+    }
   }
 
   private static byte[] utf8(String text) {

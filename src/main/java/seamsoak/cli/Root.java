@@ -51,7 +51,10 @@ import seamsoak.unit.UnitSystem;
       ScheduleCommand.class,
       MigrateCommand.class,
       DecarbCommand.class,
-      SteelsCommand.class
+      PairCommand.class,
+      PairsCommand.class,
+      SteelsCommand.class,
+      CompletionCommand.class
     })
 final class Root implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -61,6 +64,7 @@ final class Root implements Callable<Integer> {
       paramLabel = "us|metric|both",
       scope = ScopeType.INHERIT,
       converter = Written.Units.class,
+      completionCandidates = Written.UnitNames.class,
       description = "Units to show; both unless given. JSON is always metric.")
   private UnitSystem units = UnitSystem.BOTH;
 
@@ -71,8 +75,8 @@ final class Root implements Callable<Integer> {
       names = "--sources",
       scope = ScopeType.INHERIT,
       description = {
-        "Tell below the answer what each number rests on: its source, how well it is known,",
-        "its range, its error, and which ranges were exceeded."
+        "Tell below the answer what each number rests on: source, standing,",
+        "range, error, and which ranges were exceeded."
       })
   private boolean sources;
 
@@ -179,9 +183,10 @@ final class Root implements Callable<Integer> {
 
   /** Prints an answer, then what must be known beside it. */
   void print(String answer, String beside) {
-    out().print(answer);
+    Colors colors = Colors.here();
+    out().print(json ? answer : colors.answer(answer));
     out().flush();
-    err().print(beside);
+    err().print(colors.beside(beside));
     err().flush();
   }
 

@@ -13,6 +13,11 @@ import seamsoak.advice.StageReport;
 record BilletText(Advice advice, Shown shown) {
 
   Table sizes() {
+    return sizes(0, advice.history().size());
+  }
+
+  /** Of some of the stages. */
+  Table sizes(int from, int to) {
     Table table =
         new Table(
             "after step",
@@ -20,7 +25,7 @@ record BilletText(Advice advice, Shown shown) {
             shown.lengthHeads("wide"),
             shown.lengthHeads("thick"),
             shown.lengthHeads("skin"));
-    for (StageReport s : advice.history()) {
+    for (StageReport s : advice.history().subList(from, to)) {
       table.row(
           LinesText.step(s),
           shown.sizeCells(s.lengthMm()),

@@ -10,10 +10,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
-import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Trace;
-import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.unit.UnitSystem;
 
@@ -38,23 +36,11 @@ public record HtmlReport(
         null,
         advice.billet(),
         ShopCard.of(advice, units),
-        new ReportSections(advice, units, figures.stream().collect(pictures()), trace, colophon)
-            .all(),
+        new ReportSections(advice, units, figures, trace, colophon).all(),
         colophon,
         style,
         policy(style));
     return page.toString().getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static java.util.stream.Collector<Figure, ?, java.util.Map<String, String>> pictures() {
-    return Collectors.toMap(
-        Figure::id, HtmlReport::inline, (a, b) -> b, java.util.LinkedHashMap::new);
-  }
-
-  /** The SVG as an element: without the declaration that only a file of its own has. */
-  private static String inline(Figure figure) {
-    String svg = new String(Charts.svg(figure), StandardCharsets.UTF_8);
-    return svg.substring(svg.indexOf("<svg")).strip();
   }
 
   /** Nothing may be loaded or run; of styles only the one in the page, known by its hash. */

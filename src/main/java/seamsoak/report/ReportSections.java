@@ -1,5 +1,6 @@
 package seamsoak.report;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -10,15 +11,18 @@ import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice.Segment;
 import seamsoak.advice.SeamProfile;
 import seamsoak.advice.Trace;
+import seamsoak.chart.Charts;
+import seamsoak.chart.Figure;
+import seamsoak.chart.SectionFigure;
 import seamsoak.unit.UnitSystem;
 
 /**
  * What follows the shop card in a report.
  *
- * @param pictures the charts as SVG elements, by their ids
+ * @param figures the charts
  */
 record ReportSections(
-    Advice advice, UnitSystem units, Map<String, String> pictures, Trace trace, Colophon colophon) {
+    Advice advice, UnitSystem units, List<Figure> figures, Trace trace, Colophon colophon) {
 
   List<Section> all() {
     List<Section> all = new ArrayList<>();
@@ -84,12 +88,17 @@ record ReportSections(
   private Section billet() {
     BilletText text = new BilletText(advice, shown());
     Section section = Section.of("billet", "The billet after each step");
-    for (String id : pictures.keySet()) {
-      if (id.startsWith("section")) {
-        section = picture(section, id);
+    int drawn = 0;
+    for (Figure f : figures) {
+      if (f instanceof SectionFigure sections) {
+        int next = drawn + sections.panels().size();
+        section = picture(section, f.id()).table(text.sizes(drawn, next));
+        drawn = next;
       }
     }
-    section = section.table(text.sizes());
+    if (drawn == 0) {
+      section = section.table(text.sizes());
+    }
     section = advice.preform().map(text::preform).map(section::words).orElse(section);
     return section.table(new CarbonText(advice).table());
   }
@@ -171,6 +180,16 @@ record ReportSections(
   }
 
   private Section picture(Section section, String id) {
-    return pictures.containsKey(id) ? section.with(new Part.Picture(pictures.get(id))) : section;
+    return figures.stream()
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .map(f -> section.with(new Part.Picture(inline(f))))
+        .orElse(section);
+  }
+
+  /** The SVG as an element: without the declaration that only a file of its own has. */
+  private static String inline(Figure figure) {
+    String svg = new String(Charts.svg(figure), StandardCharsets.UTF_8);
+    return svg.substring(svg.indexOf("<svg")).strip();
   }
 }

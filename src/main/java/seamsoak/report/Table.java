@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 
 /** Columns of numbers and words, as text aligned: numbers to the right, words to the left. */
 final class Table {
+  private static final int SHORT_ROWS = 12;
   private static final String GAP = "  ";
   private static final Pattern NUMBER = Pattern.compile("[-<>+.0-9%]*( h)?");
 
@@ -70,6 +71,11 @@ final class Table {
   /** The rows below the heads. */
   List<List<String>> body() {
     return rows.subList(1, rows.size());
+  }
+
+  /** One that fits a page with room to spare is not broken in two. */
+  String classes() {
+    return body().size() <= SHORT_ROWS ? "short" : null;
   }
 
   private boolean isNumber(int column) {
