@@ -17,9 +17,6 @@ public final class EvenCarbon {
     int metals = strip.metals().size();
     laws = new CarbonLaw.At[metals];
     double[] metres = new double[metals];
-    for (int m = 0; m < metals; m++) {
-      laws[m] = strip.metals().get(m).law().at(kelvin);
-    }
     double[] each = new double[strip.cells()];
     for (int i = 0; i < each.length; i++) {
       metres[strip.metalIndex(i)] += strip.metres(i);
@@ -38,6 +35,9 @@ public final class EvenCarbon {
     if (present == 1) {
       ratio[only] = carbon / metres[only];
       return;
+    }
+    for (int m = 0; m < metals; m++) {
+      laws[m] = strip.metals().get(m).law().at(kelvin);
     }
     double high = 0;
     double full = Double.POSITIVE_INFINITY;

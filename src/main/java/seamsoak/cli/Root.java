@@ -51,6 +51,8 @@ import seamsoak.unit.UnitSystem;
       ScheduleCommand.class,
       MigrateCommand.class,
       DecarbCommand.class,
+      PairCommand.class,
+      PairsCommand.class,
       SteelsCommand.class,
       CompletionCommand.class
     })

@@ -8,6 +8,8 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -72,6 +74,36 @@ final class Written {
             "'" + text + "' names " + layers.size() + " layers; give one for both or A,B");
       }
       return new Pair(layers.get(0), layers.get(layers.size() - 1));
+    }
+  }
+
+  /** One thickness above zero. */
+  static final class Thickness implements ITypeConverter<Length> {
+    @Override
+    public Length convert(String text) {
+      Length length = quantity(text, Length::parse);
+      if (length.metres() < THINNEST_METRES) {
+        throw new TypeConversionException("'" + text + "' is thinner than 0.01 mm");
+      }
+      return length;
+    }
+  }
+
+  /** Two parts such as 60:40, as the share of the first, 0 to 1. */
+  static final class Share implements ITypeConverter<Double> {
+    private static final Pattern PARTS =
+        Pattern.compile("\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*[:/]\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*");
+
+    @Override
+    public Double convert(String text) {
+      Matcher m = PARTS.matcher(text);
+      double first = m.matches() ? Double.parseDouble(m.group(1)) : 0;
+      double second = m.matches() ? Double.parseDouble(m.group(2)) : 0;
+      if (first <= 0 || second <= 0) {
+        throw new TypeConversionException(
+            "'" + text + "' is no share; write two parts above zero such as 60:40");
+      }
+      return first / (first + second);
     }
   }
 

@@ -34,6 +34,8 @@ import seamsoak.data.DataFolder;
  * @param steelHeat specific heat, conductivity, expansion
  * @param airCooling cooling in still air
  * @param hardening hardness, hardenability, quenching, tempering
+ * @param sections heating and cooling of sections
+ * @param mechanics how steel grows, yields, welds and hardens
  */
 public record Correlations(
     Ae1Mean ae1,
@@ -63,7 +65,9 @@ public record Correlations(
     SellarsWhiteman1979Grain sellarsGrain,
     En1993Steel steelHeat,
     AirCooling airCooling,
-    Hardening hardening) {
+    Hardening hardening,
+    SectionHeat sections,
+    Mechanics mechanics) {
   public Correlations {
     carbonDiffusivity = List.copyOf(carbonDiffusivity);
     ferriteDiffusivities = List.copyOf(ferriteDiffusivities);
@@ -84,6 +88,9 @@ public record Correlations(
     Agren1982Ferrite agrenFerrite = new Agren1982Ferrite(table.of("agren1982-ferrite"));
     Hirai1997Solidus solidus = new Hirai1997Solidus(table.of("hirai1997-solidus"));
     En1993Steel steelHeat = new En1993Steel(table.of("en1993-1-2"));
+    SteelHeat changing = SteelHeat.changing(steelHeat);
+    AirCooling airCooling = new AirCooling(table.of("air-cooling"), changing);
+    Hardening hardening = Hardening.load(data, table);
     return new Correlations(
         new Ae1Mean(table.of("ae1-mean"), andrewsAe1, grangeAe1, hougardyAc1),
         List.of(
@@ -145,7 +152,10 @@ public record Correlations(
         new LeeLee2008GrainGrowth(table.of("lee-lee2008-grain")),
         new SellarsWhiteman1979Grain(table.of("sellars-whiteman1979-grain")),
         steelHeat,
-        new AirCooling(table.of("air-cooling"), steelHeat),
-        Hardening.load(data, table));
+        airCooling,
+        hardening,
+        new SectionHeat(
+            airCooling, new FurnaceHeat(table.of("furnace-heat")), hardening.criterion(), changing),
+        Mechanics.of(table));
   }
 }

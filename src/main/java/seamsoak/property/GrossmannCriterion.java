@@ -2,6 +2,7 @@ package seamsoak.property;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import seamsoak.numeric.Bessel;
 import seamsoak.numeric.OneTerm;
 import seamsoak.numeric.Roots;
 import seamsoak.source.Range;
@@ -34,12 +35,14 @@ public final class GrossmannCriterion {
   private static final double THICKEST_METRES = 10;
 
   private final double conductivity;
-  private final double diffusivity;
+  private final double heat;
+  private final double stillAir;
   private final Correlation correlation;
 
   public GrossmannCriterion(Coefficients k) {
     this.conductivity = k.get("conductivity");
-    this.diffusivity = conductivity / k.get("heat");
+    this.heat = k.get("heat");
+    this.stillAir = k.get("still air");
     this.correlation =
         k.describe(
             "ideal diameter that a section needs",
@@ -51,6 +54,21 @@ public final class GrossmannCriterion {
   /** What the criterion says about itself. */
   public Correlation correlation() {
     return correlation;
+  }
+
+  /** Heat capacity of austenite, J/m3/K. */
+  public double heatJoulesPerCubicMetreKelvin() {
+    return heat;
+  }
+
+  /** Conductivity of austenite, W/m/K. */
+  public double conductivityWattsPerMetreKelvin() {
+    return conductivity;
+  }
+
+  /** Severity of still air, 1/in. */
+  public double stillAirPerInch() {
+    return stillAir;
   }
 
   /** Film coefficient of a severity given in 1/in, W/m2/K. */
@@ -70,6 +88,21 @@ public final class GrossmannCriterion {
     double plate = needed(d, OneTerm.plate(biot));
     double bar = needed(d, OneTerm.cylinder(biot));
     return plate + section.roundness() * (bar - plate);
+  }
+
+  /** The DI with which the face of a section is half martensite, m; 0 in a hard quench. */
+  public double neededAtFaceMetres(Section section, double severityPerInch) {
+    double d = section.thicknessMetres();
+    double biot = severityPerInch * PER_INCH * d;
+    double plate = atFace(d, OneTerm.plate(biot), Math.cos(OneTerm.plate(biot).root()));
+    double bar = atFace(d, OneTerm.cylinder(biot), Bessel.j0(OneTerm.cylinder(biot).root()));
+    return plate + section.roundness() * (bar - plate);
+  }
+
+  /** Where more than half is lost at once the one term says a time below 0. */
+  private static double atFace(double thickness, OneTerm middle, double shareOfMiddle) {
+    double fourier = Math.max(0, middle.fourierAt(HALF / shareOfMiddle));
+    return thickness * Math.sqrt(fourier / PERFECT.fourierAt(HALF));
   }
 
   /** The thickest plate of which the middle is half martensite, m. */
@@ -93,7 +126,7 @@ public final class GrossmannCriterion {
     double root = PERFECT.root();
     return radius
         * radius
-        / diffusivity
+        * (heat / conductivity)
         * Math.log((fromCelsius - BATH_CELSIUS) / (toCelsius - BATH_CELSIUS))
         / (root * root);
   }

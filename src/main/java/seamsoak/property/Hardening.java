@@ -12,6 +12,7 @@ import seamsoak.data.DataFolder;
  * @param normalized hardness of what did not harden
  * @param idealDiameter hardenability of an analysis
  * @param criterion what hardenability a section needs in a quench
+ * @param depth hardness where the quench is nearly fast enough
  * @param quenchants what to quench in
  * @param jominy cooling rates of the end-quenched bar
  * @param parameter time and temperature of a temper in one number
@@ -27,6 +28,7 @@ public record Hardening(
     NormalizedHardness normalized,
     AstmA255 idealDiameter,
     GrossmannCriterion criterion,
+    HardeningDepth depth,
     QuenchantTable quenchants,
     JominyRates jominy,
     HollomonJaffe1945 parameter,
@@ -49,6 +51,7 @@ public record Hardening(
         new NormalizedHardness(table.of("normalized-hardness")),
         new AstmA255(table.of("astm-a255")),
         new GrossmannCriterion(table.of("grossmann-criterion")),
+        new HardeningDepth(table.of("hardening-depth")),
         QuenchantTable.load(data),
         new JominyRates(table.of("jominy-rates")),
         parameter,

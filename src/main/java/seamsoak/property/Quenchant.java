@@ -34,6 +34,15 @@ public record Quenchant(
     String source,
     Standing standing,
     String note) {
+  private static final double ROOM_CELSIUS = 20;
+
+  /** Middle of its range of use, room temperature where it has none, C. */
+  public double bathCelsius() {
+    double low = useLowC.orElse(useHighC.isPresent() ? ROOM_CELSIUS : Double.NaN);
+    double high = useHighC.orElse(useLowC.orElse(Double.NaN));
+    return Double.isNaN(low + high) ? ROOM_CELSIUS : (low + high) / 2;
+  }
+
   /** What a quenchant is. */
   public enum Kind {
     AIR,

@@ -6,7 +6,7 @@ package seamsoak.property;
  * <p>Heat is followed along the thickness only. The area that it crosses at a distance x from the
  * middle goes as x to the power t / w: a wide plate (0) and a round bar (1) exactly, and between
  * them the right volume per surface. A square bar counts as a round one of its thickness; its
- * middle lags by up to 10 % more in a hard quench, by less than 1 % in air.
+ * middle lags by 18 % more in the hardest quench, 5 % at Bi = 0.3, 1 % in air.
  *
  * @param thicknessMetres the smaller side
  * @param widthMetres the larger side; infinite for a plate, equal to the thickness for a bar

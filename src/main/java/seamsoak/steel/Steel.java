@@ -1,5 +1,6 @@
 package seamsoak.steel;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +44,9 @@ public record Steel(
     List<String> standards,
     List<String> near,
     String notes) {
+  /** More than so much of an element, wt%, is no residual: a grade would limit it. */
+  private static final double MOST_RESIDUAL = 0.3;
+
   public Steel {
     aliases = List.copyOf(aliases);
     limits = Map.copyOf(limits);
@@ -84,5 +88,53 @@ public record Steel(
   /** The limits of one element, {@link Limits#NONE} where the grade states none. */
   public Limits limits(Element e) {
     return limits.getOrDefault(e, Limits.NONE);
+  }
+
+  /**
+   * This grade with an analysis of a melt in place of the typical one; elements that the melt's
+   * analysis does not name stay as they are.
+   */
+  Steel melt(Composition melt) {
+    Composition whole = analysis;
+    for (Element e : Element.values()) {
+      if (melt.percent(e) > 0) {
+        whole = whole.with(e, melt.percent(e));
+      }
+    }
+    return new Steel(
+        id + " (" + melt.format() + ")",
+        designation,
+        List.of(),
+        category,
+        whole,
+        limits,
+        heatTreatment,
+        ac1C,
+        ac3OrAccmC,
+        msC,
+        cteMicroPerKelvin,
+        role,
+        hardenability,
+        standards,
+        near,
+        notes);
+  }
+
+  /** Elements of which it holds more or less than its grade allows. */
+  public List<Deviation> deviations() {
+    return Arrays.stream(Element.values())
+        .filter(e -> !limits(e).hold(analysis.percent(e)))
+        .map(e -> new Deviation(e, analysis.percent(e), limits(e)))
+        .toList();
+  }
+
+  /** Whether an analysis keeps to every limit of this grade. */
+  boolean holds(Composition melt) {
+    return !limits.isEmpty()
+        && Arrays.stream(Element.values())
+            .allMatch(
+                e ->
+                    limits(e).hold(melt.percent(e))
+                        && (melt.percent(e) <= MOST_RESIDUAL || limits(e).max().isPresent()));
   }
 }

@@ -63,16 +63,32 @@ public final class SteelTable {
 
   /**
    * The steel of that id, designation, alias or number, ignoring case, spaces, hyphens and the name
-   * of the standards body; or the steel of an analysis written out as {@code C0.84 Mn0.75}. A near
-   * grade is not found. {@code IllegalArgumentException} with one sentence when the text is an
-   * analysis that cannot be read.
+   * of the standards body; the steel of an analysis written out as {@code C0.84 Mn0.75}; or a grade
+   * with the analysis of its melt, {@code 1084: C0.88 Mn0.70}. A near grade is not found. {@code
+   * IllegalArgumentException} with one sentence when the text is an analysis that cannot be read.
    */
   public Optional<Steel> find(String name) {
     Steel known = byName.get(key(name));
     if (known != null) {
       return Optional.of(known);
     }
-    return AnalysisText.looksWritten(name) ? Optional.of(Steel.written(name)) : Optional.empty();
+    return AnalysisText.looksWritten(name) ? Optional.of(Steel.written(name)) : melt(name);
+  }
+
+  /** A grade with the analysis of a melt behind a colon, {@code 1084: C0.88 Mn0.70}. */
+  private Optional<Steel> melt(String name) {
+    int colon = name.indexOf(':');
+    String analysis = name.substring(colon + 1);
+    if (colon < 0 || !AnalysisText.looksWritten(analysis)) {
+      return Optional.empty();
+    }
+    return Optional.ofNullable(byName.get(key(name.substring(0, colon))))
+        .map(grade -> grade.melt(Composition.parse(analysis)));
+  }
+
+  /** The grades whose every limit an analysis keeps to. */
+  public List<Steel> gradesOf(Composition melt) {
+    return steels.stream().filter(s -> s.holds(melt)).toList();
   }
 
   /** The known name nearest to a misspelt one, if any is near. */

@@ -1,9 +1,11 @@
 package seamsoak.property;
 
+import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import seamsoak.numeric.OneTerm;
 import seamsoak.reference.Inputs;
+import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -16,6 +18,8 @@ final class HardeningReferences {
   static void add(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
     hardness(all, k);
     hardenability(all, k.hardening());
+    all.put("quenched-bar-core", in -> bar(k, in).coreHrc().value());
+    all.put("quenched-bar-face", in -> bar(k, in).faceHrc().value());
     tempering(all, k.hardening());
     k.hardening()
         .bainiteStart()
@@ -59,6 +63,22 @@ final class HardeningReferences {
     for (Element e : Element.values()) {
       all.put("astm-a255-factor-" + e.symbol(), in -> a255.factor(e, in.get(e.symbol())));
     }
+    all.put("hardening-depth", in -> slower(h, in).value());
+    all.put("hardening-depth-low", in -> slower(h, in).low());
+    all.put(
+        "hardening-depth-soft",
+        in ->
+            h.depth()
+                .softHrc(
+                    in.get("bath") > 0 ? Quenchant.Kind.OIL : Quenchant.Kind.AIR,
+                    in.get("normalized")));
+    all.put(
+        "hardening-depth-at-face",
+        in ->
+            h.depth()
+                .severityAtFace(
+                    in.get("water") > 0 ? Quenchant.Kind.WATER : Quenchant.Kind.OIL,
+                    in.get("severity")));
     GrossmannCriterion g = h.criterion();
     all.put(
         "grossmann-criterion-plate",
@@ -87,6 +107,25 @@ final class HardeningReferences {
     all.put("plane-wall-factor", in -> OneTerm.plate(in.get("biot")).factor());
     all.put("cylinder-root", in -> OneTerm.cylinder(in.get("biot")).root());
     all.put("cylinder-factor", in -> OneTerm.cylinder(in.get("biot")).factor());
+  }
+
+  private static QuenchResult bar(Correlations k, Inputs in) {
+    String bath = in.get("water") > 0 ? "water-agitated" : "oil-medium";
+    return new QuenchedSteel(k, in.composition(), in.get("grain"))
+        .quench(
+            Section.bar(in.get("millimetres") / MILLIMETRES),
+            k.hardening().quenchants().find(bath).orElseThrow(),
+            in.get("severity"));
+  }
+
+  private static Estimate slower(Hardening h, Inputs in) {
+    double all = in.get("all");
+    return h.depth()
+        .hrc(
+            in.get("margin"),
+            new Estimate(all, all, all, "judgement", List.of()),
+            in.get("half"),
+            in.get("none"));
   }
 
   private static void tempering(Map<String, ToDoubleFunction<Inputs>> all, Hardening h) {
