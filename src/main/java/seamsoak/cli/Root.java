@@ -44,17 +44,6 @@ import seamsoak.unit.UnitSystem;
       "2:wrong command line",
       "3:data or billet cannot be read, a step cannot be done, or a file cannot be written",
       "4:answered, but no soak clears the lines or a danger stands in the way"
-    },
-    subcommands = {
-      PlanCommand.class,
-      SoakCommand.class,
-      ScheduleCommand.class,
-      MigrateCommand.class,
-      DecarbCommand.class,
-      PairCommand.class,
-      PairsCommand.class,
-      SteelsCommand.class,
-      CompletionCommand.class
     })
 final class Root implements Callable<Integer> {
   @Spec private CommandSpec spec;
