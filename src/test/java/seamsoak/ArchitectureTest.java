@@ -73,6 +73,11 @@ class ArchitectureTest {
   }
 
   @Test
+  void onlyTheReportSeesTemplates() {
+    only("report", "gg.jte..");
+  }
+
+  @Test
   void onlyTheCommandLineSeesPicocli() {
     only("cli", "picocli..");
   }

@@ -10,6 +10,7 @@ import seamsoak.billet.Family;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
+import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Line;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Strip;
@@ -78,18 +79,20 @@ record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
   /** Notes the moment a line no longer shows, between two steps on logarithmic scales. */
   private final class Watch implements StripSolver.Watcher {
     private final Seam seam;
+    private final EvenCarbon even;
     private double gone = Double.NaN;
     private double before;
     private double dipBefore;
 
     Watch(Seam seam) {
       this.seam = seam;
-      this.dipBefore = Line.of(seam.strip()).dipPct();
+      this.even = Line.evened(seam.strip());
+      this.dipBefore = Line.of(seam.strip(), even).dipPct();
     }
 
     @Override
     public boolean after(double seconds, Strip strip) {
-      Line line = Line.of(strip);
+      Line line = Line.of(strip, even);
       if (visibility.shows(line, seam.trace())) {
         before = seconds;
         dipBefore = line.dipPct();

@@ -60,14 +60,9 @@ public record Migration(
 
   private static final double FINEST = 4e-4;
   private static final double GROWTH = 1.08;
-  private static final double EVEN_SHARE = 0.1;
-  private static final double ALREADY_EVEN = 1e-6;
 
   /** A thin stack is told in at least so many spots. */
   private static final double LEAST_SPOTS = 100;
-
-  /** Longest hold followed to find when the layers are even, at least a million hours. */
-  private static final double LONGEST_SECONDS = 1e6 * 3600.0;
 
   /** Computes it. */
   public static Migration of(
@@ -92,7 +87,7 @@ public record Migration(
         kelvin - 273.15,
         seconds / 60,
         end.massErrorRelative(),
-        even90(shop, start, even, kelvin, seconds),
+        new Evening(shop).minutes(start, start, even, kelvin),
         layer(after, start, even, 0, seam, seam - 1, 0, activity, kelvin),
         layer(after, start, even, seam, after.cells(), seam, after.cells() - 1, activity, kelvin),
         profile(after, activity, kelvin));
@@ -117,50 +112,10 @@ public record Migration(
         metal.name(),
         2e3 * metres,
         start.percent(atSeam),
-        metal.percent(mean(after, from, to)),
+        metal.percent(Evening.mean(after, from, to)),
         metal.percent(metal.law().at(kelvin).ratioAt(activity)),
         after.percent(atMiddle),
         even.percent(atSeam));
-  }
-
-  private static double mean(Strip s, int from, int to) {
-    double carbon = 0;
-    double metres = 0;
-    for (int i = from; i < to; i++) {
-      carbon += s.metres(i) * s.ratio(i);
-      metres += s.metres(i);
-    }
-    return carbon / metres;
-  }
-
-  private static Optional<Double> even90(
-      Shop shop, Strip start, EvenCarbon even, double kelvin, double asked) {
-    int seam = start.seam();
-    double goal = even.ratio(0);
-    double distance = Math.abs(start.ratio(0) - goal);
-    if (distance < ALREADY_EVEN) {
-      return Optional.empty();
-    }
-    double[] found = {Double.NaN, 0, distance};
-    HeatCurve hold = HeatCurve.hold(kelvin, Math.max(asked, LONGEST_SECONDS));
-    shop.solver()
-        .advance(
-            start,
-            hold,
-            Edge.SEALED,
-            (t, s) -> {
-              double left = Math.abs(mean(s, 0, seam) - goal);
-              double limit = EVEN_SHARE * distance;
-              if (left > limit) {
-                found[1] = t;
-                found[2] = left;
-                return true;
-              }
-              double part = (found[2] - limit) / (found[2] - left);
-              found[0] = found[1] + part * (t - found[1]);
-              return false;
-            });
-    return Double.isNaN(found[0]) ? Optional.empty() : Optional.of(found[0] / 60);
   }
 
   private static List<Point> profile(Strip s, double seamActivity, double kelvin) {

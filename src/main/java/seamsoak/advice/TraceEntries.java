@@ -73,15 +73,19 @@ final class TraceEntries {
 
   /** A choice of ours. */
   void setting(String name, String gives) {
-    String key = "judgement";
+    limit(name, gives, "judgement", Standing.JUDGEMENT);
+  }
+
+  /** A limit of a table. */
+  void limit(String name, String gives, String source, Standing standing) {
     put(
         new Entry(
             name,
             gives,
             "",
-            key,
-            citation(List.of(key)),
-            Standing.JUDGEMENT.words(),
+            source,
+            citation(List.of(source)),
+            standing.words(),
             Map.of(),
             List.of(),
             List.of(),

@@ -12,6 +12,9 @@ import seamsoak.unit.UnitSystem;
  * @param stack the pieces before the first weld
  * @param steps in their order, at least one
  * @param soak what is allowed for the soak
+ * @param blade what it becomes
+ * @param equipment what the shop has
+ * @param quenchants what there is to quench in; none when not stated
  * @param shown the face the pattern will be looked at on, if stated
  * @param visible from when a line counts
  * @param covered how far the fire reaches a covered face, of an open one, if stated
@@ -21,16 +24,25 @@ public record Billet(
     Stack stack,
     List<Step> steps,
     SoakWish soak,
+    Blade blade,
+    Equipment equipment,
+    List<Bath> quenchants,
     Optional<Face> shown,
     Visible visible,
     Optional<Percent> covered) {
   public Billet {
     steps = List.copyOf(steps);
+    quenchants = List.copyOf(quenchants);
   }
 
   /** The share stated, or the default. */
   public Percent coveredTaken() {
     return covered.orElse(Defaults.COVERED);
+  }
+
+  /** The quenchants stated, or the default one. */
+  public List<Bath> quenchantsTaken() {
+    return quenchants.isEmpty() ? Defaults.QUENCHANTS : quenchants;
   }
 
   /** Everything that was assumed because the file does not say it, one sentence each. */

@@ -16,6 +16,7 @@ import seamsoak.unit.Length;
 public final class BilletReader {
   private static final int MOST_LAYERS = 1000;
   private static final int MOST_STEELS = 20;
+  private static final int MOST_BATHS = 20;
   private static final int MOST_STEPS = 500;
   private static final int MOST_HEATS = 500;
   private static final double THICKEST_METRES = 10;
@@ -63,13 +64,28 @@ public final class BilletReader {
         Fields.of(
             root,
             "the billet",
-            List.of("name", "stack", "steps", "soak", "shown", "visible", "covered"));
+            List.of(
+                "name",
+                "stack",
+                "steps",
+                "soak",
+                "blade",
+                "equipment",
+                "quenchants",
+                "shown",
+                "visible",
+                "covered"));
+    Stack stack = f.required("stack", this::stack);
+    ShopReader shop = new ShopReader(steels, stack);
     return new Billet(
         f.optional("name", Values::text).orElse(fileName),
-        f.required("stack", this::stack),
+        stack,
         f.required("steps", this::steps),
         f.optional("soak", BilletReader::soak)
             .orElse(new SoakWish(Optional.empty(), Optional.empty(), Optional.empty())),
+        f.optional("blade", shop::blade).orElse(Blade.UNSTATED),
+        f.optional("equipment", ShopReader::equipment).orElse(Equipment.UNSTATED),
+        f.optional("quenchants", Values.list(MOST_BATHS, ShopReader::bath)).orElse(List.of()),
         f.optional("shown", Values.choice(Face.class)),
         f.optional("visible", BilletReader::visible)
             .orElse(new Visible(Optional.empty(), Optional.empty())),

@@ -3,8 +3,13 @@ package seamsoak.billet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import seamsoak.data.Place;
+import seamsoak.unit.Hardness;
+import seamsoak.unit.HeatingRate;
 import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
+import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
 
@@ -26,6 +31,12 @@ public final class Defaults {
   public static final Length VISIBLE_WIDTH = Length.ofMillimetres(0.10);
   public static final Percent COVERED = new Percent(50);
 
+  public static final Hardness HARDNESS = new Hardness(60);
+  public static final Temperature KILN_HIGHEST = Temperature.ofCelsius(1200);
+  public static final HeatingRate KILN_RAMP = new HeatingRate(600);
+  public static final List<Bath> QUENCHANTS =
+      List.of(new Bath("oil-fast", Optional.empty(), Optional.empty(), Place.of("the default")));
+
   private final UnitSystem units;
   private final List<String> sentences = new ArrayList<>();
 
@@ -38,6 +49,7 @@ public final class Defaults {
     defaults.stack(billet.stack());
     billet.steps().forEach(defaults::step);
     defaults.rest(billet);
+    defaults.shop(billet);
     return List.copyOf(defaults.sentences);
   }
 
@@ -49,6 +61,7 @@ public final class Defaults {
     String title = step.title();
     List<Heat> heats = step.heats();
     if (step instanceof Step.Weld weld) {
+      weld.can().ifPresent(can -> can(can, title));
       judged(weld.faces().isEmpty(), title, "faces to be joined " + word(FACES));
     }
     judged(!heats.isEmpty() && step.outside().isEmpty(), title, "outer faces " + word(OUTSIDE));
@@ -70,6 +83,11 @@ public final class Defaults {
     }
   }
 
+  private void can(Can can, String title) {
+    say(can.inside().isEmpty(), title, "nothing known of what is in the can (default)");
+    say(can.vent().isEmpty(), title, "nothing known of a vent in the can (default)");
+  }
+
   private void rest(Billet billet) {
     SoakWish soak = billet.soak();
     judged(soak.most().isEmpty(), "soak", "at most " + MOST_SOAK.format(units));
@@ -87,6 +105,33 @@ public final class Defaults {
         billet.covered().isEmpty(),
         "covered faces",
         "reached by the fire " + COVERED.format(units) + " as much as open ones");
+  }
+
+  private void shop(Billet billet) {
+    Blade blade = billet.blade();
+    say(blade.thickness().isEmpty(), "blade", "as thick as the billet leaves it (default)");
+    say(blade.width().isEmpty(), "blade", "as wide as the billet (default)");
+    judged(blade.hardness().isEmpty(), "blade", HARDNESS.format(units) + " wanted");
+    say(
+        blade.edge().isEmpty() && billet.stack().steels().stream().distinct().count() > 1,
+        "blade",
+        "the steel with the most carbon cuts (default)");
+    Equipment has = billet.equipment();
+    say(has.forge().isEmpty(), "equipment", "a gas forge (default)");
+    Kiln kiln = has.kilnTaken();
+    judged(
+        kiln.there() && kiln.highest().isEmpty(),
+        "equipment",
+        "a kiln that goes to " + KILN_HIGHEST.format(units));
+    judged(
+        kiln.there() && kiln.ramp().isEmpty(),
+        "equipment",
+        "its fastest climb " + KILN_RAMP.format(units));
+    say(has.salt().isEmpty(), "equipment", "no molten salt to heat in (default)");
+    say(has.cold().isEmpty(), "equipment", "nothing to cool below room temperature (default)");
+    say(has.shop().isEmpty(), "equipment", "a closed shop (default)");
+    say(has.descale().isEmpty(), "equipment", "scale ground off, no acid (default)");
+    say(billet.quenchants().isEmpty(), "quenchants", "fast quench oil (default)");
   }
 
   private void judged(boolean taken, String where, String what) {

@@ -38,6 +38,7 @@ final class Fields {
           entry("slice", "\"15 mm\""),
           entry("steel", "\"1008\""),
           entry("in", "\"air\""),
+          entry("kind", "\"oil-fast\""),
           entry("seams", "\"restack\""),
           entry("line", "\"none\""));
 

@@ -1,6 +1,5 @@
 package seamsoak.billet;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +8,8 @@ import seamsoak.carbon.Metal;
 import seamsoak.carbon.StripSolver;
 import seamsoak.carbon.Surroundings;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.AirCooling;
 import seamsoak.property.Correlations;
+import seamsoak.property.Section;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 import seamsoak.steel.Limits;
@@ -129,24 +128,12 @@ public final class Shop {
       return new HeatCurve(List.of());
     }
     return switch (in) {
-      case AIR -> {
-        List<HeatCurve.Segment> parts = new ArrayList<>();
-        List<AirCooling.Moment> moments =
-            correlations
-                .airCooling()
-                .curve(
-                    size.thicknessMetres(),
-                    size.widthMetres(),
-                    fromKelvin,
-                    BLACK_KELVIN,
-                    COOLING_STEP_KELVIN);
-        for (int i = 1; i < moments.size(); i++) {
-          AirCooling.Moment a = moments.get(i - 1);
-          AirCooling.Moment b = moments.get(i);
-          parts.add(new HeatCurve.Segment(a.kelvin(), b.kelvin(), b.seconds() - a.seconds()));
-        }
-        yield new HeatCurve(parts);
-      }
+      case AIR ->
+          correlations
+              .sections()
+              .coolInAir(
+                  new Section(size.thicknessMetres(), size.widthMetres()), fromKelvin, BLACK_KELVIN)
+              .core(COOLING_STEP_KELVIN);
       case FURNACE ->
           new HeatCurve(
               List.of(

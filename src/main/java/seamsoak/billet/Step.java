@@ -52,7 +52,12 @@ public sealed interface Step {
   }
 
   /** Faces are joined in the first heat, at {@code faces} until then. */
-  record Weld(Mark mark, List<Heat> heats, Optional<Exposure> faces, Optional<Exposure> outside)
+  record Weld(
+      Mark mark,
+      List<Heat> heats,
+      Optional<Exposure> faces,
+      Optional<Exposure> outside,
+      Optional<Can> can)
       implements Step {
     public Weld {
       heats = List.copyOf(heats);

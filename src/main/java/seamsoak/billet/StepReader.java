@@ -24,7 +24,7 @@ final class StepReader {
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
 
   static {
-    KEYS.put("weld", List.of("heats", "faces", "outside"));
+    KEYS.put("weld", List.of("heats", "faces", "outside", "can"));
     KEYS.put("draw", List.of("thickness", "width", "heats", "outside"));
     KEYS.put("press", List.of("thickness", "width", "heats", "outside"));
     KEYS.put("roll", List.of("thickness", "heats", "outside"));
@@ -70,7 +70,13 @@ final class StepReader {
             f.optional("seen", (v, key) -> seen(v, number, name)),
             f.optional("note", Values::text));
     return switch (name) {
-      case "weld" -> new Step.Weld(mark, heats(f), f.optional("faces", exposure()), outside(f));
+      case "weld" ->
+          new Step.Weld(
+              mark,
+              heats(f),
+              f.optional("faces", exposure()),
+              outside(f),
+              f.optional("can", StepReader::can));
       case "draw" ->
           new Step.Draw(
               mark, thickness(f), f.required("width", Values::size), heats(f), outside(f));
@@ -118,6 +124,13 @@ final class StepReader {
             .map(OptionalInt::of)
             .orElse(OptionalInt.empty()),
         f.optional("jacket", this::jacket));
+  }
+
+  private static Can can(JsonValue value, String name) {
+    Fields f = Fields.of(value, name, List.of("inside", "vent"));
+    return new Can(
+        f.optional("inside", Values.choice(Can.Inside.class)),
+        f.optional("vent", Values.choice(Can.Vent.class)));
   }
 
   private Jacket jacket(JsonValue value, String name) {

@@ -12,6 +12,8 @@ import seamsoak.data.JsonValue.NumberValue;
 import seamsoak.data.JsonValue.TextValue;
 import seamsoak.data.Nearest;
 import seamsoak.unit.Angle;
+import seamsoak.unit.Hardness;
+import seamsoak.unit.HeatingRate;
 import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
 import seamsoak.unit.Printable;
@@ -26,6 +28,11 @@ final class Values {
   private static final double LONGEST_HOURS = 48;
   private static final double FLATTEST_DEGREES = 10;
   private static final double STEEPEST_DEGREES = 80;
+
+  private static final double COLDEST_BATH_CELSIUS = 0;
+  private static final double HOTTEST_BATH_CELSIUS = 900;
+  private static final double SOFTEST_HRC = 40;
+  private static final double HARDEST_HRC = 67;
 
   private Values() {}
 
@@ -52,6 +59,34 @@ final class Values {
         name,
         "a heat is between 100 C (212 F) and 1600 C (2912 F)");
     return temperature;
+  }
+
+  /** Something to cool in. */
+  static Temperature bath(JsonValue value, String name) {
+    Temperature temperature = quantity(value, name, Temperature::parse);
+    double celsius = temperature.celsius();
+    require(
+        celsius >= COLDEST_BATH_CELSIUS && celsius <= HOTTEST_BATH_CELSIUS + 1e-9,
+        value,
+        name,
+        "a bath is between 0 C (32 F) and 900 C (1652 F)");
+    return temperature;
+  }
+
+  /** How fast a kiln climbs. */
+  static HeatingRate rate(JsonValue value, String name) {
+    return quantity(value, name, HeatingRate::parse);
+  }
+
+  /** What a blade is tempered to; softer is no blade, harder is no temper. */
+  static Hardness hardness(JsonValue value, String name) {
+    Hardness hardness = quantity(value, name, Hardness::parse);
+    require(
+        hardness.hrc() >= SOFTEST_HRC && hardness.hrc() <= HARDEST_HRC,
+        value,
+        name,
+        "a tempered blade has 40 to 67 HRC");
+    return hardness;
   }
 
   /** A time above zero. */
@@ -107,10 +142,14 @@ final class Values {
   /** One of the words of an enum. */
   static <E extends Enum<E>> Fields.Reader<E> choice(Class<E> type) {
     return (value, name) -> {
-      List<String> words =
-          Stream.of(type.getEnumConstants()).map(e -> e.name().toLowerCase(Locale.ROOT)).toList();
+      List<String> words = Stream.of(type.getEnumConstants()).map(e -> word(e)).toList();
       return type.getEnumConstants()[words.indexOf(word(value, name, words))];
     };
+  }
+
+  /** How a choice is written: {@code DRY_ICE} as {@code dry ice}. */
+  static String word(Enum<?> choice) {
+    return choice.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** One of the words given. */

@@ -54,6 +54,11 @@ public final class CarbonInSteel implements CarbonLaw {
     return new AtTemperature(kelvin);
   }
 
+  @Override
+  public double jumpKelvin() {
+    return lines.alwaysAustenite() ? Double.NaN : lines.a1Celsius() + 273.15;
+  }
+
   private final class AtTemperature implements At {
     private final AusteniteActivity.At activity;
     private final double kelvin;
@@ -75,8 +80,15 @@ public final class CarbonInSteel implements CarbonLaw {
     private final double potentialBelow;
     private final double integralAtLeast;
     private final double potentialAbove;
-    private double lastRatio = Double.NaN;
-    private double lastGrowth;
+
+    /**
+     * The integral of the austenite's diffusivity is e^(k y) times this cubic, less its constant.
+     */
+    private final double q0;
+
+    private final double q1;
+    private final double q2;
+    private final double q3;
 
     AtTemperature(double kelvin) {
       this.kelvin = kelvin;
@@ -93,6 +105,10 @@ public final class CarbonInSteel implements CarbonLaw {
       p1 = activity.c1();
       p2 = 2 * activity.c2() - activity.c1();
       p3 = -2 * activity.c2();
+      q3 = dilute * p3 / k;
+      q2 = (dilute * p2 - 3 * q3) / k;
+      q1 = (dilute * p1 - 2 * q2) / k;
+      q0 = (dilute - q1) / k;
       if (!hasAustenite) {
         lnLevelBelow = Unary.lnActivityOfFerriteAndCementite(kelvin);
         lnLevelAbove = lnLevelBelow;
@@ -128,23 +144,29 @@ public final class CarbonInSteel implements CarbonLaw {
       return Math.max(activity.ratioAt(0), Math.min(cementite, activity.ratioAt(0.3)));
     }
 
-    /** exp(k y); the solver asks for the potential and its slope at one y after the other. */
-    private double growth(double y) {
-      if (y != lastRatio) {
-        lastRatio = y;
-        lastGrowth = Math.exp(k * y);
-      }
-      return lastGrowth;
-    }
-
     /** Integral of the austenite's diffusivity from 0 to y. */
     private double integral(double y) {
-      double e = growth(y);
-      double i0 = (e - 1) / k;
-      double i1 = (y * e - i0) / k;
-      double i2 = (y * y * e - 2 * i1) / k;
-      double i3 = p3 == 0 ? 0 : (y * y * y * e - 3 * i2) / k;
-      return dilute * (i0 + p1 * i1 + p2 * i2 + p3 * i3);
+      return Math.exp(k * y) * (q0 + y * (q1 + y * (q2 + y * q3))) - q0;
+    }
+
+    @Override
+    public void potentials(double[] y, int from, int to, double[] potential, double[] slope) {
+      double ferrite = ferriteMost > 0 ? ferriteDiffusivity : dilute;
+      double base = potentialBelow - integralAtLeast - q0;
+      for (int i = from; i < to; i++) {
+        double c = y[i];
+        if (c >= austeniteLeast && c > ferriteMost && c < austeniteMost) {
+          double growth = Math.exp(k * c);
+          potential[i] = base + growth * (q0 + c * (q1 + c * (q2 + c * q3)));
+          slope[i] = dilute * growth * (1 + c * (p1 + c * (p2 + c * p3)));
+        } else if (c <= ferriteMost) {
+          potential[i] = ferrite * c;
+          slope[i] = ferrite;
+        } else {
+          potential[i] = c < austeniteLeast ? potentialBelow : potentialAbove;
+          slope[i] = 0;
+        }
+      }
     }
 
     @Override
@@ -167,7 +189,7 @@ public final class CarbonInSteel implements CarbonLaw {
     }
 
     private double austeniteDiffusivity(double y) {
-      return dilute * growth(y) * (1 + y * (p1 + y * (p2 + y * p3)));
+      return dilute * Math.exp(k * y) * (1 + y * (p1 + y * (p2 + y * p3)));
     }
 
     @Override
@@ -185,6 +207,21 @@ public final class CarbonInSteel implements CarbonLaw {
         return Math.exp(lnLevelBelow);
       }
       return Math.exp(y < austeniteMost ? activity.lnActivity(y) : lnLevelAbove);
+    }
+
+    @Override
+    public boolean isSmooth(double y) {
+      return y > austeniteLeast && y > ferriteMost && y < austeniteMost;
+    }
+
+    @Override
+    public double lnActivity(double y) {
+      return activity.lnActivity(y);
+    }
+
+    @Override
+    public double lnActivitySlope(double y) {
+      return activity.thermodynamicFactor(y) / (y * (1 - y));
     }
 
     @Override

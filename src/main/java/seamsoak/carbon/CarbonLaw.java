@@ -13,6 +13,11 @@ public interface CarbonLaw {
   /** The law at one temperature. */
   At at(double kelvin);
 
+  /** Temperature at which the law jumps, K: where austenite forms; NaN when it never does. */
+  default double jumpKelvin() {
+    return Double.NaN;
+  }
+
   /** The law at one temperature; y is carbon per metal atom, all functions rise or stay level. */
   interface At {
     /** Activity of carbon against graphite. */
@@ -24,12 +29,34 @@ public interface CarbonLaw {
     /** Derivative of {@link #potential} by y: the diffusivity, 0 in a mixture of phases, m2/s. */
     double potentialSlope(double y);
 
+    /** Both for cells from one to another, exclusive: what the solver spends its time on. */
+    default void potentials(double[] y, int from, int to, double[] potential, double[] slope) {
+      for (int i = from; i < to; i++) {
+        potential[i] = potential(y[i]);
+        slope[i] = potentialSlope(y[i]);
+      }
+    }
+
     /** Smallest carbon per metal atom with that activity. */
     double ratioAt(double activity);
 
     /** The same as {@link #ratioAt}, from a first guess at it. */
     default double ratioNear(double activity, double guess) {
       return ratioAt(activity);
+    }
+
+    /** Whether so much carbon is one phase, in which activity and potential are smooth. */
+    default boolean isSmooth(double y) {
+      return false;
+    }
+
+    /** Logarithm of the activity and its derivative by y; asked for only where it is smooth. */
+    default double lnActivity(double y) {
+      return Math.log(activity(y));
+    }
+
+    default double lnActivitySlope(double y) {
+      return potentialSlope(y) / (mobility(y) * activity(y));
     }
 
     /** The highest activity it can have: with more carbon, the rest is carbide. */

@@ -13,7 +13,16 @@ public record Line(double dipPct, double metres) {
 
   /** The line at a strip's plane of interest. */
   public static Line of(Strip strip) {
-    EvenCarbon even = new EvenCarbon(strip, EVENED_AT_KELVIN);
+    return of(strip, evened(strip));
+  }
+
+  /** What a strip is compared with; the same while nothing leaves it. */
+  public static EvenCarbon evened(Strip strip) {
+    return new EvenCarbon(strip, EVENED_AT_KELVIN);
+  }
+
+  /** The line at a strip's plane of interest, its carbon evened out being known. */
+  public static Line of(Strip strip, EvenCarbon even) {
     int seam = strip.seam();
     if (seam == 0) {
       double dip = dip(strip, even, 0);

@@ -11,6 +11,10 @@ package seamsoak.carbon;
 final class Seam {
   private static final int MOST_ITERATIONS = 60;
   private static final double TOLERANCE = 1e-8;
+  private static final int MOST_SMOOTH = 6;
+
+  /** A last correction that small, relative, leaves the flux off by about its square. */
+  private static final double SMOOTH_TOLERANCE = 1e-5;
 
   /** The interface as last found: the first guess of the next time. */
   private double activity = Double.NaN;
@@ -33,8 +37,54 @@ final class Seam {
     }
   }
 
-  /** Finds the flux from left to right; the last activity found is the first guess of the next. */
+  /** Finds the flux from left to right; what was found last is the first guess of the next. */
   void solve(Side left, Side right) {
+    if (!solveSmooth(left, right)) {
+      solveAny(left, right);
+    }
+  }
+
+  /**
+   * Newton on the carbon of both faces at once, equal activity and equal flux, where both metals
+   * are one phase each; the flux follows along the last correction. Returns whether that worked.
+   */
+  private boolean solveSmooth(Side left, Side right) {
+    CarbonLaw.At l = left.law;
+    CarbonLaw.At r = right.law;
+    if (!l.isSmooth(left.ratio) || !r.isSmooth(right.ratio)) {
+      return false;
+    }
+    double yl = leftRatio > 0 ? leftRatio : left.ratio;
+    double yr = rightRatio > 0 ? rightRatio : right.ratio;
+    for (int i = 0; i < MOST_SMOOTH && l.isSmooth(yl) && r.isSmooth(yr); i++) {
+      double lnSlope = l.lnActivitySlope(yl);
+      double rnSlope = r.lnActivitySlope(yr);
+      double ease = left.perMetre * l.potentialSlope(yl);
+      double ml = ease / lnSlope;
+      double mr = right.perMetre * r.potentialSlope(yr) / rnSlope;
+      double ln = l.lnActivity(yl);
+      double fromLeft = left.outTo(yl);
+      double step = r.lnActivity(yr) - ln;
+      // both corrections carry the logarithm of the activity to the same value
+      double rise = (fromLeft + right.outTo(yr) + mr * step) / (ml + mr);
+      double dl = rise / lnSlope;
+      double dr = (rise - step) / rnSlope;
+      if (Math.abs(dl) <= SMOOTH_TOLERANCE * yl && Math.abs(dr) <= SMOOTH_TOLERANCE * yr) {
+        leftRatio = yl + dl;
+        rightRatio = yr + dr;
+        activity = Math.exp(ln + rise);
+        flux = fromLeft - ease * dl;
+        byLeft = left.perMetre * left.slope * mr / (ml + mr);
+        byRight = -right.perMetre * right.slope * ml / (ml + mr);
+        return true;
+      }
+      yl += dl;
+      yr += dr;
+    }
+    return false;
+  }
+
+  private void solveAny(Side left, Side right) {
     double al = left.law.activity(left.ratio);
     double ar = right.law.activity(right.ratio);
     double low = Math.min(al, ar);

@@ -25,7 +25,7 @@ public final class Strip {
       double[] ratio,
       int seam,
       double scaledMetres) {
-    this.metals = List.copyOf(metals);
+    this.metals = metals;
     this.metal = metal;
     this.metres = metres;
     this.ratio = ratio;
@@ -181,7 +181,7 @@ public final class Strip {
       t[n + i] = next.metres[i];
       r[n + i] = next.ratio[i];
     }
-    return new Strip(all, m, t, r, seam, scaledMetres);
+    return new Strip(List.copyOf(all), m, t, r, seam, scaledMetres);
   }
 
   /**

@@ -16,6 +16,8 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
   private static final double MOST_GROWTH = 5;
   private static final double LEAST_GROWTH = 0.2;
   private static final double FIRST_STEP = 0.05;
+  private static final double FIRST_CHANGE = 0.3;
+  private static final double DAY = 86400;
   private static final int MOST_HALVINGS = 60;
 
   /** Share of the near layer that scale may eat in one step. */
@@ -46,7 +48,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
   }
 
   public Advanced advance(Strip strip, HeatCurve curve, Edge edge) {
-    return advance(strip, curve, edge, (t, s) -> true);
+    return new Run(strip, edge, null).through(curve);
   }
 
   /** Advances until the curve ends or the watcher has seen enough. */
@@ -88,6 +90,9 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     private double clockStep;
     private double elapsed;
 
+    /** Whether the stepper holds the fluxes at the start of the next step. */
+    private boolean goesOn;
+
     Run(Strip strip, Edge edge, Watcher watcher) {
       this.edge = edge;
       this.watcher = watcher;
@@ -106,7 +111,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     }
 
     Advanced through(HeatCurve curve) {
-      for (HeatCurve.Segment segment : curve.segments()) {
+      for (HeatCurve.Segment segment : Jumps.parted(curve, strip.metals())) {
         if (!through(segment)) {
           break;
         }
@@ -128,6 +133,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     private boolean through(HeatCurve.Segment segment) {
       double t = 0;
       system.enter(segment);
+      goesOn = false;
       if (clockStep == 0) {
         clockStep = firstStep(segment);
       }
@@ -155,20 +161,26 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
           dropNearLayer();
           system.enter(segment);
         }
-        if (!watcher.after(elapsed, now())) {
+        if (watcher != null && !watcher.after(elapsed, now())) {
           return false;
         }
       }
       return true;
     }
 
+    /**
+     * A first step in the time of the clock: a small part of what diffusion takes across the
+     * thinnest cell, or longer where nothing changes by much more than the tolerance. Reckoned at
+     * the hotter end, where things happen.
+     */
     private double firstStep(HeatCurve.Segment segment) {
+      double end = segment.toKelvin() > segment.fromKelvin() ? segment.seconds() : 0;
+      double speed = stepper.speed(end, segment.seconds(), y);
       double fastest = system.fastest(y);
-      double seconds =
-          fastest > 0
-              ? FIRST_STEP * system.thinnest() * system.thinnest() / fastest
-              : 1e-3 * segment.seconds();
-      return Math.min(seconds, segment.seconds()) * rate(segment, 0);
+      double across =
+          fastest > 0 ? FIRST_STEP * system.thinnest() * system.thinnest() / fastest : 0;
+      double seconds = Math.max(across, FIRST_CHANGE / Math.max(speed, FIRST_CHANGE / DAY));
+      return seconds * rate(segment, end);
     }
 
     private double rate(HeatCurve.Segment segment, double t) {
@@ -185,7 +197,8 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
         double grown = eatenIn(segment, t, step);
         double eatenThen = eaten + grown;
         system.eat(eaten, eatenThen);
-        boolean done = stepper.step(t, step, y, after);
+        boolean done = goesOn ? stepper.stepOn(t, step, y, after) : stepper.step(t, step, y, after);
+        goesOn = edge.share() == 0;
         if (!done && ++failures >= 3) {
           done = stepper.eulerStep(t, step, y, after);
         }
@@ -205,6 +218,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
       lostCorrection += Math.abs(lost) >= Math.abs(out) ? (lost - sum) + out : (out - sum) + lost;
       lost = sum;
       eaten = eatenThen;
+      stepper.goOn();
       metalLost += grown;
       scaled += grown;
       double[] swap = y;

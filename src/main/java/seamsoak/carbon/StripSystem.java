@@ -1,5 +1,6 @@
 package seamsoak.carbon;
 
+import java.util.Arrays;
 import java.util.List;
 import seamsoak.heat.HeatCurve;
 import seamsoak.numeric.ConservativeSystem;
@@ -21,13 +22,22 @@ final class StripSystem implements ConservativeSystem {
   private final double[] startMetres;
   private final double[] shareAbove;
   private final double nearMetres;
-  private final CarbonLaw.At[] laws;
+  private final int[] layerFrom;
+  private CarbonLaw.At[] laws;
+  private CarbonLaw.At[] otherLaws;
   private final Seam[] seams;
   private final double[] potential;
   private final double[] slope;
 
   private HeatCurve.Segment segment;
   private double kelvin = Double.NaN;
+  private double otherKelvin = Double.NaN;
+  private double edgeKelvin = Double.NaN;
+
+  /** Carbon that the edge would hold in its metal, and the potential there; NaN when sealed. */
+  private double edgeRatio = Double.NaN;
+
+  private double edgePotential;
   private double now;
   private double stepStart;
   private double stepEnd;
@@ -35,6 +45,9 @@ final class StripSystem implements ConservativeSystem {
   private double eatenAtEnd;
 
   private final double[] metres;
+
+  /** Share of the near layer that the cells' thickness was last set for. */
+  private double nearLeft = 1;
 
   StripSystem(Strip strip, Edge edge, Surroundings surroundings, double relativeTolerance) {
     this.strip = strip;
@@ -55,10 +68,18 @@ final class StripSystem implements ConservativeSystem {
       shareAbove[i + 1] = shareAbove[i] + startMetres[i] / near;
     }
     this.laws = new CarbonLaw.At[strip.metals().size()];
+    this.otherLaws = new CarbonLaw.At[laws.length];
     this.seams = new Seam[n];
+    int[] starts = new int[n + 1];
+    int layers = 1;
     for (int f = 1; f < n; f++) {
-      seams[f] = strip.metalIndex(f - 1) == strip.metalIndex(f) ? null : new Seam();
+      if (strip.metalIndex(f - 1) != strip.metalIndex(f)) {
+        seams[f] = new Seam();
+        starts[layers++] = f;
+      }
     }
+    starts[layers] = n;
+    this.layerFrom = Arrays.copyOf(starts, layers + 1);
     this.potential = new double[n];
     this.slope = new double[n];
   }
@@ -100,20 +121,31 @@ final class StripSystem implements ConservativeSystem {
     now = seconds;
     setKelvin(segment.kelvinAt(seconds));
     double left = (nearMetres - eaten()) / nearMetres;
-    for (int i = 0; i < nearCells; i++) {
-      metres[i] = startMetres[i] * left;
+    if (left != nearLeft) {
+      nearLeft = left;
+      for (int i = 0; i < nearCells; i++) {
+        metres[i] = startMetres[i] * left;
+      }
     }
   }
 
+  /** Steps go back and forth between two temperatures: the laws of both are kept. */
   private void setKelvin(double value) {
     if (value == kelvin) {
       return;
     }
+    CarbonLaw.At[] swap = laws;
+    laws = otherLaws;
+    otherLaws = swap;
+    double was = kelvin;
     kelvin = value;
-    List<Metal> metals = strip.metals();
-    for (int m = 0; m < laws.length; m++) {
-      laws[m] = metals.get(m).law().at(kelvin);
+    if (value != otherKelvin) {
+      List<Metal> metals = strip.metals();
+      for (int m = 0; m < laws.length; m++) {
+        laws[m] = metals.get(m).law().at(value);
+      }
     }
+    otherKelvin = was;
   }
 
   private double eaten() {
@@ -121,8 +153,8 @@ final class StripSystem implements ConservativeSystem {
   }
 
   @Override
-  public double size(int cell) {
-    return metres[cell];
+  public void sizes(double[] into) {
+    System.arraycopy(metres, 0, into, 0, n);
   }
 
   @Override
@@ -132,29 +164,36 @@ final class StripSystem implements ConservativeSystem {
 
   @Override
   public void fluxes(double[] y, double[] flux, double[] byLeft, double[] byRight) {
-    for (int i = 0; i < n; i++) {
-      CarbonLaw.At law = law(i);
-      potential[i] = law.potential(y[i]);
-      slope[i] = law.potentialSlope(y[i]);
-    }
-    for (int f = 1; f < n; f++) {
-      if (seams[f] == null) {
+    for (int layer = 0; layer + 1 < layerFrom.length; layer++) {
+      int from = layerFrom[layer];
+      int to = layerFrom[layer + 1];
+      law(from).potentials(y, from, to, potential, slope);
+      if (from > 0) {
+        Seam seam = seams[from];
+        seam.solve(side(from - 1, y), side(from, y));
+        flux[from] = seam.flux();
+        byLeft[from] = seam.byLeft();
+        byRight[from] = seam.byRight();
+      }
+      for (int f = from + 1; f < to; f++) {
         double r = 2 / (metres[f - 1] + metres[f]);
         flux[f] = r * (potential[f - 1] - potential[f]);
         byLeft[f] = r * slope[f - 1];
         byRight[f] = -r * slope[f];
-      } else {
-        Seam seam = seams[f];
-        seam.solve(side(f - 1, y), side(f, y));
-        flux[f] = seam.flux();
-        byLeft[f] = seam.byLeft();
-        byRight[f] = seam.byRight();
       }
     }
     flux[n] = 0;
     byLeft[n] = 0;
     byRight[n] = 0;
-    edgeFlux(y, flux, byLeft, byRight);
+    flux[0] = 0;
+    byLeft[0] = 0;
+    byRight[0] = 0;
+    settleEdge();
+    if (y[0] > edgeRatio) {
+      double r = 2 / metres[0];
+      flux[0] = r * (edgePotential - potential[0]);
+      byRight[0] = -r * slope[0];
+    }
     if (eatenAtEnd > eatenAtStart) {
       addRecession(y, flux, byLeft, byRight);
     }
@@ -168,24 +207,19 @@ final class StripSystem implements ConservativeSystem {
     return new Seam.Side(law(cell), y[cell], potential[cell], slope[cell], 2 / metres[cell]);
   }
 
-  private void edgeFlux(double[] y, double[] flux, double[] byLeft, double[] byRight) {
-    flux[0] = 0;
-    byLeft[0] = 0;
-    byRight[0] = 0;
-    double outside = edgeActivity();
-    if (Double.isNaN(outside) || outside >= law(0).activity(y[0])) {
-      return;
+  private void settleEdge() {
+    if (edge.share() > 0 && kelvin != edgeKelvin) {
+      edgeKelvin = kelvin;
+      double outside = edgeActivity();
+      // as much as the metal can have, whatever lies in it as carbide: nothing leaves it then
+      boolean full = outside >= law(0).mostActivity();
+      edgeRatio = full ? Double.POSITIVE_INFINITY : law(0).ratioAt(outside);
+      edgePotential = full ? Double.NaN : law(0).potential(edgeRatio);
     }
-    double r = 2 / metres[0];
-    flux[0] = r * (law(0).potential(law(0).ratioAt(outside)) - potential[0]);
-    byRight[0] = -r * slope[0];
   }
 
-  /** Activity held at the near edge, NaN when sealed. */
+  /** Activity held at the near edge where it is not sealed. */
   private double edgeActivity() {
-    if (edge.share() == 0) {
-      return Double.NaN;
-    }
     double own = law(0).activity(strip.metal(0).startRatio());
     double scaled = surroundings.activity().applyAsDouble(kelvin);
     return scaled + (1 - edge.share()) * Math.max(0, own - scaled);
@@ -197,12 +231,11 @@ final class StripSystem implements ConservativeSystem {
    */
   private void addRecession(double[] y, double[] flux, double[] byLeft, double[] byRight) {
     double speed = (eatenAtEnd - eatenAtStart) / (stepEnd - stepStart);
-    double outside = edgeActivity();
-    if (Double.isNaN(outside) || outside >= law(0).activity(y[0])) {
+    if (y[0] > edgeRatio) {
+      flux[0] -= speed * edgeRatio;
+    } else {
       flux[0] -= speed * y[0];
       byRight[0] -= speed;
-    } else {
-      flux[0] -= speed * law(0).ratioAt(outside);
     }
     for (int f = 1; f < nearCells; f++) {
       double w = speed * (1 - shareAbove[f]);

@@ -15,6 +15,15 @@ interface Drawing {
     if (figure instanceof SeamFigure seam) {
       return new SeamDrawing(seam, type);
     }
+    if (figure instanceof MatrixFigure matrix) {
+      return new MatrixDrawing(matrix, type);
+    }
+    if (figure instanceof FadingFigure fading) {
+      return new FadingDrawing(fading, type);
+    }
+    if (figure instanceof SectionFigure section) {
+      return new SectionDrawing(section, type);
+    }
     return new SoakDrawing((SoakFigure) figure, type);
   }
 }

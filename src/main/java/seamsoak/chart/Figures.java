@@ -11,6 +11,7 @@ import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.SeamProfile;
 import seamsoak.advice.SoakAdvice;
+import seamsoak.billet.Billet;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
@@ -28,6 +29,14 @@ public final class Figures {
   public Figures(Advice advice, UnitSystem units) {
     this.advice = advice;
     this.units = units;
+  }
+
+  /** All the charts of a billet: those of the advice, how its lines fade, its sections. */
+  public List<Figure> all(Billet billet) {
+    List<Figure> figures = new ArrayList<>(all());
+    new FadingFigures(advice, billet.visible(), units).figure().ifPresent(figures::add);
+    figures.addAll(new SectionFigures(billet, advice, units).all());
+    return List.copyOf(figures);
   }
 
   /** Schedule, soak and, where there are seams, the seam. */
@@ -61,22 +70,24 @@ public final class Figures {
   }
 
   private ScheduleFigure.Step step(String name, List<ScheduleAdvice.Segment> segments) {
-    List<ScheduleFigure.At> curve = new ArrayList<>();
-    double t = 0;
     String detail = "";
     for (ScheduleAdvice.Segment s : segments) {
-      if (curve.isEmpty()) {
-        curve.add(new ScheduleFigure.At(t, s.fromC()));
-      }
-      t += s.minutes();
-      curve.add(new ScheduleFigure.At(t, s.toC()));
       if (s.kind().equals("hold")) {
         detail = at(s.toC()) + ", " + minutes(s.minutes());
-      } else if (!s.cool().isEmpty()) {
-        detail += ", " + s.cool();
+      } else if (!s.cool().isEmpty() && !detail.endsWith(s.cool())) {
+        detail += (detail.isEmpty() ? "" : ", ") + s.cool();
       }
     }
-    return new ScheduleFigure.Step(name, detail, curve);
+    ScheduleAdvice.Curve drawn =
+        advice.schedule().curve().stream()
+            .filter(c -> c.step().equals(name))
+            .findFirst()
+            .orElseThrow();
+    return new ScheduleFigure.Step(name, detail, corners(drawn.core()), corners(drawn.face()));
+  }
+
+  private static List<ScheduleFigure.At> corners(List<ScheduleAdvice.Corner> corners) {
+    return corners.stream().map(c -> new ScheduleFigure.At(c.minutes(), c.celsius())).toList();
   }
 
   private List<ScheduleFigure.Band> bands() {

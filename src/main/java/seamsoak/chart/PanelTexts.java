@@ -21,7 +21,10 @@ final class PanelTexts {
     this.panels = panels;
   }
 
-  static PanelTexts of(List<ScheduleFigure.Step> steps, Panels panels, Type type) {
+  /**
+   * @param first number of the first step
+   */
+  static PanelTexts of(List<ScheduleFigure.Step> steps, int first, Panels panels, Type type) {
     PanelTexts texts = new PanelTexts(panels);
     boolean room =
         IntStream.range(0, steps.size())
@@ -32,7 +35,7 @@ final class PanelTexts {
         double width = panels.list().get(i).width();
         texts.above.add(words(type, step.name(), step.detail(), width, NAME_LINES, DETAIL_LINES));
       } else {
-        String number = Integer.toString(i + 1);
+        String number = Integer.toString(first + i);
         String time = Tick.duration(step.minutes()) + " in all";
         String detail = step.detail().isBlank() ? time : step.detail() + "; " + time;
         texts.above.add(words(type, number, "", 60, 1, 1));

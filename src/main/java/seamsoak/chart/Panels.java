@@ -18,10 +18,10 @@ record Panels(List<Panel> list, double gap) {
       return whole == 0 ? left + width / 2 : left + width * minutesFromItsStart / whole;
     }
 
-    /** The step's curve: page x against Celsius. */
-    List<Point2D> points() {
+    /** One of the step's curves: page x against Celsius. */
+    List<Point2D> points(List<ScheduleFigure.At> curve) {
       List<Point2D> points = new ArrayList<>();
-      for (var at : step.curve()) {
+      for (var at : curve) {
         points.add(new Point2D.Double(x(at.minutes() - step.start()), at.celsius()));
       }
       return points;

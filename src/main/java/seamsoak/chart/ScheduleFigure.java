@@ -34,14 +34,26 @@ public record ScheduleFigure(
    *
    * @param name a word or two, such as "normalize"
    * @param detail what to do, such as "1580 F (860 C), 10 min, air"
-   * @param curve at least one point, times not falling, counted from any common start
+   * @param curve of the core: at least one point, times not falling, counted from any common start
+   * @param face of the outer face on the same clock; empty where it is not told apart
    */
-  public record Step(String name, String detail, List<At> curve) {
+  public record Step(String name, String detail, List<At> curve, List<At> face) {
+    /** A step whose face is as hot as its core. */
+    public Step(String name, String detail, List<At> curve) {
+      this(name, detail, curve, List.of());
+    }
+
     public Step {
       curve = List.copyOf(curve);
+      face = List.copyOf(face);
       if (curve.isEmpty()) {
         throw new IllegalArgumentException("step '" + name + "' has no points");
       }
+      forward(name, curve);
+      forward(name, face);
+    }
+
+    private static void forward(String name, List<At> curve) {
       for (int i = 1; i < curve.size(); i++) {
         if (curve.get(i).minutes() < curve.get(i - 1).minutes()) {
           throw new IllegalArgumentException("step '" + name + "' runs back in time");

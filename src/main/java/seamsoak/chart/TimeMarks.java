@@ -22,15 +22,20 @@ record TimeMarks(Panels panels, Rectangle2D area, Type type) {
     }
     canvas.text(
         new Letters(
-            panels.list().size() > 1
-                ? "Minutes within each step. Each panel has its own time scale (marked //)."
-                : "Minutes from the start.",
+            (panels.list().size() > 1
+                    ? "Minutes within each step. Each panel has its own time scale (marked //)."
+                    : "Minutes from the start.")
+                + (faces() ? " Solid: the core. Dashed: the face." : ""),
             area.getMinX(),
             y + 59,
             Letters.Anchor.START,
             Ink.NOTE,
             false,
             Ink.SOFT));
+  }
+
+  private boolean faces() {
+    return panels.list().stream().anyMatch(panel -> !panel.step().face().isEmpty());
   }
 
   private static void slash(Canvas canvas, double x, double y) {

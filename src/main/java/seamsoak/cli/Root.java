@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -15,6 +16,7 @@ import seamsoak.advice.Trace;
 import seamsoak.advice.Tracer;
 import seamsoak.data.DataFolder;
 import seamsoak.property.Correlations;
+import seamsoak.report.Colophon;
 import seamsoak.source.SourceTable;
 import seamsoak.unit.UnitSystem;
 
@@ -42,14 +44,6 @@ import seamsoak.unit.UnitSystem;
       "2:wrong command line",
       "3:data or billet cannot be read, a step cannot be done, or a file cannot be written",
       "4:answered, but no soak clears the lines or a danger stands in the way"
-    },
-    subcommands = {
-      PlanCommand.class,
-      SoakCommand.class,
-      ScheduleCommand.class,
-      MigrateCommand.class,
-      DecarbCommand.class,
-      SteelsCommand.class
     })
 final class Root implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -59,6 +53,7 @@ final class Root implements Callable<Integer> {
       paramLabel = "us|metric|both",
       scope = ScopeType.INHERIT,
       converter = Written.Units.class,
+      completionCandidates = Written.UnitNames.class,
       description = "Units to show; both unless given. JSON is always metric.")
   private UnitSystem units = UnitSystem.BOTH;
 
@@ -69,8 +64,8 @@ final class Root implements Callable<Integer> {
       names = "--sources",
       scope = ScopeType.INHERIT,
       description = {
-        "Tell below the answer what each number rests on: its source, how well it is known,",
-        "its range, its error, and which ranges were exceeded."
+        "Tell below the answer what each number rests on: source, standing,",
+        "range, error, and which ranges were exceeded."
       })
   private boolean sources;
 
@@ -139,10 +134,32 @@ final class Root implements Callable<Integer> {
 
   /** What an answer rests on, if that is asked for. */
   Trace trace(Function<Tracer, Trace> of) {
-    return sources
-        ? of.apply(
-            new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data())))
-        : Trace.NONE;
+    return sources ? of.apply(tracer()) : Trace.NONE;
+  }
+
+  Tracer tracer() {
+    return new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data()));
+  }
+
+  boolean sources() {
+    return sources;
+  }
+
+  /** Where the answer under way comes from. */
+  Colophon colophon() {
+    return new Colophon(
+        Commands.version(),
+        data == null
+            ? "The tables packed with it."
+            : "Tables in " + data + " stand in for the packed ones of the same name.",
+        Commands.PROGRAM
+            + spec.commandLine().getParseResult().originalArgs().stream()
+                .map(Root::quoted)
+                .collect(Collectors.joining()));
+  }
+
+  private static String quoted(String word) {
+    return " " + (word.matches("[-\\w./\\\\:,=]+") ? word : "\"" + word + "\"");
   }
 
   PrintWriter out() {
@@ -155,9 +172,10 @@ final class Root implements Callable<Integer> {
 
   /** Prints an answer, then what must be known beside it. */
   void print(String answer, String beside) {
-    out().print(answer);
+    Colors colors = Colors.here();
+    out().print(json ? answer : colors.answer(answer));
     out().flush();
-    err().print(beside);
+    err().print(colors.beside(beside));
     err().flush();
   }
 

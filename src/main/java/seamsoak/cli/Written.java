@@ -4,9 +4,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -60,7 +63,13 @@ final class Written {
    * @param first of the first steel
    * @param second of the second
    */
-  record Pair(Length first, Length second) {}
+  record Pair(Length first, Length second) {
+    /** The parser asks for it; what records bring along is slow the first time. */
+    @Override
+    public String toString() {
+      return first.metres() + " m, " + second.metres() + " m";
+    }
+  }
 
   /** One thickness or two, above zero. */
   static final class Layers implements ITypeConverter<Written.Pair> {
@@ -78,6 +87,36 @@ final class Written {
         throw refuse(text, "names " + layers.size() + " layers; give one for both or A,B");
       }
       return new Pair(layers.get(0), layers.get(layers.size() - 1));
+    }
+  }
+
+  /** One thickness above zero. */
+  static final class Thickness implements ITypeConverter<Length> {
+    @Override
+    public Length convert(String text) {
+      Length length = quantity(text, Length::parse);
+      if (length.metres() < THINNEST_METRES) {
+        throw refuse(text, "is thinner than 0.01 mm");
+      }
+      return length;
+    }
+  }
+
+  /** Two parts such as 60:40, as the share of the first, 0 to 1. */
+  static final class Share implements ITypeConverter<Double> {
+    private static final int LONGEST = 60;
+    private static final Pattern PARTS =
+        Pattern.compile("\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*[:/]\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*");
+
+    @Override
+    public Double convert(String text) {
+      Matcher m = PARTS.matcher(text.length() > LONGEST ? "" : text);
+      double first = m.matches() ? Double.parseDouble(m.group(1)) : 0;
+      double second = m.matches() ? Double.parseDouble(m.group(2)) : 0;
+      if (first <= 0 || second <= 0) {
+        throw refuse(text, "is no share; write two parts above zero such as 60:40");
+      }
+      return first / (first + second);
     }
   }
 
@@ -109,6 +148,16 @@ final class Written {
     @Override
     public UnitSystem convert(String text) {
       return choice(text, Arrays.asList(UnitSystem.values()));
+    }
+  }
+
+  /** The words for the units, for a shell to complete. */
+  static final class UnitNames implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Arrays.stream(UnitSystem.values())
+          .map(u -> u.name().toLowerCase(Locale.ROOT))
+          .iterator();
     }
   }
 

@@ -36,6 +36,11 @@ public final class FileSet {
     files.put(name, content);
   }
 
+  /** Where a file of that name goes. */
+  public Path path(String name) {
+    return folder.resolve(name);
+  }
+
   /** Where its files go. */
   public List<Path> paths() {
     return files.keySet().stream().map(folder::resolve).toList();

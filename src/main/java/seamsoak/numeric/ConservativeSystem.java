@@ -15,8 +15,8 @@ public interface ConservativeSystem {
   /** Sets the time for which the next calls are meant. */
   void moveTo(double seconds);
 
-  /** Size of a cell at the time set. */
-  double size(int cell);
+  /** Sizes of all cells at the time set. */
+  void sizes(double[] into);
 
   /**
    * Fluxes through all faces, first face to last, at the time set, and their derivatives.

@@ -29,19 +29,25 @@ public final class TrBdf2 {
   private static final int MOST_NEWTON = 8;
   private static final double NEWTON_TOLERANCE = 0.03;
 
+  /** How much worse the corrections may shrink than they did last time, as a power. */
+  private static final double FORGETTING = 0.8;
+
   private final ConservativeSystem system;
   private final int n;
-  private final double[] flux0;
+  private final double[] content;
+  private final double[] size;
   private final double[] flux1;
-  private final double[] flux2;
   private final double[] byLeft;
   private final double[] byRight;
-  private final double[] lower;
-  private final double[] diagonal;
-  private final double[] upper;
-  private final double[] right;
   private final double[] known;
   private final double[] middle;
+  private final Tridiagonal matrix;
+  private double[] flux0;
+  private double[] flux2;
+
+  /** What is left to correct over the last correction, as last seen. */
+  private double leftOver = Double.POSITIVE_INFINITY;
+
   private double firstFace;
   private double lastFace;
   private double error;
@@ -49,17 +55,16 @@ public final class TrBdf2 {
   public TrBdf2(ConservativeSystem system) {
     this.system = system;
     this.n = system.cells();
+    content = new double[n];
+    size = new double[n];
     flux0 = new double[n + 1];
     flux1 = new double[n + 1];
     flux2 = new double[n + 1];
     byLeft = new double[n + 1];
     byRight = new double[n + 1];
-    lower = new double[n];
-    diagonal = new double[n];
-    upper = new double[n];
-    right = new double[n];
     known = new double[n];
     middle = new double[n];
+    matrix = new Tridiagonal(n);
   }
 
   /**
@@ -70,30 +75,42 @@ public final class TrBdf2 {
    * @return whether Newton converged; if not, {@code after} is worthless
    */
   public boolean step(double time, double step, double[] y, double[] after) {
+    start(time, step, y);
+    return stepOn(time, step, y, after);
+  }
+
+  private void start(double time, double step, double[] y) {
     system.beginStep(time, time + step);
-    system.moveTo(time);
+    moveTo(time);
     system.fluxes(y, flux0, byLeft, byRight);
+  }
+
+  /** How many tolerances a second the fastest cell changes by at the start of a step. */
+  public double speed(double time, double step, double[] y) {
+    start(time, step, y);
+    double most = 0;
     for (int i = 0; i < n; i++) {
-      known[i] = system.size(i) * y[i];
+      double change = Math.abs(flux0[i] - flux0[i + 1]) / size[i];
+      most = Math.max(most, change / system.tolerance(i, y[i]));
     }
-    stageStart(step * D, flux0, step * D, null);
-    System.arraycopy(y, 0, middle, 0, n);
-    if (!solveStage(time + G * step, step * D, middle, flux1)) {
+    return most;
+  }
+
+  /**
+   * The same where the fluxes at the start are those of the try before, or after {@link #goOn} the
+   * closing ones of the step before.
+   */
+  public boolean stepOn(double time, double step, double[] y, double[] after) {
+    system.beginStep(time, time + step);
+    moveTo(time);
+    double weight = step * D;
+    bringFirst(weight, y);
+    if (!solveStage(time + G * step, weight, middle, flux1)) {
       return false;
     }
-    system.moveTo(time);
-    for (int i = 0; i < n; i++) {
-      known[i] = system.size(i) * y[i];
-    }
-    stageStart(step * W, flux0, step * W, flux1);
-    for (int i = 0; i < n; i++) {
-      after[i] = middle[i] + (middle[i] - y[i]) * (1 - G) / G;
-    }
-    if (!solveStage(time + step, step * D, after, flux2)) {
-      System.arraycopy(middle, 0, after, 0, n);
-      if (!solveStage(time + step, step * D, after, flux2)) {
-        return false;
-      }
+    bringSecond(step * W, y, after);
+    if (!solveStage(time + step, weight, after, flux2)) {
+      return false;
     }
     firstFace = step * (W * flux0[0] + W * flux1[0] + D * flux2[0]);
     lastFace = step * (W * flux0[n] + W * flux1[n] + D * flux2[n]);
@@ -101,12 +118,36 @@ public final class TrBdf2 {
     return Double.isFinite(error);
   }
 
+  /** What the first stage begins with; its first guess is the start. */
+  private void bringFirst(double weight, double[] y) {
+    for (int i = 0; i < n; i++) {
+      content[i] = size[i] * y[i];
+      known[i] = content[i] + weight * (flux0[i] - flux0[i + 1]);
+      middle[i] = y[i];
+    }
+  }
+
+  /** What the second stage begins with; its first guess goes on as the first stage went. */
+  private void bringSecond(double weight, double[] y, double[] after) {
+    for (int i = 0; i < n; i++) {
+      known[i] = content[i] + weight * (flux0[i] - flux0[i + 1] + flux1[i] - flux1[i + 1]);
+      after[i] = middle[i] + (middle[i] - y[i]) * (1 - G) / G;
+    }
+  }
+
+  /** Takes the closing fluxes of the last step for those at the start of the next. */
+  public void goOn() {
+    double[] swap = flux0;
+    flux0 = flux2;
+    flux2 = swap;
+  }
+
   /** One step of implicit Euler, the fallback where Newton fails on the second-order stages. */
   public boolean eulerStep(double time, double step, double[] y, double[] after) {
     system.beginStep(time, time + step);
-    system.moveTo(time);
+    moveTo(time);
     for (int i = 0; i < n; i++) {
-      known[i] = system.size(i) * y[i];
+      known[i] = size[i] * y[i];
     }
     System.arraycopy(y, 0, after, 0, n);
     if (!solveStage(time + step, step, after, flux2)) {
@@ -133,77 +174,84 @@ public final class TrBdf2 {
     return error;
   }
 
-  private void stageStart(double w0, double[] f0, double w1, double[] f1) {
-    for (int i = 0; i < n; i++) {
-      known[i] += w0 * (f0[i] - f0[i + 1]);
-      if (f1 != null) {
-        known[i] += w1 * (f1[i] - f1[i + 1]);
-      }
-    }
+  private void moveTo(double time) {
+    system.moveTo(time);
+    system.sizes(size);
   }
 
   /**
    * Solves size y = known + weight (flux_i - flux_(i+1)) at a time; flux receives the closing
-   * fluxes.
+   * fluxes. Long on purpose: the compiler then leaves it as it is, once.
    */
   private boolean solveStage(double time, double weight, double[] y, double[] flux) {
-    system.moveTo(time);
+    moveTo(time);
     double last = Double.POSITIVE_INFINITY;
     for (int k = 0; k < MOST_NEWTON; k++) {
       system.fluxes(y, flux, byLeft, byRight);
-      assemble(weight);
+      // rows of size - weight d(flux_i - flux_(i+1))/dy against what the stage still lacks
       for (int i = 0; i < n; i++) {
-        right[i] = known[i] + weight * (flux[i] - flux[i + 1]) - system.size(i) * y[i];
+        matrix.row(
+            i,
+            -weight * byLeft[i],
+            size[i] - weight * (byRight[i] - byLeft[i + 1]),
+            weight * byRight[i + 1],
+            known[i] + weight * (flux[i] - flux[i + 1]) - size[i] * y[i]);
       }
-      Tridiagonal.solve(lower, diagonal, upper, right);
+      // back from the last cell: the fluxes move along their linearization, the contents by them
       double change = 0;
-      for (int i = 0; i < n; i++) {
-        change = Math.max(change, Math.abs(right[i]) / system.tolerance(i, y[i]));
+      double right = 0;
+      double out = flux[n];
+      for (int i = n - 1; i >= 0; i--) {
+        double here = matrix.back(i, right);
+        change = Math.max(change, Math.abs(here) / system.tolerance(i, y[i]));
+        if (i < n - 1) {
+          double in = flux[i + 1] + byLeft[i + 1] * here + byRight[i + 1] * right;
+          y[i + 1] = (known[i + 1] + weight * (in - out)) / size[i + 1];
+          flux[i + 1] = in;
+          out = in;
+        }
+        right = here;
       }
+      double in = flux[0] + byRight[0] * right;
+      y[0] = (known[0] + weight * (in - out)) / size[0];
+      flux[0] = in;
       if (!(change < 1e12) || (k > 3 && change > 2 * last)) {
-        return false;
+        break;
       }
-      for (int f = 0; f <= n; f++) {
-        flux[f] += (f > 0 ? byLeft[f] * right[f - 1] : 0) + (f < n ? byRight[f] * right[f] : 0);
+      // what is left after this correction, judged by how fast the corrections shrink, at first by
+      // how fast they last did
+      if (k > 0) {
+        double rate = change / last;
+        leftOver = rate < 1 ? rate / (1 - rate) : Double.POSITIVE_INFINITY;
+      } else if (leftOver < 1) {
+        leftOver = Math.pow(leftOver, FORGETTING);
       }
-      for (int i = 0; i < n; i++) {
-        y[i] = (known[i] + weight * (flux[i] - flux[i + 1])) / system.size(i);
-      }
-      // what is left after this correction, judged by how fast the corrections shrink
-      double rate = k == 0 ? 1 : change / last;
-      double left = rate < 1 ? rate / (1 - rate) * change : change;
-      if (Math.min(change, left) <= NEWTON_TOLERANCE) {
+      if (change * Math.min(1, leftOver) <= NEWTON_TOLERANCE) {
         return true;
       }
       last = change;
     }
+    leftOver = Double.POSITIVE_INFINITY;
     return false;
-  }
-
-  /** Matrix of size - weight d(flux_i - flux_(i+1))/dy. */
-  private void assemble(double weight) {
-    for (int i = 0; i < n; i++) {
-      lower[i] = -weight * byLeft[i];
-      diagonal[i] = system.size(i) - weight * (byRight[i] - byLeft[i + 1]);
-      upper[i] = weight * byRight[i + 1];
-    }
   }
 
   private void estimateError(double step, double[] after) {
     double e0 = step * ((1 - W) / 3 - W);
     double e1 = step * ((3 * W + 1) / 3 - W);
     double e2 = step * (D / 3 - D);
+    // damped by the matrix of the last stage, which is that of the step's end
     for (int i = 0; i < n; i++) {
-      right[i] =
+      matrix.right(
+          i,
           e0 * (flux0[i] - flux0[i + 1])
               + e1 * (flux1[i] - flux1[i + 1])
-              + e2 * (flux2[i] - flux2[i + 1]);
+              + e2 * (flux2[i] - flux2[i + 1]));
     }
-    assemble(step * D);
-    Tridiagonal.solve(lower, diagonal, upper, right);
     double worst = 0;
-    for (int i = 0; i < n; i++) {
-      worst = Math.max(worst, Math.abs(right[i]) / system.tolerance(i, after[i]));
+    double right = 0;
+    for (int i = n - 1; i >= 0; i--) {
+      right = matrix.back(i, right);
+      worst = Math.max(worst, Math.abs(right) / system.tolerance(i, after[i]));
     }
     error = worst;
   }

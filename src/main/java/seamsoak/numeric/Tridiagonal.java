@@ -1,31 +1,42 @@
 package seamsoak.numeric;
 
-/** Linear systems with three diagonals, solved without pivoting (Thomas). */
+/**
+ * A linear system with three diagonals, solved without pivoting (Thomas): rows are eliminated as
+ * they come, so that what fills them need not be kept. The diagonal must dominate, as it does for
+ * diffusion.
+ */
 public final class Tridiagonal {
-  private Tridiagonal() {}
+  private final double[] lower;
+  private final double[] inverse;
+  private final double[] upper;
+  private final double[] x;
+
+  public Tridiagonal(int rows) {
+    lower = new double[rows];
+    inverse = new double[rows];
+    upper = new double[rows];
+    x = new double[rows];
+  }
 
   /**
-   * Solves {@code lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1] = right[i]}. The diagonal
-   * must dominate, as it does for diffusion. Overwrites {@code diagonal} and {@code right}; the
-   * answer stands in {@code right}.
-   *
-   * @param lower below the diagonal, entry 0 unused
-   * @param diagonal the diagonal
-   * @param upper above the diagonal, last entry unused
-   * @param right right-hand side on entry, solution on return
+   * Takes row i of {@code below x[i-1] + diagonal x[i] + above x[i+1] = right}, rows in order from
+   * 0; what lies outside the matrix is left out.
    */
-  public static void solve(double[] lower, double[] diagonal, double[] upper, double[] right) {
-    int n = right.length;
-    // one division per row: the diagonal is kept as its reciprocal
-    diagonal[0] = 1 / diagonal[0];
-    for (int i = 1; i < n; i++) {
-      double factor = lower[i] * diagonal[i - 1];
-      diagonal[i] = 1 / (diagonal[i] - factor * upper[i - 1]);
-      right[i] -= factor * right[i - 1];
-    }
-    right[n - 1] *= diagonal[n - 1];
-    for (int i = n - 2; i >= 0; i--) {
-      right[i] = (right[i] - upper[i] * right[i + 1]) * diagonal[i];
-    }
+  void row(int i, double below, double diagonal, double above, double right) {
+    double pivot = i == 0 ? 1 / diagonal : 1 / (diagonal - below * upper[i - 1]);
+    lower[i] = below;
+    inverse[i] = pivot;
+    upper[i] = above * pivot;
+    x[i] = (i == 0 ? right : right - below * x[i - 1]) * pivot;
+  }
+
+  /** The right-hand side of row i anew, for the matrix taken last. */
+  void right(int i, double right) {
+    x[i] = (i == 0 ? right : right - lower[i] * x[i - 1]) * inverse[i];
+  }
+
+  /** Solution i, last row first, from the one after it. */
+  double back(int i, double next) {
+    return x[i] - upper[i] * next;
   }
 }

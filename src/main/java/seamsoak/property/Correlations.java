@@ -33,6 +33,10 @@ import seamsoak.data.DataFolder;
  * @param sellarsGrain another, for carbon-manganese steel
  * @param steelHeat specific heat, conductivity, expansion
  * @param airCooling cooling in still air
+ * @param hardening hardness, hardenability, quenching, tempering
+ * @param sections heating and cooling of sections
+ * @param mechanics how steel grows, yields, welds and hardens
+ * @param colors what old tables call the color of hot steel
  */
 public record Correlations(
     Ae1Mean ae1,
@@ -61,7 +65,11 @@ public record Correlations(
     LeeLee2008GrainGrowth grainGrowth,
     SellarsWhiteman1979Grain sellarsGrain,
     En1993Steel steelHeat,
-    AirCooling airCooling) {
+    AirCooling airCooling,
+    Hardening hardening,
+    SectionHeat sections,
+    Mechanics mechanics,
+    HeatColors colors) {
   public Correlations {
     carbonDiffusivity = List.copyOf(carbonDiffusivity);
     ferriteDiffusivities = List.copyOf(ferriteDiffusivities);
@@ -82,6 +90,9 @@ public record Correlations(
     Agren1982Ferrite agrenFerrite = new Agren1982Ferrite(table.of("agren1982-ferrite"));
     Hirai1997Solidus solidus = new Hirai1997Solidus(table.of("hirai1997-solidus"));
     En1993Steel steelHeat = new En1993Steel(table.of("en1993-1-2"));
+    SteelHeat changing = SteelHeat.changing(steelHeat);
+    AirCooling airCooling = new AirCooling(table.of("air-cooling"), changing);
+    Hardening hardening = Hardening.load(data, table);
     return new Correlations(
         new Ae1Mean(table.of("ae1-mean"), andrewsAe1, grangeAe1, hougardyAc1),
         List.of(
@@ -143,6 +154,11 @@ public record Correlations(
         new LeeLee2008GrainGrowth(table.of("lee-lee2008-grain")),
         new SellarsWhiteman1979Grain(table.of("sellars-whiteman1979-grain")),
         steelHeat,
-        new AirCooling(table.of("air-cooling"), steelHeat));
+        airCooling,
+        hardening,
+        new SectionHeat(
+            airCooling, new FurnaceHeat(table.of("furnace-heat")), hardening.criterion(), changing),
+        Mechanics.of(table),
+        HeatColors.load(data));
   }
 }

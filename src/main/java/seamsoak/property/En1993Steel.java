@@ -72,6 +72,26 @@ public final class En1993Steel {
     return above900;
   }
 
+  /** Heat held above 0 C, J/kg: the integral of the specific heat. */
+  public double heatContent(double celsius) {
+    double cool = Math.min(celsius, 600);
+    double sum =
+        cool * (cubic[0] + cool * (cubic[1] / 2 + cool * (cubic[2] / 3 + cool * cubic[3] / 4)));
+    if (celsius > 600) {
+      double end = Math.min(celsius, 735);
+      sum +=
+          below735[0] * (end - 600)
+              + below735[1] * Math.log((below735[2] - 600) / (below735[2] - end));
+    }
+    if (celsius > 735) {
+      double end = Math.min(celsius, 900);
+      sum +=
+          below900[0] * (end - 735)
+              + below900[1] * Math.log((end - below900[2]) / (735 - below900[2]));
+    }
+    return sum + above900 * Math.max(0, celsius - 900);
+  }
+
   /** Thermal conductivity, W/m/K. */
   public double conductivity(double celsius) {
     return celsius < 800

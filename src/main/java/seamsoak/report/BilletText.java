@@ -12,7 +12,12 @@ import seamsoak.advice.StageReport;
 /** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
 record BilletText(Advice advice, Shown shown) {
 
-  String sizes() {
+  Table sizes() {
+    return sizes(0, advice.history().size());
+  }
+
+  /** Of some of the stages. */
+  Table sizes(int from, int to) {
     Table table =
         new Table(
             "after step",
@@ -20,7 +25,7 @@ record BilletText(Advice advice, Shown shown) {
             shown.lengthHeads("wide"),
             shown.lengthHeads("thick"),
             shown.lengthHeads("skin"));
-    for (StageReport s : advice.history()) {
+    for (StageReport s : advice.history().subList(from, to)) {
       table.row(
           LinesText.step(s),
           shown.sizeCells(s.lengthMm()),
@@ -28,44 +33,43 @@ record BilletText(Advice advice, Shown shown) {
           shown.sizeCells(s.thicknessMm()),
           shown.lengthCells(Optional.of(s.skinMm())));
     }
-    return new Page()
-        .say("Size after each step, and the skin with less than 90 % of the core's carbon")
-        .table(table)
-        .toString();
+    return table.captioned(
+        "Size after each step, and the skin with less than 90 % of the core's carbon");
   }
 
   String preform() {
-    return advice.preform().map(this::preform).orElse("");
+    return advice.preform().map(p -> new Page().say(preform(p)).toString()).orElse("");
   }
 
-  private String preform(Preform p) {
-    return new Page()
-        .say(
-            "The tiles' cells are "
-                + Shown.percent(p.aspectNow())
-                + " times as long as they are wide by now. To end up square, forge the bar "
-                + shown.length(p.thicknessMm())
-                + " thick by "
-                + shown.length(p.widthMm())
-                + " wide before cutting; "
-                + p.tiles()
-                + " tiles take "
-                + shown.length(p.barLengthMm())
-                + " of it.")
-        .toString();
+  String preform(Preform p) {
+    return "The tiles' cells are "
+        + Shown.percent(p.aspectNow())
+        + " times as long as they are wide by now. To end up square, forge the bar "
+        + shown.length(p.thicknessMm())
+        + " thick by "
+        + shown.length(p.widthMm())
+        + " wide before cutting; "
+        + p.tiles()
+        + " tiles take "
+        + shown.length(p.barLengthMm())
+        + " of it.";
   }
 
   /** What was assumed, the steps that share an assumption named together. */
   String defaults() {
+    List<String> items = assumed();
+    return items.isEmpty()
+        ? ""
+        : new Page().say("Assumed, since the file does not say").items(items).toString();
+  }
+
+  List<String> assumed() {
     Map<String, List<String>> byWhat = new LinkedHashMap<>();
     for (String sentence : advice.defaults()) {
       int colon = sentence.indexOf(": ");
       String where = colon < 0 ? "" : sentence.substring(0, colon);
       String what = sentence.substring(colon < 0 ? 0 : colon + 2);
       byWhat.computeIfAbsent(what, k -> new ArrayList<>()).add(where);
-    }
-    if (byWhat.isEmpty()) {
-      return "";
     }
     List<String> items = new ArrayList<>();
     byWhat.forEach(
@@ -74,6 +78,6 @@ record BilletText(Advice advice, Shown shown) {
                 String.join(", ", where).replace(", step ", ", ")
                     + (where.get(0).isEmpty() ? "" : ": ")
                     + what));
-    return new Page().say("Assumed, since the file does not say").items(items).toString();
+    return items;
   }
 }

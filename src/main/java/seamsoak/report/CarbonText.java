@@ -11,6 +11,10 @@ import seamsoak.advice.StageReport.LayerCarbon;
 /** The carbon that each steel has left, mean over its layers. */
 record CarbonText(Advice advice) {
   String page() {
+    return new Page().table(table()).toString();
+  }
+
+  Table table() {
     List<StageReport> history = advice.history();
     List<String> steels =
         history.get(history.size() - 1).layers().stream().map(LayerCarbon::steel).toList();
@@ -25,7 +29,7 @@ record CarbonText(Advice advice) {
     after.stream()
         .filter(a -> a.step().equals("soak") || a == after.get(after.size() - 1))
         .forEach(a -> row(table, a.step(), a.layers(), steels));
-    return new Page().say("Carbon of each steel, mean of its layers, wt%").table(table).toString();
+    return table.captioned("Carbon of each steel, mean of its layers, wt%");
   }
 
   private static List<String> names(StageReport stage) {

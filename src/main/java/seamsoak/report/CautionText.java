@@ -25,10 +25,24 @@ public record CautionText(Advice advice) {
 
   /** Of the billet's own steps too. */
   public String all() {
+    return page(advice.schedule().remarks(), advice.cautions(), everywhere());
+  }
+
+  private Map<String, Set<String>> everywhere() {
     Map<String, Set<String>> steps = new LinkedHashMap<>();
     advice.history().forEach(s -> add(steps, s.cautions(), s.kind()));
     schedule(step -> true).forEach((c, at) -> at.forEach(step -> add(steps, List.of(c), step)));
-    return page(advice.schedule().remarks(), advice.cautions(), steps);
+    return steps;
+  }
+
+  /** All cautions but those that always hold, by the steps at which they arise. */
+  Map<Set<String>, List<String>> groups() {
+    return groups(everywhere());
+  }
+
+  /** Remarks on the steps and on the schedule as a whole. */
+  List<String> remarks() {
+    return remarksWith(advice.schedule().remarks());
   }
 
   /** Where in the schedule each caution arises; its three refining steps count as one. */
@@ -53,22 +67,32 @@ public record CautionText(Advice advice) {
   }
 
   private String remarks(List<String> more) {
+    List<String> all = remarksWith(more);
+    return all.isEmpty() ? "" : new Page().say("Remarks").items(all).toString();
+  }
+
+  private List<String> remarksWith(List<String> more) {
     List<String> all = new ArrayList<>();
     for (StageReport s : advice.history()) {
       s.remarks().forEach(r -> all.add("step " + LinesText.step(s) + ": " + r));
     }
     all.addAll(more);
-    return all.isEmpty() ? "" : new Page().say("Remarks").items(all).toString();
+    return all;
+  }
+
+  private static Map<Set<String>, List<String>> groups(Map<String, Set<String>> cautions) {
+    Map<Set<String>, List<String>> groups = new LinkedHashMap<>();
+    cautions.forEach((c, at) -> groups.computeIfAbsent(at, k -> new ArrayList<>()).add(c));
+    return groups;
   }
 
   private static String cautions(List<String> general, Map<String, Set<String>> cautions) {
-    Map<Set<String>, List<String>> groups = new LinkedHashMap<>();
-    cautions.forEach((c, at) -> groups.computeIfAbsent(at, k -> new ArrayList<>()).add(c));
     Page page = new Page();
     if (!general.isEmpty()) {
       page.heading("Cautions, always").items(general);
     }
-    groups.forEach((at, said) -> page.heading("Cautions for " + String.join(", ", at)).items(said));
+    groups(cautions)
+        .forEach((at, said) -> page.heading("Cautions for " + String.join(", ", at)).items(said));
     return page.toString();
   }
 }

@@ -6,9 +6,12 @@ import java.util.Map;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Decarburization;
 import seamsoak.advice.Migration;
+import seamsoak.advice.PairAdvice;
+import seamsoak.advice.PairList;
 import seamsoak.advice.SteelReport;
 import seamsoak.advice.Trace;
 import seamsoak.data.JsonWriter;
+import seamsoak.pairing.Rating;
 import seamsoak.steel.Steel;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
@@ -19,6 +22,16 @@ public final class JsonReport {
 
   /** A steel in the list of them. */
   private record Listed(String id, String designation, String category, double carbonPct) {}
+
+  /** A pair in the list of them; texts are blank where there is nothing to say. */
+  private record Paired(
+      String first,
+      String second,
+      Rating rating,
+      String check,
+      String title,
+      String practice,
+      String standing) {}
 
   public static String steels(List<Steel> steels, Trace sources) {
     List<Listed> listed =
@@ -38,6 +51,32 @@ public final class JsonReport {
 
   public static String decarb(Decarburization skin, Trace sources) {
     return write("decarb", JsonWriter.members(skin), sources);
+  }
+
+  public static String pair(PairAdvice pair, Trace sources) {
+    return write("pair", JsonWriter.members(pair), sources);
+  }
+
+  /** Pairs in a list, and the same as a matrix of letters where that is what was asked for. */
+  public static String pairs(PairList list, List<String> files, Trace sources) {
+    List<Paired> pairs =
+        list.pairs().stream()
+            .map(
+                r ->
+                    new Paired(
+                        r.cell().first(),
+                        r.cell().second(),
+                        r.cell().rating(),
+                        r.cell().check(),
+                        r.cell().title(),
+                        r.practice(),
+                        r.standing()))
+            .toList();
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("steels", list.matrix().steels());
+    all.put("pairs", pairs);
+    all.put("files", files);
+    return write("pairs", all, sources);
   }
 
   public static String soak(Advice advice, Trace sources) {

@@ -1,5 +1,6 @@
 package seamsoak.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,19 +20,29 @@ record LinesText(Shown shown) {
     if (groups.isEmpty()) {
       return page.say("No seams between like steels, so there is no white line.").toString();
     }
+    said(groups).forEach(page::say);
+    return page.table(table(groups)).toString();
+  }
+
+  /** Which lines show, a sentence each. */
+  List<String> said(List<LineGroup> groups) {
     List<LineGroup> visible = groups.stream().filter(LineGroup::visible).toList();
-    if (visible.isEmpty()) {
-      page.say("By the middle estimate no line shows.");
-    }
-    for (LineGroup g : visible) {
-      page.say(
-          g.name()
-              + ": a line "
-              + shown.length(g.widestMm().orElse(0.0))
-              + " wide shows, with "
-              + Shown.percent(g.deepestPct())
-              + " % carbon missing at the seam.");
-    }
+    return visible.isEmpty()
+        ? List.of("By the middle estimate no line shows.")
+        : visible.stream().map(this::said).toList();
+  }
+
+  private String said(LineGroup g) {
+    return g.name()
+        + ": a line "
+        + shown.length(g.widestMm().orElse(0.0))
+        + " wide shows, with "
+        + Shown.percent(g.deepestPct())
+        + " % carbon missing at the seam.";
+  }
+
+  /** The lines as they are. */
+  Table table(List<LineGroup> groups) {
     Table table = new Table("seams", "carbon short %", shown.lengthHeads("width"), "shows");
     for (LineGroup g : groups) {
       table.row(
@@ -40,25 +51,45 @@ record LinesText(Shown shown) {
           shown.lengthCells(g.widestMm()),
           g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no");
     }
-    return page.table(table).toString();
+    return table.captioned("The lines now: carbon missing at the seams, width on the face");
   }
 
   /** Carbon missing at each set of seams after each step. */
-  String faded(List<StageReport> history) {
+  Table faded(List<StageReport> history) {
     List<Integer> sets = deepestSets(history);
-    if (sets.isEmpty()) {
-      return "";
-    }
     Table table = new Table("after step", sets.stream().map(s -> name(s, history)).toList());
     for (StageReport stage : history) {
       if (!stage.lines().isEmpty()) {
         table.row(step(stage), sets.stream().map(s -> cell(s, stage)).toList());
       }
     }
-    return new Page()
-        .say("How the lines faded: % of carbon missing at the seams, * where it shows")
-        .table(table)
-        .toString();
+    return table.captioned(
+        "How the lines faded: % of carbon missing at the seams, * where it shows");
+  }
+
+  /** Width of the line at each set of seams after each step, on the face. */
+  Table widths(List<StageReport> history) {
+    List<Integer> sets = deepestSets(history);
+    List<String> heads = new ArrayList<>();
+    sets.forEach(s -> heads.addAll(shown.lengthHeads(name(s, history))));
+    Table table = new Table("after step", heads);
+    for (StageReport stage : history) {
+      if (!stage.lines().isEmpty()) {
+        List<String> cells = new ArrayList<>();
+        for (int set : sets) {
+          cells.addAll(shown.lengthCells(widest(set, stage.lines())));
+        }
+        table.row(step(stage), cells);
+      }
+    }
+    return table.captioned("Width of the lines on the face; - where the seams lie under it");
+  }
+
+  private static Optional<Double> widest(int set, List<LineReport> lines) {
+    return lines.stream()
+        .filter(l -> l.step() == set)
+        .flatMap(l -> l.widthMm().stream())
+        .max(Double::compare);
   }
 
   static String step(StageReport stage) {

@@ -33,7 +33,14 @@ final class Page {
     return hang(INDENT + Table.pad(word, wordWidth) + INDENT, said);
   }
 
+  /** A table below its caption; nothing when it has no rows. */
   Page table(Table table) {
+    if (table.body().isEmpty()) {
+      return this;
+    }
+    if (!table.caption().isEmpty()) {
+      say(table.caption());
+    }
     table.lines().forEach(line -> text.append((INDENT + line).stripTrailing()).append('\n'));
     return this;
   }

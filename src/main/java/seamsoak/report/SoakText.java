@@ -1,6 +1,7 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import seamsoak.advice.Advice;
@@ -19,7 +20,7 @@ public record SoakText(Advice advice, UnitSystem units) {
         .then(answer())
         .then(new LinesText(shown()).now(advice.soak().lines()))
         .then(options())
-        .then(new LinesText(shown()).faded(advice.history()))
+        .then(new Page().table(new LinesText(shown()).faded(advice.history())).toString())
         .then(new CarbonText(advice).page())
         .then(more())
         .then(new BilletText(advice, shown()).defaults())
@@ -43,7 +44,7 @@ public record SoakText(Advice advice, UnitSystem units) {
     return page.toString();
   }
 
-  private String soak() {
+  String soak() {
     SoakAdvice soak = advice.soak();
     if (soak.recommended().isEmpty()) {
       return "No soak within what is allowed ("
@@ -63,7 +64,7 @@ public record SoakText(Advice advice, UnitSystem units) {
         + ").";
   }
 
-  private String band(Recommended r) {
+  String band(Recommended r) {
     double low = Math.floor(r.minutesLow().orElse(0.0));
     return r.minutesHigh()
         .map(
@@ -79,16 +80,28 @@ public record SoakText(Advice advice, UnitSystem units) {
 
   /** The soaks side by side; nothing when none is needed. */
   String options() {
-    SoakAdvice soak = advice.soak();
-    if (soak.recommended().filter(r -> r.minutes() == 0).isPresent()) {
+    if (noneNeeded()) {
       return "";
     }
-    List<SoakOption> rows = soak.options().stream().filter(this::listed).toList();
+    List<SoakOption> rows = listed();
     if (rows.isEmpty()) {
-      return new Page()
-          .say("At no temperature that the steels stand do the lines clear within 24 h.")
-          .toString();
+      return new Page().say(nowhere()).toString();
     }
+    Page page = new Page().table(table());
+    String legend = legend();
+    return legend.isEmpty() ? page.toString() : page.say(legend).toString();
+  }
+
+  boolean noneNeeded() {
+    return advice.soak().recommended().filter(r -> r.minutes() == 0).isPresent();
+  }
+
+  static String nowhere() {
+    return "At no temperature that the steels stand do the lines clear within 24 h.";
+  }
+
+  /** The soaks that are listed, each with what it costs. */
+  Table table() {
     Shown shown = shown();
     Table table =
         new Table(
@@ -100,10 +113,7 @@ public record SoakText(Advice advice, UnitSystem units) {
             shown.lengthHeads("skin"),
             "grain",
             "");
-    List<String> marks = new ArrayList<>();
-    for (SoakOption o : rows) {
-      String mark = mark(o);
-      mark.chars().forEach(c -> marks.add(Character.toString(c)));
+    for (SoakOption o : listed()) {
       table.row(
           shown.temperatureCells(o.temperatureC()),
           Shown.minutesCell(o.minutes(), true),
@@ -112,31 +122,35 @@ public record SoakText(Advice advice, UnitSystem units) {
           shown.lengthCells(o.metalLossMm()),
           shown.lengthCells(o.skinMm()),
           o.grainAstm().map(g -> Shown.number(g, 1)).orElse("-"),
-          mark);
+          mark(o));
     }
-    Page page =
-        new Page()
-            .say(
-                "Soaks that clear the lines: minutes held at heat by the middle estimate, low and"
-                    + " high of "
-                    + soak.samples()
-                    + " possible histories (8 of 10 lie between), metal lost on a face, skin"
-                    + " without full carbon, ASTM grain size number (small is coarse)")
-            .table(table);
+    return table.captioned(
+        "Soaks that clear the lines: minutes held at heat by the middle estimate, low and high of "
+            + advice.soak().samples()
+            + " possible histories (8 of 10 lie between), metal lost on a face, skin without full"
+            + " carbon, ASTM grain size number (small is coarse)");
+  }
+
+  private List<SoakOption> listed() {
+    return advice.soak().options().stream().filter(this::listed).toList();
+  }
+
+  /** What the marks in the table stand for, as far as they are used. */
+  String legend() {
+    SoakAdvice soak = advice.soak();
+    List<String> marks =
+        listed().stream().flatMap(o -> Arrays.stream(mark(o).split(""))).distinct().toList();
     List<String> legend = new ArrayList<>();
     say(marks, "*", "recommended", legend);
-    say(marks, ">", "longer than the " + shown.time(soak.mostMinutes()) + " allowed", legend);
+    say(marks, ">", "longer than the " + shown().time(soak.mostMinutes()) + " allowed", legend);
     say(
         marks,
         "f",
-        "above the forging limit, " + shown.temperature(soak.highestForgingC()),
+        "above the forging limit, " + shown().temperature(soak.highestForgingC()),
         legend);
-    say(marks, "b", "above the burning line, " + shown.temperature(soak.burningC()), legend);
+    say(marks, "b", "above the burning line, " + shown().temperature(soak.burningC()), legend);
     say(marks, "h", "above the highest you allow", legend);
-    if (!legend.isEmpty()) {
-      page.say(String.join("; ", legend) + ".");
-    }
-    return page.toString();
+    return legend.isEmpty() ? "" : String.join("; ", legend) + ".";
   }
 
   private static void say(List<String> used, String mark, String meaning, List<String> legend) {
@@ -172,7 +186,7 @@ public record SoakText(Advice advice, UnitSystem units) {
     return new Page().say("What else to know").items(advice.soak().advice()).toString();
   }
 
-  private static String capital(String s) {
+  static String capital(String s) {
     return s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
   }
 }

@@ -21,9 +21,45 @@ public record SourcesText(Trace trace) {
     return "\n" + page;
   }
 
+  /** Each range that was left, a sentence each. */
+  static List<String> exceeded(Trace trace) {
+    return trace.entries().stream()
+        .flatMap(
+            e ->
+                e.exceeded().stream()
+                    .map(
+                        o ->
+                            e.name()
+                                + ": "
+                                + o.by()
+                                + " "
+                                + o.quantity()
+                                + " "
+                                + number(o.value())
+                                + ", range "
+                                + between(o.low(), o.high())))
+        .toList();
+  }
+
+  /** An entry, and what is said of it. */
+  static Part.Term term(Trace.Entry e) {
+    List<String> said = new ArrayList<>(List.of(from(e) + standing(e) + "."));
+    said.addAll(limits(e));
+    return new Part.Term(name(e), said);
+  }
+
+  private static String name(Trace.Entry e) {
+    return e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit());
+  }
+
   private static void entry(Page page, Trace.Entry e) {
-    page.point(e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit()));
+    page.point(name(e));
     page.below(from(e) + standing(e) + ".");
+    limits(e).forEach(page::below);
+  }
+
+  private static List<String> limits(Trace.Entry e) {
+    List<String> said = new ArrayList<>();
     List<String> limits = new ArrayList<>();
     if (!e.ranges().isEmpty()) {
       limits.add(
@@ -36,10 +72,10 @@ public record SourcesText(Trace trace) {
       limits.add("Error: " + e.statedError());
     }
     if (!limits.isEmpty()) {
-      page.below(String.join(". ", limits) + ".");
+      said.add(String.join(". ", limits) + ".");
     }
     if (!e.exceeded().isEmpty()) {
-      page.below(
+      said.add(
           "Exceeded: "
               + e.exceeded().stream()
                   .map(o -> o.by() + " " + o.quantity() + " " + number(o.value()))
@@ -47,8 +83,9 @@ public record SourcesText(Trace trace) {
               + ".");
     }
     if (!e.notes().isEmpty()) {
-      page.below("Notes: " + String.join("; ", e.notes()) + ".");
+      said.add("Notes: " + String.join("; ", e.notes()) + ".");
     }
+    return said;
   }
 
   private static String from(Trace.Entry e) {

@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Aligned columns: numbers to the right, words to the left. */
+/** Columns of numbers and words, as text aligned: numbers to the right, words to the left. */
 final class Table {
+  private static final int SHORT_ROWS = 12;
   private static final String GAP = "  ";
   private static final Pattern NUMBER = Pattern.compile("[-<>+.0-9%]*( h)?");
 
+  /** Heads of a column that tells in another unit what the one before it tells. */
+  private static final List<String> SECOND_UNITS = List.of("C", "mm");
+
   private final List<List<String>> rows = new ArrayList<>();
+  private String caption = "";
 
   /** Each part is a text or a list of texts. */
   Table(Object... heads) {
@@ -32,6 +37,51 @@ final class Table {
     return this;
   }
 
+  /** What the table shows, said above it. */
+  Table captioned(String words) {
+    caption = words;
+    return this;
+  }
+
+  String caption() {
+    return caption;
+  }
+
+  /** One column as a page shows it: the second of two units can do without on a small screen. */
+  record Column(String head, boolean number, boolean second) {
+    /** Its classes in a page. */
+    String classes() {
+      String all = (number ? "number" : "") + (second ? " second" : "");
+      return all.isEmpty() ? null : all.strip();
+    }
+  }
+
+  List<Column> columns() {
+    List<Column> columns = new ArrayList<>();
+    List<String> heads = rows.get(0);
+    for (int c = 0; c < heads.size(); c++) {
+      String head = heads.get(c);
+      boolean second = c > 0 && SECOND_UNITS.contains(head);
+      String of = second ? heads.get(c - 1).replaceFirst("(^| )\\S+$", "$1") : "";
+      columns.add(new Column(of + head, isNumber(c), second));
+    }
+    return columns;
+  }
+
+  /** The rows below the heads. */
+  List<List<String>> body() {
+    return rows.subList(1, rows.size());
+  }
+
+  /** One that fits a page with room to spare is not broken in two. */
+  String classes() {
+    return body().size() <= SHORT_ROWS ? "short" : null;
+  }
+
+  private boolean isNumber(int column) {
+    return body().stream().allMatch(r -> NUMBER.matcher(r.get(column)).matches());
+  }
+
   List<String> lines() {
     int columns = rows.get(0).size();
     int[] width = new int[columns];
@@ -39,7 +89,7 @@ final class Table {
     for (int c = 0; c < columns; c++) {
       int column = c;
       width[c] = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
-      number[c] = rows.stream().skip(1).allMatch(r -> NUMBER.matcher(r.get(column)).matches());
+      number[c] = isNumber(c);
     }
     List<String> lines = new ArrayList<>();
     for (List<String> row : rows) {

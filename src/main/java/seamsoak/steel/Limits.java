@@ -11,4 +11,9 @@ import java.util.OptionalDouble;
 public record Limits(OptionalDouble min, OptionalDouble max) {
   /** No limit on either side. */
   public static final Limits NONE = new Limits(OptionalDouble.empty(), OptionalDouble.empty());
+
+  /** Whether a content keeps to both. */
+  public boolean hold(double percent) {
+    return percent >= min.orElse(0) && percent <= max.orElse(100);
+  }
 }

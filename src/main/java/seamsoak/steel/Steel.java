@@ -1,5 +1,6 @@
 package seamsoak.steel;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import java.util.OptionalDouble;
  * @param standards keys of the standards that define it
  * @param near near but not identical grades; it is not found under these
  * @param notes what else to know
+ * @param disputes treatments on which its sheets disagree, or which they forbid
  */
 public record Steel(
     String id,
@@ -42,12 +44,33 @@ public record Steel(
     Optional<Hardenability> hardenability,
     List<String> standards,
     List<String> near,
-    String notes) {
+    String notes,
+    List<Dispute> disputes) {
+  /** More than so much of an element, wt%, is no residual: a grade would limit it. */
+  private static final double MOST_RESIDUAL = 0.3;
+
   public Steel {
     aliases = List.copyOf(aliases);
     limits = Map.copyOf(limits);
     standards = List.copyOf(standards);
     near = List.copyOf(near);
+    disputes = List.copyOf(disputes);
+  }
+
+  /** Written out, since what records bring along is slow the first time. */
+  @Override
+  public boolean equals(Object o) {
+    return o == this
+        || o instanceof Steel s
+            && id.equals(s.id)
+            && analysis.equals(s.analysis)
+            && limits.equals(s.limits)
+            && heatTreatment.equals(s.heatTreatment);
+  }
+
+  @Override
+  public int hashCode() {
+    return id.hashCode();
   }
 
   /** A steel of which nothing but its analysis is known. */
@@ -69,7 +92,8 @@ public record Steel(
         Optional.empty(),
         List.of(),
         List.of(),
-        "");
+        "",
+        List.of());
   }
 
   /**
@@ -84,5 +108,54 @@ public record Steel(
   /** The limits of one element, {@link Limits#NONE} where the grade states none. */
   public Limits limits(Element e) {
     return limits.getOrDefault(e, Limits.NONE);
+  }
+
+  /**
+   * This grade with an analysis of a melt in place of the typical one; elements that the melt's
+   * analysis does not name stay as they are.
+   */
+  Steel melt(Composition melt) {
+    Composition whole = analysis;
+    for (Element e : Element.values()) {
+      if (melt.percent(e) > 0) {
+        whole = whole.with(e, melt.percent(e));
+      }
+    }
+    return new Steel(
+        id + " (" + melt.format() + ")",
+        designation,
+        List.of(),
+        category,
+        whole,
+        limits,
+        heatTreatment,
+        ac1C,
+        ac3OrAccmC,
+        msC,
+        cteMicroPerKelvin,
+        role,
+        hardenability,
+        standards,
+        near,
+        notes,
+        disputes);
+  }
+
+  /** Elements of which it holds more or less than its grade allows. */
+  public List<Deviation> deviations() {
+    return Arrays.stream(Element.values())
+        .filter(e -> !limits(e).hold(analysis.percent(e)))
+        .map(e -> new Deviation(e, analysis.percent(e), limits(e)))
+        .toList();
+  }
+
+  /** Whether an analysis keeps to every limit of this grade. */
+  boolean holds(Composition melt) {
+    return !limits.isEmpty()
+        && Arrays.stream(Element.values())
+            .allMatch(
+                e ->
+                    limits(e).hold(melt.percent(e))
+                        && (melt.percent(e) <= MOST_RESIDUAL || limits(e).max().isPresent()));
   }
 }

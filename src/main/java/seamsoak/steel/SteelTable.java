@@ -38,11 +38,12 @@ public final class SteelTable {
   /** Read when first asked for: it is the longest table, and few answers need it. */
   private Map<String, Map<String, Provenance>> provenance;
 
-  private SteelTable(CsvTable table, Supplier<CsvTable> standings) {
+  private SteelTable(
+      CsvTable table, Map<String, List<Dispute>> disputes, Supplier<CsvTable> standings) {
     this.columns = Set.copyOf(table.columns());
     this.standings = standings;
     for (CsvTable.Row row : table.rows()) {
-      Steel steel = SteelRow.read(row);
+      Steel steel = SteelRow.read(row, disputes.getOrDefault(row.text("id"), List.of()));
       steels.add(steel);
       rows.put(steel.id(), row);
       // Ids first: they are what a message suggests.
@@ -54,9 +55,13 @@ public final class SteelTable {
     }
   }
 
-  /** Reads {@code steels.csv}, and {@code steels-standing.csv} once a standing is asked for. */
+  /**
+   * Reads {@code steels.csv} and {@code disputes.csv}, and {@code steels-standing.csv} once a
+   * standing is asked for.
+   */
   public static SteelTable load(DataFolder data) {
-    return new SteelTable(data.csv("steels.csv"), () -> data.csv("steels-standing.csv"));
+    return new SteelTable(
+        data.csv("steels.csv"), DisputeTable.load(data), () -> data.csv("steels-standing.csv"));
   }
 
   /** All steels in the order of the table. */
@@ -66,9 +71,9 @@ public final class SteelTable {
 
   /**
    * The steel of that id, designation, alias or number, ignoring case, spaces, hyphens and the name
-   * of the standards body; or the steel of an analysis written out as {@code C0.84 Mn0.75}. A near
-   * grade is not found. {@code IllegalArgumentException} with one sentence when the text is an
-   * analysis that cannot be read.
+   * of the standards body; the steel of an analysis written out as {@code C0.84 Mn0.75}; or a grade
+   * with the analysis of its melt, {@code 1084: C0.88 Mn0.70}. A near grade is not found. {@code
+   * IllegalArgumentException} with one sentence when the text is an analysis that cannot be read.
    */
   public Optional<Steel> find(String name) {
     if (name.length() > LONGEST_NAME) {
@@ -79,7 +84,23 @@ public final class SteelTable {
     if (known != null) {
       return Optional.of(known);
     }
-    return AnalysisText.looksWritten(name) ? Optional.of(Steel.written(name)) : Optional.empty();
+    return AnalysisText.looksWritten(name) ? Optional.of(Steel.written(name)) : melt(name);
+  }
+
+  /** A grade with the analysis of a melt behind a colon, {@code 1084: C0.88 Mn0.70}. */
+  private Optional<Steel> melt(String name) {
+    int colon = name.indexOf(':');
+    String analysis = name.substring(colon + 1);
+    if (colon < 0 || !AnalysisText.looksWritten(analysis)) {
+      return Optional.empty();
+    }
+    return Optional.ofNullable(byName.get(key(name.substring(0, colon))))
+        .map(grade -> grade.melt(Composition.parse(analysis)));
+  }
+
+  /** The grades whose every limit an analysis keeps to. */
+  public List<Steel> gradesOf(Composition melt) {
+    return steels.stream().filter(s -> s.holds(melt)).toList();
   }
 
   /** The known name nearest to a misspelt one, if any is near. */

@@ -33,7 +33,10 @@ class BadBilletTest {
           { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }], "seen": { "seams": "restack", "line": "faint" } },
           { "do": "tile", "angle": "45 deg", "slice": "15 mm", "jacket": { "steel": "1008", "thickness": "1 mm" } },
           { "do": "cool", "in": "air" } ],
-        "soak": { "most": "60 min" }, "shown": "top", "visible": { "dip": "0.1 %" }, "covered": "50 %" }
+        "soak": { "most": "60 min" }, "shown": "top", "visible": { "dip": "0.1 %" }, "covered": "50 %",
+        "blade": { "thickness": "4 mm", "hardness": "60 HRC", "edge": "75Ni8" },
+        "equipment": { "forge": "gas", "kiln": { "highest": "1200 C", "ramp": "500 C/h" }, "cold": "none" },
+        "quenchants": [{ "kind": "oil-fast", "at": "50 C", "flash": "180 C" }] }
       """;
 
   private static final String LENGTHS =
@@ -132,6 +135,26 @@ class BadBilletTest {
         "'name': 'good' | 'name': ^'\\u001b[2J' | name is too long or holds control characters; write one line of at most 500 letters",
         "'0.1 %' | ^0.1 | dip '0.1' has no unit; write a percentage such as 0.10 % or 50 %",
         "'50 %' | ^'150 %' | covered '150 %' is not between 0 and 100 %; write a percentage such as 0.10 % or 50 %",
+        "'hardness': '60 HRC' | 'hardness': ^60 | hardness '60' has no unit; write a hardness such as 60 HRC",
+        "'hardness': '60 HRC' | 'hardness': ^'60 HRB' | hardness '60 HRB' has 'hrb' where its unit should stand; write a hardness such as 60 HRC",
+        "'hardness': '60 HRC' | 'hardness': ^'82 HRC' | hardness '82 HRC' is not on the scale, which ends at 70; write a hardness such as 60 HRC",
+        "'hardness': '60 HRC' | 'hardness': ^'25 HRC' | hardness is '25 HRC'; a tempered blade has 40 to 67 HRC",
+        "'hardness': | ^'hard': | blade has no key 'hard'; the keys here are thickness, width, hardness, edge",
+        "'edge': '75Ni8' | 'edge': ^'80CrV2' | edge is '80CrV2', which is not in the stack; it is one of 1084, 75Ni8",
+        "'edge': '75Ni8' | 'edge': ^'75Ni9' | there is no steel '75Ni9'; did you mean '75Ni8'?",
+        "'forge': 'gas' | 'forge': ^'gaz' | forge is 'gaz'; did you mean 'gas'?",
+        "'forge': 'gas' | ^'oven': 'gas' | equipment has no key 'oven'; the keys here are forge, kiln, salt, cold, shop, descale",
+        "{ 'highest': '1200 C', 'ramp': '500 C/h' } | ^'yes' | kiln is 'yes'; it is 'none', or its limits in braces: highest and ramp",
+        "{ 'highest': '1200 C', 'ramp': '500 C/h' } | ^true | kiln is true; it should be an object in braces",
+        "'500 C/h' | ^'500 C' | ramp '500 C' has 'c' where its unit should stand; write a rate such as 1000 F/h, 500 C/h or 10 C/min",
+        "'500 C/h' | ^'0 C/h' | ramp '0 C/h' is not above zero, or faster than any fire; write a rate such as 1000 F/h, 500 C/h or 10 C/min",
+        "'500 C/h' | ^'500 mm/h' | ramp '500 mm/h' has 'mm/h' where its unit should stand; write a rate such as 1000 F/h, 500 C/h or 10 C/min",
+        "'1200 C', 'ramp' | ^'2000 C', 'ramp' | highest is '2000 C'; a heat is between 100 C (212 F) and 1600 C (2912 F)",
+        "'cold': 'none' | 'cold': ^'ice' | cold is 'ice'; it is one of none, dry ice, liquid nitrogen",
+        "'kind': 'oil-fast', | ^'in': 'oil', | a quenchant has no key 'in'; the keys here are kind, at, flash",
+        "'50 C' | ^'-5 C' | at is '-5 C'; a bath is between 0 C (32 F) and 900 C (1652 F)",
+        "'50 C' | ^'50' | at '50' has no unit{T}",
+        "[{ 'kind': 'oil-fast', 'at': '50 C', 'flash': '180 C' }] | ^[] | quenchants has 0 entries; it should have 1 to 20",
         "'60 min' } | '60 min' ^] | ']' does not belong here; close each bracket with its own kind",
         "'do': 'draw' | 'do': ^draw | 'draw' does not belong here; put a text in double quotes, such as '38 mm' or 'covered'",
       })

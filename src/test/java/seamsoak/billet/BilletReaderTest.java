@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.data.Place;
 import seamsoak.unit.Angle;
+import seamsoak.unit.Hardness;
 import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
 import seamsoak.unit.Temperature;
@@ -60,11 +61,17 @@ class BilletReaderTest {
         billet.steps().stream().map(Step::name).toList());
     List<Step> expected =
         List.of(
-            new Step.Weld(mark(1), heats(1200, 5, 3), Optional.of(Exposure.COVERED), unstated()),
+            new Step.Weld(
+                mark(1),
+                heats(1200, 5, 3),
+                Optional.of(Exposure.COVERED),
+                unstated(),
+                Optional.empty()),
             new Step.Draw(mark(2), mm(24), mm(24), heats(1150, 3, 6), unstated()),
             new Step.Grind(mark(3), mm(0.4)),
             new Step.Restack(mark(4), 3, 3, Optional.of(Turn.ALTERNATE), Optional.of(mm(2))),
-            new Step.Weld(mark(5), heats(1200, 5, 3), Optional.empty(), unstated()),
+            new Step.Weld(
+                mark(5), heats(1200, 5, 3), Optional.empty(), unstated(), Optional.empty()),
             new Step.Draw(mark(6), mm(25), mm(35), heats(1150, 4, 6), unstated()),
             new Step.Grind(mark(7), mm(0.3)),
             new Step.Tile(
@@ -77,7 +84,8 @@ class BilletReaderTest {
                 Optional.of(
                     new Jacket(
                         KnownSteels.steel("1008", 0.08), mm(1.2), Optional.of(Coating.NONE)))),
-            new Step.Weld(mark(9), heats(1200, 5, 3), Optional.empty(), unstated()),
+            new Step.Weld(
+                mark(9), heats(1200, 5, 3), Optional.empty(), unstated(), Optional.empty()),
             new Step.Press(
                 new Step.Mark(
                     10,
@@ -199,7 +207,19 @@ class BilletReaderTest {
             "soak: outer faces covered (default, judgement)",
             "lines: visible from 0.1 % of carbon missing (default, judgement)",
             "lines: visible from 0.0039 in (0.1 mm) in width (default, judgement)",
-            "covered faces: reached by the fire 50 % as much as open ones (default, judgement)"),
+            "covered faces: reached by the fire 50 % as much as open ones (default, judgement)",
+            "blade: as thick as the billet leaves it (default)",
+            "blade: as wide as the billet (default)",
+            "blade: 60 HRC wanted (default, judgement)",
+            "blade: the steel with the most carbon cuts (default)",
+            "equipment: a gas forge (default)",
+            "equipment: a kiln that goes to 2190 F (1200 C) (default, judgement)",
+            "equipment: its fastest climb 1080 F (600 C) per hour (default, judgement)",
+            "equipment: no molten salt to heat in (default)",
+            "equipment: nothing to cool below room temperature (default)",
+            "equipment: a closed shop (default)",
+            "equipment: scale ground off, no acid (default)",
+            "quenchants: fast quench oil (default)"),
         billet.defaults());
     assertTrue(
         billet.defaults(UnitSystem.METRIC).contains("step 3 tile: kerf 2 mm (default, judgement)"));
@@ -212,6 +232,64 @@ class BilletReaderTest {
         KnownSteels.read(NINE_PATCH).defaults().stream()
             .filter(s -> s.startsWith("soak:") || s.startsWith("step 15") || s.contains("turned"))
             .toList());
+  }
+
+  @Test
+  void bladeShopAndCanAreRead() throws IOException {
+    Billet billet =
+        read(
+            """
+            { "stack": { "layers": 3, "steels": ["1084", "75Ni8"], "thickness": "3 mm",
+                "width": "30 mm", "length": "100 mm" },
+              "steps": [ { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }],
+                "can": { "inside": "baked dry", "vent": "hole" } } ],
+              "blade": { "thickness": "4 mm", "width": "40 mm", "hardness": "61 HRC",
+                "edge": "1084" },
+              "equipment": { "forge": "coal", "kiln": { "highest": "2000 F", "ramp": "9 F/min" },
+                "salt": "neutral", "cold": "dry ice", "shop": "open", "descale": "acid" },
+              "quenchants": [ { "kind": "oil-medium", "at": "122 F", "flash": "180 C" },
+                { "kind": "water" } ] }
+            """);
+    assertEquals(
+        new Blade(
+            Optional.of(mm(4)),
+            Optional.of(mm(40)),
+            Optional.of(new Hardness(61)),
+            Optional.of(KnownSteels.steel("1084", 0.84))),
+        billet.blade());
+    Equipment has = billet.equipment();
+    assertEquals(Equipment.Forge.COAL, has.forgeTaken());
+    assertEquals(1093.3, has.kilnTaken().highestTaken().celsius(), 0.05);
+    assertEquals(300, has.kilnTaken().rampTaken().kelvinPerHour(), 1e-9);
+    assertEquals(Equipment.Salt.NEUTRAL, has.saltTaken());
+    assertEquals(Equipment.Cold.DRY_ICE, has.coldTaken());
+    assertEquals(Equipment.Room.OPEN, has.shopTaken());
+    assertEquals(Equipment.Descale.ACID, has.descaleTaken());
+    assertEquals(
+        List.of("oil-medium", "water"), billet.quenchantsTaken().stream().map(Bath::kind).toList());
+    assertEquals(50, billet.quenchants().get(0).at().orElseThrow().celsius(), 1e-9);
+    assertEquals(180, billet.quenchants().get(0).flash().orElseThrow().celsius(), 1e-9);
+    assertEquals(
+        Optional.of(new Can(Optional.of(Can.Inside.BAKED_DRY), Optional.of(Can.Vent.HOLE))),
+        ((Step.Weld) billet.steps().get(0)).can());
+    assertEquals(
+        List.of(),
+        billet.defaults().stream()
+            .filter(s -> s.matches("(blade|equipment|quenchants|step 1 weld: nothing).*"))
+            .toList());
+  }
+
+  @Test
+  void noKilnIsNoDefaultKiln() throws IOException {
+    Billet billet =
+        read(
+            """
+            { "stack": { "layers": 1, "steels": ["1084"], "thickness": "3 mm",
+                "width": "30 mm", "length": "100 mm" },
+              "steps": [ { "do": "cool", "in": "air" } ], "equipment": { "kiln": "none" } }
+            """);
+    assertEquals(Kiln.NONE, billet.equipment().kilnTaken());
+    assertTrue(billet.defaults().stream().noneMatch(s -> s.contains("kiln")));
   }
 
   private Billet read(String text) throws IOException {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import seamsoak.billet.Pattern;
+import seamsoak.billet.TilePattern;
 import seamsoak.chart.ScheduleFigure.Band;
 import seamsoak.chart.ScheduleFigure.Kind;
 import seamsoak.chart.ScheduleFigure.Step;
@@ -28,6 +30,13 @@ final class Samples {
     all.put("schedule", schedule("schedule", UnitSystem.BOTH));
     all.put("seam", seam("seam", UnitSystem.BOTH));
     all.put("soak", soak("soak", UnitSystem.BOTH));
+    all.put("fading", fading("fading", UnitSystem.BOTH));
+    all.put("section", section("section", UnitSystem.BOTH));
+    all.put("schedule-faces", faces());
+    all.put("fading-us", fading("fading-us", UnitSystem.US));
+    all.put("fading-nasty", nastyFading());
+    all.put("section-metric", section("section-metric", UnitSystem.METRIC));
+    all.put("section-nasty", nastySection());
     all.put("schedule-us", schedule("schedule-us", UnitSystem.US));
     all.put("seam-us", seam("seam-us", UnitSystem.US));
     all.put("soak-metric", soak("soak-metric", UnitSystem.METRIC));
@@ -113,6 +122,157 @@ final class Samples {
             new Step(NASTY, LONG, List.of(new ScheduleFigure.At(0, 900))),
             step(LONG, 850, 5, 4, 4)),
         bands);
+  }
+
+  /** A long temper after short cycles, its face ahead of its core. */
+  static ScheduleFigure faces() {
+    List<Step> steps = new ArrayList<>();
+    for (String name : List.of("normalize", "refine 1", "harden", "temper 1", "temper 2")) {
+      double celsius = name.startsWith("temper") ? 200 : 830;
+      List<ScheduleFigure.At> core =
+          List.of(
+              new ScheduleFigure.At(0, 20),
+              new ScheduleFigure.At(8, celsius),
+              new ScheduleFigure.At(name.startsWith("temper") ? 128 : 13, celsius),
+              new ScheduleFigure.At(name.startsWith("temper") ? 160 : 16, 40));
+      List<ScheduleFigure.At> face =
+          core.stream()
+              .map(at -> new ScheduleFigure.At(at.minutes(), Math.min(celsius, at.celsius() + 30)))
+              .toList();
+      steps.add(new Step(name, "1525 F (830 C), 5 min, still air", core, face));
+    }
+    return new ScheduleFigure(
+        "schedule-faces", "Core and face", "", "Core and face", UnitSystem.BOTH, steps, bands());
+  }
+
+  static FadingFigure fading(String id, UnitSystem units) {
+    List<FadingFigure.Step> steps = new ArrayList<>();
+    for (String name : List.of("weld", "draw", "grind", "restack", "weld", "unjacket", "roll")) {
+      steps.add(new FadingFigure.Step(Integer.toString(5 + steps.size()), name));
+    }
+    for (String name : List.of("soak", "normalize", "refine 1", "refine 2", "stress relief")) {
+      steps.add(new FadingFigure.Step("", name));
+    }
+    return new FadingFigure(
+        id,
+        "How the lines fade",
+        "No line shows at the end",
+        "Two sets of seams.",
+        units,
+        steps,
+        5,
+        List.of(faded("restack 4", 12, 0, 0.4), faded("tile 9", 12, 4, 0.25)),
+        0.10,
+        0.10);
+  }
+
+  private static FadingFigure.SeamSet faded(String name, int steps, int made, double dip) {
+    List<FadingFigure.State> states = new ArrayList<>();
+    for (int i = 0; i < steps; i++) {
+      double left = dip * Math.exp(-0.25 * (i - made));
+      states.add(
+          i < made
+              ? new FadingFigure.State(OptionalDouble.empty(), OptionalDouble.empty(), false)
+              : new FadingFigure.State(
+                  OptionalDouble.of(left),
+                  i == 8 ? OptionalDouble.empty() : OptionalDouble.of(0.5 + 0.3 * i),
+                  left > 0.1));
+    }
+    return new FadingFigure.SeamSet(name, states);
+  }
+
+  static FadingFigure nastyFading() {
+    List<FadingFigure.Step> steps = new ArrayList<>();
+    for (int i = 0; i < 45; i++) {
+      steps.add(new FadingFigure.Step(i < 30 ? Integer.toString(i) : "", "normalize"));
+    }
+    return new FadingFigure(
+        "fading-nasty",
+        LONG + NASTY,
+        NASTY,
+        NASTY,
+        UnitSystem.BOTH,
+        steps,
+        15,
+        List.of(
+            faded(LONG, 45, 0, 0.001),
+            faded(NASTY, 45, 3, 0.001),
+            faded("c", 45, 5, 0),
+            faded("d", 45, 44, 0.001)),
+        0.10,
+        0.10);
+  }
+
+  static SectionFigure section(String id, UnitSystem units) {
+    Pattern bar = stripes(0.030, 0.020, 5);
+    TilePattern tiles = new TilePattern(bar, Math.PI / 4, 3, 1, 1, 1);
+    return new SectionFigure(
+        id,
+        "Sections of a bar",
+        "From 0 stack to 3 tile",
+        "A stack and tiles.",
+        units,
+        List.of(
+            new SectionFigure.Panel(
+                "0 stack",
+                List.of("1.18 x 0.79 in (30.0 x 20.0 mm)"),
+                List.of(new SectionFigure.View("", 30, 20, 0, 0, false, bar))),
+            new SectionFigure.Panel(
+                "3 tile",
+                List.of("1.26 x 0.39 in (32.0 x 10.0 mm)", "tile faces at 45° to the face"),
+                List.of(
+                    new SectionFigure.View(
+                        "from above", 40, 32, 0, 1, true, tiles.top(0.040, 0.030)),
+                    new SectionFigure.View(
+                        "cut lengthwise", 40, 10, 0, 1, true, tiles.side(0.040, 0.008))))),
+        List.of("80CrV2", "75Ni8"),
+        List.of(new SectionFigure.SeamSet(1, "restack 1"), new SectionFigure.SeamSet(3, "tiles 3")),
+        40);
+  }
+
+  private static Pattern stripes(double width, double thickness, int layers) {
+    List<Pattern.Patch> patches = new ArrayList<>();
+    double t = thickness / layers;
+    for (int i = 0; i < layers; i++) {
+      patches.add(
+          new Pattern.Patch(
+              i % 2,
+              List.of(
+                  new Pattern.Spot(0, i * t),
+                  new Pattern.Spot(width, i * t),
+                  new Pattern.Spot(width, (i + 1) * t),
+                  new Pattern.Spot(0, (i + 1) * t))));
+    }
+    Pattern.Run middle =
+        new Pattern.Run(
+            1, new Pattern.Spot(0, thickness / 2), new Pattern.Spot(width, thickness / 2));
+    return new Pattern(width, thickness, patches, List.of(middle));
+  }
+
+  static SectionFigure nastySection() {
+    List<SectionFigure.Panel> panels = new ArrayList<>();
+    for (int i = 0; i < 9; i++) {
+      Pattern pattern = i % 2 == 0 ? null : stripes(0.2, 0.001 * (i + 1), 60);
+      panels.add(
+          new SectionFigure.Panel(
+              i + " " + NASTY + LONG,
+              List.of(LONG, NASTY, LONG),
+              List.of(new SectionFigure.View("", 200, i + 1, 0, 0, false, pattern))));
+    }
+    List<SectionFigure.SeamSet> seams = new ArrayList<>();
+    for (int i = 0; i < 9; i++) {
+      seams.add(new SectionFigure.SeamSet(i, LONG));
+    }
+    return new SectionFigure(
+        "section-nasty",
+        NASTY,
+        LONG,
+        NASTY,
+        UnitSystem.US,
+        panels,
+        List.of(NASTY, LONG, "c", "d", "e"),
+        seams,
+        200);
   }
 
   static SeamFigure.Curve dip(String label, double lowest, double even, double width) {

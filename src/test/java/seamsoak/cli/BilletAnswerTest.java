@@ -1,5 +1,6 @@
 package seamsoak.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -113,6 +114,15 @@ class BilletAnswerTest {
     assertTrue(names.containsAll(List.of(wanted.split(" "))), names.toString());
   }
 
+  /** What a file holds, told as if it lay in another folder: two of them name where they lie. */
+  private static byte[] written(Path file, Path folder, Path as) throws IOException {
+    byte[] bytes = Files.readAllBytes(file);
+    boolean tells = file.toString().matches(".*\\.(json|html)");
+    return tells
+        ? new String(bytes, UTF_8).replace(folder.toString(), as.toString()).getBytes(UTF_8)
+        : bytes;
+  }
+
   @Test
   void planWritesItsFilesTheSameEachTime() throws IOException {
     Path first = folder.resolve("a/new/folder");
@@ -126,28 +136,43 @@ class BilletAnswerTest {
     assertEquals(
         List.of(
             "advice.json",
+            "fading.png",
+            "fading.svg",
             "plan.txt",
+            "report.html",
             "schedule.png",
             "schedule.svg",
             "seam.png",
             "seam.svg",
+            "section-1.png",
+            "section-1.svg",
             "soak.png",
             "soak.svg"),
         names);
     for (String name : names) {
       assertTrue(ran.out().contains(first.resolve(name).toString()), name);
-      if (!name.equals("advice.json")) {
-        assertArrayEquals(
-            Files.readAllBytes(first.resolve(name)),
-            Files.readAllBytes(second.resolve(name)),
-            name);
-      }
+      assertArrayEquals(
+          written(first.resolve(name), first, first),
+          written(second.resolve(name), second, first),
+          name);
     }
-    assertEquals(
-        Files.readString(first.resolve("advice.json")),
-        Files.readString(second.resolve("advice.json"))
-            .replace(second.toString(), first.toString()));
     assertTrue(Files.readString(first.resolve("plan.txt")).contains("Cautions, always"));
+  }
+
+  @Test
+  void whatAnotherHandHasPutThereIsNotWrittenOver() throws IOException {
+    Path out = folder.resolve("kept");
+    assertEquals(4, runInto(out).code());
+    assertEquals(4, runInto(out).code(), "files of its own it renews");
+    Path mine = out.resolve("soak.svg");
+    Files.writeString(mine, "<svg/>");
+    Ran refused = runInto(out);
+    assertEquals(3, refused.code());
+    assertTrue(
+        refused.err().contains(mine + ": it was not written by this program"), refused.err());
+    assertEquals("<svg/>", Files.readString(mine));
+    assertEquals(4, runInto(out, "--replace").code());
+    assertTrue(Files.size(mine) > 1000);
   }
 
   private Ran runInto(Path out, String... more) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Help and the examples in it. */
 class HelpTest {
   private static final List<String> COMMANDS =
-      List.of("plan", "soak", "schedule", "migrate", "decarb", "steels");
+      List.of("plan", "soak", "schedule", "migrate", "decarb", "steels", "completion");
 
   @TempDir private Path folder;
 

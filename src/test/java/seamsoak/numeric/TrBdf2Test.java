@@ -3,6 +3,7 @@ package seamsoak.numeric;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class TrBdf2Test {
@@ -139,8 +140,8 @@ class TrBdf2Test {
     }
 
     @Override
-    public double size(int cell) {
-      return 1.0 / N;
+    public void sizes(double[] into) {
+      Arrays.fill(into, 1.0 / N);
     }
 
     @Override

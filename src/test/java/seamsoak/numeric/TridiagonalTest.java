@@ -2,6 +2,7 @@ package seamsoak.numeric;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,7 +23,23 @@ class TridiagonalTest {
               + diagonal[i] * x[i]
               + (i < n - 1 ? upper[i] * x[i + 1] : 0);
     }
-    Tridiagonal.solve(lower, diagonal, upper, right);
-    assertArrayEquals(x, right, 1e-12, "seed " + n);
+    Tridiagonal matrix = new Tridiagonal(n);
+    for (int i = 0; i < n; i++) {
+      matrix.row(i, lower[i], diagonal[i], upper[i], right[i]);
+    }
+    assertArrayEquals(x, solution(matrix, n), 1e-12, "seed " + n);
+    for (int i = 0; i < n; i++) {
+      matrix.right(i, -2 * right[i]);
+    }
+    double[] other = Arrays.stream(x).map(v -> -2 * v).toArray();
+    assertArrayEquals(other, solution(matrix, n), 2e-12, "seed " + n);
+  }
+
+  private static double[] solution(Tridiagonal matrix, int n) {
+    double[] x = new double[n];
+    for (int i = n - 1; i >= 0; i--) {
+      x[i] = matrix.back(i, i == n - 1 ? 0 : x[i + 1]);
+    }
+    return x;
   }
 }

@@ -3,7 +3,6 @@ package seamsoak.property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import seamsoak.data.DataFolder;
@@ -15,7 +14,6 @@ class HistoryTest {
   private final Correlations k = Correlations.load(DataFolder.packed());
   private static final Composition STEEL =
       Composition.of(Map.of(Element.C, 0.84, Element.MN, 0.75, Element.SI, 0.22));
-  private static final double PLATE = Double.POSITIVE_INFINITY;
 
   private double after(double start, double[] seconds, double[] kelvin) {
     return k.grainGrowth().metresAfter(STEEL, start, seconds, kelvin);
@@ -66,32 +64,6 @@ class HistoryTest {
     for (double g = -2; g <= 15; g += 0.5) {
       assertEquals(g, k.grainNumber().number(k.grainNumber().interceptMetres(g)), 1e-12);
     }
-  }
-
-  @Test
-  void coolingCurveAddsUpAndFalls() {
-    List<AirCooling.Moment> curve = k.airCooling().curve(0.006, 0.03, 1173.15, 573.15, 25);
-    double seconds = k.airCooling().seconds(0.006, 0.03, 1173.15, 573.15);
-    AirCooling.Moment last = curve.get(curve.size() - 1);
-    assertEquals(seconds, last.seconds(), 1e-4 * seconds);
-    assertEquals(573.15, last.kelvin(), 1e-9);
-    for (int i = 1; i < curve.size(); i++) {
-      assertTrue(curve.get(i).kelvin() < curve.get(i - 1).kelvin());
-      assertTrue(curve.get(i).seconds() > curve.get(i - 1).seconds());
-    }
-  }
-
-  @Test
-  void squareBarCoolsInHalfTheTimeOfAPlate() {
-    double plate = k.airCooling().seconds(0.02, PLATE, 1173.15, 773.15);
-    double bar = k.airCooling().seconds(0.02, 0.02, 1173.15, 773.15);
-    assertEquals(plate / 2, bar, 1e-9 * plate);
-  }
-
-  @Test
-  void nothingCoolsBelowTheAir() {
-    assertEquals(Double.POSITIVE_INFINITY, k.airCooling().seconds(0.006, PLATE, 1173.15, 293.15));
-    assertEquals(0, k.airCooling().seconds(0.006, PLATE, 773.15, 773.15));
   }
 
   @Test

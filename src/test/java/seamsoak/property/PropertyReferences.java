@@ -26,6 +26,9 @@ public final class PropertyReferences {
     forging(all, k);
     grain(all, k);
     heat(all, k);
+    HardeningReferences.add(all, k);
+    SectionReferences.add(all, k);
+    MechanicsReferences.add(all, k);
     all.putAll(CarbonPropertyReferences.all(data));
     return all;
   }
@@ -99,21 +102,6 @@ public final class PropertyReferences {
     all.put("conductivity", in -> steel.conductivity(in.get("celsius")));
     all.put("elongation", in -> 1e3 * steel.elongation(in.get("celsius")));
     all.put("enthalpy", in -> integral(steel::specificHeat, in.get("from"), in.get("to")) / 1000);
-    all.put(
-        "air-cooling-seconds",
-        in ->
-            k.airCooling()
-                .seconds(
-                    1e-3 * in.get("millimetres"),
-                    Double.POSITIVE_INFINITY,
-                    in.get("from") + 273.15,
-                    in.get("to") + 273.15));
-    all.put(
-        "air-cooling-rate",
-        in ->
-            k.airCooling()
-                .kelvinPerSecond(
-                    1e-3 * in.get("millimetres"), Double.POSITIVE_INFINITY, kelvin(in)));
   }
 
   private static double kelvin(Inputs in) {

@@ -3,7 +3,6 @@ package seamsoak.property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -161,46 +160,6 @@ class PropertyShapesTest {
     assertEquals(0.011, k.steelHeat().elongation(860), 1e-15);
     assertEquals(2e-5 * 861 - 6.2e-3, k.steelHeat().elongation(861), 1e-15);
     assertEquals(27.3, k.steelHeat().conductivity(800), 1e-12);
-  }
-
-  /** A plate of thickness t loses its heat through two faces: dT/dt by hand at 850 C. */
-  @Test
-  void coolingByHand() {
-    double t = 1123.15;
-    double flux = 0.8 * 5.670374419e-8 * (Math.pow(t, 4) - Math.pow(293.15, 4)) + 10 * (t - 293.15);
-    double rate = flux / (7850 * (545 + 17820.0 / 119) * 0.003);
-    double computed = k.airCooling().kelvinPerSecond(0.006, Double.POSITIVE_INFINITY, t);
-    assertEquals(rate, computed, 1e-9 * rate);
-    // a square bar through four
-    assertEquals(2 * rate, k.airCooling().kelvinPerSecond(0.006, 0.006, t), 1e-9 * rate);
-  }
-
-  /** However it is divided, cooling takes as long; within a piece short of a kelvin the rate. */
-  @Test
-  void coolingTimesAddUp() {
-    double whole = seconds(1200, 60);
-    for (double middle : new double[] {1000, 900.5, 735.2, 610, 300}) {
-      assertEquals(whole, seconds(1200, middle) + seconds(middle, 60), 1e-5 * whole);
-    }
-    double rate = k.airCooling().kelvinPerSecond(0.006, 0.03, 1000 + 273.15);
-    assertEquals(0.2 / rate, seconds(1000.1, 999.9), 1e-6 / rate);
-    assertTrue(Double.isFinite(seconds(900, 20.1)));
-    assertEquals(Double.POSITIVE_INFINITY, seconds(900, 20));
-    assertEquals(Double.POSITIVE_INFINITY, seconds(900, 19));
-  }
-
-  private double seconds(double fromCelsius, double toCelsius) {
-    return k.airCooling().seconds(0.006, 0.03, fromCelsius + 273.15, toCelsius + 273.15);
-  }
-
-  @Test
-  void coolingCurveHasTheStepsAsked() {
-    var curve = k.airCooling().curve(0.006, 0.03, 1173, 573, 25);
-    assertEquals(25, curve.size());
-    assertEquals(1148, curve.get(1).kelvin(), 1e-9);
-    assertEquals(0, curve.get(0).seconds(), 0);
-    assertEquals(2, k.airCooling().curve(0.006, 0.03, 1000, 990, 25).size());
-    assertEquals(3, k.airCooling().curve(0.006, 0.03, 1000, 970, 25).size());
   }
 
   /**

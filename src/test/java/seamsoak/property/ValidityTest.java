@@ -31,7 +31,12 @@ class ValidityTest {
 
   private Map<String, Correlation> all() {
     Stream<Correlation> regressions =
-        Stream.of(k.lowerCritical(), k.upperCritical(), k.martensiteStart(), List.of(k.solidus()))
+        Stream.of(
+                k.lowerCritical(),
+                k.upperCritical(),
+                k.martensiteStart(),
+                k.hardening().bainiteStart(),
+                List.of(k.solidus()))
             .flatMap(List::stream)
             .map(CriticalTemperature::correlation);
     Stream<Correlation> others =
@@ -47,7 +52,16 @@ class ValidityTest {
             k.grainNumber().correlation(),
             k.grainGrowth().correlation(),
             k.sellarsGrain().correlation(),
-            k.steelHeat().correlation());
+            k.steelHeat().correlation(),
+            k.airCooling().correlation(),
+            k.sections().furnace().correlation(),
+            k.hardening().martensite().correlation(),
+            k.hardening().asQuenched().correlation(),
+            k.hardening().normalized().correlation(),
+            k.hardening().idealDiameter().correlation(),
+            k.hardening().parameter().correlation(),
+            k.hardening().ramp().correlation(),
+            k.hardening().magnet().correlation());
     return Stream.concat(regressions, others).collect(Collectors.toMap(Correlation::name, c -> c));
   }
 
@@ -89,7 +103,20 @@ class ValidityTest {
     "astm-e112, grain size number, ''",
     "lee-lee2008-grain, austenite grain size, C 0 0.6 low alloy temperature 800 1250",
     "sellars-whiteman1979-grain, austenite grain size, temperature 1000 1300",
-    "en1993-1-2, heat and expansion of steel, temperature 20 1200"
+    "en1993-1-2, heat and expansion of steel, temperature 20 1200",
+    "air-cooling, cooling rate in still air, temperature 20 1200",
+    "furnace-heat, heating in kiln and forge, temperature 20 1300",
+    "astm-a255-hardness, hardness of quenched steel, C 0.1 0.69",
+    "as-quenched-hardness, hardness as quenched, C 0.1 1.5",
+    "normalized-hardness, hardness as normalized, C 0.15 0.95",
+    "astm-a255, ideal diameter,"
+        + " C 0 0.9 Mn 0 1.95 Si 0 2 Ni 0 3.5 Cr 0 1.75 Mo 0 0.55 Cu 0 0.55 V 0 0.2",
+    "hollomon-jaffe1945, tempering parameter, temperature 100 700",
+    "canale2008-ramp, tempering time of a climb, temperature 100 700",
+    "van-bohemen2012-bs, Bs, C 0 1.5 low alloy",
+    "steven-haynes1956-bs, Bs, C 0.1 0.55 low alloy",
+    "li1998-bs, Bs, C 0 1 low alloy",
+    "magnet, heat at which the magnet lets go, ''"
   })
   void ranges(String name, String gives, String expected) {
     Correlation c = all().get(name);

@@ -27,6 +27,11 @@ public final class Inputs {
     return value;
   }
 
+  /** Whether the row gives an input. */
+  public boolean has(String name) {
+    return values.containsKey(name);
+  }
+
   /** The analysis that the row's element symbols make up. */
   public Composition composition() {
     return composition("");

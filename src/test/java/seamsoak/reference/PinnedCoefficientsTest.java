@@ -23,8 +23,9 @@ import seamsoak.property.PropertyReferences;
  * them. Each is moved by a tenth; some reference row has to notice.
  */
 class PinnedCoefficientsTest {
-  /** Pinned by tests of their own: the band of Ae1, what stainless steel is. */
-  private static final List<String> ELSEWHERE = List.of("ae1-mean band", "brady-stainless");
+  /** Pinned by tests of their own: the band of Ae1, what stainless steel is, steps of depth. */
+  private static final List<String> ELSEWHERE =
+      List.of("ae1-mean band", "brady-stainless", "hardening-depth through", "hardening-depth air");
 
   @TempDir Path folder;
 

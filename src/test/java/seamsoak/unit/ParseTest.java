@@ -56,6 +56,41 @@ class ParseTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
+      value = {"60 HRC | 60", "58.5hrc | 58.5", "60 Rc | 60", "62 Rockwell C | 62", "0 HRC | 0"})
+  void hardnesses(String text, double hrc) {
+    assertEquals(hrc, Hardness.parse(text).hrc());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "500 C/h | 500",
+        "900 F/h | 500",
+        "900 °F per hour | 500",
+        "10 C/min | 600",
+        "18F/min | 600",
+        "28 K/hr | 28",
+      })
+  void ratesAreDifferencesSoNo32IsAdded(String text, double kelvinPerHour) {
+    assertEquals(kelvinPerHour, HeatingRate.parse(text).kelvinPerHour(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"60", "60 HRB", "-1 HRC", "71 HRC", "hard", "60,5 HRC", "", "60 HRC 2"})
+  void refusesHardnesses(String text) {
+    assertThrows(IllegalArgumentException.class, () -> Hardness.parse(text));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"500", "500 C", "500 h", "500 C/d", "-5 C/h", "0 C/h", "1e9 C/h", "C/h"})
+  void refusesRates(String text) {
+    assertThrows(IllegalArgumentException.class, () -> HeatingRate.parse(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
       value = {
         "1500F            | 815.5555555555555",
         "1500 °F          | 815.5555555555555",

@@ -1,0 +1,67 @@
+package seamsoak.chart;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * How lines fade: carbon missing and width, step by step.
+ *
+ * @param steps in order, at least one
+ * @param planned how many of them, at the end, are still to be done
+ * @param sets one to four sets of seams
+ * @param showsFromPct carbon missing from which a line shows
+ * @param showsFromMm width from which a line shows
+ */
+public record FadingFigure(
+    String id,
+    String title,
+    String answer,
+    String description,
+    UnitSystem units,
+    List<Step> steps,
+    int planned,
+    List<SeamSet> sets,
+    double showsFromPct,
+    double showsFromMm)
+    implements Figure {
+
+  public FadingFigure {
+    Figure.check(id, title, description);
+    steps = List.copyOf(steps);
+    sets = List.copyOf(sets);
+    if (steps.isEmpty() || sets.isEmpty() || sets.size() > 4) {
+      throw new IllegalArgumentException("one step at least and one to four sets of seams");
+    }
+    for (SeamSet set : sets) {
+      if (set.at().size() != steps.size()) {
+        throw new IllegalArgumentException("'" + set.name() + "' needs a state for each step");
+      }
+    }
+    Figure.finite(showsFromPct, "carbon");
+    Figure.finite(showsFromMm, "width");
+  }
+
+  /** A step: its number, empty for a planned one, and its name. */
+  public record Step(String number, String name) {}
+
+  /** Seams made in one step. */
+  public record SeamSet(String name, List<State> at) {
+    public SeamSet {
+      at = List.copyOf(at);
+    }
+  }
+
+  /**
+   * A set of seams after a step.
+   *
+   * @param missingPct carbon missing, empty before the seams are there
+   * @param widthMm on the face, empty where no line is
+   */
+  public record State(OptionalDouble missingPct, OptionalDouble widthMm, boolean shows) {
+    public State {
+      missingPct.ifPresent(v -> Figure.finite(v, "carbon"));
+      widthMm.ifPresent(v -> Figure.finite(v, "width"));
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package seamsoak.chart;
+
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Draws a {@link MatrixFigure}: names of the rows at the left, the same names of the columns on the
+ * diagonal, so that none has to be turned. How good a cell is is told three times: by its color, by
+ * how its letter is set (small, capital, or a dot) and by the letter on white, pale or solid
+ * ground.
+ */
+final class MatrixDrawing implements Drawing {
+  private static final double EDGE = 24;
+  private static final double LARGEST_CELL = 84;
+  private static final double WORDS_FROM = 58;
+  private static final double GAP = 1;
+
+  private static final Color GOOD = new Color(0xDCE9CF);
+  private static final Color MIDDLING = new Color(0xFBE3A6);
+  private static final Color BAD = Ink.EMBER;
+
+  private final MatrixFigure figure;
+  private final Type type;
+  private final Heading heading;
+  private final double cell;
+  private final double nameSize;
+  private final double left;
+  private final double top;
+  private final List<Block> key = new ArrayList<>();
+  private final double keyTop;
+
+  MatrixDrawing(MatrixFigure figure, Type type) {
+    this.figure = figure;
+    this.type = type;
+    heading = Heading.of(figure, type, WIDTH);
+    int n = figure.names().size();
+    double longest = longest(Ink.LABEL);
+    double room = WIDTH - 2 * EDGE - 2 * longest - 12;
+    cell = Math.min(LARGEST_CELL, Math.floor(room / (n - 1) * 2) / 2);
+    nameSize = Math.max(9, Math.min(Ink.LABEL, cell * 0.82));
+    left = EDGE + longest(nameSize) + 8;
+    double legend = heading.bottom() + 14;
+    double y = legend + 24;
+    top = y + 8;
+    keyTop = top + n * cell + 22;
+    figure
+        .key()
+        .forEach(
+            k ->
+                key.add(
+                    Block.of(
+                        type,
+                        List.of(
+                            new Block.Line(
+                                k.letter() + "  " + k.words(), Ink.NOTE, false, Ink.DARK)))));
+  }
+
+  private double longest(double size) {
+    return figure.names().stream().mapToDouble(s -> type.width(s, size, true)).max().orElse(0);
+  }
+
+  @Override
+  public double height() {
+    return keyTop + rows() * 19 + 14;
+  }
+
+  private int columns() {
+    double widest = key.stream().mapToDouble(Block::width).max().orElse(1);
+    return (int) Math.max(1, Math.min(4, Math.floor((WIDTH - 2 * EDGE) / (widest + 20))));
+  }
+
+  private int rows() {
+    return (key.size() + columns() - 1) / columns();
+  }
+
+  @Override
+  public void draw(Canvas canvas) {
+    heading.draw(canvas);
+    legend(canvas);
+    for (int i = 0; i < figure.names().size(); i++) {
+      row(canvas, i);
+    }
+    key(canvas);
+  }
+
+  private void legend(Canvas canvas) {
+    double x = EDGE;
+    double y = heading.bottom() + 14;
+    MatrixFigure.Cell[] samples = {
+      new MatrixFigure.Cell(MatrixFigure.Grade.GOOD, "", ""),
+      new MatrixFigure.Cell(MatrixFigure.Grade.MIDDLING, "x", ""),
+      new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "X", "")
+    };
+    String[] words = {"fits", "watch: small letter", "clash: capital"};
+    for (int i = 0; i < samples.length; i++) {
+      cell(canvas, samples[i], x, y, 18);
+      canvas.text(
+          new Letters(words[i], x + 25, y + 14, Letters.Anchor.START, Ink.LABEL, false, Ink.DARK));
+      x += 25 + type.width(words[i], Ink.LABEL, false) + 26;
+    }
+  }
+
+  private void row(Canvas canvas, int i) {
+    double y = top + i * cell;
+    double baseline = y + cell / 2 + nameSize * 0.36;
+    String name = figure.names().get(i);
+    canvas.text(
+        new Letters(name, left - 8, baseline, Letters.Anchor.END, nameSize, false, Ink.DARK));
+    for (int j = 0; j < i; j++) {
+      cell(canvas, figure.cells().get(i).get(j), left + j * cell, y, cell - GAP);
+    }
+    double x = left + i * cell;
+    canvas.text(new Letters(name, x + 5, baseline, Letters.Anchor.START, nameSize, true, Ink.DARK));
+  }
+
+  private void cell(Canvas canvas, MatrixFigure.Cell c, double x, double y, double size) {
+    canvas.fill(new Rectangle2D.Double(x, y, size, size), ground(c.grade()));
+    double middle = x + size / 2;
+    if (c.grade() == MatrixFigure.Grade.GOOD) {
+      double radius = Math.max(1.4, Math.min(6, size * 0.13));
+      canvas.fill(
+          new java.awt.geom.Ellipse2D.Double(
+              middle - radius, y + size / 2 - radius, 2 * radius, 2 * radius),
+          Ink.MOSS);
+      return;
+    }
+    boolean bad = c.grade() == MatrixFigure.Grade.BAD;
+    Color ink = bad ? Ink.PAPER : Ink.DARK;
+    boolean words = size >= WORDS_FROM && !c.word().isBlank();
+    double letter = words ? 22 : Math.min(22, size * 0.78);
+    double baseline = y + (words ? size * 0.46 : size / 2 + letter * 0.36);
+    canvas.text(new Letters(c.letter(), middle, baseline, Letters.Anchor.MIDDLE, letter, bad, ink));
+    if (words) {
+      Block block = Block.of(type, Block.wrap(type, c.word(), size - 6, 2, 9.5, false, ink));
+      canvas.block(block, middle - block.width() / 2, y + size * 0.56, Letters.Anchor.MIDDLE);
+    }
+  }
+
+  private static Color ground(MatrixFigure.Grade grade) {
+    return switch (grade) {
+      case GOOD -> GOOD;
+      case MIDDLING -> MIDDLING;
+      case BAD -> BAD;
+    };
+  }
+
+  private void key(Canvas canvas) {
+    double width = (WIDTH - 2 * EDGE) / columns();
+    for (int i = 0; i < key.size(); i++) {
+      canvas.block(
+          key.get(i), EDGE + i / rows() * width, keyTop + i % rows() * 19, Letters.Anchor.START);
+    }
+  }
+}

@@ -1,0 +1,137 @@
+package seamsoak.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import seamsoak.advice.PairList;
+import seamsoak.advice.Trace;
+import seamsoak.chart.Charts;
+import seamsoak.chart.Figure;
+import seamsoak.chart.PairFigures;
+import seamsoak.data.FileSet;
+import seamsoak.data.RunMark;
+import seamsoak.pairing.PairCheck;
+import seamsoak.pairing.PairLimits;
+import seamsoak.pairing.PairTable;
+import seamsoak.property.Correlations;
+import seamsoak.report.JsonReport;
+import seamsoak.report.PairsText;
+import seamsoak.report.SourcesText;
+import seamsoak.steel.Steel;
+
+/** Who fits whom. */
+@Command(
+    name = "pairs",
+    description =
+        "Who fits whom: the pairings that smiths use or ask about, a list of grades, or all.",
+    synopsisHeading = "%nUsage: ",
+    customSynopsis =
+        Commands.PROGRAM + " pairs [GRADES...] [--all] [--csv] [--out DIR] [--png] [OPTIONS]",
+    footer = {
+      "%nExamples:",
+      "  " + Commands.PROGRAM + " pairs",
+      "  " + Commands.PROGRAM + " pairs 1084 1095 75Ni8 O1 52100",
+      "  " + Commands.PROGRAM + " pairs --all --out charts --png",
+      "  " + Commands.PROGRAM + " pairs 1084 \"C0.79 Mn0.48\" 75Ni8 --csv%n"
+    })
+final class PairsCommand implements Callable<Integer> {
+  private static final double DOTS = 2;
+  private static final int FEWEST = 2;
+
+  @ParentCommand private Root root;
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "GRADES",
+      arity = "0..*",
+      description = "Two or more grades or analyses in quotes; none for the usual pairings.")
+  private List<String> grades = List.of();
+
+  @Option(names = "--all", description = "Every steel of the table with every other.")
+  private boolean all;
+
+  @Option(names = "--csv", description = "Answer with one line of CSV a pair.")
+  private boolean csv;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      converter = Written.Name.class,
+      description = "Folder to write the matrix to, as pairs.svg. Made when it is missing.")
+  private Path out;
+
+  @Option(names = "--png", description = "With --out: write it as PNG too.")
+  private boolean png;
+
+  @Override
+  public Integer call() {
+    check();
+    Steels steels = root.steels();
+    List<Steel> wanted =
+        all
+            ? steels.table().steels()
+            : grades.stream().map(g -> steels.named(g, spec)).distinct().toList();
+    PairTable practice = PairTable.load(root.data(), steels.table());
+    PairCheck check =
+        new PairCheck(Correlations.load(root.data()), PairLimits.load(root.data()), root.units());
+    PairList list;
+    try (ProgressLine progress = ProgressLine.on(root.err())) {
+      list =
+          wanted.isEmpty()
+              ? PairList.ofPractice(check, practice, steels.table(), progress)
+              : PairList.of(check, practice, wanted, progress);
+    }
+    List<String> names = out == null ? List.of() : written(list);
+    Trace trace = root.trace(t -> t.ofPairs(list.steels(), check.limits()));
+    root.print(answer(list, names, trace, wanted.isEmpty()), List.of());
+    return Commands.ANSWERED;
+  }
+
+  private void check() {
+    String wrong =
+        all && !grades.isEmpty()
+            ? "--all already means every grade; leave it out or leave out the grades"
+            : grades.size() == FEWEST - 1
+                ? "one grade makes no pair; give two or more"
+                : png && out == null
+                    ? "--png needs --out DIR"
+                    : csv && root.json() ? "--csv or --json, not both" : "";
+    if (!wrong.isEmpty()) {
+      throw new CommandLine.ParameterException(spec.commandLine(), wrong);
+    }
+  }
+
+  private List<String> written(PairList list) {
+    FileSet files = new FileSet(out);
+    Figure figure = PairFigures.matrix(list.matrix());
+    files.put(figure.id() + ".svg", Charts.svg(figure));
+    if (png) {
+      files.put(figure.id() + ".png", Charts.png(figure, DOTS));
+    }
+    List<String> inputs = new ArrayList<>(List.of(Commands.version()));
+    inputs.addAll(list.matrix().steels());
+    inputs.addAll(root.inputs());
+    files.write(RunMark.of(inputs));
+    return files.paths().stream().map(Path::toString).toList();
+  }
+
+  private String answer(PairList list, List<String> files, Trace trace, boolean usual) {
+    if (root.json()) {
+      return JsonReport.pairs(list, files, trace);
+    }
+    PairsText text = new PairsText(list);
+    if (csv) {
+      return text.csv();
+    }
+    String written = files.isEmpty() ? "" : "\nWritten: " + String.join(",\n  ", files) + "\n";
+    return (usual ? text.pairs() : text.matrix()) + new SourcesText(trace).page() + written;
+  }
+}

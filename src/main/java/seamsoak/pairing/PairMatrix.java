@@ -1,0 +1,91 @@
+package seamsoak.pairing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+
+/**
+ * Every steel of a list against every other.
+ *
+ * @param steels their names, in order
+ * @param cells by row and column, the lower triangle: row i has i + 1 cells, the last of them the
+ *     steel with itself
+ */
+public record PairMatrix(List<String> steels, List<List<Cell>> cells) {
+  public PairMatrix {
+    steels = List.copyOf(steels);
+    cells = cells.stream().map(List::copyOf).toList();
+  }
+
+  /**
+   * One pair.
+   *
+   * @param first steel of the row
+   * @param second steel of the column
+   * @param rating of the pair
+   * @param check that decides; blank where it fits
+   * @param title of that check
+   * @param letter that stands for it; a point where it fits
+   */
+  public record Cell(
+      String first, String second, Rating rating, String check, String title, String letter) {}
+
+  /** Told after each row. */
+  public interface Rows {
+    void at(int done, int of);
+  }
+
+  /** Checks all pairs of a list, each put together as the settings say for the two names. */
+  public static PairMatrix of(
+      PairCheck check,
+      List<PairSteel> steels,
+      BiFunction<String, String, PairSetting> settings,
+      Rows rows) {
+    List<List<Cell>> all = new ArrayList<>();
+    for (int i = 0; i < steels.size(); i++) {
+      List<Cell> row = new ArrayList<>();
+      for (int j = 0; j <= i; j++) {
+        PairSteel a = steels.get(i);
+        PairSteel b = steels.get(j);
+        row.add(cell(check, check.of(a, b, settings.apply(a.id(), b.id()))));
+      }
+      all.add(row);
+      rows.at(i + 1, steels.size());
+    }
+    return new PairMatrix(steels.stream().map(PairSteel::id).toList(), all);
+  }
+
+  /** How a result stands in a table. */
+  public static Cell cell(PairCheck check, PairResult result) {
+    return result
+        .deciding()
+        .map(
+            f ->
+                new Cell(
+                    result.first().id(),
+                    result.second().id(),
+                    result.rating(),
+                    f.name(),
+                    f.title(),
+                    letter(check.limits().of(f.name()).letter(), result.rating())))
+        .orElseGet(
+            () -> new Cell(result.first().id(), result.second().id(), Rating.FITS, "", "", "."));
+  }
+
+  /** A capital letter clashes, a small one is to be watched. */
+  private static String letter(char letter, Rating rating) {
+    return String.valueOf(rating == Rating.CLASH ? letter : Character.toLowerCase(letter));
+  }
+
+  /** The cell of two steels by their places, in either order. */
+  public Cell at(int i, int j) {
+    return i >= j ? cells.get(i).get(j) : cells.get(j).get(i);
+  }
+
+  /** All pairs of two different steels. */
+  public List<Cell> pairs() {
+    List<Cell> all = new ArrayList<>();
+    cells.forEach(row -> all.addAll(row.subList(0, row.size() - 1)));
+    return all;
+  }
+}

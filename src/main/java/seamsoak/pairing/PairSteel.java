@@ -1,0 +1,85 @@
+package seamsoak.pairing;
+
+import java.util.Optional;
+import seamsoak.carbon.CarbonInSteel;
+import seamsoak.carbon.Metal;
+import seamsoak.property.Correlations;
+import seamsoak.property.ForgingLimits;
+import seamsoak.property.PhaseLines;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+import seamsoak.steel.Steel;
+import seamsoak.steel.TemperatureRange;
+
+/**
+ * One steel with what every check asks of it, worked out once.
+ *
+ * @param steel as the table or the smith has it
+ * @param metal how carbon behaves in it
+ * @param lines its phases
+ * @param limits how hot it may become
+ * @param forging range to forge in, C
+ * @param welding range to forge-weld in, C
+ * @param hardening range to harden from, C; empty when it does not harden
+ */
+public record PairSteel(
+    Steel steel,
+    Metal metal,
+    PhaseLines lines,
+    ForgingLimits limits,
+    TemperatureRange forging,
+    TemperatureRange welding,
+    Optional<TemperatureRange> hardening) {
+
+  /** Where forging leaves off when no sheet says, C; judgement. */
+  private static final double USUAL_STOP_CELSIUS = 850;
+
+  public static PairSteel of(Correlations k, Steel steel) {
+    Composition c = steel.analysis();
+    CarbonInSteel law = new CarbonInSteel(k, c, 1);
+    PhaseLines lines = law.lines();
+    ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
+    double start = limits.highestForging().value();
+    double stop = steel.heatTreatment().forgeStopC().orElse(USUAL_STOP_CELSIUS);
+    return new PairSteel(
+        steel,
+        new Metal(steel.id(), law, law.lattice(), law.lattice().ratio(c.carbon())),
+        lines,
+        limits,
+        new TemperatureRange(Math.min(start, stop), start),
+        new TemperatureRange(
+            k.mechanics().welding().lowestCelsius(limits), limits.refusalCelsius()),
+        k.mechanics().hardening().range(steel, lines));
+  }
+
+  public String id() {
+    return steel.id();
+  }
+
+  public Composition analysis() {
+    return steel.analysis();
+  }
+
+  double percent(Element e) {
+    return analysis().percent(e);
+  }
+
+  boolean hardens() {
+    return hardening.isPresent();
+  }
+
+  /** Carbon in solution after a long hold at a hardening heat, wt%; the rest stays carbide. */
+  public double dissolvedCarbonPct(double celsius) {
+    double carbon = analysis().carbon();
+    return celsius < lines.a1Celsius()
+        ? carbon
+        : Math.min(carbon, lines.austeniteBesideCementitePct(celsius));
+  }
+
+  /** Whether the two are one and the same metal, whatever they are called. */
+  boolean sameAs(PairSteel other) {
+    return steel.equals(other.steel)
+        || analysis().equals(other.analysis())
+            && steel.heatTreatment().equals(other.steel.heatTreatment());
+  }
+}

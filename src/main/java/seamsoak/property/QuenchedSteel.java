@@ -1,0 +1,201 @@
+package seamsoak.property;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import seamsoak.source.Estimate;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * One austenite, and what quenching and tempering make of it. All that the correlations say about
+ * hardening, for one analysis.
+ *
+ * <p>The analysis is that of the austenite at the hardening heat: its carbon is what is dissolved.
+ * Elements bound in undissolved carbide are counted as dissolved, so hardenability of steels with
+ * vanadium, tungsten or spare carbon is an upper bound.
+ */
+public final class QuenchedSteel {
+  /** Where sub-zero treatment aside a quench ends, C. */
+  public static final double ROOM_CELSIUS = 20;
+
+  private static final double ZERO = 273.15;
+  private static final double START_KELVIN = 850 + ZERO;
+  private static final double HOT = 800;
+  private static final double COOL = 500;
+
+  private final Correlations k;
+  private final Composition austenite;
+  private final double idealDiameterMetres;
+
+  /**
+   * Of an austenite.
+   *
+   * @param austenite analysis with the carbon that is dissolved
+   * @param grainNumber ASTM grain size number
+   */
+  public QuenchedSteel(Correlations k, Composition austenite, double grainNumber) {
+    this.k = k;
+    this.austenite = austenite;
+    this.idealDiameterMetres =
+        k.hardening().idealDiameter().idealDiameterMetres(austenite, grainNumber);
+  }
+
+  /**
+   * Of a steel hardened from a heat, after a soak long enough for equilibrium: carbon beyond what
+   * austenite holds there stays in carbide.
+   */
+  public static QuenchedSteel from(
+      Correlations k, Composition steel, double hardenCelsius, double grainNumber) {
+    double carbon = dissolvedCarbonPct(k, steel, hardenCelsius);
+    return new QuenchedSteel(k, steel.with(Element.C, carbon), grainNumber);
+  }
+
+  /** Carbon in the austenite of a steel at a heat, wt%, at most what the steel has. */
+  public static double dissolvedCarbonPct(Correlations k, Composition steel, double celsius) {
+    PhaseLines lines = new PhaseLines(k, steel);
+    return celsius < lines.a1Celsius()
+        ? 0
+        : Math.min(steel.carbon(), lines.austeniteBesideCementitePct(celsius));
+  }
+
+  /** The austenite. */
+  public Composition austenite() {
+    return austenite;
+  }
+
+  /** Ideal diameter, m. */
+  public double idealDiameterMetres() {
+    return idealDiameterMetres;
+  }
+
+  /** Start of martensite, C: van Bohemen's, with Ingber and Kunert's as the other end. */
+  public Estimate msCelsius() {
+    double first = k.vanBohemenMs().celsius(austenite);
+    double second = k.ingberKunertMs().celsius(austenite);
+    return new Estimate(
+        first,
+        Math.min(first, second),
+        Math.max(first, second),
+        k.vanBohemenMs().correlation().sourceKey(),
+        k.vanBohemenMs().exceeded(austenite));
+  }
+
+  /** Start of bainite, C: van Bohemen's, with the spread of all. */
+  public Estimate bsCelsius() {
+    List<CriticalTemperature> all = k.hardening().bainiteStart();
+    double[] each = all.stream().mapToDouble(t -> t.celsius(austenite)).sorted().toArray();
+    CriticalTemperature used = all.get(0);
+    return new Estimate(
+        used.celsius(austenite),
+        each[0],
+        each[each.length - 1],
+        used.correlation().sourceKey(),
+        used.exceeded(austenite));
+  }
+
+  /** Share of austenite left after cooling to a temperature, from 0 to 1. */
+  public double retainedShare(double coldestCelsius) {
+    return k.vanBohemenRetained()
+        .retained(austenite, k.vanBohemenMs().celsius(austenite), coldestCelsius);
+  }
+
+  /** Hardness where all hardens, untempered, after cooling to a temperature. */
+  public Estimate fullHrc(double coldestCelsius) {
+    return k.hardening().asQuenched().estimate(austenite.carbon(), retainedShare(coldestCelsius));
+  }
+
+  /** The longest from 800 to 500 C that still gives half martensite, s. */
+  public double longestSeconds8to5() {
+    return longestSeconds(HOT, COOL);
+  }
+
+  /** The longest from one temperature to another that still gives half martensite, s. */
+  public double longestSeconds(double fromCelsius, double toCelsius) {
+    return k.hardening().criterion().longestSeconds(idealDiameterMetres, fromCelsius, toCelsius);
+  }
+
+  /** What a quench makes of a section, in a bath at the middle of its range of use. */
+  public QuenchResult quench(Section section, Quenchant quenchant) {
+    return quench(section, quenchant, quenchant.severity());
+  }
+
+  /** The same for another of the quenchant's severities. */
+  public QuenchResult quench(Section section, Quenchant quenchant, double severityPerInch) {
+    Hardening h = k.hardening();
+    double needed = h.criterion().neededMetres(section, severityPerInch);
+    double core = idealDiameterMetres / needed;
+    double face =
+        idealDiameterMetres
+            / h.criterion()
+                .neededAtFaceMetres(
+                    section, h.depth().severityAtFace(quenchant.kind(), severityPerInch));
+    SectionCurve curve =
+        k.sections()
+            .quench(
+                section,
+                START_KELVIN,
+                quenchant,
+                severityPerInch,
+                quenchant.bathCelsius() + ZERO,
+                COOL + ZERO);
+    return new QuenchResult(
+        h.depth().depth(core, face),
+        core,
+        face,
+        hrc(core, quenchant.kind()),
+        hrc(face, quenchant.kind()),
+        needed,
+        seconds(curve::coreSecondsBetween),
+        seconds(curve::faceSecondsBetween),
+        longestSeconds8to5(),
+        curve.greatestDifferenceKelvin());
+  }
+
+  /**
+   * Whether part of a section may harden by itself in still air. On the safe side, because the
+   * criterion says too little hardening there. Ask it of the austenite that cools: after forging
+   * with coarse grain and all carbon dissolved.
+   */
+  public boolean mayHardenInAir(Section section) {
+    GrossmannCriterion criterion = k.hardening().criterion();
+    double needed = criterion.neededMetres(section, criterion.stillAirPerInch());
+    return k.hardening().depth().mayHardenInAir(idealDiameterMetres / needed);
+  }
+
+  /**
+   * Hardness after tempering: by the table of the grade, moved by what its carbon now gives more or
+   * less than the grade hardened as usual, or by the mean of all tables.
+   *
+   * @param steelId id of the grade; its table may be missing
+   * @param usual the grade hardened as usual
+   */
+  public TemperingCurve tempering(String steelId, QuenchedSteel usual) {
+    double now = fullHrc(ROOM_CELSIUS).value();
+    return k.hardening()
+        .tempering()
+        .of(steelId)
+        .map(own -> own.movedBy(now - usual.fullHrc(ROOM_CELSIUS).value()))
+        .orElseGet(() -> k.hardening().tempering().usual(now));
+  }
+
+  /** Hardness after tempering of a steel without a table of its own. */
+  public TemperingCurve tempering() {
+    return k.hardening().tempering().usual(fullHrc(ROOM_CELSIUS).value());
+  }
+
+  private Estimate hrc(double margin, Quenchant.Kind kind) {
+    Hardening h = k.hardening();
+    double normalized = h.conversion().hrc(h.normalized().vickers(austenite.carbon()));
+    return h.depth()
+        .hrc(
+            margin,
+            fullHrc(ROOM_CELSIUS),
+            h.martensite().halfMartensiteHrc(austenite.carbon()),
+            h.depth().softHrc(kind, normalized));
+  }
+
+  private static double seconds(BiFunction<Double, Double, OptionalDouble> between) {
+    return between.apply(HOT + ZERO, COOL + ZERO).orElseThrow();
+  }
+}

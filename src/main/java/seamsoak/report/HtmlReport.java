@@ -1,0 +1,75 @@
+package seamsoak.report;
+
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import seamsoak.advice.Advice;
+import seamsoak.advice.PairAdvice;
+import seamsoak.advice.Trace;
+import seamsoak.chart.Figure;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * The report of a plan: one HTML file that needs no network and no script. Whatever comes from a
+ * billet passes through the template, which escapes it; only the style and the charts are set as
+ * they are.
+ *
+ * @param figures the charts in order, each with its SVG file; each is shown where its subject is
+ *     told
+ * @param pairs each two steels of the stack that lie on each other
+ * @param trace what the numbers rest on
+ */
+public record HtmlReport(
+    Advice advice,
+    UnitSystem units,
+    Map<Figure, byte[]> figures,
+    List<PairAdvice> pairs,
+    Trace trace,
+    Colophon colophon) {
+  private static final String STYLE = "report.css";
+
+  /** The page in UTF-8; the same input gives the same bytes. */
+  public byte[] bytes() {
+    StringOutput page = new StringOutput();
+    String style = style();
+    JtereportGenerated.render(
+        new OwaspHtmlTemplateOutput(page),
+        null,
+        advice.billet(),
+        ShopCard.of(advice, units),
+        new ReportSections(advice, units, figures, pairs, trace, colophon).all(),
+        colophon,
+        style,
+        policy(style));
+    return page.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Nothing may be loaded or run; of styles only the one in the page, known by its hash. */
+  private static String policy(String style) {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8));
+      return "default-src 'none'; style-src 'sha256-"
+          + Base64.getEncoder().encodeToString(hash)
+          + "'; form-action 'none'; base-uri 'none'";
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e); // every Java has it
+    }
+  }
+
+  private static String style() {
+    try (InputStream in = HtmlReport.class.getResourceAsStream(STYLE)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package seamsoak.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import seamsoak.advice.PairList;
+import seamsoak.pairing.PairMatrix;
+import seamsoak.pairing.PairMatrix.Cell;
+import seamsoak.pairing.Rating;
+
+/** Many pairs: a list with reasons, a matrix with a letter for each pair, or lines of CSV. */
+public record PairsText(PairList list) {
+  private static final int MOST_COLUMNS = 62;
+
+  /** The list of pairings. */
+  public String pairs() {
+    Table table = new Table("first", "second", "rating", "decided by");
+    for (PairList.Row row : list.pairs()) {
+      Cell c = row.cell();
+      table.row(c.first(), c.second(), c.rating().word(), c.title());
+    }
+    return new Page().say(counts()).heading("Pairs").table(table).toString();
+  }
+
+  /** The matrix. */
+  public String matrix() {
+    PairMatrix m = list.matrix();
+    Page page = new Page().say(counts());
+    if (m.steels().size() > MOST_COLUMNS) {
+      return page.say("Too many steels for a matrix on a terminal: ask for --csv.").toString();
+    }
+    int name = m.steels().stream().mapToInt(String::length).max().orElse(0);
+    boolean numbered = 2 * m.steels().size() + name > Page.WIDTH - 4 || name > 12;
+    int width = numbered ? Math.min(name, 12) : name;
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < m.steels().size(); i++) {
+      StringBuilder line = new StringBuilder("  ");
+      line.append(Table.pad(cut(m.steels().get(i), width), width)).append(' ');
+      for (int j = 0; j < i; j++) {
+        line.append(numbered ? "" : " ").append(m.at(i, j).letter());
+      }
+      line.append(numbered ? "" : " ").append('\\');
+      lines.add(line.toString());
+    }
+    StringBuilder text = new StringBuilder(page.toString()).append('\n');
+    lines.forEach(l -> text.append(l).append('\n'));
+    return text.append('\n').append(new Page().say(key())).toString();
+  }
+
+  private static String cut(String name, int width) {
+    return name.length() <= width ? name : name.substring(0, width - 1) + "~";
+  }
+
+  private String counts() {
+    List<Cell> cells = list.pairs().stream().map(PairList.Row::cell).toList();
+    return cells.size()
+        + (cells.size() == 1 ? " pair: " : " pairs: ")
+        + count(cells, Rating.FITS)
+        + " fit, "
+        + count(cells, Rating.WATCH)
+        + " to watch, "
+        + count(cells, Rating.CLASH)
+        + " clash.";
+  }
+
+  private static long count(List<Cell> cells, Rating rating) {
+    return cells.stream().filter(c -> c.rating() == rating).count();
+  }
+
+  /** What the letters mean, of those that stand in the matrix. */
+  private String key() {
+    Map<String, String> letters = new LinkedHashMap<>();
+    for (Cell c : list.matrix().pairs()) {
+      if (c.rating() != Rating.FITS) {
+        letters.merge(
+            c.letter().toUpperCase(java.util.Locale.ROOT),
+            c.title(),
+            (a, b) -> a.contains(b) ? a : a + " or " + b);
+      }
+    }
+    List<String> said = new ArrayList<>();
+    letters.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(e -> said.add(e.getKey() + " " + e.getValue()));
+    return "A row's steels stand above it in the same order: read across to a letter and down to the"
+        + " backslash below it. A point fits, a small letter is to be watched, a capital clashes, by "
+        + String.join(", ", said)
+        + ".";
+  }
+
+  /** One line a pair, with a header. */
+  public String csv() {
+    StringBuilder text = new StringBuilder("first,second,rating,check,title,practice,standing\n");
+    for (PairList.Row row : list.pairs()) {
+      Cell c = row.cell();
+      text.append(
+              String.join(
+                  ",",
+                  quoted(c.first()),
+                  quoted(c.second()),
+                  c.rating().word(),
+                  c.check(),
+                  quoted(c.title()),
+                  quoted(row.practice()),
+                  quoted(row.standing())))
+          .append('\n');
+    }
+    return text.toString();
+  }
+
+  private static String quoted(String cell) {
+    return cell.matches("[^,\"\\r\\n]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+}

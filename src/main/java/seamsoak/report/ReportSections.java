@@ -1,0 +1,208 @@
+package seamsoak.report;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import seamsoak.advice.Advice;
+import seamsoak.advice.PairAdvice;
+import seamsoak.advice.ScheduleAdvice.Segment;
+import seamsoak.advice.SeamProfile;
+import seamsoak.advice.Trace;
+import seamsoak.chart.Figure;
+import seamsoak.chart.SectionFigure;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * What follows the shop card in a report.
+ *
+ * @param figures the charts in order, each with its SVG file
+ * @param pairs each two steels of the stack that lie on each other
+ */
+record ReportSections(
+    Advice advice,
+    UnitSystem units,
+    Map<Figure, byte[]> figures,
+    List<PairAdvice> pairs,
+    Trace trace,
+    Colophon colophon) {
+
+  List<Section> all() {
+    List<Section> all = new ArrayList<>();
+    all.add(cautions());
+    all.add(lines());
+    all.add(billet());
+    all.add(soak());
+    all.add(pairing());
+    all.add(schedule());
+    all.add(Section.of("narrow", "What would narrow the band").items(advice.soak().advice()));
+    all.add(
+        Section.of("assumed", "Assumed, since the file does not say")
+            .items(new BilletText(advice, shown()).assumed()));
+    all.add(sources());
+    return all.stream().filter(s -> !s.parts().isEmpty()).toList();
+  }
+
+  private Shown shown() {
+    return new Shown(units);
+  }
+
+  /** Every caution once, with the steps at which it arises; what always holds first. */
+  private Section cautions() {
+    Section section = Section.of("cautions", "Cautions");
+    if (!advice.cautions().isEmpty()) {
+      section = section.head("Always").items(advice.cautions());
+    }
+    for (Map.Entry<Set<String>, List<String>> e : new CautionText(advice).groups().entrySet()) {
+      section = section.head("For " + String.join(", ", e.getKey())).items(e.getValue());
+    }
+    List<String> remarks = new CautionText(advice).remarks();
+    return remarks.isEmpty() ? section : section.head("Remarks").items(remarks);
+  }
+
+  private Section lines() {
+    LinesText text = new LinesText(shown());
+    List<LineGroup> groups = LineGroup.of(advice.soak().lines());
+    Section section = Section.of("lines", "The lines and how they fade");
+    if (groups.isEmpty()) {
+      return section.words("No seams between like steels, so there is no white line.");
+    }
+    section = text.said(groups).stream().reduce(section, Section::words, (a, b) -> b);
+    section = picture(section.table(text.table(groups)), "fading");
+    section = section.table(text.faded(advice.history())).table(text.widths(advice.history()));
+    section = picture(section, "seam");
+    return advice.seam().map(this::seamTable).map(section::table).orElse(section);
+  }
+
+  private Table seamTable(SeamProfile seam) {
+    Table table = new Table("stage", "carbon at the seam %", "missing %");
+    for (SeamProfile.AtStage s : seam.stages()) {
+      table.row(s.stage(), Shown.percent(seam.evenPct() - s.dipPct()), Shown.percent(s.dipPct()));
+    }
+    return table.captioned(
+        "Carbon at "
+            + seam.seams()
+            + ", wt%: "
+            + Shown.percent(seam.evenPct())
+            + " when evened out, and a line shows below "
+            + Shown.percent(seam.visibleBelowPct()));
+  }
+
+  private Section billet() {
+    BilletText text = new BilletText(advice, shown());
+    Section section = Section.of("billet", "The billet after each step");
+    int drawn = 0;
+    for (Figure f : figures.keySet()) {
+      if (f instanceof SectionFigure sections) {
+        int next = drawn + sections.panels().size();
+        section = picture(section, f.id()).table(text.sizes(drawn, next));
+        drawn = next;
+      }
+    }
+    if (drawn == 0) {
+      section = section.table(text.sizes());
+    }
+    section = advice.preform().map(text::preform).map(section::words).orElse(section);
+    return section.table(new CarbonText(advice).table());
+  }
+
+  private Section soak() {
+    SoakText text = new SoakText(advice, units);
+    Section section = Section.of("soak", "Soaks, and what each costs");
+    if (text.noneNeeded()) {
+      return section.words(text.soak());
+    }
+    section = picture(section, "soak").table(text.table()).words(text.legend());
+    return text.table().body().isEmpty() ? section.words(SoakText.nowhere()) : section;
+  }
+
+  private Section pairing() {
+    Section section = Section.of("pairing", "The pairing");
+    for (PairAdvice pair : pairs) {
+      PairText text = new PairText(pair, units);
+      section = section.head(text.answer()).items(text.remedies()).table(text.table());
+    }
+    return section;
+  }
+
+  private Section schedule() {
+    ScheduleText text = new ScheduleText(advice, units);
+    return picture(Section.of("schedule", "The schedule"), "schedule")
+        .table(text.heatsTable())
+        .terms(why())
+        .table(text.afterTable())
+        .table(text.metalsTable())
+        .table(text.bladeTable())
+        .table(text.criticalTable());
+  }
+
+  /** Reason and check of each part, the steps that share them named together. */
+  private List<Part.Term> why() {
+    Map<List<String>, Set<String>> steps = new LinkedHashMap<>();
+    for (Segment s : advice.schedule().segments()) {
+      String name = s.kind().equals("hold") ? s.step() : "every " + s.kind();
+      steps.computeIfAbsent(List.of(s.why(), s.check()), k -> new LinkedHashSet<>()).add(name);
+    }
+    List<Part.Term> terms = new ArrayList<>();
+    steps.forEach(
+        (said, names) -> {
+          List<String> sentences = new ArrayList<>();
+          if (!said.get(0).isBlank()) {
+            sentences.add(sentence(said.get(0)));
+          }
+          if (!said.get(1).isBlank()) {
+            sentences.add("Check: " + sentence(said.get(1)));
+          }
+          if (!sentences.isEmpty()) {
+            terms.add(new Part.Term(String.join(", ", names), sentences));
+          }
+        });
+    return terms;
+  }
+
+  private static String sentence(String words) {
+    return words.endsWith(".") ? words : words + ".";
+  }
+
+  private Section sources() {
+    Section section =
+        Section.of("method", "Method and sources")
+            .terms(
+                List.of(
+                    new Part.Term("program", List.of(colophon.program())),
+                    new Part.Term("tables", List.of(colophon.data())),
+                    new Part.Term("command", List.of(colophon.command()))))
+            .words(
+                "Carbon is followed through the whole history by one calculation: from its activity"
+                    + " in each steel, across seams, layers and faces, heat by heat. The band holds"
+                    + " eight of ten possible histories. Temperatures below are in C, contents in"
+                    + " wt%.");
+    List<String> left = SourcesText.exceeded(trace);
+    section =
+        left.isEmpty()
+            ? section.words("No formula was used outside its range.")
+            : section.head("Ranges exceeded").items(left);
+    return trace.entries().isEmpty()
+        ? section
+        : section
+            .head("What each number rests on")
+            .terms(trace.entries().stream().map(SourcesText::term).toList());
+  }
+
+  private Section picture(Section section, String id) {
+    return figures.entrySet().stream()
+        .filter(f -> f.getKey().id().equals(id))
+        .findFirst()
+        .map(f -> section.with(new Part.Picture(inline(f.getValue()))))
+        .orElse(section);
+  }
+
+  /** The SVG as an element: without the declaration that only a file of its own has. */
+  private static String inline(byte[] file) {
+    String svg = new String(file, StandardCharsets.UTF_8);
+    return svg.substring(svg.indexOf("<svg")).strip();
+  }
+}

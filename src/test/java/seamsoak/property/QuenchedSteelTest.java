@@ -1,0 +1,180 @@
+package seamsoak.property;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.data.DataFolder;
+import seamsoak.property.HardeningDepth.Depth;
+import seamsoak.source.Estimate;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Steel;
+import seamsoak.steel.SteelTable;
+
+/** Hardening and tempering of whole steels. */
+class QuenchedSteelTest {
+  private static final double HARDEN_CELSIUS = 815;
+  private static final double GRAIN = 8;
+
+  private final Correlations k = Correlations.load(DataFolder.packed());
+  private final SteelTable steels = SteelTable.load(DataFolder.packed());
+
+  private QuenchedSteel steel(String id) {
+    return QuenchedSteel.from(k, steels.find(id).orElseThrow().analysis(), HARDEN_CELSIUS, GRAIN);
+  }
+
+  private Quenchant in(String id) {
+    return k.hardening().quenchants().find(id).orElseThrow();
+  }
+
+  /** Common practice, no source: what smiths get from blades and bars. */
+  @ParameterizedTest
+  @CsvSource({
+    "1084, 3, oil-fast, THROUGH",
+    "1095, 3, water, THROUGH",
+    "1095, 25, water, SHELL",
+    "1095, 25, still-air, NOT",
+    "5160, 6, oil-medium, THROUGH",
+    "O1, 12, oil-medium, THROUGH",
+    "80CrV2, 5, oil-medium, THROUGH",
+    "1018, 3, still-air, NOT",
+    "1084, 3, still-air, NOT"
+  })
+  void bladesAndBarsHardenAsSmithsKnowThem(String id, double mm, String bath, Depth expected) {
+    assertEquals(expected, steel(id).quench(Section.plate(mm / 1000), in(bath)).depth());
+  }
+
+  /**
+   * Common practice, no source: after forging, grain 4 and all dissolved, L6 and O1 are hard after
+   * cooling in air; plain steel is not.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "L6, 12, true",
+    "O1, 12, true",
+    "1084, 2, false",
+    "1095, 6, false",
+    "1075, 3, false",
+    "5160, 12, false",
+    "5160, 2, true"
+  })
+  void whatMayHardenInAir(String id, double mm, boolean expected) {
+    Composition c = steels.find(id).orElseThrow().analysis();
+    QuenchedSteel forged = QuenchedSteel.from(k, c, 900, 4);
+    assertEquals(expected, forged.mayHardenInAir(Section.plate(mm / 1000)));
+  }
+
+  /** The least margin of thousandths either way of the steps. */
+  @Test
+  void airHardeningStepsAtHalf() {
+    HardeningDepth depth = k.hardening().depth();
+    assertTrue(depth.mayHardenInAir(0.501));
+    assertFalse(depth.mayHardenInAir(0.499));
+    assertEquals(Depth.THROUGH, depth.depth(1.151, 2));
+    assertEquals(Depth.NEARLY, depth.depth(1.149, 2));
+    assertEquals(Depth.NEARLY, depth.depth(0.851, 2));
+    assertEquals(Depth.SHELL, depth.depth(0.849, 0.851));
+    assertEquals(Depth.NOT, depth.depth(0.2, 0.849));
+  }
+
+  @Test
+  void theMiddleOfAThickPlainSteelStaysSoft() {
+    QuenchResult r = steel("1095").quench(Section.plate(0.025), in("water"));
+    assertTrue(r.faceHrc().value() > 60 && r.coreHrc().value() < 45, r.toString());
+    assertTrue(r.coreSeconds8to5() > 2 * r.longestSeconds8to5(), r.toString());
+    assertTrue(r.faceSeconds8to5() < r.coreSeconds8to5());
+    assertTrue(r.greatestDifferenceKelvin() > 100);
+  }
+
+  /** Common practice, no source: 1095 has about a second from 1300 to 900 F. */
+  @Test
+  void plainSteelHasAboutASecond() {
+    double seconds = steel("1095").longestSeconds(704, 482);
+    assertTrue(seconds > 0.5 && seconds < 2, () -> "seconds " + seconds);
+  }
+
+  @Test
+  void carbonBeyondWhatAusteniteHoldsStaysInCarbide() {
+    Composition w2 = Analyses.named("W2");
+    double cool = QuenchedSteel.dissolvedCarbonPct(k, w2, 780);
+    double warm = QuenchedSteel.dissolvedCarbonPct(k, w2, 810);
+    assertTrue(cool < warm && warm < w2.carbon());
+    assertEquals(w2.carbon(), QuenchedSteel.dissolvedCarbonPct(k, w2, 1000));
+    assertEquals(0, QuenchedSteel.dissolvedCarbonPct(k, w2, 650));
+  }
+
+  @Test
+  void coldMakesItHarder() {
+    QuenchedSteel o1 = steel("O1");
+    assertTrue(o1.retainedShare(-80) < o1.retainedShare(20));
+    assertTrue(o1.fullHrc(-80).value() > o1.fullHrc(20).value());
+  }
+
+  @Test
+  void temperForAHardnessGivesThatHardness() {
+    for (String id : new String[] {"1084", "1095", "O1", "75Ni8", "80CrV2"}) {
+      QuenchedSteel s = steel(id);
+      TemperingCurve curve = s.tempering(id, s);
+      Estimate kelvin = curve.kelvinFor(60, 2);
+      assertEquals(60, curve.hrc(kelvin.value(), 2).value(), 1e-6, id);
+      assertTrue(kelvin.low() < kelvin.value() && kelvin.value() < kelvin.high());
+      assertTrue(kelvin.value() > 420 && kelvin.value() < 560, id + " " + kelvin);
+      assertTrue(kelvin.exceeded().isEmpty());
+    }
+  }
+
+  @Test
+  void aHardnessThatCannotBeHadIsRemarked() {
+    TemperingCurve curve = steel("1084").tempering();
+    assertEquals(373.15, curve.kelvinFor(70, 2).value());
+    assertEquals(1, curve.kelvinFor(70, 2).exceeded().size());
+    assertEquals(1, curve.kelvinFor(-90, 2).exceeded().size());
+  }
+
+  /** Two tempers of an hour are one of two hours; and less carbon tempers to less. */
+  @Test
+  void tempersAddUpAndCarbonMovesTheTable() {
+    HollomonJaffe1945 law = k.hardening().parameter();
+    assertEquals(law.parameter(470, 2), law.after(law.parameter(470, 1), 470, 1), 1e-9);
+    QuenchedSteel usual = steel("1095");
+    QuenchedSteel poor = new QuenchedSteel(k, Analyses.of("C0.55 Mn0.4"), GRAIN);
+    double difference = usual.fullHrc(20).value() - poor.fullHrc(20).value();
+    assertEquals(
+        usual.tempering("1095", usual).hrc(480, 2).value() - difference,
+        poor.tempering("1095", usual).hrc(480, 2).value(),
+        1e-9);
+    assertTrue(difference > 1);
+  }
+
+  static Stream<Composition> analyses() {
+    return Stream.concat(
+        SteelTable.load(DataFolder.packed()).steels().stream().map(Steel::analysis),
+        ExtremeAnalyses.all());
+  }
+
+  @ParameterizedTest
+  @MethodSource("analyses")
+  void everySteelGivesPossibleNumbers(Composition c) {
+    QuenchedSteel s = QuenchedSteel.from(k, c, HARDEN_CELSIUS, GRAIN);
+    assertTrue(s.idealDiameterMetres() >= 0 && s.idealDiameterMetres() < 1e4);
+    assertTrue(s.retainedShare(20) >= 0 && s.retainedShare(20) <= 1);
+    within(s.fullHrc(20), 10, 70);
+    QuenchResult r = s.quench(Section.plate(0.006), in("oil-medium"));
+    within(r.coreHrc(), 0, 70);
+    within(r.faceHrc(), 0, 70);
+    assertTrue(r.faceHrc().value() >= r.coreHrc().value());
+    assertFalse(Double.isNaN(r.marginAtCore()) || Double.isNaN(r.marginAtFace()));
+    within(s.tempering().hrc(473, 2), 0, 70);
+  }
+
+  private static void within(Estimate e, double low, double high) {
+    assertTrue(
+        e.low() <= e.value() && e.value() <= e.high() && e.value() >= low && e.high() <= high,
+        e::toString);
+  }
+}
