@@ -30,7 +30,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return page.toString();
   }
 
-  private String answer() {
+  String answer() {
     String pair = advice.first() + " with " + advice.second() + ": ";
     List<String> titles =
         advice.checks().stream()
@@ -47,6 +47,15 @@ public record PairText(PairAdvice advice, UnitSystem units) {
       case WATCH -> pair + "watch. It can be done, with care for " + few(titles) + ".";
       case CLASH -> pair + "clash, by " + few(titles) + ".";
     };
+  }
+
+  /** Every check, the weightiest first. */
+  Table table() {
+    Table table = new Table("check", "rating", "what was found");
+    for (Finding f : advice.checks()) {
+      table.row(capital(f.title()), f.rating().word(), f.reason());
+    }
+    return table.captioned("What was checked of " + advice.first() + " with " + advice.second());
   }
 
   private static String few(List<String> titles) {
@@ -87,7 +96,14 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     if (advice.rating() == Rating.FITS || advice.how().isEmpty()) {
       return;
     }
-    page.heading("What would make it work");
+    page.heading("What would make it work").items(remedies());
+  }
+
+  /** What would make it work, where there is something to be mended. */
+  List<String> remedies() {
+    if (advice.rating() == Rating.FITS || advice.how().isEmpty()) {
+      return List.of();
+    }
     List<String> all = new ArrayList<>();
     for (Remedy r : advice.remedies()) {
       all.add(
@@ -111,7 +127,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
                 + (near.size() == 1 ? "is " : "are ")
                 + String.join(", ", near)
                 + ".");
-    page.items(all);
+    return all;
   }
 
   private void carbon(Page page, PairAdvice.Evened c) {

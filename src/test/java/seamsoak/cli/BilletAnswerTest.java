@@ -136,12 +136,16 @@ class BilletAnswerTest {
     assertEquals(
         List.of(
             "advice.json",
+            "fading.png",
+            "fading.svg",
             "plan.txt",
             "report.html",
             "schedule.png",
             "schedule.svg",
             "seam.png",
             "seam.svg",
+            "section-1.png",
+            "section-1.svg",
             "soak.png",
             "soak.svg"),
         names);
@@ -153,6 +157,22 @@ class BilletAnswerTest {
           name);
     }
     assertTrue(Files.readString(first.resolve("plan.txt")).contains("Cautions, always"));
+  }
+
+  @Test
+  void whatAnotherHandHasPutThereIsNotWrittenOver() throws IOException {
+    Path out = folder.resolve("kept");
+    assertEquals(4, runInto(out).code());
+    assertEquals(4, runInto(out).code(), "files of its own it renews");
+    Path mine = out.resolve("soak.svg");
+    Files.writeString(mine, "<svg/>");
+    Ran refused = runInto(out);
+    assertEquals(3, refused.code());
+    assertTrue(
+        refused.err().contains(mine + ": it was not written by this program"), refused.err());
+    assertEquals("<svg/>", Files.readString(mine));
+    assertEquals(4, runInto(out, "--replace").code());
+    assertTrue(Files.size(mine) > 1000);
   }
 
   private Ran runInto(Path out, String... more) {

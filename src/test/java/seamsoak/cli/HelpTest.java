@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Help and the examples in it. */
 class HelpTest {
   private static final List<String> COMMANDS =
-      List.of("plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels");
+      List.of(
+          "plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels", "completion");
 
   @TempDir private Path folder;
 
