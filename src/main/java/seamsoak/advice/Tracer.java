@@ -101,14 +101,18 @@ public final class Tracer {
   public Trace ofPair(List<Steel> steels, PairAdvice advice, PairLimits limits) {
     TraceEntries all = entries();
     double welding = advice.how().map(PairAdvice.How::weldingC).orElse(0.0);
-    double coldest =
+    double normalizing =
         advice.carbon().stream()
             .flatMap(c -> c.heats().stream())
             .mapToDouble(PairAdvice.At::temperatureC)
             .min()
             .orElse(welding);
+    double coldest = Math.min(normalizing, Shop.DULL_KELVIN - ZERO_CELSIUS);
     PairTrace pair = new PairTrace(k, all);
-    pair.checks(steels, new Moment("normalizing", coldest), new Moment("welding", welding));
+    pair.checks(
+        steels,
+        new Moment("rise to welding or normalizing", coldest),
+        new Moment("welding", welding));
     all.setting("pair", PairAdvisor.settings());
     pair.limits(limits);
     return all.trace();
