@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.ScheduleAdvice.After;
@@ -33,7 +34,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
         .then(new StepsText(advice, shown()).page())
         .then(new Page().table(bladeTable()).toString())
         .then(after())
-        .then(new Page().table(metalsTable()).toString())
+        .then(metals())
         .then(critical())
         .then(new ProgramText(advice, units).page())
         .toString();
@@ -77,11 +78,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
             case "harden" ->
                 "harden from "
                     + at
-                    + advice
-                        .schedule()
-                        .blade()
-                        .map(b -> " in " + b.quenchant().replace('-', ' '))
-                        .orElse("");
+                    + advice.schedule().blade().map(b -> " in " + b.quenchantName()).orElse("");
             case "temper 1" -> "temper twice at " + at + edge();
             default -> s.step() + " at " + at;
           });
@@ -156,7 +153,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   private String conflicts() {
     Page page = new Page();
     if (!advice.schedule().conflicts().isEmpty()) {
-      page.say("What the steels do not agree on");
+      page.say("Conflicts, and what to do");
       advice
           .schedule()
           .conflicts()
@@ -167,7 +164,15 @@ public record ScheduleText(Advice advice, UnitSystem units) {
 
   Table bladeTable() {
     Table table =
-        new Table("steel", "C solved %", "Ms C", "austenite %", "face HRC", "middle", "tempered");
+        new Table(
+            "steel",
+            "C solved",
+            shown().temperatureHeads("Ms"),
+            "austenite",
+            "edge",
+            "face",
+            "middle",
+            "tempered");
     return advice
         .schedule()
         .blade()
@@ -179,8 +184,9 @@ public record ScheduleText(Advice advice, UnitSystem units) {
                           table.row(
                               q.steel(),
                               Shown.percent(q.dissolvedPct()),
-                              Shown.number(q.msC(), 0),
+                              shown().temperatureCells(q.msC()),
                               Shown.number(q.retainedPct(), 0),
+                              Shown.number(q.edgeHrc(), 0),
                               Shown.number(q.faceHrc(), 0),
                               Shown.number(q.coreHrc(), 0),
                               Shown.number(q.temperedHrc(), 0)));
@@ -190,27 +196,52 @@ public record ScheduleText(Advice advice, UnitSystem units) {
                       + " thick, from "
                       + shown().temperature(b.hardenC())
                       + " in "
-                      + b.quenchant()
-                      + ", give or take 2 HRC");
+                      + b.quenchantName()
+                      + ": carbon solved and austenite left in percent; HRC at the thin edge, at"
+                      + " the face and in the middle, and of the edge when tempered, give or take 2");
             })
         .orElse(table);
   }
 
-  /** Structure and hardness of each steel after each step. */
+  /** Structure and hardness of each steel, said again only where they change. */
+  String metals() {
+    Page page = new Page().say("What it is made of by then, and how hard, give or take 2 HRC");
+    List<ScheduleAdvice.Metal> before = List.of();
+    for (After a : advice.schedule().after()) {
+      if (!a.metals().equals(before)) {
+        page.item(
+            a.step(),
+            13,
+            a.metals().stream().map(ScheduleText::metal).collect(Collectors.joining("; ")) + ".");
+      }
+      before = a.metals();
+    }
+    return page.toString();
+  }
+
+  private static String metal(ScheduleAdvice.Metal m) {
+    return m.steel()
+        + " "
+        + m.structure()
+        + m.hrc().map(h -> ", " + Shown.number(h, 0) + " HRC").orElse("");
+  }
+
+  /** The same as a table, for a page that is wide enough. */
   Table metalsTable() {
-    List<After> after = advice.schedule().after();
-    List<Object> heads = new ArrayList<>(List.of("after"));
-    after.get(after.size() - 1).metals().forEach(m -> heads.addAll(List.of(m.steel(), "HRC")));
-    Table table = new Table(heads.toArray());
-    for (After a : after) {
-      List<Object> cells = new ArrayList<>(List.of(a.step()));
-      a.metals()
-          .forEach(
-              m -> {
-                cells.add(m.structure());
-                cells.add(m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));
-              });
-      table.row(cells.toArray());
+    Table table = new Table("after", "steel", "structure", "HRC");
+    List<ScheduleAdvice.Metal> before = List.of();
+    for (After a : advice.schedule().after()) {
+      if (!a.metals().equals(before)) {
+        a.metals()
+            .forEach(
+                m ->
+                    table.row(
+                        a.step(),
+                        m.steel(),
+                        m.structure(),
+                        m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN)));
+      }
+      before = a.metals();
     }
     return table.captioned("Structure and hardness to expect");
   }
