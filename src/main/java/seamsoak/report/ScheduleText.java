@@ -32,10 +32,11 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return new Page()
         .then(conflicts())
         .then(new StepsText(advice, shown()).page())
-        .then(new Page().table(bladeTable()).toString())
+        .then(blade())
         .then(after())
         .then(metals())
         .then(critical())
+        .then(new Page().table(magnetTable()).toString())
         .then(new ProgramText(advice, units).page())
         .toString();
   }
@@ -162,45 +163,93 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return page.toString();
   }
 
+  private String blade() {
+    return advice.schedule().blade().isEmpty()
+        ? ""
+        : new Page()
+            .table(bladeTable())
+            .then(new Page().table(quenchTable()).toString())
+            .toString();
+  }
+
+  /** How hard the blade comes out. */
   Table bladeTable() {
+    Table table = new Table("steel", "edge", "face", "middle", "edge tempered");
+    advice
+        .schedule()
+        .blade()
+        .ifPresent(
+            b ->
+                b.steels()
+                    .forEach(
+                        q ->
+                            table.row(
+                                q.steel(),
+                                Shown.number(q.edgeHrc(), 0),
+                                Shown.number(q.faceHrc(), 0),
+                                Shown.number(q.coreHrc(), 0),
+                                Shown.number(q.temperedHrc(), 0))));
+    return table.captioned(
+        advice
+            .schedule()
+            .blade()
+            .map(
+                b ->
+                    "The blade, "
+                        + shown().length(b.thicknessMm())
+                        + " thick, from "
+                        + shown().temperature(b.hardenC())
+                        + " in "
+                        + b.quenchantName()
+                        + ": HRC at the thin edge, at the spine's face and middle, give or take 2")
+            .orElse("The blade"));
+  }
+
+  /** What decides that. */
+  Table quenchTable() {
     Table table =
         new Table(
             "steel",
-            "C solved",
+            "C solved %",
             shown().temperatureHeads("Ms"),
-            "austenite",
-            "edge",
-            "face",
-            "middle",
-            "tempered");
-    return advice
+            "austenite %",
+            "may s",
+            "takes s");
+    advice
         .schedule()
         .blade()
-        .map(
-            b -> {
-              b.steels()
-                  .forEach(
-                      q ->
-                          table.row(
-                              q.steel(),
-                              Shown.percent(q.dissolvedPct()),
-                              shown().temperatureCells(q.msC()),
-                              Shown.number(q.retainedPct(), 0),
-                              Shown.number(q.edgeHrc(), 0),
-                              Shown.number(q.faceHrc(), 0),
-                              Shown.number(q.coreHrc(), 0),
-                              Shown.number(q.temperedHrc(), 0)));
-              return table.captioned(
-                  "The blade, "
-                      + shown().length(b.thicknessMm())
-                      + " thick, from "
-                      + shown().temperature(b.hardenC())
-                      + " in "
-                      + b.quenchantName()
-                      + ": carbon solved and austenite left in percent; HRC at the thin edge, at"
-                      + " the face and in the middle, and of the edge when tempered, give or take 2");
-            })
-        .orElse(table);
+        .ifPresent(
+            b ->
+                b.steels()
+                    .forEach(
+                        q ->
+                            table.row(
+                                q.steel(),
+                                Shown.percent(q.dissolvedPct()),
+                                shown().temperatureCells(q.msC()),
+                                Shown.number(q.retainedPct(), 0),
+                                Shown.number(q.longestSeconds(), 1),
+                                Shown.number(q.takesSeconds(), 1))));
+    return table.captioned(
+        "In the quench: carbon in solution, start of martensite, austenite left; how long the middle"
+            + " may take from "
+            + shown().temperature(800)
+            + " to "
+            + shown().temperature(500)
+            + ", and takes");
+  }
+
+  /** Where each steel lets go of the magnet. */
+  Table magnetTable() {
+    Table table =
+        new Table("steel", shown().temperatureHeads("from"), shown().temperatureHeads("to"));
+    for (CriticalTemperatures c : advice.schedule().critical()) {
+      table.row(
+          c.steel(),
+          shown().temperatureCells(c.magnetLowC()),
+          shown().temperatureCells(c.magnetHighC()));
+    }
+    return table.captioned("Where the magnet lets go on the way up");
   }
 
   /** Structure and hardness of each steel, said again only where they change. */
@@ -279,17 +328,15 @@ public record ScheduleText(Advice advice, UnitSystem units) {
             "C %",
             shown.temperatureHeads("Ac1"),
             shown.temperatureHeads("full"),
-            shown.temperatureHeads("Ms"),
-            shown.temperatureHeads("magnet"));
+            shown.temperatureHeads("Ms"));
     for (CriticalTemperatures c : advice.schedule().critical()) {
       table.row(
           c.steel(),
           Shown.percent(c.carbonPct()),
           shown.temperatureCells(c.ac1C()),
           shown.temperatureCells(c.upperC()),
-          shown.temperatureCells(c.msC()),
-          shown.temperatureCells(c.magnetC()));
+          shown.temperatureCells(c.msC()));
     }
-    return table.captioned("With the carbon that each steel has by then; where the magnet lets go");
+    return table.captioned("Critical temperatures with the carbon that each steel has by then");
   }
 }
