@@ -22,7 +22,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
           l.step(),
           Integer.toString(l.number()),
           pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())),
-          pick(degrees(Temperature.ofCelsius(l.toC()).fahrenheit()), degrees(l.toC())),
+          pick(fahrenheit(l), degrees(l.toC())),
           Shown.number(Math.ceil(l.stayMinutes()), 0),
           l.then());
     }
@@ -46,7 +46,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
     for (ProgramLine l : advice.schedule().program()) {
       List<String> cells = new ArrayList<>(List.of(l.step(), Integer.toString(l.number())));
       cells.addAll(pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
-      cells.addAll(pick(degrees(Temperature.ofCelsius(l.toC()).fahrenheit()), degrees(l.toC())));
+      cells.addAll(pick(fahrenheit(l), degrees(l.toC())));
       cells.add(Shown.number(Math.ceil(l.stayMinutes()), 0));
       cells.add(l.then().replace(',', ';'));
       all.append(String.join(",", cells)).append('\n');
@@ -61,6 +61,11 @@ public record ProgramText(Advice advice, UnitSystem units) {
   /** Rounded down, so that no limit of the kiln is passed. */
   private static String rate(double perHour) {
     return Shown.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
+  }
+
+  /** To 5 F, as everywhere. */
+  private static String fahrenheit(ProgramLine line) {
+    return degrees(5 * Math.round(Temperature.ofCelsius(line.toC()).fahrenheit() / 5));
   }
 
   private static String degrees(double at) {
