@@ -12,12 +12,10 @@ import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
-import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.property.Correlations;
 import seamsoak.source.Caution;
-import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 
 /** Puts together everything that is said about a billet. */
@@ -45,29 +43,33 @@ public final class PlanAdvisor {
             .withCoveredShare(billet.coveredTaken().share())
             .withVisible(
                 billet.visible().dipTaken().value(), billet.visible().widthTaken().metres());
+    // the histories need nothing of the middle estimate: they are walked meanwhile
+    SampleWalks walks =
+        SampleWalks.begin(
+            billet,
+            correlations,
+            Histories.around(usual, billet.covered().isPresent(), samples),
+            progress);
     Told told = tell(billet, usual);
     Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
     SoakSamples all =
         SoakSamples.of(
-            billet,
-            correlations,
-            Histories.around(usual, billet.covered().isPresent(), samples),
-            sightings,
-            told.soaking.nodes(),
-            told.scheduling.cyclesFor(told.end()),
-            progress);
+            walks, sightings, told.soaking.nodes(), told.scheduling.cyclesFor(told.end()));
     Optional<SoakSamples> agreeing = all.thatAgree();
+    boolean usualHolds = true;
     if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {
       told = tell(billet, agreeing.get().nearestToMiddle());
+      usualHolds = false;
     }
     List<Stage> stages = told.stages;
     LineVisibility visibility = told.visibility;
     Stage end = stages.get(stages.size() - 1);
     ScheduleAdvisor scheduling = told.scheduling;
     SoakAdvice soak =
-        told.soaking.advise(
-            agreeing.orElse(all), seen(sightings, all, agreeing, usual.equals(told.assumptions)));
+        told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
     ScheduleAdvisor.Run run = scheduling.run(end.piece(), soak.recommended());
+    List<String> stops = new ArrayList<>(HardStop.history(billet));
+    stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),
         billet.defaults(units),
@@ -76,13 +78,13 @@ public final class PlanAdvisor {
         soak,
         run.advice(),
         profile(end.piece(), run, visibility),
-        hardStops(billet),
+        List.copyOf(stops),
         cautions.general().stream().map(Caution::statement).toList());
   }
 
   private List<StageReport> history(Billet billet, List<Stage> stages, LineVisibility visibility) {
-    List<Steel> steels = billet.stack().steels().stream().distinct().toList();
-    List<List<String>> said = new StepCautions(cautions, steels).ofHistory(billet);
+    List<List<String>> said =
+        new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory();
     return IntStream.range(0, stages.size())
         .mapToObj(i -> StageReport.of(stages.get(i), visibility, said.get(i)))
         .toList();
@@ -90,7 +92,6 @@ public final class PlanAdvisor {
 
   /** A billet walked under one set of assumptions, ready to be advised on. */
   private record Told(
-      Assumptions assumptions,
       List<Stage> stages,
       LineVisibility visibility,
       ScheduleAdvisor scheduling,
@@ -114,9 +115,9 @@ public final class PlanAdvisor {
     List<Stage> stages = new BilletWalk(shop).walk(billet);
     LineVisibility visibility = SoakSamples.visibility(assumptions);
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, units);
+    ScheduleAdvisor scheduling =
+        new ScheduleAdvisor(billet, shop, visibility, cautions, units, end);
     return new Told(
-        assumptions,
         stages,
         visibility,
         scheduling,
@@ -160,23 +161,14 @@ public final class PlanAdvisor {
       Workpiece end, ScheduleAdvisor.Run run, LineVisibility visibility) {
     List<String> names = new ArrayList<>(List.of("before"));
     List<Workpiece> pieces = new ArrayList<>(List.of(end));
-    if (run.advice().after().get(0).step().equals("soak")) {
-      names.add("after the soak");
-      pieces.add(run.pieces().get(0));
-    }
+    run.soaked()
+        .ifPresent(
+            soaked -> {
+              names.add("after the soak");
+              pieces.add(soaked);
+            });
     names.add("after the schedule");
-    pieces.add(run.pieces().get(run.pieces().size() - 1));
+    pieces.add(run.cycled());
     return SeamProfile.of(names, pieces, visibility.dipPct());
-  }
-
-  private static List<String> hardStops(Billet billet) {
-    List<String> stops = new ArrayList<>();
-    for (Step step : billet.steps()) {
-      if (step instanceof Step.Tile t && t.jacket().isPresent()) {
-        HardStop.jacket(t.jacket().get().coatingTaken())
-            .ifPresent(s -> stops.add(step.title() + ": " + s));
-      }
-    }
-    return stops;
   }
 }

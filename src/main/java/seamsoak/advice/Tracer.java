@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -84,8 +85,16 @@ public final class Tracer {
     metals(all).forging(List.of(steel));
     all.use(k.forging().highestForging().correlation(), bulk, NEVER);
     all.use(k.forging().safeForging().correlation(), bulk, NEVER);
+    k.carbonDiffusivity()
+        .forEach(d -> all.use(d.correlation(), bulk, moments(Diffusivities.AUSTENITE_CELSIUS)));
+    k.ferriteDiffusivities()
+        .forEach(d -> all.use(d.correlation(), WHATEVER, moments(Diffusivities.FERRITE_CELSIUS)));
     all.setting("bands-of-a-steel", SteelReport.bands());
     return all.trace();
+  }
+
+  private static List<Moment> moments(double[] celsius) {
+    return Arrays.stream(celsius).mapToObj(c -> new Moment("the comparison", c)).toList();
   }
 
   /** Of two steels side by side, and of carbon between them. */

@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * Draws a {@link MatrixFigure}: names of the rows at the left, the same names of the columns on the
  * diagonal, so that none has to be turned. How good a cell is is told three times: by its color, by
- * how its letter is set (small, capital, or a ring) and by the letter on white, pale or solid
+ * how its letter is set (small, capital, or a dot) and by the letter on white, pale or solid
  * ground.
  */
 final class MatrixDrawing implements Drawing {
@@ -119,12 +119,11 @@ final class MatrixDrawing implements Drawing {
     canvas.fill(new Rectangle2D.Double(x, y, size, size), ground(c.grade()));
     double middle = x + size / 2;
     if (c.grade() == MatrixFigure.Grade.GOOD) {
-      double radius = Math.max(1.4, Math.min(5, size * 0.12));
-      canvas.outline(
+      double radius = Math.max(1.4, Math.min(6, size * 0.13));
+      canvas.fill(
           new java.awt.geom.Ellipse2D.Double(
               middle - radius, y + size / 2 - radius, 2 * radius, 2 * radius),
-          Ink.MOSS,
-          Ink.solid(size > 20 ? 2 : 1));
+          Ink.MOSS);
       return;
     }
     boolean bad = c.grade() == MatrixFigure.Grade.BAD;

@@ -27,8 +27,8 @@ final class BilletFile {
       names = "--samples",
       paramLabel = "N",
       converter = Written.Samples.class,
-      description = "Possible histories behind the bands; 32 unless given. More is slower.")
-  private int samples = 32;
+      description = "Possible histories behind the bands; 128 unless given. More is slower.")
+  private int samples = 128;
 
   private String text;
   private Billet billet;

@@ -29,6 +29,7 @@ import seamsoak.report.CautionText;
 import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PlanText;
+import seamsoak.report.ProgramText;
 import seamsoak.report.SourcesText;
 
 /** Everything about a billet, with charts. */
@@ -85,6 +86,9 @@ final class PlanCommand implements Callable<Integer> {
         "report.html",
         new HtmlReport(advice, root.units(), figures, pairs(read, advice), rests, root.colophon())
             .bytes());
+    if (!advice.schedule().program().isEmpty()) {
+      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv(run.value())));
+    }
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);
     List<String> names = files.paths().stream().map(Path::toString).toList();

@@ -23,8 +23,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
         .ifPresent(p -> page.say("In the shop: " + p.note() + " (" + p.standing() + ")"));
     reasons(page, "Why, the weightiest first", f -> f.rating() != Rating.FITS);
     remedies(page);
-    advice.carbon().ifPresent(c -> carbon(page, c));
-    reasons(page, "What fits, and what is only told", f -> f.rating() == Rating.FITS);
+    advice.carbon().filter(c -> !advice.same()).ifPresent(c -> carbon(page, c));
+    told(page);
+    reasons(page, "What fits", f -> f.rating() == Rating.FITS && !isTold(f));
     advice.how().ifPresent(h -> page.heading("Reckoned with").say(how(h)));
     return page.toString();
   }
@@ -72,6 +73,22 @@ public record PairText(PairAdvice advice, UnitSystem units) {
       page.heading(heading);
       found.forEach(
           f -> page.item(f.rating().word(), WORD, capital(f.title()) + ": " + f.reason()));
+    }
+  }
+
+  /** A check without limits is no verdict. */
+  private static boolean isTold(Finding f) {
+    return f.watch().isEmpty() && f.clash().isEmpty();
+  }
+
+  private void told(Page page) {
+    List<String> told =
+        advice.checks().stream()
+            .filter(PairText::isTold)
+            .map(f -> capital(f.title()) + ": " + f.reason())
+            .toList();
+    if (!told.isEmpty()) {
+      page.heading("Worth knowing").items(told);
     }
   }
 

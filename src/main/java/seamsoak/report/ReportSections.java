@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import seamsoak.advice.Advice;
 import seamsoak.advice.PairAdvice;
-import seamsoak.advice.ScheduleAdvice.Segment;
 import seamsoak.advice.SeamProfile;
 import seamsoak.advice.Trace;
 import seamsoak.chart.Figure;
@@ -130,35 +129,43 @@ record ReportSections(
 
   private Section schedule() {
     ScheduleText text = new ScheduleText(advice, units);
-    return picture(Section.of("schedule", "The schedule"), "schedule")
-        .table(text.heatsTable())
+    Section section =
+        picture(Section.of("schedule", "The schedule"), "schedule").table(text.heatsTable());
+    if (!advice.schedule().conflicts().isEmpty()) {
+      section =
+          section
+              .head("What the steels do not agree on")
+              .terms(
+                  advice.schedule().conflicts().stream()
+                      .map(
+                          c ->
+                              new Part.Term(
+                                  c.about() + ": " + String.join(", ", c.steels()),
+                                  List.of(sentence(c.says()), "Do: " + sentence(c.todo()))))
+                      .toList());
+    }
+    return section
+        .head("Why each step")
         .terms(why())
+        .head("What comes of it")
+        .table(text.bladeTable())
         .table(text.afterTable())
-        .table(text.criticalTable());
+        .table(text.metalsTable())
+        .table(text.criticalTable())
+        .table(new ProgramText(advice, units).table());
   }
 
-  /** Reason and check of each part, the steps that share them named together. */
+  /** The reason for each step, the steps that share one named together. */
   private List<Part.Term> why() {
-    Map<List<String>, Set<String>> steps = new LinkedHashMap<>();
-    for (Segment s : advice.schedule().segments()) {
-      String name = s.kind().equals("hold") ? s.step() : "every " + s.kind();
-      steps.computeIfAbsent(List.of(s.why(), s.check()), k -> new LinkedHashSet<>()).add(name);
-    }
-    List<Part.Term> terms = new ArrayList<>();
-    steps.forEach(
-        (said, names) -> {
-          List<String> sentences = new ArrayList<>();
-          if (!said.get(0).isBlank()) {
-            sentences.add(sentence(said.get(0)));
-          }
-          if (!said.get(1).isBlank()) {
-            sentences.add("Check: " + sentence(said.get(1)));
-          }
-          if (!sentences.isEmpty()) {
-            terms.add(new Part.Term(String.join(", ", names), sentences));
-          }
-        });
-    return terms;
+    Map<String, Set<String>> steps = new LinkedHashMap<>();
+    advice
+        .schedule()
+        .steps()
+        .forEach(s -> steps.computeIfAbsent(s.why(), k -> new LinkedHashSet<>()).add(s.step()));
+    return steps.entrySet().stream()
+        .filter(e -> !e.getKey().isBlank())
+        .map(e -> new Part.Term(String.join(", ", e.getValue()), List.of(sentence(e.getKey()))))
+        .toList();
   }
 
   private static String sentence(String words) {

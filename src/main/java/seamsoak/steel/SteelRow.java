@@ -27,12 +27,15 @@ final class SteelRow {
   private final Map<Element, Double> typical = new EnumMap<>(Element.class);
   private final Map<Element, Limits> limits = new EnumMap<>(Element.class);
 
-  private SteelRow(CsvTable.Row row) {
+  private final List<Dispute> disputes;
+
+  private SteelRow(CsvTable.Row row, List<Dispute> disputes) {
     this.row = row;
+    this.disputes = disputes;
   }
 
-  static Steel read(CsvTable.Row row) {
-    return new SteelRow(row).steel();
+  static Steel read(CsvTable.Row row, List<Dispute> disputes) {
+    return new SteelRow(row, disputes).steel();
   }
 
   private Steel steel() {
@@ -59,7 +62,8 @@ final class SteelRow {
         hardenability(),
         row.list("standards"),
         row.list("near"),
-        row.text("notes"));
+        row.text("notes"),
+        disputes);
   }
 
   private void readElement(Element e) {

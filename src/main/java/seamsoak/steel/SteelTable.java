@@ -35,11 +35,12 @@ public final class SteelTable {
   /** Read when first asked for: it is the longest table, and few answers need it. */
   private Map<String, Map<String, Provenance>> provenance;
 
-  private SteelTable(CsvTable table, Supplier<CsvTable> standings) {
+  private SteelTable(
+      CsvTable table, Map<String, List<Dispute>> disputes, Supplier<CsvTable> standings) {
     this.columns = Set.copyOf(table.columns());
     this.standings = standings;
     for (CsvTable.Row row : table.rows()) {
-      Steel steel = SteelRow.read(row);
+      Steel steel = SteelRow.read(row, disputes.getOrDefault(row.text("id"), List.of()));
       steels.add(steel);
       rows.put(steel.id(), row);
       // Ids first: they are what a message suggests.
@@ -51,9 +52,13 @@ public final class SteelTable {
     }
   }
 
-  /** Reads {@code steels.csv}, and {@code steels-standing.csv} once a standing is asked for. */
+  /**
+   * Reads {@code steels.csv} and {@code disputes.csv}, and {@code steels-standing.csv} once a
+   * standing is asked for.
+   */
   public static SteelTable load(DataFolder data) {
-    return new SteelTable(data.csv("steels.csv"), () -> data.csv("steels-standing.csv"));
+    return new SteelTable(
+        data.csv("steels.csv"), DisputeTable.load(data), () -> data.csv("steels-standing.csv"));
   }
 
   /** All steels in the order of the table. */

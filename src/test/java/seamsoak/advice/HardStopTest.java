@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -28,8 +30,14 @@ class HardStopTest {
   @EnumSource
   void warnsOfZincUnlessTheSheetIsBare(Coating coating) {
     boolean warned =
-        CautionTable.load(DataFolder.packed()).at("tile", Condition.ofJacket(coating)).stream()
+        CautionTable.load(DataFolder.packed())
+            .at("tile", words(Condition.ofJacket(coating)))
+            .stream()
             .anyMatch(caution -> caution.id().equals("zinc"));
     assertEquals(coating != Coating.NONE, warned);
+  }
+
+  private static Set<String> words(Set<Condition> conditions) {
+    return conditions.stream().map(Condition::word).collect(Collectors.toSet());
   }
 }

@@ -138,6 +138,7 @@ class BilletAnswerTest {
             "advice.json",
             "fading.png",
             "fading.svg",
+            "kiln.csv",
             "plan.txt",
             "report.html",
             "schedule.png",
