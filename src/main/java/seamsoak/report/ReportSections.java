@@ -138,7 +138,8 @@ record ReportSections(
         .table(text.afterTable())
         .table(text.metalsTable())
         .table(text.criticalTable())
-        .table(text.magnetTable());
+        .table(text.magnetTable())
+        .table(new ProgramText(advice, units).table());
   }
 
   private List<Part.Term> conflicts() {
