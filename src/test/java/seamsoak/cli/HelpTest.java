@@ -45,7 +45,7 @@ class HelpTest {
     if (program > 0) {
       args.set(program + 1, folder.resolve(args.get(program + 1)).toString());
     }
-    if (args.get(0).equals("plan")) {
+    if (args.get(0).equals("plan") || args.contains("--out")) {
       int out = args.indexOf("--out");
       if (out < 0) {
         args.add("--out");
