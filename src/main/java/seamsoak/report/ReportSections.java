@@ -127,16 +127,17 @@ record ReportSections(
 
   private Section schedule() {
     ScheduleText text = new ScheduleText(advice, units);
+    BladeText blade = new BladeText(advice, units);
     return picture(Section.of("schedule", "The schedule"), "schedule")
         .table(text.heatsTable())
         .head("Conflicts, and what to do")
         .terms(conflicts())
         .head("Step by step")
         .terms(new StepsText(advice, shown()).terms())
-        .table(text.bladeTable())
-        .table(text.quenchTable())
+        .table(blade.bladeTable())
+        .table(blade.quenchTable())
         .table(text.afterTable())
-        .table(text.metalsTable())
+        .table(blade.structuresTable())
         .table(text.criticalTable())
         .table(text.magnetTable())
         .table(new ProgramText(advice, units).table());

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.ScheduleAdvice.After;
@@ -29,12 +28,13 @@ public record ScheduleText(Advice advice, UnitSystem units) {
 
   /** All but the answer and the table of heats. */
   String more() {
+    BladeText blade = new BladeText(advice, units);
     return new Page()
         .then(conflicts())
         .then(new StepsText(advice, shown()).page())
-        .then(blade())
+        .then(blade.hardening())
         .then(after())
-        .then(metals())
+        .then(blade.structures())
         .then(critical())
         .then(new Page().table(magnetTable()).toString())
         .then(new ProgramText(advice, units).page())
@@ -163,82 +163,6 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return page.toString();
   }
 
-  private String blade() {
-    return advice.schedule().blade().isEmpty()
-        ? ""
-        : new Page()
-            .table(bladeTable())
-            .then(new Page().table(quenchTable()).toString())
-            .toString();
-  }
-
-  /** How hard the blade comes out. */
-  Table bladeTable() {
-    Table table = new Table("steel", "edge", "face", "middle", "edge tempered");
-    advice
-        .schedule()
-        .blade()
-        .ifPresent(
-            b ->
-                b.steels()
-                    .forEach(
-                        q ->
-                            table.row(
-                                q.steel(),
-                                Shown.number(q.edgeHrc(), 0),
-                                Shown.number(q.faceHrc(), 0),
-                                Shown.number(q.coreHrc(), 0),
-                                Shown.number(q.temperedHrc(), 0))));
-    return table.captioned(
-        advice
-            .schedule()
-            .blade()
-            .map(
-                b ->
-                    "The blade, "
-                        + shown().length(b.thicknessMm())
-                        + " thick, from "
-                        + shown().temperature(b.hardenC())
-                        + " in "
-                        + b.quenchantName()
-                        + ": HRC at the thin edge, at the spine's face and middle, give or take 2")
-            .orElse("The blade"));
-  }
-
-  /** What decides that. */
-  Table quenchTable() {
-    Table table =
-        new Table(
-            "steel",
-            "C solved %",
-            shown().temperatureHeads("Ms"),
-            "austenite %",
-            "may s",
-            "takes s");
-    advice
-        .schedule()
-        .blade()
-        .ifPresent(
-            b ->
-                b.steels()
-                    .forEach(
-                        q ->
-                            table.row(
-                                q.steel(),
-                                Shown.percent(q.dissolvedPct()),
-                                shown().temperatureCells(q.msC()),
-                                Shown.number(q.retainedPct(), 0),
-                                Shown.number(q.longestSeconds(), 1),
-                                Shown.number(q.takesSeconds(), 1))));
-    return table.captioned(
-        "In the quench: carbon in solution, start of martensite, austenite left; how long the middle"
-            + " may take from "
-            + shown().temperature(800)
-            + " to "
-            + shown().temperature(500)
-            + ", and takes");
-  }
-
   /** Where each steel lets go of the magnet. */
   Table magnetTable() {
     Table table =
@@ -250,49 +174,6 @@ public record ScheduleText(Advice advice, UnitSystem units) {
           shown().temperatureCells(c.magnetHighC()));
     }
     return table.captioned("Where the magnet lets go on the way up");
-  }
-
-  /** Structure and hardness of each steel, said again only where they change. */
-  String metals() {
-    Page page = new Page().say("What it is made of by then, and how hard, give or take 2 HRC");
-    List<ScheduleAdvice.Metal> before = List.of();
-    for (After a : advice.schedule().after()) {
-      if (!a.metals().equals(before)) {
-        page.item(
-            a.step(),
-            13,
-            a.metals().stream().map(ScheduleText::metal).collect(Collectors.joining("; ")) + ".");
-      }
-      before = a.metals();
-    }
-    return page.toString();
-  }
-
-  private static String metal(ScheduleAdvice.Metal m) {
-    return m.steel()
-        + " "
-        + m.structure()
-        + m.hrc().map(h -> ", " + Shown.number(h, 0) + " HRC").orElse("");
-  }
-
-  /** The same as a table, for a page that is wide enough. */
-  Table metalsTable() {
-    Table table = new Table("after", "steel", "structure", "HRC");
-    List<ScheduleAdvice.Metal> before = List.of();
-    for (After a : advice.schedule().after()) {
-      if (!a.metals().equals(before)) {
-        a.metals()
-            .forEach(
-                m ->
-                    table.row(
-                        a.step(),
-                        m.steel(),
-                        m.structure(),
-                        m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN)));
-      }
-      before = a.metals();
-    }
-    return table.captioned("Structure and hardness to expect");
   }
 
   /** What is left after each step. */
