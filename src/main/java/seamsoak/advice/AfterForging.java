@@ -73,12 +73,7 @@ record AfterForging(Course course) {
     double celsius = soak.temperatureC();
     List<Leg> up = heats.upAndHold(celsius, soak.minutes());
     double grain =
-        course
-            .grains()
-            .number(
-                course
-                    .grains()
-                    .after(up.get(0).curve().then(up.get(1).curve()), course.grainMetres()));
+        course.grains().number(course.grains().after(Leg.curve(up), course.grainMetres()));
     List<SteelNow> before = course.steels();
     Guard guard = Guard.of(before, heats.section(), celsius, grain);
     boolean slow = guard.way() != Guard.Way.AIR;

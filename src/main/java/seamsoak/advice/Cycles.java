@@ -2,9 +2,12 @@ package seamsoak.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.heat.HeatCurve;
 import seamsoak.steel.TemperatureRange;
@@ -56,10 +59,9 @@ record Cycles(Course course) {
   }
 
   /** Normalizes unless the guard forbids it. */
-  void normalize(Guard guard) {
+  void normalize(Guard guard, double celsius) {
     List<SteelNow> steels = course.steels();
     Heats heats = course.heats();
-    double celsius = normalizeCelsius(steels);
     double minutes = Math.max(5, Math.min(15, heats.size().thicknessMetres() * 1e3));
     List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, minutes));
     legs.addAll(heats.air(celsius));
@@ -148,11 +150,7 @@ record Cycles(Course course) {
     }
     temperatures.addAll(plan(guard, normalize, last).celsius());
     for (double celsius : temperatures) {
-      HeatCurve curve = new HeatCurve(List.of());
-      for (Leg leg : legs(heats, guard, celsius, at)) {
-        curve = curve.then(leg.curve());
-      }
-      all.add(curve);
+      all.add(Leg.curve(legs(heats, guard, celsius, at)));
     }
     return all;
   }
@@ -169,13 +167,16 @@ record Cycles(Course course) {
   private Plan plan(Guard guard, double from, double last) {
     Heats heats = course.heats();
     double at = AfterForging.changesAt(course.steels());
+    Map<Double, HeatCurve> tried = new HashMap<>();
+    DoubleFunction<HeatCurve> cycle =
+        celsius -> tried.computeIfAbsent(celsius, c -> Leg.curve(legs(heats, guard, c, at)));
     double best = course.grainMetres();
     List<Double> chosen = List.of();
     for (int n = 1; n <= MOST_CYCLES; n++) {
       List<Double> celsius = descending(from, last, n);
       double metres = course.grainMetres();
       for (double c : celsius) {
-        metres = course.grains().after(curve(legs(heats, guard, c, at)), metres);
+        metres = course.grains().after(cycle.apply(c), metres);
       }
       double gain = course.grains().number(metres) - course.grains().number(best);
       if (n > 1 && gain < LEAST_GAIN) {
@@ -187,15 +188,7 @@ record Cycles(Course course) {
         break;
       }
     }
-    return new Plan(chosen, best, course.grains().after(curve(legs(heats, guard, last, at)), best));
-  }
-
-  private static HeatCurve curve(List<Leg> legs) {
-    HeatCurve all = new HeatCurve(List.of());
-    for (Leg leg : legs) {
-      all = all.then(leg.curve());
-    }
-    return all;
+    return new Plan(chosen, best, course.grains().after(cycle.apply(last), best));
   }
 
   private static List<Double> descending(double from, double last, int n) {

@@ -99,7 +99,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
         reaching(curve.core(STEP_KELVIN), to),
         Leg.corners(curve.face(STEP_KELVIN)),
         "",
-        in == Heater.KILN ? lagMinutes(from, to, close) : 0);
+        in == Heater.KILN ? () -> lagMinutes(from, to, close) : Leg.NO_LAG);
   }
 
   /** The last piece drawn up to where the hold begins. */
@@ -132,7 +132,8 @@ record Heats(Shop shop, Equipment equipment, Size size) {
   }
 
   private static Leg of(String cool, SectionCurve curve) {
-    return new Leg("cool", curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)), cool, 0);
+    return new Leg(
+        "cool", curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)), cool, Leg.NO_LAG);
   }
 
   /** Minutes in still air until a hand can bear it. */

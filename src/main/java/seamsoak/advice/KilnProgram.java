@@ -36,7 +36,13 @@ record KilnProgram(Kiln kiln) {
       if (leg.kind().equals("rise")) {
         double stay = stays(legs, i + 1);
         all.add(
-            line(step, all, climb(), leg.toC(), leg.lagMinutes() + stay, then(legs, i, goesOn)));
+            line(
+                step,
+                all,
+                climb(),
+                leg.toC(),
+                leg.lag().getAsDouble() + stay,
+                then(legs, i, goesOn)));
       } else if (falls && leg.fromC() > leg.toC() + 1) {
         double perHour = (leg.fromC() - leg.toC()) / (leg.minutes() / 60);
         // What comes hot from the anvil goes into a kiln that waits at the lower heat.

@@ -2,6 +2,8 @@ package seamsoak.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
+import seamsoak.advice.ScheduleAdvice.Corner;
 import seamsoak.heat.HeatCurve;
 
 /**
@@ -11,25 +13,27 @@ import seamsoak.heat.HeatCurve;
  * @param curve of the core
  * @param face corners of the outer face on the same clock; none where it is as hot as the core
  * @param cool what it cools in, blank otherwise
- * @param lagMinutes how much later the core comes than a climbing kiln
+ * @param lag minutes by which the core comes later than a climbing kiln; reckoned when asked for
  */
-record Leg(String kind, HeatCurve curve, List<At> face, String cool, double lagMinutes) {
-  private static final double ZERO_CELSIUS = 273.15;
-
-  /** A corner of a curve. */
-  record At(double minutes, double celsius) {}
+record Leg(String kind, HeatCurve curve, List<Corner> face, String cool, DoubleSupplier lag) {
+  static final DoubleSupplier NO_LAG = () -> 0;
 
   /** Core and face alike. */
   Leg(String kind, HeatCurve curve, String cool) {
-    this(kind, curve, List.of(), cool, 0);
+    this(kind, curve, List.of(), cool, NO_LAG);
+  }
+
+  /** The curves of parts, one after the other. */
+  static HeatCurve curve(List<Leg> legs) {
+    return new HeatCurve(legs.stream().flatMap(l -> l.curve().segments().stream()).toList());
   }
 
   double fromC() {
-    return curve.segments().get(0).fromKelvin() - ZERO_CELSIUS;
+    return curve.segments().get(0).fromKelvin() - ScheduleStep.ZERO_CELSIUS;
   }
 
   double toC() {
-    return curve.segments().get(curve.segments().size() - 1).toKelvin() - ZERO_CELSIUS;
+    return curve.segments().get(curve.segments().size() - 1).toKelvin() - ScheduleStep.ZERO_CELSIUS;
   }
 
   double minutes() {
@@ -37,19 +41,19 @@ record Leg(String kind, HeatCurve curve, List<At> face, String cool, double lagM
   }
 
   /** The corners of the core's curve. */
-  List<At> core() {
+  List<Corner> core() {
     return corners(curve);
   }
 
-  static List<At> corners(HeatCurve curve) {
-    List<At> all = new ArrayList<>();
+  static List<Corner> corners(HeatCurve curve) {
+    List<Corner> all = new ArrayList<>();
     double seconds = 0;
     for (HeatCurve.Segment s : curve.segments()) {
       if (all.isEmpty()) {
-        all.add(new At(0, s.fromKelvin() - ZERO_CELSIUS));
+        all.add(new Corner(0, s.fromKelvin() - ScheduleStep.ZERO_CELSIUS));
       }
       seconds += s.seconds();
-      all.add(new At(seconds / 60, s.toKelvin() - ZERO_CELSIUS));
+      all.add(new Corner(seconds / 60, s.toKelvin() - ScheduleStep.ZERO_CELSIUS));
     }
     return all;
   }

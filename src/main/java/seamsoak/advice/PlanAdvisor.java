@@ -53,8 +53,7 @@ public final class PlanAdvisor {
     Told told = tell(billet, usual);
     Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
     SoakSamples all =
-        SoakSamples.of(
-            walks, sightings, told.soaking.nodes(), told.scheduling.cyclesFor(told.end()));
+        SoakSamples.of(walks, sightings, told.soaking.nodes(), told.scheduling.cycles());
     Optional<SoakSamples> agreeing = all.thatAgree();
     boolean usualHolds = true;
     if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {
@@ -67,7 +66,7 @@ public final class PlanAdvisor {
     ScheduleAdvisor scheduling = told.scheduling;
     SoakAdvice soak =
         told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
-    ScheduleAdvisor.Run run = scheduling.run(end.piece(), soak.recommended());
+    ScheduleAdvisor.Run run = scheduling.run(soak.recommended());
     List<String> stops = new ArrayList<>(HardStop.history(billet));
     stops.addAll(run.hardStops());
     return new Advice(

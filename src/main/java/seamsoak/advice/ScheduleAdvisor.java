@@ -33,8 +33,10 @@ final class ScheduleAdvisor {
   private final UnitSystem units;
   private final List<QuenchChoice.Known> baths;
   private final Grain grains;
+  private final Workpiece start;
   private final boolean hot;
   private final double forgedGrain;
+  private List<HeatCurve> cycles;
 
   /**
    * @param end the billet when the last step of its file is done
@@ -54,6 +56,7 @@ final class ScheduleAdvisor {
     this.units = units;
     this.baths = billet.quenchantsTaken().stream().map(b -> known(b, quenchants)).toList();
     this.grains = new Grain(shop, billet.stack());
+    this.start = end.piece();
     this.hot = end.endKelvin() > Shop.BLACK_KELVIN;
     this.forgedGrain = grains.after(end.lastHeat().orElse(new HeatCurve(List.of())), 0);
   }
@@ -105,15 +108,22 @@ final class ScheduleAdvisor {
       Workpiece cycled,
       List<String> hardStops) {}
 
-  /** The curves of normalizing and cycles for a piece as it is, without a soak. */
-  List<HeatCurve> cyclesFor(Workpiece piece) {
-    Course course = course(piece);
+  /** The curves of normalizing and cycles for the billet as it is, without a soak. */
+  List<HeatCurve> cycles() {
+    if (cycles == null) {
+      cycles = cyclesOf(course());
+    }
+    return cycles;
+  }
+
+  private List<HeatCurve> cyclesOf(Course course) {
     List<SteelNow> steels = course.steels();
     double normalize = Cycles.normalizeCelsius(steels);
     Guard guard = guard(course, normalize);
     return guard.way() == Guard.Way.ANNEAL_ONLY
         ? List.of()
-        : new Cycles(course).curves(guard, normalize, last(steels, normalize));
+        : new Cycles(course)
+            .curves(guard, normalize, last(HardeningHeat.of(steels, edge()), normalize));
   }
 
   /** Grain number after a curve, its grains forming anew. */
@@ -121,19 +131,19 @@ final class ScheduleAdvisor {
     return grains.number(curve);
   }
 
-  private Course course(Workpiece piece) {
-    return new Course(billet, shop, visibility, cautions, units, piece, forgedGrain);
+  private Course course() {
+    return new Course(billet, shop, visibility, cautions, units, start, forgedGrain);
   }
 
   private static Guard guard(Course course, double celsius) {
     return Guard.of(course.steels(), course.heats().section(), celsius, course.grainNumber());
   }
 
-  /** The last cycle: the hardening heat, or half-way down where nothing hardens. */
-  private double last(List<SteelNow> steels, double normalize) {
-    return HardeningHeat.of(steels, edge())
-        .map(h -> Math.min(normalize, h.celsius()))
-        .orElse(normalize - 20);
+  /**
+   * The last cycle: the hardening heat, or a little cooler than the first where nothing hardens.
+   */
+  private static double last(Optional<HardeningHeat> heat, double normalize) {
+    return heat.map(h -> Math.min(normalize, h.celsius())).orElse(normalize - 20);
   }
 
   private Optional<String> edge() {
@@ -141,8 +151,8 @@ final class ScheduleAdvisor {
   }
 
   /** The whole schedule, with a soak where one is given. */
-  Run run(Workpiece start, Optional<SoakAdvice.Recommended> soak) {
-    Course course = course(start);
+  Run run(Optional<SoakAdvice.Recommended> soak) {
+    Course course = course();
     AfterForging first = new AfterForging(course);
     if (hot) {
       first.coolDown();
@@ -153,9 +163,15 @@ final class ScheduleAdvisor {
     Guard guard = guard(course, normalize);
     List<ScheduleAdvice.Conflict> conflicts =
         new ArrayList<>(new Conflicts(course, guard).ofBillet());
-    cycles(course, guard, normalize, steels);
-    Workpiece cycled = course.piece();
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
+    Cycles before = new Cycles(course);
+    if (!guard.slow()) {
+      before.normalize(guard, normalize);
+    }
+    if (guard.way() != Guard.Way.ANNEAL_ONLY) {
+      before.refine(guard, normalize, last(heat, normalize));
+    }
+    Workpiece cycled = course.piece();
     List<String> stops = new ArrayList<>();
     Optional<Outcome> blade = heat.map(h -> blade(course, guard, h, conflicts, stops));
     if (heat.isEmpty() && steels.stream().anyMatch(SteelNow::hardens)) {
@@ -180,16 +196,6 @@ final class ScheduleAdvisor {
                 .map(ScheduleStep::told)
                 .toList());
     return new Run(advice, course.after("soak"), cycled, List.copyOf(stops));
-  }
-
-  private void cycles(Course course, Guard guard, double normalize, List<SteelNow> steels) {
-    Cycles cycles = new Cycles(course);
-    if (!guard.slow()) {
-      cycles.normalize(guard);
-    }
-    if (guard.way() != Guard.Way.ANNEAL_ONLY) {
-      cycles.refine(guard, normalize, last(steels, normalize));
-    }
   }
 
   /** From the anneal to the tempers. */

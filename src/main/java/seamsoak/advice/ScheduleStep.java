@@ -62,11 +62,7 @@ record ScheduleStep(
 
   /** The whole of it. */
   HeatCurve curve() {
-    HeatCurve all = new HeatCurve(List.of());
-    for (Leg leg : legs) {
-      all = all.then(leg.curve());
-    }
-    return all;
+    return Leg.curve(legs);
   }
 
   /** Its curve as a chart draws it; where a face is not told apart it follows the core. */
@@ -82,7 +78,8 @@ record ScheduleStep(
     return new ScheduleAdvice.Curve(name, core, face);
   }
 
-  private static void add(List<ScheduleAdvice.Corner> to, double from, List<Leg.At> corners) {
+  private static void add(
+      List<ScheduleAdvice.Corner> to, double from, List<ScheduleAdvice.Corner> corners) {
     corners.forEach(c -> to.add(new ScheduleAdvice.Corner(from + c.minutes(), c.celsius())));
   }
 

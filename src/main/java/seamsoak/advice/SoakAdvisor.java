@@ -84,7 +84,7 @@ final class SoakAdvisor {
    * @param seen what is to be said of what the smith saw
    */
   SoakAdvice advise(SoakSamples possible, List<String> seen) {
-    List<HeatCurve> cycles = schedule.cyclesFor(end);
+    List<HeatCurve> cycles = schedule.cycles();
     List<SoakOption> options =
         Arrays.stream(temperatures())
             .parallel()
