@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.carbon.Edge;
@@ -37,8 +36,7 @@ record AfterForging(Course course) {
     Guard guard = Guard.of(steels, heats.section(), FORGED_CELSIUS, course.grainNumber());
     double at = changesAt(steels);
     boolean slow = guard.way() != Guard.Way.AIR;
-    List<Leg> legs =
-        slow ? heats.changedInKiln(FORGED_CELSIUS, at, CHANGE_MINUTES) : heats.air(FORGED_CELSIUS);
+    List<Leg> legs = heats.down(slow, FORGED_CELSIUS, at);
     course.carry(
         new ScheduleStep(
             "cool-down",
@@ -62,7 +60,6 @@ record AfterForging(Course course) {
                 "edges and ends for cracks and open seams"),
             legs,
             Edge.SEALED,
-            slow ? Becomes.ANNEALED : Becomes.AIR_COOLED,
             hardensInAir(guard),
             Optional.empty()),
         Structures.cooled(steels, heats, FORGED_CELSIUS, course.grainNumber(), slow));
@@ -79,7 +76,7 @@ record AfterForging(Course course) {
     boolean slow = guard.way() != Guard.Way.AIR;
     List<Leg> legs = new ArrayList<>(up);
     double at = changesAt(before);
-    legs.addAll(slow ? heats.changedInKiln(celsius, at, CHANGE_MINUTES) : heats.air(celsius));
+    legs.addAll(heats.down(slow, celsius, at));
     Heater in = heats.heater(celsius);
     course.carry(
         new ScheduleStep(
@@ -98,7 +95,6 @@ record AfterForging(Course course) {
                 course.color(celsius)),
             legs,
             course.shop.edge(course.billet.soak().outsideTaken()),
-            slow ? Becomes.ANNEALED : Becomes.AIR_COOLED,
             hardensInAir(guard),
             Optional.empty()),
         Structures.cooled(before, heats, celsius, grain, slow));

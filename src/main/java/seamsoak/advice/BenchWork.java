@@ -3,7 +3,6 @@ package seamsoak.advice;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.billet.Blade;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
@@ -69,7 +68,6 @@ record BenchWork(Course course) {
                 "a file bites alike all over; where it digs in, skin is left"),
             List.of(),
             Edge.SEALED,
-            Becomes.UNCHANGED,
             Set.of(),
             Optional.empty()),
         piece.shaped(to.thicknessMetres(), width, course.shop.resolution()));
@@ -89,7 +87,6 @@ record BenchWork(Course course) {
                 "a faint gray band may be pearlite: hardened steel tells better"),
             List.of(),
             Edge.SEALED,
-            Becomes.UNCHANGED,
             Set.of(),
             Optional.empty()),
         List.of());

@@ -1,14 +1,17 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.ScheduleAdvice.Conflict;
+import seamsoak.property.Quenchant;
 import seamsoak.steel.Dispute;
 import seamsoak.steel.HeatTreatment;
 import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.UnitSystem;
+import seamsoak.unit.Length;
 
 /**
  * What the steels of a billet, or their sheets, do not agree on, each with what to do about it.
@@ -98,10 +101,10 @@ record Conflicts(Course course, Guard guard) {
   private Optional<Conflict> airAndSoft(List<SteelNow> steels) {
     List<String> hard = new ArrayList<>();
     List<String> soft = new ArrayList<>();
+    double celsius = Cycles.normalizeCelsius(steels);
     for (SteelNow s : steels) {
       boolean air =
-          s.inAir(course.heats().section(), Cycles.normalizeCelsius(steels), course.grainNumber())
-              != SteelNow.InAir.NO;
+          s.inAir(course.heats().section(), celsius, course.grainNumber()) != SteelNow.InAir.NO;
       (air ? hard : soft).add(s.id());
     }
     return hard.isEmpty() || soft.isEmpty()
@@ -118,8 +121,7 @@ record Conflicts(Course course, Guard guard) {
   }
 
   /** Those of the hardening and the tempers. */
-  List<Conflict> ofBlade(
-      HardeningHeat heat, Optional<QuenchChoice> quench, Optional<Tempering> temper) {
+  List<Conflict> ofBlade(HardeningHeat heat, QuenchChoice quench, Tempering temper) {
     List<SteelNow> steels = course.steels();
     List<Conflict> all = new ArrayList<>();
     windows(heat).ifPresent(all::add);
@@ -133,7 +135,7 @@ record Conflicts(Course course, Guard guard) {
                 s.lines().alwaysAustenite()
                     ? s.id() + " does not harden at any heat"
                     : String.format(
-                        java.util.Locale.ROOT,
+                        Locale.ROOT,
                         "%s will not harden: it has %.2f %% carbon by then",
                         s.id(),
                         s.carbonPct()),
@@ -142,8 +144,8 @@ record Conflicts(Course course, Guard guard) {
                     + " is what cuts, and test with a file there"));
       }
     }
-    quench.ifPresent(q -> all.addAll(ofQuench(q)));
-    temper.ifPresent(t -> all.addAll(ofTemper(heat, t)));
+    all.addAll(ofQuench(quench));
+    all.addAll(ofTemper(heat, temper));
     return all;
   }
 
@@ -151,7 +153,6 @@ record Conflicts(Course course, Guard guard) {
     if (heat.agrees()) {
       return Optional.empty();
     }
-    UnitSystem units = course.units;
     return Optional.of(
         new Conflict(
             "hardening heat",
@@ -162,9 +163,9 @@ record Conflicts(Course course, Guard guard) {
                         w ->
                             w.steel().id()
                                 + " "
-                                + seamsoak.unit.Temperature.ofCelsius(w.lowC()).format(units)
+                                + course.show(w.lowC())
                                 + " to "
-                                + seamsoak.unit.Temperature.ofCelsius(w.highC()).format(units))
+                                + course.show(w.highC()))
                     .collect(Collectors.joining(", ")),
             course.show(heat.celsius())
                 + " is right for "
@@ -205,7 +206,7 @@ record Conflicts(Course course, Guard guard) {
                 "quench speed",
                 List.of(t.steel().id()),
                 String.format(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "the middle of %s will not harden in this section: it has to fall from 800 to"
                         + " 500 C (1470 to 930 F) within %.1f s and takes about %.0f s in %s",
                     t.steel().id(),
@@ -217,13 +218,13 @@ record Conflicts(Course course, Guard guard) {
     }
     List<QuenchChoice.Taken> deepest =
         q.steels().stream()
-            .sorted(java.util.Comparator.comparingDouble(t -> t.austenite().idealDiameterMetres()))
+            .sorted(Comparator.comparingDouble(t -> t.austenite().idealDiameterMetres()))
             .toList();
     QuenchChoice.Taken shallow = deepest.get(0);
     QuenchChoice.Taken deep = deepest.get(deepest.size() - 1);
     if (deep.austenite().idealDiameterMetres()
             > MUCH_DEEPER * shallow.austenite().idealDiameterMetres()
-        && q.quenchant().kind() == seamsoak.property.Quenchant.Kind.WATER) {
+        && q.quenchant().kind() == Quenchant.Kind.WATER) {
       all.add(
           new Conflict(
               "quench speed",
@@ -241,9 +242,9 @@ record Conflicts(Course course, Guard guard) {
     double oil = thickest(t, "oil-fast");
     double brine = thickest(t, "brine");
     return "it hardens through where the blade is no thicker than about "
-        + new seamsoak.unit.Length(oil).format(course.units)
+        + new Length(oil).format(course.units)
         + " in fast oil and "
-        + new seamsoak.unit.Length(brine).format(course.units)
+        + new Length(brine).format(course.units)
         + " in brine"
         + t.steel().steel().heatTreatment().quench().map(q -> " (its sheet: " + q + ")").orElse("")
         + ", so a thin edge may be hard though the spine is not; make it thinner, or be content with"
@@ -256,34 +257,35 @@ record Conflicts(Course course, Guard guard) {
 
   private List<Conflict> ofTemper(HardeningHeat heat, Tempering t) {
     List<Conflict> all = new ArrayList<>();
-    if (t.misses(heat.edge())) {
+    double edge = t.hrc(heat.edge());
+    if (Math.abs(edge - t.wantedHrc()) > 1) {
       all.add(
           new Conflict(
               "hardness",
               List.of(heat.edge().id()),
               String.format(
-                  java.util.Locale.ROOT,
+                  Locale.ROOT,
                   "%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes"
                       + " to about %.0f",
                   t.wantedHrc(),
-                  t.hrc(heat.edge())),
-              t.hrc(heat.edge()) < t.wantedHrc()
+                  edge),
+              edge < t.wantedHrc()
                   ? "be content with that, or put a steel with more carbon at the edge"
                   : "temper hotter in small steps on a test piece, watching what its sheet says of"
                       + " brittleness"));
     }
     for (HardeningHeat.Window w : heat.windows()) {
       double hrc = t.hrc(w.steel());
-      if (Math.abs(hrc - t.hrc(heat.edge())) > HRC_APART) {
+      if (Math.abs(hrc - edge) > HRC_APART) {
         all.add(
             new Conflict(
                 "temper",
                 List.of(heat.edge().id(), w.steel().id()),
                 String.format(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "the same temper leaves %s at about %.0f HRC and %s at about %.0f",
                     heat.edge().id(),
-                    t.hrc(heat.edge()),
+                    edge,
                     w.steel().id(),
                     hrc),
                 "the edge decides; where both lie in the edge it wears unevenly, which some want"));

@@ -166,11 +166,6 @@ final class Course {
             piece.size().thicknessMetres() * 1e3));
   }
 
-  /** Structure and hardness of the metal by now. */
-  List<ScheduleAdvice.Metal> metals() {
-    return metals;
-  }
-
   List<ScheduleAdvice.Segment> segments() {
     return List.copyOf(segments);
   }
@@ -185,11 +180,6 @@ final class Course {
 
   List<ScheduleStep> planned() {
     return List.copyOf(planned);
-  }
-
-  /** The metal after each step, in order. */
-  List<Workpiece> pieces() {
-    return List.copyOf(pieces);
   }
 
   /** The metal after the step of that name, if it was done. */

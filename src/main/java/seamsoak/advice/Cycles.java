@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.heat.HeatCurve;
 import seamsoak.steel.TemperatureRange;
 
@@ -92,7 +91,6 @@ record Cycles(Course course) {
             List.of(magnet(steels), course.color(celsius), "no red in shade before the next heat"),
             legs,
             AfterForging.open(course),
-            Becomes.AIR_COOLED,
             AfterForging.hardensInAir(guard),
             Optional.empty()),
         Structures.cooled(steels, heats, celsius, course.grainNumber(), false));
@@ -132,7 +130,6 @@ record Cycles(Course course) {
                   : List.of("color even through the section before you count"),
               legs(heats, guard, celsius, at),
               AfterForging.open(course),
-              guard.slow() ? Becomes.ANNEALED : Becomes.AIR_COOLED,
               AfterForging.hardensInAir(guard),
               Optional.empty()),
           Structures.cooled(steels, heats, celsius, course.grainNumber(), guard.slow()));
@@ -157,10 +154,7 @@ record Cycles(Course course) {
 
   private static List<Leg> legs(Heats heats, Guard guard, double celsius, double at) {
     List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, CYCLE_MINUTES));
-    legs.addAll(
-        guard.slow()
-            ? heats.changedInKiln(celsius, at, AfterForging.CHANGE_MINUTES)
-            : heats.air(celsius));
+    legs.addAll(heats.down(guard.slow(), celsius, at));
     return legs;
   }
 

@@ -175,6 +175,13 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     return legs;
   }
 
+  /** In still air, or in the kiln until all has changed where that is called for. */
+  List<Leg> down(boolean slowly, double fromCelsius, double changesAtCelsius) {
+    return slowly
+        ? changedInKiln(fromCelsius, changesAtCelsius, AfterForging.CHANGE_MINUTES)
+        : air(fromCelsius);
+  }
+
   /** Rise from room temperature and hold. */
   List<Leg> upAndHold(double celsius, double minutes) {
     return List.of(rise(ROOM_CELSIUS, celsius), hold(celsius, minutes));

@@ -1,12 +1,10 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.billet.Equipment;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Quenchant;
@@ -69,7 +67,6 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             List.of("the same dull red from edge to spine"),
             heats.upAndHold(celsius, 10),
             AfterForging.open(course),
-            Becomes.UNCHANGED,
             Set.of(),
             Optional.empty()),
         List.of());
@@ -88,7 +85,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             heats.rise(fromCelsius, celsius, in),
             heats.hold(celsius, minutes),
             heats.quench(celsius, quench));
-    Set<Condition> more = new HashSet<>(conditions(quench.quenchant()));
+    Set<Condition> more = conditions(quench.quenchant());
     List<SteelNow> steels = course.steels();
     ScheduleStep step =
         new ScheduleStep(
@@ -104,7 +101,6 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             checks(celsius),
             legs,
             AfterForging.open(course),
-            Becomes.QUENCHED,
             more,
             refused);
     course.carry(step, Structures.quenched(steels, quench, ROOM));
@@ -243,7 +239,6 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
                     new HeatCurve(List.of(new HeatCurve.Segment(ROOM + ZERO, to + ZERO, 3600))),
                     has == Equipment.Cold.DRY_ICE ? "dry ice" : "nitrogen")),
             seamsoak.carbon.Edge.SEALED,
-            Becomes.CHILLED,
             Set.of(Condition.SUB_ZERO),
             Optional.empty()),
         Structures.quenched(steels, quench, to));
@@ -254,9 +249,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     for (int i = 1; i <= Tempering.TIMES; i++) {
       Heats heats = course.heats();
       List<SteelNow> steels = course.steels();
-      List<Leg> legs = new ArrayList<>();
-      legs.add(heats.rise(Heats.ROOM_CELSIUS, t.celsius()));
-      legs.add(heats.hold(t.celsius(), Tempering.HOURS * 60));
+      List<Leg> legs = heats.upAndHold(t.celsius(), Tempering.HOURS * 60);
       course.carry(
           new ScheduleStep(
               "temper " + i,
@@ -275,7 +268,6 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
                           + " of skin; keep it so cool that no color runs"),
               legs,
               AfterForging.open(course),
-              Becomes.TEMPERED,
               conditions(quench.quenchant()),
               Optional.empty()),
           Structures.tempered(steels, quench, t));

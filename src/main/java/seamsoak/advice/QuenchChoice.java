@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Bath;
-import seamsoak.property.HardeningDepth;
+import seamsoak.property.Hardening;
 import seamsoak.property.QuenchResult;
 import seamsoak.property.Quenchant;
 import seamsoak.property.QuenchedSteel;
@@ -20,9 +20,6 @@ import seamsoak.property.Section;
  * @param steels how each that hardens takes it
  */
 record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken> steels) {
-  /** Margin of hardenability from which a middle is half hard: {@link HardeningDepth}. */
-  private static final double HALF_MARGIN = 0.85;
-
   /** Whether a middle hardens. */
   enum Middle {
     NO,
@@ -48,11 +45,10 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
 
     /** The thickest blade of it that hardens to the middle, or nearly, in a quenchant, m. */
     double thickestMetres(Quenchant quenchant) {
-      return steel
-          .k()
-          .hardening()
-          .criterion()
-          .thickestPlateMetres(austenite.idealDiameterMetres() / HALF_MARGIN, quenchant.severity());
+      Hardening h = steel.k().hardening();
+      return h.criterion()
+          .thickestPlateMetres(
+              austenite.idealDiameterMetres() / h.depth().halfMargin(), quenchant.severity());
     }
   }
 

@@ -184,7 +184,7 @@ final class ScheduleAdvisor {
             course.segments(),
             course.after(),
             critical,
-            new ScheduleWords(visibility, units).remarks(start, course, conflicts, guard),
+            new ScheduleWords(visibility, units).remarks(start, course),
             course.steps(),
             List.copyOf(conflicts),
             billet.equipment().kilnTaken().there()
@@ -239,8 +239,7 @@ final class ScheduleAdvisor {
     Tempering temper =
         new IntoTheBath(course, heat, quench, anneal != Softening.Kind.SUBCRITICAL)
             .run(billet.blade().hardnessTaken().hrc(), grain, stops.stream().findFirst());
-    conflicts.addAll(
-        new Conflicts(course, guard).ofBlade(heat, Optional.of(quench), Optional.of(temper)));
+    conflicts.addAll(new Conflicts(course, guard).ofBlade(heat, quench, temper));
     return outcome(section, heat, quench, temper);
   }
 

@@ -17,7 +17,6 @@ import seamsoak.heat.HeatCurve;
  * @param checks what to look for
  * @param legs its parts in the fire and after it; none at the bench
  * @param outside edge of the outer faces in the fire
- * @param becomes what the metal is afterwards
  * @param more conditions for cautions beside those of the shop
  * @param refused why it must not be done as planned, if so
  */
@@ -29,35 +28,15 @@ record ScheduleStep(
     List<String> checks,
     List<Leg> legs,
     Edge outside,
-    Becomes becomes,
     Set<Condition> more,
     Optional<String> refused) {
   static final double ROOM_KELVIN = 293.15;
   static final double ZERO_CELSIUS = 273.15;
 
-  /** What a step makes of the metal. */
-  enum Becomes {
-    /** Cooled in air from above the critical range. */
-    AIR_COOLED,
-    /** Cooled so slowly that nothing hardens. */
-    ANNEALED,
-    QUENCHED,
-    /** Cooled below room temperature. */
-    CHILLED,
-    TEMPERED,
-    /** What it was. */
-    UNCHANGED
-  }
-
   ScheduleStep {
     checks = List.copyOf(checks);
     legs = List.copyOf(legs);
     more = Set.copyOf(more);
-  }
-
-  /** The same with the reason not to do it. */
-  ScheduleStep refused(Optional<String> reason) {
-    return new ScheduleStep(name, in, doing, why, checks, legs, outside, becomes, more, reason);
   }
 
   /** The whole of it. */

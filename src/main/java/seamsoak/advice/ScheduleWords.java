@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.ScheduleAdvice.After;
-import seamsoak.advice.ScheduleAdvice.Conflict;
 import seamsoak.billet.Kiln;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
@@ -16,7 +15,7 @@ import seamsoak.unit.UnitSystem;
 
 /** Says in sentences what to know of a schedule as a whole. */
 record ScheduleWords(LineVisibility visibility, UnitSystem units) {
-  List<String> remarks(Workpiece start, Course course, List<Conflict> conflicts, Guard guard) {
+  List<String> remarks(Workpiece start, Course course) {
     List<String> all = new ArrayList<>(contributions(start, course));
     all.add(
         "Normalizing hides a faint line more by its finer structure than by moving carbon: it may"

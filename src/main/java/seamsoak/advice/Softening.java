@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.steel.Hardenability;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.HeatingRate;
@@ -82,8 +81,7 @@ record Softening(Course course) {
                 + " air, so more is not needed to saw, drill and grind it",
             List.of("never above that heat: no color brighter than a dull red in shade"),
             celsius,
-            legs,
-            Becomes.UNCHANGED),
+            legs),
         Structures.softened(steels));
   }
 
@@ -107,8 +105,7 @@ record Softening(Course course) {
             why + ". It may bring a faint line back to sight",
             List.of("a file bites everywhere"),
             celsius,
-            legs,
-            Becomes.ANNEALED),
+            legs),
         Structures.softened(steels));
   }
 
@@ -126,8 +123,7 @@ record Softening(Course course) {
             "grinding and straightening leave strain that warps a thin blade in the quench",
             List.of("straight along spine and edge before and after; straighten now, not later"),
             celsius,
-            legs,
-            Becomes.UNCHANGED),
+            legs),
         List.of());
   }
 
@@ -138,8 +134,7 @@ record Softening(Course course) {
       String why,
       List<String> checks,
       double celsius,
-      List<Leg> legs,
-      Becomes becomes) {
+      List<Leg> legs) {
     return new ScheduleStep(
         name,
         heats.heater(celsius),
@@ -148,7 +143,6 @@ record Softening(Course course) {
         checks,
         legs,
         heats.shop().edge(seamsoak.billet.Exposure.OPEN),
-        becomes,
         Set.of(),
         Optional.empty());
   }

@@ -56,18 +56,13 @@ record Tempering(
         austenite.fullHrc(coldestCelsius).value()
             - austenite.fullHrc(QuenchedSteel.ROOM_CELSIUS).value();
     double edge = Math.min(EDGE_METRES, quench.section().thicknessMetres());
-    return chilled + austenite.quench(Section.plate(edge), quench.quenchant()).coreHrc().value();
+    return chilled + austenite.coreHrc(Section.plate(edge), quench.quenchant()).value();
   }
 
   /** Hardness of a steel after them at such an edge, HRC. */
   double hrc(SteelNow steel) {
     TemperingCurve curve = curve(steel, hardenCelsius, grainNumber);
     return Math.min(quenchedHrc(steel), curve.hrc(celsius + 273.15, HOURS, TIMES).value());
-  }
-
-  /** Whether what is wanted cannot be had within the published range. */
-  boolean misses(SteelNow edge) {
-    return Math.abs(hrc(edge) - wantedHrc) > 1;
   }
 
   private static TemperingCurve curve(SteelNow steel, double hardenCelsius, double grain) {

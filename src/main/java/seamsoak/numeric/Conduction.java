@@ -130,15 +130,4 @@ public final class Conduction implements ConservativeSystem {
     double first = law.kelvin(y[0]);
     return first + (first - law.kelvin(y[1])) / 8;
   }
-
-  /** Heat per volume of the whole body. */
-  public double meanHeat(double[] y) {
-    double sum = 0;
-    double all = 0;
-    for (int i = 0; i < y.length; i++) {
-      sum += volume[i] * y[i];
-      all += volume[i];
-    }
-    return sum / all;
-  }
 }

@@ -39,11 +39,6 @@ public record OneTerm(double root, double factor) {
     return new OneTerm(z, 2 * j1 / (z * (j0 * j0 + j1 * j1)));
   }
 
-  /** What is left at the middle of a plate or bar after that many Fo. */
-  public double left(double fourier) {
-    return factor * Math.exp(-root * root * fourier);
-  }
-
   /** The Fo after which so much is left at the middle. */
   public double fourierAt(double left) {
     return Math.log(factor / left) / (root * root);

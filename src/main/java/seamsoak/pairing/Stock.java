@@ -1,6 +1,5 @@
 package seamsoak.pairing;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,10 +54,5 @@ public enum Stock {
     return List.of(PLATED, UNKNOWN).stream()
         .filter(s -> s.words.stream().anyMatch(said::contains))
         .findFirst();
-  }
-
-  /** Every word that tells of such stock. */
-  public static List<String> allWords() {
-    return Arrays.stream(values()).flatMap(s -> s.words.stream()).toList();
   }
 }

@@ -1,7 +1,6 @@
 package seamsoak.property;
 
 import java.util.List;
-import seamsoak.numeric.HeatLaw;
 
 /**
  * Cooling of a section in still air.
@@ -19,17 +18,14 @@ import seamsoak.numeric.HeatLaw;
  */
 public final class AirCooling {
   private static final double ZERO_CELSIUS = 273.15;
-  private static final double LONGEST_SECONDS = 1e6;
 
   private final Environment air;
-  private final SectionModel model;
   private final Correlation correlation;
 
-  public AirCooling(Coefficients k, HeatLaw steel) {
+  public AirCooling(Coefficients k) {
     this.air =
         Environment.steady(
             k.get("ambient") + ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
-    this.model = new SectionModel(steel);
     this.correlation =
         k.describe(
             "cooling rate in still air",
@@ -46,13 +42,5 @@ public final class AirCooling {
   /** Still air. */
   public Environment air() {
     return air;
-  }
-
-  /**
-   * The curve from a temperature throughout until the core has cooled to another; it ends after
-   * eleven days if that is not above the air's.
-   */
-  public SectionCurve curve(Section section, double fromKelvin, double toKelvin) {
-    return model.run(section, fromKelvin, air, toKelvin, LONGEST_SECONDS);
   }
 }

@@ -91,7 +91,7 @@ public record Correlations(
     Hirai1997Solidus solidus = new Hirai1997Solidus(table.of("hirai1997-solidus"));
     En1993Steel steelHeat = new En1993Steel(table.of("en1993-1-2"));
     SteelHeat changing = SteelHeat.changing(steelHeat);
-    AirCooling airCooling = new AirCooling(table.of("air-cooling"), changing);
+    AirCooling airCooling = new AirCooling(table.of("air-cooling"));
     Hardening hardening = Hardening.load(data, table);
     return new Correlations(
         new Ae1Mean(table.of("ae1-mean"), andrewsAe1, grangeAe1, hougardyAc1),

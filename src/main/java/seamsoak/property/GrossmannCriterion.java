@@ -76,16 +76,14 @@ public final class GrossmannCriterion {
     return 2 * conductivity * severityPerInch * PER_INCH;
   }
 
-  /** Severity in 1/in of a film coefficient. */
-  public double severityPerInch(double filmWattsPerSquareMetreKelvin) {
-    return filmWattsPerSquareMetreKelvin / (2 * conductivity * PER_INCH);
-  }
-
   /** The DI with which the middle of a section is half martensite, m. */
   public double neededMetres(Section section, double severityPerInch) {
     double d = section.thicknessMetres();
     double biot = severityPerInch * PER_INCH * d;
     double plate = needed(d, OneTerm.plate(biot));
+    if (section.roundness() == 0) {
+      return plate;
+    }
     double bar = needed(d, OneTerm.cylinder(biot));
     return plate + section.roundness() * (bar - plate);
   }
@@ -94,8 +92,10 @@ public final class GrossmannCriterion {
   public double neededAtFaceMetres(Section section, double severityPerInch) {
     double d = section.thicknessMetres();
     double biot = severityPerInch * PER_INCH * d;
-    double plate = atFace(d, OneTerm.plate(biot), Math.cos(OneTerm.plate(biot).root()));
-    double bar = atFace(d, OneTerm.cylinder(biot), Bessel.j0(OneTerm.cylinder(biot).root()));
+    OneTerm flat = OneTerm.plate(biot);
+    OneTerm round = OneTerm.cylinder(biot);
+    double plate = atFace(d, flat, Math.cos(flat.root()));
+    double bar = atFace(d, round, Bessel.j0(round.root()));
     return plate + section.roundness() * (bar - plate);
   }
 
@@ -107,14 +107,12 @@ public final class GrossmannCriterion {
 
   /** The thickest plate of which the middle is half martensite, m. */
   public double thickestPlateMetres(double idealDiameterMetres, double severityPerInch) {
-    return thickest(
-        d -> needed(d, OneTerm.plate(severityPerInch * PER_INCH * d)), idealDiameterMetres);
-  }
-
-  /** The thickest round bar of which the middle is half martensite, m. */
-  public double thickestBarMetres(double idealDiameterMetres, double severityPerInch) {
-    return thickest(
-        d -> needed(d, OneTerm.cylinder(severityPerInch * PER_INCH * d)), idealDiameterMetres);
+    DoubleUnaryOperator needed = d -> needed(d, OneTerm.plate(severityPerInch * PER_INCH * d));
+    double least = 1e-9;
+    return needed.applyAsDouble(least) >= idealDiameterMetres
+        ? 0
+        : Roots.between(
+            d -> needed.applyAsDouble(d) - idealDiameterMetres, least, THICKEST_METRES, 1e-9);
   }
 
   /**
@@ -133,12 +131,5 @@ public final class GrossmannCriterion {
 
   private static double needed(double thickness, OneTerm middle) {
     return thickness * Math.sqrt(middle.fourierAt(HALF) / PERFECT.fourierAt(HALF));
-  }
-
-  private static double thickest(DoubleUnaryOperator needed, double idealDiameter) {
-    double least = 1e-9;
-    return needed.applyAsDouble(least) >= idealDiameter
-        ? 0
-        : Roots.between(d -> needed.applyAsDouble(d) - idealDiameter, least, THICKEST_METRES, 1e-9);
   }
 }

@@ -105,6 +105,11 @@ public final class HardeningDepth {
     };
   }
 
+  /** Margin from which a middle is half hard. */
+  public double halfMargin() {
+    return half;
+  }
+
   /** Hardness at a margin, between that of all, half and no martensite. */
   public Estimate hrc(double margin, Estimate all, double halfHrc, double noneHrc) {
     return new Estimate(

@@ -1,6 +1,5 @@
 package seamsoak.property;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import seamsoak.source.Estimate;
@@ -81,19 +80,6 @@ public final class QuenchedSteel {
         k.vanBohemenMs().exceeded(austenite));
   }
 
-  /** Start of bainite, C: van Bohemen's, with the spread of all. */
-  public Estimate bsCelsius() {
-    List<CriticalTemperature> all = k.hardening().bainiteStart();
-    double[] each = all.stream().mapToDouble(t -> t.celsius(austenite)).sorted().toArray();
-    CriticalTemperature used = all.get(0);
-    return new Estimate(
-        used.celsius(austenite),
-        each[0],
-        each[each.length - 1],
-        used.correlation().sourceKey(),
-        used.exceeded(austenite));
-  }
-
   /** Share of austenite left after cooling to a temperature, from 0 to 1. */
   public double retainedShare(double coldestCelsius) {
     return k.vanBohemenRetained()
@@ -150,6 +136,12 @@ public final class QuenchedSteel {
         seconds(curve::faceSecondsBetween),
         longestSeconds8to5(),
         curve.greatestDifferenceKelvin());
+  }
+
+  /** Hardness in the middle of a section, in a bath at the middle of its range of use. */
+  public Estimate coreHrc(Section section, Quenchant quenchant) {
+    double needed = k.hardening().criterion().neededMetres(section, quenchant.severity());
+    return hrc(idealDiameterMetres / needed, quenchant.kind());
   }
 
   /**

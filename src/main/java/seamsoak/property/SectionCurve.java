@@ -20,15 +20,6 @@ public final class SectionCurve {
   /** One moment of it. */
   public record Moment(double seconds, double coreKelvin, double faceKelvin) {}
 
-  /** All moments, from 0 s on. */
-  public List<Moment> moments() {
-    List<Moment> all = new ArrayList<>();
-    for (int i = 0; i < seconds.length; i++) {
-      all.add(new Moment(seconds[i], core[i], face[i]));
-    }
-    return all;
-  }
-
   /** How long it is, s. */
   public double seconds() {
     return seconds[seconds.length - 1];

@@ -42,9 +42,12 @@ public final class SectionHeat {
     return changing.run(section, fromKelvin, environment, Double.NaN, seconds);
   }
 
-  /** Cooling in still air until the core reaches a temperature. */
+  /**
+   * Cooling in still air until the core reaches a temperature; it ends after eleven days if that is
+   * not above the air's.
+   */
   public SectionCurve coolInAir(Section section, double fromKelvin, double untilCoreKelvin) {
-    return airCooling.curve(section, fromKelvin, untilCoreKelvin);
+    return heat(section, fromKelvin, airCooling.air(), untilCoreKelvin);
   }
 
   /**

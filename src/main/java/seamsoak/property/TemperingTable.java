@@ -34,6 +34,9 @@ public final class TemperingTable {
   private final HollomonJaffe1945 law;
   private final List<TemperingSheet> sheets;
 
+  /** The mean loss of all tables, once it has been asked for. */
+  private TemperingCurve meanLoss;
+
   private TemperingTable(HollomonJaffe1945 law, List<TemperingSheet> sheets) {
     this.law = law;
     this.sheets = sheets;
@@ -65,7 +68,14 @@ public final class TemperingTable {
   }
 
   /** The curve of a steel without a table, from its hardness as quenched. */
-  public TemperingCurve usual(double quenchedHrc) {
+  public synchronized TemperingCurve usual(double quenchedHrc) {
+    if (meanLoss == null) {
+      meanLoss = new TemperingCurve(law, mean(losses()), BAND_OF_MEAN, "tempering-mean");
+    }
+    return meanLoss.movedBy(quenchedHrc);
+  }
+
+  private List<NavigableMap<Double, Double>> losses() {
     List<NavigableMap<Double, Double>> losses = new ArrayList<>();
     for (TemperingSheet sheet : sheets) {
       sheet
@@ -77,8 +87,7 @@ public final class TemperingTable {
                 losses.add(loss);
               });
     }
-    return new TemperingCurve(law, mean(losses), BAND_OF_MEAN, "tempering-mean")
-        .movedBy(quenchedHrc);
+    return losses;
   }
 
   private NavigableMap<Double, Double> curve(TemperingSheet sheet) {
