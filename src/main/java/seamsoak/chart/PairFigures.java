@@ -3,8 +3,6 @@ package seamsoak.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.Rating;
 
@@ -15,18 +13,10 @@ public final class PairFigures {
   /** The matrix. */
   public static MatrixFigure matrix(PairMatrix m) {
     List<List<MatrixFigure.Cell>> cells = new ArrayList<>();
-    Map<String, String> letters = new TreeMap<>();
     for (int i = 0; i < m.steels().size(); i++) {
       List<MatrixFigure.Cell> row = new ArrayList<>();
       for (int j = 0; j < i; j++) {
-        PairMatrix.Cell c = m.at(i, j);
-        row.add(cell(c));
-        if (c.rating() != Rating.FITS) {
-          letters.merge(
-              c.letter().toUpperCase(Locale.ROOT),
-              c.title(),
-              (a, b) -> List.of(a.split("; ")).contains(b) ? a : a + "; " + b);
-        }
+        row.add(cell(m.at(i, j)));
       }
       cells.add(row);
     }
@@ -48,8 +38,8 @@ public final class PairFigures {
             clash),
         m.steels(),
         cells,
-        letters.entrySet().stream()
-            .map(e -> new MatrixFigure.Key(e.getKey(), e.getValue()))
+        m.letters().entrySet().stream()
+            .map(e -> new MatrixFigure.Key(e.getKey(), String.join("; ", e.getValue())))
             .toList());
   }
 

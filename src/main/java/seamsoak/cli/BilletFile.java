@@ -10,11 +10,8 @@ import seamsoak.advice.CautionTable;
 import seamsoak.advice.PlanAdvisor;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
-import seamsoak.data.DataFolder;
 import seamsoak.data.RunMark;
 import seamsoak.data.TextFile;
-import seamsoak.property.Correlations;
-import seamsoak.unit.Printable;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
@@ -34,10 +31,6 @@ final class BilletFile {
   private String text;
   private Billet billet;
 
-  Path file() {
-    return file;
-  }
-
   /** Read once, however often it is asked for: the file may be a pipe, or change meanwhile. */
   Billet read(Root root) {
     if (billet == null) {
@@ -55,10 +48,9 @@ final class BilletFile {
   }
 
   Advice advice(Root root) {
-    DataFolder data = root.data();
     Billet billet = read(root);
     PlanAdvisor advisor =
-        new PlanAdvisor(Correlations.load(data), CautionTable.load(data), root.units(), samples);
+        new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), root.units(), samples);
     try (ProgressLine progress = ProgressLine.on(root.err())) {
       return advisor.advise(billet, progress);
     }
@@ -78,12 +70,12 @@ final class BilletFile {
 
   /** The command to give next for this billet. */
   String next(String command) {
-    String name = Printable.of(file.toString());
-    boolean plain = name.matches("[-\\w./\\\\:]+");
-    // in single quotes a shell takes everything as it stands; cmd.exe knows only double ones
-    boolean charged = name.matches(".*[\"$`!%^&|<>].*");
-    String quoted =
-        plain ? name : charged ? "'" + name.replace("'", "'\\''") + "'" : '"' + name + '"';
-    return "\nNext: " + Commands.PROGRAM + " " + command + " " + quoted + "\n";
+    return "\nNext: "
+        + Commands.PROGRAM
+        + " "
+        + command
+        + " "
+        + Commands.quoted(file.toString())
+        + "\n";
   }
 }

@@ -7,6 +7,7 @@ import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import seamsoak.data.Fault;
+import seamsoak.unit.Printable;
 
 /** Puts the commands together and turns what goes wrong in them into a sentence and a code. */
 final class Commands {
@@ -100,6 +101,15 @@ final class Commands {
 
   private static void version(CommandSpec spec) {
     spec.version(version());
+  }
+
+  /** A word as a shell takes it. */
+  static String quoted(String word) {
+    String name = Printable.of(word);
+    boolean plain = name.matches("[-\\w./\\\\:,=]+");
+    // in single quotes a shell takes everything as it stands; cmd.exe knows only double ones
+    boolean charged = name.matches(".*[\"$`!%^&|<>].*");
+    return plain ? name : charged ? "'" + name.replace("'", "'\\''") + "'" : '"' + name + '"';
   }
 
   static String version() {

@@ -54,7 +54,7 @@ final class DecarbCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Steel s = root.steels().named(steel, spec);
-    Correlations correlations = Correlations.load(root.data());
+    Correlations correlations = root.correlations();
     Decarburization skin =
         Decarburization.of(
             new Shop(correlations, Assumptions.USUAL, Resolution.FINE),

@@ -71,7 +71,7 @@ final class MigrateCommand implements Callable<Integer> {
     Steels steels = root.steels();
     Steel a = steels.named(first, spec);
     Steel b = steels.named(second, spec);
-    Correlations correlations = Correlations.load(root.data());
+    Correlations correlations = root.correlations();
     Migration migration =
         Migration.of(
             new Shop(correlations, Assumptions.USUAL, Resolution.FINE),

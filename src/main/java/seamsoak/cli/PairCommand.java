@@ -16,9 +16,7 @@ import seamsoak.advice.PairAdvice;
 import seamsoak.advice.PairAdvisor;
 import seamsoak.advice.Trace;
 import seamsoak.pairing.PairLimits;
-import seamsoak.pairing.PairTable;
 import seamsoak.pairing.Stock;
-import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PairText;
 import seamsoak.report.SourcesText;
@@ -78,7 +76,6 @@ final class PairCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Correlations correlations = Correlations.load(root.data());
     Steels steels = root.steels();
     Optional<Stock> stock =
         Stream.of(first, second)
@@ -86,13 +83,7 @@ final class PairCommand implements Callable<Integer> {
             .sorted(Comparator.reverseOrder())
             .findFirst();
     PairLimits limits = PairLimits.load(root.data());
-    PairAdvisor advisor =
-        new PairAdvisor(
-            correlations,
-            limits,
-            PairTable.load(root.data(), steels.table()),
-            steels.table(),
-            root.units());
+    PairAdvisor advisor = root.pairAdvisor(limits);
     if (stock.isPresent()) {
       return print(advisor.withStock(first.strip(), second.strip(), stock.get()), Trace.NONE);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -13,15 +14,12 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.PairList;
 import seamsoak.advice.Trace;
-import seamsoak.chart.Charts;
-import seamsoak.chart.Figure;
 import seamsoak.chart.PairFigures;
 import seamsoak.data.FileSet;
 import seamsoak.data.RunMark;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairTable;
-import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PairsText;
 import seamsoak.report.SourcesText;
@@ -43,10 +41,10 @@ import seamsoak.steel.Steel;
       "  " + Commands.PROGRAM + " pairs 1084 \"C0.79 Mn0.48\" 75Ni8 --csv%n"
     })
 final class PairsCommand implements Callable<Integer> {
-  private static final double DOTS = 2;
   private static final int FEWEST = 2;
 
   @ParentCommand private Root root;
+  @Mixin private ChartFiles charts;
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -68,9 +66,6 @@ final class PairsCommand implements Callable<Integer> {
       description = "Folder to write the matrix to, as pairs.svg. Made when it is missing.")
   private Path out;
 
-  @Option(names = "--png", description = "With --out: write it as PNG too.")
-  private boolean png;
-
   @Override
   public Integer call() {
     check();
@@ -81,7 +76,7 @@ final class PairsCommand implements Callable<Integer> {
             : grades.stream().map(g -> steels.named(g, spec)).distinct().toList();
     PairTable practice = PairTable.load(root.data(), steels.table());
     PairCheck check =
-        new PairCheck(Correlations.load(root.data()), PairLimits.load(root.data()), root.units());
+        new PairCheck(root.correlations(), PairLimits.load(root.data()), root.units());
     PairList list;
     try (ProgressLine progress = ProgressLine.on(root.err())) {
       list =
@@ -101,7 +96,7 @@ final class PairsCommand implements Callable<Integer> {
             ? "--all already means every grade; leave it out or leave out the grades"
             : grades.size() == FEWEST - 1
                 ? "one grade makes no pair; give two or more"
-                : png && out == null
+                : charts.png() && out == null
                     ? "--png needs --out DIR"
                     : csv && root.json() ? "--csv or --json, not both" : "";
     if (!wrong.isEmpty()) {
@@ -111,15 +106,11 @@ final class PairsCommand implements Callable<Integer> {
 
   private List<String> written(PairList list) {
     FileSet files = new FileSet(out);
-    Figure figure = PairFigures.matrix(list.matrix());
-    files.put(figure.id() + ".svg", Charts.svg(figure));
-    if (png) {
-      files.put(figure.id() + ".png", Charts.png(figure, DOTS));
-    }
+    charts.put(files, PairFigures.matrix(list.matrix()));
     List<String> inputs = new ArrayList<>(List.of(Commands.version()));
     inputs.addAll(list.matrix().steels());
     inputs.addAll(root.inputs());
-    files.write(RunMark.of(inputs));
+    charts.write(files, RunMark.of(inputs));
     return files.paths().stream().map(Path::toString).toList();
   }
 

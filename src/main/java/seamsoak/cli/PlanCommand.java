@@ -12,19 +12,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
 import seamsoak.advice.PairAdvice;
-import seamsoak.advice.PairAdvisor;
 import seamsoak.advice.Trace;
 import seamsoak.billet.Billet;
-import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
-import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
-import seamsoak.data.Place;
 import seamsoak.data.RunMark;
 import seamsoak.pairing.PairLimits;
-import seamsoak.pairing.PairTable;
-import seamsoak.property.Correlations;
 import seamsoak.report.CautionText;
 import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
@@ -44,10 +38,9 @@ import seamsoak.report.SourcesText;
       "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json --out charts --png%n"
     })
 final class PlanCommand implements Callable<Integer> {
-  private static final double DOTS = 2;
-
   @ParentCommand private Root root;
   @Mixin private BilletFile billet;
+  @Mixin private ChartFiles charts;
 
   @Option(
       names = "--out",
@@ -56,14 +49,6 @@ final class PlanCommand implements Callable<Integer> {
       description = "Folder to write to; charts unless given. Made when it is missing.")
   private Path out = Path.of("charts");
 
-  @Option(names = "--png", description = "Write the charts as PNG too.")
-  private boolean png;
-
-  @Option(
-      names = "--replace",
-      description = "Write over files of those names that are not by this program.")
-  private boolean replace;
-
   @Override
   public Integer call() {
     FileSet files = new FileSet(out);
@@ -71,21 +56,18 @@ final class PlanCommand implements Callable<Integer> {
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
+    // before the mark, which is of the tables read
+    List<PairAdvice> pairs = pairs(read, advice);
     RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
     for (Figure figure : new Figures(advice, root.units()).all(read)) {
-      figures.put(figure, Charts.svg(figure));
-      files.put(figure.id() + ".svg", figures.get(figure));
-      if (png) {
-        files.put(figure.id() + ".png", Charts.png(figure, DOTS));
-      }
+      figures.put(figure, charts.put(files, figure));
     }
     files.put(
         "report.html",
-        new HtmlReport(advice, root.units(), figures, pairs(read, advice), rests, root.colophon())
-            .bytes());
+        new HtmlReport(advice, root.units(), figures, pairs, rests, root.colophon()).bytes());
     if (!advice.schedule().program().isEmpty()) {
       files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv(run.value())));
     }
@@ -94,8 +76,7 @@ final class PlanCommand implements Callable<Integer> {
     List<String> names = files.paths().stream().map(Path::toString).toList();
     String json = JsonReport.plan(advice, run.value(), names, trace);
     files.put("advice.json", utf8(json));
-    foreign(files);
-    files.write(run);
+    charts.write(files, run);
     String written =
         "\nWritten: "
             + String.join(",\n  ", names)
@@ -107,30 +88,8 @@ final class PlanCommand implements Callable<Integer> {
 
   /** The pairings of the stack, in the section that it ends with. */
   private List<PairAdvice> pairs(Billet read, Advice advice) {
-    PairAdvisor advisor =
-        new PairAdvisor(
-            Correlations.load(root.data()),
-            PairLimits.load(root.data()),
-            PairTable.load(root.data(), root.steels().table()),
-            root.steels().table(),
-            root.units());
     double end = advice.history().get(advice.history().size() - 1).thicknessMm();
-    return advisor.ofStack(read.stack(), end / 1e3);
-  }
-
-  /** What somebody else has put there is not written over unless that is asked for. */
-  private void foreign(FileSet files) {
-    List<Path> strangers = files.strangers();
-    if (!replace && !strangers.isEmpty()) {
-      throw new Fault(
-          Place.of(strangers.get(0).toString()),
-          strangers.size() == 1
-              ? "it was not written by this program"
-              : "it and "
-                  + (strangers.size() - 1)
-                  + " more files to be written there are not by this program",
-          "choose another folder, or say --replace to write over them");
-    }
+    return root.pairAdvisor(PairLimits.load(root.data())).ofStack(read.stack(), end / 1e3);
   }
 
   private static byte[] utf8(String text) {

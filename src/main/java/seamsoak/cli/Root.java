@@ -12,12 +12,16 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import seamsoak.advice.PairAdvisor;
 import seamsoak.advice.Trace;
 import seamsoak.advice.Tracer;
 import seamsoak.data.DataFolder;
+import seamsoak.pairing.PairLimits;
+import seamsoak.pairing.PairTable;
 import seamsoak.property.Correlations;
 import seamsoak.report.Colophon;
 import seamsoak.source.SourceTable;
+import seamsoak.steel.SteelTable;
 import seamsoak.unit.UnitSystem;
 
 /** What all commands share: the options that go with each, and the two streams. */
@@ -92,6 +96,8 @@ final class Root implements Callable<Integer> {
   private boolean version;
 
   private DataFolder tables;
+  private Correlations correlations;
+  private Steels steels;
 
   @Override
   public Integer call() {
@@ -128,8 +134,26 @@ final class Root implements Callable<Integer> {
     return inputs;
   }
 
+  /**
+   * Read once, like the steels: they may change meanwhile, and the run's mark is of what was read.
+   */
+  Correlations correlations() {
+    if (correlations == null) {
+      correlations = Correlations.load(data());
+    }
+    return correlations;
+  }
+
   Steels steels() {
-    return Steels.load(data());
+    if (steels == null) {
+      steels = Steels.load(data());
+    }
+    return steels;
+  }
+
+  PairAdvisor pairAdvisor(PairLimits limits) {
+    SteelTable table = steels().table();
+    return new PairAdvisor(correlations(), limits, PairTable.load(data(), table), table, units);
   }
 
   /** What an answer rests on, if that is asked for. */
@@ -138,7 +162,7 @@ final class Root implements Callable<Integer> {
   }
 
   Tracer tracer() {
-    return new Tracer(Correlations.load(data()), steels().table(), SourceTable.load(data()));
+    return new Tracer(correlations(), steels().table(), SourceTable.load(data()));
   }
 
   boolean sources() {
@@ -154,12 +178,8 @@ final class Root implements Callable<Integer> {
             : "Tables in " + data + " stand in for the packed ones of the same name.",
         Commands.PROGRAM
             + spec.commandLine().getParseResult().originalArgs().stream()
-                .map(Root::quoted)
+                .map(word -> " " + Commands.quoted(word))
                 .collect(Collectors.joining()));
-  }
-
-  private static String quoted(String word) {
-    return " " + (word.matches("[-\\w./\\\\:,=]+") ? word : "\"" + word + "\"");
   }
 
   PrintWriter out() {

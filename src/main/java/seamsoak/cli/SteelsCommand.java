@@ -10,7 +10,6 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.SteelReport;
 import seamsoak.advice.Trace;
-import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.SourcesText;
 import seamsoak.report.SteelText;
@@ -56,7 +55,7 @@ final class SteelsCommand implements Callable<Integer> {
       return Commands.ANSWERED;
     }
     Steel steel = steels.named(grade, spec);
-    SteelReport report = SteelReport.of(Correlations.load(root.data()), steel);
+    SteelReport report = SteelReport.of(root.correlations(), steel);
     Trace trace = root.trace(t -> t.ofSteel(steel, report));
     SourceTable sources = SourceTable.load(root.data());
     root.print(

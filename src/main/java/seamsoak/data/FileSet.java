@@ -51,6 +51,21 @@ public final class FileSet {
     return paths().stream().filter(p -> Files.exists(p) && RunMark.of(p).isEmpty()).toList();
   }
 
+  /** {@link Fault} when there are any. */
+  public void refuseStrangers() {
+    List<Path> strangers = strangers();
+    if (!strangers.isEmpty()) {
+      throw new Fault(
+          Place.of(strangers.get(0).toString()),
+          strangers.size() == 1
+              ? "it was not written by this program"
+              : "it and "
+                  + (strangers.size() - 1)
+                  + " more files to be written there are not by this program",
+          "choose another folder, or say --replace to write over them");
+    }
+  }
+
   /**
    * Writes them all, or leaves the folder as it was and throws a {@link Fault}. Kinds of files that
    * have room for the mark are given it here.

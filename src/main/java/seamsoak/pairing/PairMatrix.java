@@ -1,7 +1,12 @@
 package seamsoak.pairing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 
 /**
@@ -86,6 +91,18 @@ public record PairMatrix(List<String> steels, List<List<Cell>> cells) {
   public List<Cell> pairs() {
     List<Cell> all = new ArrayList<>();
     cells.forEach(row -> all.addAll(row.subList(0, row.size() - 1)));
+    return all;
+  }
+
+  /** What the letters of its pairs stand for, each a capital here. */
+  public SortedMap<String, Set<String>> letters() {
+    SortedMap<String, Set<String>> all = new TreeMap<>();
+    for (Cell c : pairs()) {
+      if (c.rating() != Rating.FITS) {
+        String letter = c.letter().toUpperCase(Locale.ROOT);
+        all.computeIfAbsent(letter, l -> new LinkedHashSet<>()).add(c.title());
+      }
+    }
     return all;
   }
 }

@@ -53,7 +53,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   Table table() {
     Table table = new Table("check", "rating", "what was found");
     for (Finding f : advice.checks()) {
-      table.row(capital(f.title()), f.rating().word(), f.reason());
+      table.row(SoakText.capital(f.title()), f.rating().word(), f.reason());
     }
     return table.captioned("What was checked of " + advice.first() + " with " + advice.second());
   }
@@ -72,7 +72,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     if (!found.isEmpty()) {
       page.heading(heading);
       found.forEach(
-          f -> page.item(f.rating().word(), WORD, capital(f.title()) + ": " + f.reason()));
+          f -> page.item(f.rating().word(), WORD, SoakText.capital(f.title()) + ": " + f.reason()));
     }
   }
 
@@ -85,7 +85,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     List<String> told =
         advice.checks().stream()
             .filter(PairText::isTold)
-            .map(f -> capital(f.title()) + ": " + f.reason())
+            .map(f -> SoakText.capital(f.title()) + ": " + f.reason())
             .toList();
     if (!told.isEmpty()) {
       page.heading("Worth knowing").items(told);
@@ -190,9 +190,5 @@ public record PairText(PairAdvice advice, UnitSystem units) {
         + ". Assumed: "
         + String.join(", ", h.assumed())
         + ".";
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -1,9 +1,7 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import seamsoak.advice.PairList;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.PairMatrix.Cell;
@@ -70,19 +68,10 @@ public record PairsText(PairList list) {
 
   /** What the letters mean, of those that stand in the matrix. */
   private String key() {
-    Map<String, String> letters = new LinkedHashMap<>();
-    for (Cell c : list.matrix().pairs()) {
-      if (c.rating() != Rating.FITS) {
-        letters.merge(
-            c.letter().toUpperCase(java.util.Locale.ROOT),
-            c.title(),
-            (a, b) -> a.contains(b) ? a : a + " or " + b);
-      }
-    }
     List<String> said = new ArrayList<>();
-    letters.entrySet().stream()
-        .sorted(Map.Entry.comparingByKey())
-        .forEach(e -> said.add(e.getKey() + " " + e.getValue()));
+    list.matrix()
+        .letters()
+        .forEach((letter, titles) -> said.add(letter + " " + String.join(" or ", titles)));
     return "A row's steels stand above it in the same order: read across to a letter and down to the"
         + " backslash below it. A point fits, a small letter is to be watched, a capital clashes, by "
         + String.join(", ", said)

@@ -23,8 +23,8 @@ public record ProgramText(Advice advice, UnitSystem units) {
       table.row(
           l.step(),
           Integer.toString(l.number()),
-          pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())),
-          pick(fahrenheit(l), degrees(l.toC())),
+          new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())),
+          new Shown(units).pick(fahrenheit(l), degrees(l.toC())),
           Shown.number(Math.ceil(l.stayMinutes()), 0),
           l.then());
     }
@@ -55,8 +55,9 @@ public record ProgramText(Advice advice, UnitSystem units) {
     all.append(String.join(",", heads)).append('\n');
     for (ProgramLine l : advice.schedule().program()) {
       List<String> cells = new ArrayList<>(List.of(l.step(), Integer.toString(l.number())));
-      cells.addAll(pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
-      cells.addAll(pick(fahrenheit(l), degrees(l.toC())));
+      cells.addAll(
+          new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
+      cells.addAll(new Shown(units).pick(fahrenheit(l), degrees(l.toC())));
       cells.add(Shown.number(Math.ceil(l.stayMinutes()), 0));
       cells.add(l.then().replace(',', ';'));
       if (!run.isEmpty()) {
@@ -68,7 +69,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
   }
 
   private List<String> heads(String form) {
-    return pick(form.replace("%s", "F"), form.replace("%s", "C"));
+    return new Shown(units).pick(form.replace("%s", "F"), form.replace("%s", "C"));
   }
 
   /** Rounded down, so that no limit of the kiln is passed. */
@@ -83,13 +84,5 @@ public record ProgramText(Advice advice, UnitSystem units) {
 
   private static String degrees(double at) {
     return Shown.number(at, 0);
-  }
-
-  private List<String> pick(String us, String metric) {
-    return switch (units) {
-      case US -> List.of(us);
-      case METRIC -> List.of(metric);
-      case BOTH -> List.of(us, metric);
-    };
   }
 }

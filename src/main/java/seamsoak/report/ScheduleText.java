@@ -3,7 +3,6 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.advice.Advice;
@@ -88,8 +87,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
       parts.add(last);
     }
     String first = parts.isEmpty() ? "Nothing to do" : String.join(", ", parts);
-    return page.say(first.substring(0, 1).toUpperCase(Locale.ROOT) + first.substring(1) + ".")
-        .toString();
+    return page.say(SoakText.capital(first) + ".").toString();
   }
 
   private String edge() {

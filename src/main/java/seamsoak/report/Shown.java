@@ -92,7 +92,8 @@ record Shown(UnitSystem units) {
         .orElse(">24 h");
   }
 
-  private List<String> pick(String us, String metric) {
+  /** One cell or two. */
+  List<String> pick(String us, String metric) {
     return switch (units) {
       case US -> List.of(us);
       case METRIC -> List.of(metric);

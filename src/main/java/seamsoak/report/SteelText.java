@@ -115,9 +115,7 @@ public record SteelText(UnitSystem units) {
   }
 
   private static List<String> cells(Shown shown, Optional<Double> celsius) {
-    return celsius
-        .map(shown::temperatureCells)
-        .orElseGet(() -> shown.temperatureCells(0).stream().map(c -> "-").toList());
+    return celsius.map(shown::temperatureCells).orElseGet(shown::unknownTemperature);
   }
 
   private static void formulas(Page page, SteelReport r, Shown shown) {

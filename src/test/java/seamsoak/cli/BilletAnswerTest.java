@@ -11,11 +11,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.JsonValue;
 
@@ -228,6 +231,39 @@ class BilletAnswerTest {
     assertEquals("<svg/>", Files.readString(mine));
     assertEquals(4, runInto(out, "--replace").code());
     assertTrue(Files.size(mine) > 1000);
+  }
+
+  /** The report tells how the steels go together, so the tables of pairs are its inputs too. */
+  @Test
+  void theMarkOfAPlanIsOfTheTablesOfPairsToo() throws IOException {
+    Path data = Files.createDirectory(folder.resolve("data"));
+    Path limits = data.resolve("pair-limits.csv");
+    List<String> lines = Files.readAllLines(Path.of("alloy-data/pair-limits.csv"));
+    Set<String> marks = new HashSet<>();
+    Files.write(limits, lines);
+    for (int i = 0; i < 2; i++) {
+      marks.add(runInto(folder.resolve("same"), "--data", data.toString(), "--json").text("run"));
+    }
+    assertEquals(1, marks.size(), "the same tables, the same mark");
+    List<String> other = new ArrayList<>(lines);
+    other.set(1, other.get(1) + " ");
+    Files.write(limits, other);
+    marks.add(runInto(folder.resolve("other"), "--data", data.toString(), "--json").text("run"));
+    assertEquals(2, marks.size());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '~',
+      value = {
+        "a/b-c.json; a/b-c.json",
+        "my billet.json; \"my billet.json\"",
+        "a$b.json; 'a$b.json'",
+        "it's 5$.json; 'it'\\''s 5$.json'"
+      })
+  void aWordIsQuotedForTheShell(String word, String quoted) {
+    assertEquals(quoted, Commands.quoted(word));
   }
 
   private Ran runInto(Path out, String... more) {

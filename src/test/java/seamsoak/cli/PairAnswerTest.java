@@ -228,4 +228,18 @@ class PairAnswerTest {
     assertTrue(Files.size(out.resolve("pairs.png")) > 1000);
     assertTrue(ran.out().contains("pairs.svg"), ran.out());
   }
+
+  @Test
+  void whatAnotherHandHasPutThereIsNotWrittenOver() throws IOException {
+    Path mine = folder.resolve("pairs.svg");
+    Files.writeString(mine, "mine");
+    Ran refused = Ran.run("pairs", "1084", "75Ni8", "--out", folder.toString());
+    assertEquals(3, refused.code());
+    assertTrue(
+        refused.err().contains(mine + ": it was not written by this program"), refused.err());
+    assertEquals("mine", Files.readString(mine));
+    assertEquals(
+        0, Ran.run("pairs", "1084", "75Ni8", "--out", folder.toString(), "--replace").code());
+    assertTrue(Files.size(mine) > 1000);
+  }
 }

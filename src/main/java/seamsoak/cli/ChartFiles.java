@@ -1,0 +1,42 @@
+package seamsoak.cli;
+
+import picocli.CommandLine.Option;
+import seamsoak.chart.Charts;
+import seamsoak.chart.Figure;
+import seamsoak.data.FileSet;
+import seamsoak.data.RunMark;
+
+/** How charts are written to a folder. */
+final class ChartFiles {
+  private static final double DOTS = 2;
+
+  @Option(names = "--png", description = "Write the charts as PNG too.")
+  private boolean png;
+
+  @Option(
+      names = "--replace",
+      description = "Write over files of those names that are not by this program.")
+  private boolean replace;
+
+  boolean png() {
+    return png;
+  }
+
+  /** Adds a chart; gives its SVG. */
+  byte[] put(FileSet files, Figure figure) {
+    byte[] svg = Charts.svg(figure);
+    files.put(figure.id() + ".svg", svg);
+    if (png) {
+      files.put(figure.id() + ".png", Charts.png(figure, DOTS));
+    }
+    return svg;
+  }
+
+  /** Writes them; what somebody else has put there stays unless that is asked for. */
+  void write(FileSet files, RunMark run) {
+    if (!replace) {
+      files.refuseStrangers();
+    }
+    files.write(run);
+  }
+}
