@@ -72,9 +72,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
   }
 
   private boolean beyondEutectoid(Material m) {
-    PhaseLines lines = new PhaseLines(k, m.analysis());
-    double carbon = m.analysis().carbon();
-    return lines.accmCelsius(carbon) > lines.ac3Celsius(carbon);
+    return new PhaseLines(k, m.analysis()).carbideLast(m.analysis().carbon());
   }
 
   void surface(List<Moment> fire) {

@@ -259,7 +259,7 @@ public final class PairAdvisor {
   private static double normalizing(PairSteel a, PairSteel b) {
     return Stream.of(a, b)
         .flatMap(s -> s.steel().heatTreatment().normalize().stream())
-        .mapToDouble((TemperatureRange r) -> 0.5 * (r.lowC() + r.highC()))
+        .mapToDouble(TemperatureRange::middleC)
         .max()
         .orElse(USUAL_NORMALIZING_CELSIUS);
   }

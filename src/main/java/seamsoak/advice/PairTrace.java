@@ -57,10 +57,7 @@ record PairTrace(Correlations k, TraceEntries all) {
                   dissolved.add(
                       new Material(
                           s.id(),
-                          s.analysis()
-                              .with(
-                                  Element.C,
-                                  one.dissolvedCarbonPct(0.5 * (r.lowC() + r.highC()))))));
+                          s.analysis().with(Element.C, one.dissolvedCarbonPct(r.middleC())))));
     }
     if (!dissolved.isEmpty()) {
       all.use(m.martensiteGrowth().correlation(), dissolved, NEVER);

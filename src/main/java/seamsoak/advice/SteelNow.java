@@ -80,7 +80,7 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
 
   /** Whether {@link #upperC} is Accm. */
   boolean carbideLast() {
-    return lines.accmCelsius(carbonPct) > lines.ac3Celsius(carbonPct);
+    return lines.carbideLast(carbonPct);
   }
 
   String upperName() {

@@ -139,17 +139,10 @@ public record SteelReport(
     PhaseLines lines = new CarbonInSteel(k, c, 1).lines();
     Estimate ae1 = k.ae1().estimate(c);
     double upper = lines.fullAusteniteCelsius(c.carbon());
-    boolean cementite = lines.accmCelsius(c.carbon()) > lines.ac3Celsius(c.carbon());
+    boolean cementite = lines.carbideLast(c.carbon());
     double harden =
-        steel
-            .heatTreatment()
-            .harden()
-            .map(r -> 0.5 * (r.lowC() + r.highC()))
-            .orElse(upper + HARDEN_ABOVE);
-    double dissolved =
-        harden < lines.a1Celsius()
-            ? c.carbon()
-            : Math.min(c.carbon(), lines.austeniteBesideCementitePct(harden));
+        steel.heatTreatment().harden().map(TemperatureRange::middleC).orElse(upper + HARDEN_ABOVE);
+    double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden);
     Composition austenite = c.with(Element.C, dissolved);
     double ms = k.vanBohemenMs().celsius(austenite);
     double second = k.ingberKunertMs().celsius(austenite);

@@ -43,22 +43,6 @@ public final class Tracer {
           "harden_max_C",
           "temper_min_C",
           "temper_max_C");
-  private static final List<String> PUBLISHED =
-      List.of(
-          "forge_start_C",
-          "forge_stop_C",
-          "normalize_min_C",
-          "normalize_max_C",
-          "anneal_min_C",
-          "anneal_max_C",
-          "harden_min_C",
-          "harden_max_C",
-          "temper_min_C",
-          "temper_max_C",
-          "Ac1_C",
-          "Ac3_or_Accm_C",
-          "Ms_C");
-
   private final Correlations k;
   private final SteelTable table;
   private final SourceTable sources;
@@ -85,7 +69,7 @@ public final class Tracer {
             new Material(
                 steel.id(), steel.analysis().with(Element.C, report.dissolvedCarbonPct())));
     all.analysis(steel);
-    all.temperatures(steel, PUBLISHED);
+    all.temperatures(steel, SteelTable.TEMPERATURES);
     metals(all).phaseLines(bulk);
     k.lowerCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));
     k.upperCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));

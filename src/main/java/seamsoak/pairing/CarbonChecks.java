@@ -9,6 +9,7 @@ import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Strip;
 import seamsoak.property.Correlations;
 import seamsoak.steel.Composition;
+import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Length;
 
 /** Where carbon goes: by activity, not by percent. */
@@ -148,11 +149,7 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
    * for a repeating stack with one diffusivity: quick, for tables; {@code pair} solves it.
    */
   private double evenedShare(PairSteel a, PairSteel b, PairSetting s, EvenCarbon even) {
-    double celsius =
-        Math.min(
-            s.weldingCelsius().orElse(k.mechanics().welding().usualCelsius()),
-            Math.min(a.welding().highC(), b.welding().highC()));
-    double kelvin = celsius + ZERO_CELSIUS;
+    double kelvin = s.heat(k.mechanics().welding().usualCelsius(), a, b) + ZERO_CELSIUS;
     double d =
         Math.sqrt(
             a.metal().law().at(kelvin).potentialSlope(austenite(a, even.ratio(0)))
@@ -203,7 +200,9 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
 
   private double hrc(PairSteel s, double carbonPct) {
     double heat =
-        s.hardening().map(Judge::middle).orElse(s.lines().fullAusteniteCelsius(carbonPct) + 30);
+        s.hardening()
+            .map(TemperatureRange::middleC)
+            .orElse(s.lines().fullAusteniteCelsius(carbonPct) + 30);
     double dissolved = Math.min(carbonPct, s.lines().austeniteBesideCementitePct(heat));
     return k.hardening().asQuenched().martensiteHrc(dissolved);
   }

@@ -70,14 +70,12 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
   }
 
   private static String name(PairSteel s) {
-    double carbon = s.analysis().carbon();
-    return s.lines().accmCelsius(carbon) > s.lines().ac3Celsius(carbon) ? "Accm" : "Ac3";
+    return s.lines().carbideLast(s.analysis().carbon()) ? "Accm" : "Ac3";
   }
 
   private Finding hardening(PairSteel a, PairSteel b) {
     TemperatureRange first = a.hardening().orElseThrow();
     TemperatureRange second = b.hardening().orElseThrow();
-    double overlap = Judge.overlap(first, second);
     return judge.miss(
         "hardening-window",
         first,
@@ -91,14 +89,7 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
             + " from "
             + judge.from(second)
             + reckoned(b)
-            + (overlap < 0
-                ? ": these miss each other by " + judge.apart(-overlap) + "."
-                : ": both from "
-                    + judge.from(
-                        new TemperatureRange(
-                            Math.max(first.lowC(), second.lowC()),
-                            Math.min(first.highC(), second.highC())))
-                    + "."));
+            + judge.shared(first, second));
   }
 
   private static String reckoned(PairSteel s) {

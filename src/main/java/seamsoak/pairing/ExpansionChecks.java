@@ -18,10 +18,7 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
   @Override
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {
     Mechanics m = k.mechanics();
-    double heat =
-        Math.min(
-            s.weldingCelsius().orElse(m.welding().usualCelsius()),
-            Math.min(a.welding().highC(), b.welding().highC()));
+    double heat = s.heat(m.welding().usualCelsius(), a, b);
     List<Finding> all = new ArrayList<>();
     all.add(
         pair(
@@ -107,7 +104,7 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
       return 0;
     }
     double carbon =
-        s.hardening().map(r -> s.dissolvedCarbonPct(Judge.middle(r))).orElse(s.analysis().carbon());
+        s.hardening().map(r -> s.dissolvedCarbonPct(r.middleC())).orElse(s.analysis().carbon());
     return m.martensiteGrowth().lengthPct(carbon);
   }
 }

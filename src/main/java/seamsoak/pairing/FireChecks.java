@@ -2,7 +2,6 @@ package seamsoak.pairing;
 
 import java.util.List;
 import seamsoak.property.Correlations;
-import seamsoak.steel.TemperatureRange;
 
 /** Forging and welding: whether both can be at one heat, and how near the hotter is to melting. */
 record FireChecks(Correlations k, Judge judge) implements PairFamily {
@@ -12,7 +11,6 @@ record FireChecks(Correlations k, Judge judge) implements PairFamily {
   }
 
   private Finding welding(PairSteel a, PairSteel b) {
-    double overlap = Judge.overlap(a.welding(), b.welding());
     String says =
         a.id()
             + " welds at "
@@ -21,14 +19,7 @@ record FireChecks(Correlations k, Judge judge) implements PairFamily {
             + b.id()
             + " at "
             + judge.from(b.welding())
-            + (overlap < 0
-                ? ": these miss each other by " + judge.apart(-overlap) + "."
-                : ": both from "
-                    + judge.from(
-                        new TemperatureRange(
-                            Math.max(a.welding().lowC(), b.welding().lowC()),
-                            Math.min(a.welding().highC(), b.welding().highC())))
-                    + ".");
+            + judge.shared(a.welding(), b.welding());
     return judge.overlap("welding-window", a.welding(), b.welding(), says);
   }
 

@@ -3,6 +3,8 @@ package seamsoak.pairing;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
+import seamsoak.steel.Element;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TemperatureDifference;
@@ -39,8 +41,8 @@ public record Judge(PairLimits limits, UnitSystem units) {
       String check, TemperatureRange first, TemperatureRange second, double rated, String says) {
     return finding(
         check,
-        middle(first),
-        middle(second),
+        first.middleC(),
+        second.middleC(),
         Math.max(0, -overlap(first, second)),
         List.of(first.lowC(), first.highC()),
         List.of(second.lowC(), second.highC()),
@@ -76,6 +78,42 @@ public record Judge(PairLimits limits, UnitSystem units) {
         limit.standing().words());
   }
 
+  /** What two steels hold of an element; nothing where neither holds any. */
+  Optional<Finding> content(
+      String check, Element e, PairSteel a, PairSteel b, int decimals, String tooMuch) {
+    double first = a.percent(e);
+    double second = b.percent(e);
+    double most = Math.max(first, second);
+    if (most == 0) {
+      return Optional.empty();
+    }
+    String says =
+        a.id()
+            + " has "
+            + number(first, decimals)
+            + " % "
+            + e.symbol()
+            + " and "
+            + b.id()
+            + " "
+            + number(second, decimals)
+            + " %.";
+    boolean warns = limits.of(check).rate(most) != Rating.FITS;
+    return Optional.of(values(check, first, second, most, warns ? says + tooMuch : says));
+  }
+
+  /** What two ranges share, or by how much they miss each other, in words. */
+  String shared(TemperatureRange first, TemperatureRange second) {
+    double overlap = overlap(first, second);
+    return overlap < 0
+        ? ": these miss each other by " + apart(-overlap) + "."
+        : ": both from "
+            + from(
+                new TemperatureRange(
+                    Math.max(first.lowC(), second.lowC()), Math.min(first.highC(), second.highC())))
+            + ".";
+  }
+
   /** How far two ranges overlap; negative by how far they miss each other. */
   static double overlap(TemperatureRange first, TemperatureRange second) {
     return Math.min(first.highC(), second.highC()) - Math.max(first.lowC(), second.lowC());
@@ -84,10 +122,6 @@ public record Judge(PairLimits limits, UnitSystem units) {
   /** The middle of what two ranges share, or of the gap between them. */
   static double common(TemperatureRange first, TemperatureRange second) {
     return 0.5 * (Math.min(first.highC(), second.highC()) + Math.max(first.lowC(), second.lowC()));
-  }
-
-  static double middle(TemperatureRange range) {
-    return 0.5 * (range.lowC() + range.highC());
   }
 
   String at(double celsius) {

@@ -1,47 +1,43 @@
 package seamsoak.pairing;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import seamsoak.steel.Element;
 
 /** Oxides that flux in an open fire does not dissolve. */
 record OxideChecks(Judge judge) implements PairFamily {
+  private static final int DECIMALS = 2;
+
   @Override
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {
-    List<Finding> all = new ArrayList<>();
-    oxide(all, s.sealed() ? "oxide-chromium-sealed" : "oxide-chromium", Element.CR, a, b, s);
-    if (!s.sealed()) {
-      oxide(all, "oxide-silicon", Element.SI, a, b, s);
-      oxide(all, "oxide-aluminum", Element.AL, a, b, s);
+    if (s.sealed()) {
+      return judge
+          .content(
+              "oxide-chromium-sealed",
+              Element.CR,
+              a,
+              b,
+              DECIMALS,
+              " So much forms a film even in a closed stack: bright faces, closed at once.")
+          .stream()
+          .toList();
     }
-    return all;
+    return Stream.of(
+            open("oxide-chromium", Element.CR, a, b),
+            open("oxide-silicon", Element.SI, a, b),
+            open("oxide-aluminum", Element.AL, a, b))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
-  private void oxide(
-      List<Finding> all, String check, Element e, PairSteel a, PairSteel b, PairSetting s) {
-    double first = a.percent(e);
-    double second = b.percent(e);
-    double most = Math.max(first, second);
-    if (most == 0) {
-      return;
-    }
-    String says =
-        a.id()
-            + " has "
-            + Judge.number(first, 2)
-            + " % "
-            + e.symbol()
-            + " and "
-            + b.id()
-            + " "
-            + Judge.number(second, 2)
-            + " %.";
-    if (judge.limits().of(check).rate(most) != Rating.FITS) {
-      says +=
-          s.sealed()
-              ? " So much forms a film even in a closed stack: bright faces, closed at once."
-              : " Its oxide stays in the seam under plain borax: weld it in a closed stack.";
-    }
-    all.add(judge.values(check, first, second, most, says));
+  private Optional<Finding> open(String check, Element e, PairSteel a, PairSteel b) {
+    return judge.content(
+        check,
+        e,
+        a,
+        b,
+        DECIMALS,
+        " Its oxide stays in the seam under plain borax: weld it in a closed stack.");
   }
 }

@@ -39,9 +39,7 @@ public final class PairCheck {
 
   /** The welding heat of a pair: the usual one, or what the more delicate of the two stands. */
   public double weldingCelsius(PairSteel a, PairSteel b, PairSetting s) {
-    return Math.min(
-        s.weldingCelsius().orElse(k.mechanics().welding().usualCelsius()),
-        Math.min(a.welding().highC(), b.welding().highC()));
+    return s.heat(k.mechanics().welding().usualCelsius(), a, b);
   }
 
   /** The two under all checks. */

@@ -18,6 +18,12 @@ public record PairSetting(
     OptionalDouble weldingCelsius,
     boolean sealed) {
 
+  /** The welding heat of two steels: as asked or usual, or what the more delicate stands, C. */
+  public double heat(double usualCelsius, PairSteel a, PairSteel b) {
+    return Math.min(
+        weldingCelsius.orElse(usualCelsius), Math.min(a.welding().highC(), b.welding().highC()));
+  }
+
   /** Share of the first steel, 0 to 1. */
   public double share() {
     return firstMetres / (firstMetres + secondMetres);

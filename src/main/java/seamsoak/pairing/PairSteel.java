@@ -70,10 +70,7 @@ public record PairSteel(
 
   /** Carbon in solution after a long hold at a hardening heat, wt%; the rest stays carbide. */
   public double dissolvedCarbonPct(double celsius) {
-    double carbon = analysis().carbon();
-    return celsius < lines.a1Celsius()
-        ? carbon
-        : Math.min(carbon, lines.austeniteBesideCementitePct(celsius));
+    return lines.dissolvedCarbonPct(analysis().carbon(), celsius);
   }
 
   /** Whether the two are one and the same metal, whatever they are called. */

@@ -2,6 +2,7 @@ package seamsoak.pairing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import seamsoak.property.Correlations;
 import seamsoak.steel.Element;
 import seamsoak.steel.HeatTreatment;
@@ -18,8 +19,10 @@ record ShopChecks(Correlations k, Judge judge) implements PairFamily {
     if (normalizes(a.steel()) != normalizes(b.steel())) {
       all.add(normalizing(a, b));
     }
-    residual(all, "sulfur", Element.S, a, b, "is short when hot and cracks in the seam");
-    residual(all, "copper", Element.CU, a, b, "gathers under scale and opens cracks when hot");
+    residual("sulfur", Element.S, a, b, "is short when hot and cracks in the seam")
+        .ifPresent(all::add);
+    residual("copper", Element.CU, a, b, "gathers under scale and opens cracks when hot")
+        .ifPresent(all::add);
     all.add(contrast(a, b));
     return all;
   }
@@ -65,32 +68,9 @@ record ShopChecks(Correlations k, Judge judge) implements PairFamily {
             + " is meant to be.");
   }
 
-  private void residual(
-      List<Finding> all, String check, Element e, PairSteel a, PairSteel b, String trouble) {
-    double first = a.percent(e);
-    double second = b.percent(e);
-    double most = Math.max(first, second);
-    if (most == 0) {
-      return;
-    }
-    boolean warns = judge.limits().of(check).rate(most) != Rating.FITS;
-    all.add(
-        judge.values(
-            check,
-            first,
-            second,
-            most,
-            a.id()
-                + " has "
-                + Judge.number(first, 3)
-                + " % "
-                + e.symbol()
-                + " and "
-                + b.id()
-                + " "
-                + Judge.number(second, 3)
-                + " %."
-                + (warns ? " So much " + trouble + "." : "")));
+  private Optional<Finding> residual(
+      String check, Element e, PairSteel a, PairSteel b, String trouble) {
+    return judge.content(check, e, a, b, 3, " So much " + trouble + ".");
   }
 
   private Finding contrast(PairSteel a, PairSteel b) {

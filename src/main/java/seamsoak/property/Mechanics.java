@@ -50,7 +50,7 @@ public record Mechanics(
   /** Mean expansion from 20 C to a temperature at which nothing has transformed, 1e-6/K. */
   public double meanCold(Steel steel, PhaseLines lines, double celsius) {
     Composition c = steel.analysis();
-    if (lines.alwaysAustenite() || c.percent(Element.CR) >= MUCH_CHROMIUM) {
+    if (!isLattice(c, lines)) {
       HandbookExpansion line = line(c, lines);
       return line.meanMicroPerKelvin(steel.cteMicroPerKelvin().orElse(line.usual()), celsius);
     }

@@ -117,4 +117,19 @@ public final class PhaseLines {
   public Composition steel() {
     return steel;
   }
+
+  /** Whether carbide is what dissolves last of a carbon content: Accm lies above Ac3. */
+  public boolean carbideLast(double carbonPct) {
+    return accmCelsius(carbonPct) > ac3Celsius(carbonPct);
+  }
+
+  /**
+   * What is in solution of a carbon content after a long hold, wt%, the rest being carbide. Below
+   * A1 nothing hardens and the whole is told.
+   */
+  public double dissolvedCarbonPct(double carbonPct, double celsius) {
+    return celsius < a1Celsius
+        ? carbonPct
+        : Math.min(carbonPct, austeniteBesideCementitePct(celsius));
+  }
 }

@@ -23,22 +23,6 @@ final class SteelRow {
           Element.W);
   private static final List<Element> ONLY_MAXIMUM = List.of(Element.P, Element.S, Element.CU);
 
-  private static final List<String> TEMPERATURES =
-      List.of(
-          "forge_start_C",
-          "forge_stop_C",
-          "normalize_min_C",
-          "normalize_max_C",
-          "anneal_min_C",
-          "anneal_max_C",
-          "harden_min_C",
-          "harden_max_C",
-          "temper_min_C",
-          "temper_max_C",
-          "Ac1_C",
-          "Ac3_or_Accm_C",
-          "Ms_C");
-
   /** No steel has a figure beyond these, C; Ms lies below zero in some. */
   private static final double COLDEST = -250;
 
@@ -65,7 +49,7 @@ final class SteelRow {
     for (Element e : ONLY_MAXIMUM) {
       limits.put(e, new Limits(OptionalDouble.empty(), row.number(e.symbol() + "_max_pct")));
     }
-    TEMPERATURES.forEach(this::possible);
+    SteelTable.TEMPERATURES.forEach(this::possible);
     inOrder("Ac1_C", "Ac3_or_Accm_C");
     return new Steel(
         id,

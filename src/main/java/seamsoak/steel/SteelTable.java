@@ -25,6 +25,23 @@ public final class SteelTable {
   private static final Pattern BODY =
       Pattern.compile("^(?:(?:SAE|AISI|ASTM|JIS|DIN|UNS|EN|W\\.?NR\\.?)[/:]?)+(?=.)");
 
+  /** Columns of {@code steels.csv} that hold a published temperature. */
+  public static final List<String> TEMPERATURES =
+      List.of(
+          "forge_start_C",
+          "forge_stop_C",
+          "normalize_min_C",
+          "normalize_max_C",
+          "anneal_min_C",
+          "anneal_max_C",
+          "harden_min_C",
+          "harden_max_C",
+          "temper_min_C",
+          "temper_max_C",
+          "Ac1_C",
+          "Ac3_or_Accm_C",
+          "Ms_C");
+
   /** Every element with three decimals and room to spare. */
   private static final int LONGEST_NAME = 200;
 
