@@ -1,16 +1,14 @@
 package seamsoak.chart;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.TreeSet;
 import seamsoak.advice.Advice;
 import seamsoak.advice.LineReport;
 import seamsoak.advice.ScheduleAdvice;
+import seamsoak.advice.SeamSet;
 import seamsoak.advice.StageReport;
 import seamsoak.billet.Visible;
 import seamsoak.unit.UnitSystem;
@@ -21,7 +19,7 @@ record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
 
   /** Nothing where there are no seams. */
   Optional<Figure> figure() {
-    List<Integer> sets = sets();
+    List<SeamSet> sets = SeamSet.deepest(advice.history(), MOST);
     if (sets.isEmpty()) {
       return Optional.empty();
     }
@@ -43,7 +41,7 @@ record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
             .map(
                 set ->
                     new FadingFigure.SeamSet(
-                        name(set), lines.stream().map(l -> state(set, l)).toList()))
+                        set.name(), lines.stream().map(l -> state(set, l)).toList()))
             .toList();
     return Optional.of(
         new FadingFigure(
@@ -79,31 +77,10 @@ record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
     return words.toString().strip();
   }
 
-  /** The sets of seams by the step that made them; when there are many, those deepest now. */
-  private List<Integer> sets() {
-    Set<Integer> all = new TreeSet<>();
-    advice.history().forEach(s -> s.lines().forEach(l -> all.add(l.step())));
-    List<LineReport> last = advice.history().get(advice.history().size() - 1).lines();
-    return all.stream()
-        .sorted(Comparator.comparingDouble(s -> -state(s, last).missingPct().orElse(0)))
-        .limit(MOST)
-        .sorted()
-        .toList();
-  }
-
-  private String name(int set) {
-    return advice.history().stream()
-        .filter(s -> s.step() == set && set > 0)
-        .map(s -> s.kind() + " " + set)
-        .findFirst()
-        .orElse("layers");
-  }
-
-  private static FadingFigure.State state(int set, List<LineReport> lines) {
-    List<LineReport> own = lines.stream().filter(l -> l.step() == set).toList();
+  private static FadingFigure.State state(SeamSet set, List<LineReport> lines) {
     return new FadingFigure.State(
-        own.stream().mapToDouble(LineReport::dipPct).max(),
-        own.stream().flatMap(l -> l.widthMm().stream()).mapToDouble(w -> w).max(),
-        own.stream().anyMatch(LineReport::visible));
+        set.dipPct(lines),
+        set.widthMm(lines).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+        set.shows(lines));
   }
 }

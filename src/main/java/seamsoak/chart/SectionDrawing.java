@@ -1,45 +1,38 @@
 package seamsoak.chart;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Area;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiConsumer;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import seamsoak.billet.Pattern;
-import seamsoak.unit.UnitSystem;
 
 /** Draws a {@link SectionFigure}: four panels to a row, every millimetre as long as any other. */
 final class SectionDrawing implements Drawing {
-  private static final double LEFT = 24;
+  private static final double LEFT = SectionKey.LEFT;
   private static final double GAP = 20;
   private static final int ACROSS = 4;
   private static final double CELL = (WIDTH - 2 * LEFT - (ACROSS - 1) * GAP) / ACROSS;
   private static final double VIEW_GAP = 8;
   private static final int NOTE_LINES = 4;
 
-  /** Fills of the steels, dark and light in turn, told apart in gray as well. */
-  private static final List<Color> STEELS =
-      List.of(new Color(0x5E6B76), new Color(0xDCE2E7), new Color(0x97A3AD), new Color(0xBBA98F));
-
   private static final Color TOO_FINE = new Color(0xB4BDC4);
-  private static final Color JACKET = new Color(0xF1D9C7);
 
   private final SectionFigure figure;
-  private final Type type;
   private final Heading heading;
   private final double scale;
+  private final SectionKey key;
   private final List<Block> words = new ArrayList<>();
 
   SectionDrawing(SectionFigure figure, Type type) {
     this.figure = figure;
-    this.type = type;
     heading = Heading.of(figure, type, WIDTH);
     scale = CELL / figure.widestMm();
+    key = new SectionKey(figure, type, scale);
     for (var panel : figure.panels()) {
       List<Block.Line> lines =
           new ArrayList<>(Block.wrap(type, panel.name(), CELL, 1, Ink.LABEL, true, Ink.DARK));
@@ -57,19 +50,18 @@ final class SectionDrawing implements Drawing {
   }
 
   private double wordsHeight(int row) {
-    double height = 0;
-    for (int i = row * ACROSS; i < Math.min(words.size(), (row + 1) * ACROSS); i++) {
-      height = Math.max(height, words.get(i).height());
-    }
-    return height;
+    return tallest(row, i -> words.get(i).height());
   }
 
   private double viewsHeight(int row) {
-    double height = 0;
-    for (int i = row * ACROSS; i < Math.min(words.size(), (row + 1) * ACROSS); i++) {
-      height = Math.max(height, height(figure.panels().get(i)));
-    }
-    return height;
+    return tallest(row, i -> height(figure.panels().get(i)));
+  }
+
+  private double tallest(int row, IntToDoubleFunction height) {
+    return IntStream.range(row * ACROSS, Math.min(words.size(), (row + 1) * ACROSS))
+        .mapToDouble(height)
+        .max()
+        .orElse(0);
   }
 
   private double height(SectionFigure.Panel panel) {
@@ -86,7 +78,7 @@ final class SectionDrawing implements Drawing {
     for (int row = 0; row < rows(); row++) {
       height += wordsHeight(row) + 6 + viewsHeight(row) + 24;
     }
-    return height + keyHeight();
+    return height + key.height();
   }
 
   @Override
@@ -101,7 +93,7 @@ final class SectionDrawing implements Drawing {
       }
       top += wordsHeight(row) + 6 + viewsHeight(row) + 24;
     }
-    key(canvas, top);
+    key.draw(canvas, top);
   }
 
   private void views(Canvas canvas, SectionFigure.Panel panel, double left, double top) {
@@ -127,7 +119,7 @@ final class SectionDrawing implements Drawing {
             top + view.jacketUp() * scale,
             whole.getWidth() - 2 * view.jacketAcross() * scale,
             whole.getHeight() - 2 * view.jacketUp() * scale);
-    canvas.fill(whole, view.jacketUp() > 0 ? JACKET : Ink.PANEL);
+    canvas.fill(whole, view.jacketUp() > 0 ? SectionKey.JACKET : Ink.PANEL);
     if (view.pattern() != null) {
       pattern(canvas, view.pattern(), body);
     }
@@ -147,7 +139,7 @@ final class SectionDrawing implements Drawing {
 
   private void pattern(Canvas canvas, Pattern pattern, Rectangle2D body) {
     int ground = pattern.patches().isEmpty() ? -1 : commonest(pattern);
-    canvas.fill(body, ground < 0 ? TOO_FINE : STEELS.get(ground % STEELS.size()));
+    canvas.fill(body, ground < 0 ? TOO_FINE : SectionKey.steel(ground));
     for (int steel = 0; steel < figure.steels().size(); steel++) {
       if (steel == ground) {
         continue;
@@ -159,7 +151,7 @@ final class SectionDrawing implements Drawing {
         }
       }
       if (all.getCurrentPoint() != null) {
-        canvas.fill(all, STEELS.get(steel % STEELS.size()));
+        canvas.fill(all, SectionKey.steel(steel));
       }
     }
     for (int i = 0; i < figure.seams().size(); i++) {
@@ -172,7 +164,7 @@ final class SectionDrawing implements Drawing {
       if (runs.getCurrentPoint() != null) {
         Ink.Style style = Ink.STYLES.get(i % Ink.STYLES.size());
         canvas.outline(runs, Ink.PAPER, Ink.solid(3.2));
-        canvas.outline(runs, style.color(), stroke(i));
+        canvas.outline(runs, style.color(), SectionKey.stroke(i));
       }
     }
   }
@@ -227,105 +219,5 @@ final class SectionDrawing implements Drawing {
 
   private double y(Pattern.Spot s, Rectangle2D body) {
     return body.getMaxY() - s.up() * 1e3 * scale;
-  }
-
-  private static BasicStroke stroke(int set) {
-    return switch (set % 4) {
-      case 0 -> Ink.solid(1.8);
-      case 1 -> Ink.dashed(1.8, 7, 3);
-      case 2 -> Ink.dashed(1.8, 7, 2.5f, 2, 2.5f);
-      default -> Ink.dashed(1.8, 2.5f, 2.5f);
-    };
-  }
-
-  /** One entry of the key: what it draws at a place, and its words. */
-  private record Entry(String name, double swatch, BiConsumer<Canvas, Point2D> draw) {}
-
-  private List<Entry> entries() {
-    List<Entry> all = new ArrayList<>();
-    for (int i = 0; i < figure.steels().size(); i++) {
-      all.add(box(figure.steels().get(i), STEELS.get(i % STEELS.size())));
-    }
-    if (figure.panels().stream().flatMap(p -> p.views().stream()).anyMatch(v -> v.jacketUp() > 0)) {
-      all.add(box("jacket", JACKET));
-    }
-    for (int i = 0; i < figure.seams().size(); i++) {
-      Color color = Ink.STYLES.get(i % Ink.STYLES.size()).color();
-      BasicStroke stroke = stroke(i);
-      all.add(
-          new Entry(
-              "seams of " + figure.seams().get(i).name(),
-              34,
-              (canvas, at) ->
-                  canvas.line(
-                      at.getX(), at.getY() - 4, at.getX() + 34, at.getY() - 4, color, stroke)));
-    }
-    return all;
-  }
-
-  private static Entry box(String name, Color color) {
-    return new Entry(
-        name,
-        22,
-        (canvas, at) -> {
-          Rectangle2D box = new Rectangle2D.Double(at.getX(), at.getY() - 11, 22, 13);
-          canvas.fill(box, color);
-          canvas.outline(box, Ink.DARK, Ink.solid(1));
-        });
-  }
-
-  /** Where each entry of the key stands, from the top of the key. */
-  private List<Point2D> places() {
-    List<Point2D> places = new ArrayList<>();
-    double x = LEFT;
-    double y = 19;
-    for (Entry e : entries()) {
-      double width = e.swatch() + 6 + type.width(shown(e), Ink.NOTE, false) + 20;
-      if (x > LEFT && x + width > WIDTH - LEFT) {
-        x = LEFT;
-        y += 20;
-      }
-      places.add(new Point2D.Double(x, y));
-      x += width;
-    }
-    return places;
-  }
-
-  private String shown(Entry e) {
-    return type.wrap(e.name(), 260, 1, Ink.NOTE, false).get(0);
-  }
-
-  private double keyHeight() {
-    List<Point2D> places = places();
-    return places.get(places.size() - 1).getY() + 48;
-  }
-
-  /** Steels, seams, and how long an inch is. */
-  private void key(Canvas canvas, double top) {
-    List<Entry> entries = entries();
-    List<Point2D> places = places();
-    for (int i = 0; i < entries.size(); i++) {
-      Entry e = entries.get(i);
-      Point2D at = new Point2D.Double(places.get(i).getX(), top + places.get(i).getY());
-      e.draw().accept(canvas, at);
-      word(canvas, shown(e), at.getX() + e.swatch() + 6, at.getY());
-    }
-    boolean metric = figure.units() == UnitSystem.METRIC;
-    double bar = (metric ? 20 : 25.4) * scale;
-    double y = top + places.get(places.size() - 1).getY() + 26;
-    canvas.line(LEFT, y, LEFT + bar, y, Ink.DARK, Ink.solid(1.6));
-    canvas.line(LEFT, y - 4, LEFT, y + 4, Ink.DARK, Ink.solid(1.6));
-    canvas.line(LEFT + bar, y - 4, LEFT + bar, y + 4, Ink.DARK, Ink.solid(1.6));
-    String length =
-        switch (figure.units()) {
-          case US -> "1 in";
-          case METRIC -> "20 mm";
-          case BOTH -> "1 in (25.4 mm)";
-        };
-    word(canvas, length + ", the same in every panel", LEFT + bar + 10, y + 4);
-  }
-
-  private static void word(Canvas canvas, String text, double x, double y) {
-    canvas.text(new Letters(text, x, y, Letters.Anchor.START, Ink.NOTE, false, Ink.DARK));
   }
 }

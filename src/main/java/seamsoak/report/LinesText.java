@@ -1,12 +1,10 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.OptionalDouble;
 import seamsoak.advice.LineReport;
+import seamsoak.advice.SeamSet;
 import seamsoak.advice.StageReport;
 
 /** The white lines, as they are and as they faded. */
@@ -56,8 +54,8 @@ record LinesText(Shown shown) {
 
   /** Carbon missing at each set of seams after each step. */
   Table faded(List<StageReport> history) {
-    List<Integer> sets = deepestSets(history);
-    Table table = new Table("after step", sets.stream().map(s -> name(s, history)).toList());
+    List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
+    Table table = new Table("after step", sets.stream().map(s -> s.name()).toList());
     for (StageReport stage : history) {
       if (!stage.lines().isEmpty()) {
         table.row(step(stage), sets.stream().map(s -> cell(s, stage)).toList());
@@ -69,15 +67,15 @@ record LinesText(Shown shown) {
 
   /** Width of the line at each set of seams after each step, on the face. */
   Table widths(List<StageReport> history) {
-    List<Integer> sets = deepestSets(history);
+    List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
     List<String> heads = new ArrayList<>();
-    sets.forEach(s -> heads.addAll(shown.lengthHeads(name(s, history))));
+    sets.forEach(s -> heads.addAll(shown.lengthHeads(s.name())));
     Table table = new Table("after step", heads);
     for (StageReport stage : history) {
       if (!stage.lines().isEmpty()) {
         List<String> cells = new ArrayList<>();
-        for (int set : sets) {
-          cells.addAll(shown.lengthCells(widest(set, stage.lines())));
+        for (SeamSet set : sets) {
+          cells.addAll(shown.lengthCells(set.widthMm(stage.lines())));
         }
         table.row(step(stage), cells);
       }
@@ -85,45 +83,14 @@ record LinesText(Shown shown) {
     return table.captioned("Width of the lines on the face; - where the seams lie under it");
   }
 
-  private static Optional<Double> widest(int set, List<LineReport> lines) {
-    return lines.stream()
-        .filter(l -> l.step() == set)
-        .flatMap(l -> l.widthMm().stream())
-        .max(Double::compare);
-  }
-
   static String step(StageReport stage) {
     return stage.step() + " " + stage.kind();
   }
 
-  /** The sets of seams by the step that made them; when there are many, those deepest at last. */
-  private static List<Integer> deepestSets(List<StageReport> history) {
-    List<LineReport> last = history.get(history.size() - 1).lines();
-    Set<Integer> sets = new TreeSet<>();
-    history.forEach(s -> s.lines().forEach(l -> sets.add(l.step())));
-    return sets.stream()
-        .sorted(Comparator.comparingDouble((Integer s) -> -deepest(s, last).orElse(0.0)))
-        .limit(MOST_COLUMNS)
-        .sorted()
-        .toList();
-  }
-
-  private static String name(int set, List<StageReport> history) {
-    return set == 0
-        ? "layers"
-        : history.stream()
-            .filter(s -> s.step() == set)
-            .map(s -> s.kind() + " " + set)
-            .findFirst()
-            .orElseThrow();
-  }
-
-  private static Optional<Double> deepest(int set, List<LineReport> lines) {
-    return lines.stream().filter(l -> l.step() == set).map(LineReport::dipPct).max(Double::compare);
-  }
-
-  private static String cell(int set, StageReport stage) {
-    boolean shows = stage.lines().stream().anyMatch(l -> l.step() == set && l.visible());
-    return deepest(set, stage.lines()).map(d -> Shown.percent(d) + (shows ? "*" : "")).orElse("");
+  private static String cell(SeamSet set, StageReport stage) {
+    OptionalDouble dip = set.dipPct(stage.lines());
+    return dip.isEmpty()
+        ? ""
+        : Shown.percent(dip.getAsDouble()) + (set.shows(stage.lines()) ? "*" : "");
   }
 }
