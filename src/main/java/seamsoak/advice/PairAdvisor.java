@@ -8,15 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import seamsoak.billet.Assumptions;
-import seamsoak.billet.Resolution;
-import seamsoak.billet.Shop;
 import seamsoak.billet.Stack;
-import seamsoak.carbon.Edge;
-import seamsoak.carbon.EvenCarbon;
-import seamsoak.carbon.Grid;
-import seamsoak.carbon.Strip;
-import seamsoak.heat.HeatCurve;
 import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimit;
@@ -33,7 +25,6 @@ import seamsoak.source.Standing;
 import seamsoak.steel.Deviation;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
-import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.UnitSystem;
 
 /** Advises on two steels: the checks, the carbon between them, what would make them work. */
@@ -44,19 +35,12 @@ public final class PairAdvisor {
   /** Section at hardening where nobody says, m: a blade before grinding. */
   public static final double USUAL_SECTION_METRES = 5e-3;
 
-  private static final double ZERO_CELSIUS = 273.15;
-  private static final double SOAK_CELSIUS = 1100;
-  private static final double USUAL_NORMALIZING_CELSIUS = 870;
-  private static final int WELD_HEATS = 3;
-  private static final double WELD_MINUTES = 5;
-  private static final double RISE_MINUTES = 5;
-  private static final Grid GRID = new Grid(2e-3, 1.1, false);
-
   private final Correlations k;
   private final PairCheck check;
   private final PairTable practice;
   private final SteelTable table;
   private final UnitSystem units;
+  private List<PairSteel> grades;
 
   public PairAdvisor(
       Correlations k, PairLimits limits, PairTable practice, SteelTable table, UnitSystem units) {
@@ -158,10 +142,7 @@ public final class PairAdvisor {
     PairSteel b = check.steel(second);
     PairResult result = check.of(a, b, setting);
     PairRemedies remedies = new PairRemedies(check, units);
-    List<PairSteel> grades =
-        result.deciding().isEmpty()
-            ? List.of()
-            : table.steels().stream().map(check::steel).toList();
+    List<PairSteel> grades = result.deciding().isEmpty() ? List.of() : grades();
     double welding = check.weldingCelsius(a, b, setting);
     return new PairAdvice(
         first.id(),
@@ -177,11 +158,19 @@ public final class PairAdvisor {
                 1e3 * setting.sectionMetres(),
                 welding,
                 assumed(asked, said))),
-        Optional.of(carbon(a, b, setting, welding)),
+        Optional.of(new FirstWelds(k).of(a, b, setting, welding)),
         remedies.of(result, setting),
         remedies.insteadOfSecond(result, grades, setting),
         said.map(p -> new PairAdvice.Said(p.note(), p.standing().words(), p.source())),
         Stream.of(first, second).distinct().flatMap(s -> remarks(s).stream()).toList());
+  }
+
+  /** Every steel of the table as the checks want it, once a pair needs others to choose from. */
+  private List<PairSteel> grades() {
+    if (grades == null) {
+      grades = table.steels().stream().map(check::steel).toList();
+    }
+    return grades;
   }
 
   /** Layers as asked; what is not asked as the table of pairings has it, or as usual. */
@@ -216,54 +205,6 @@ public final class PairAdvisor {
     return all;
   }
 
-  private PairAdvice.Evened carbon(PairSteel a, PairSteel b, PairSetting s, double welding) {
-    Shop shop = new Shop(k, Assumptions.USUAL, Resolution.FINE);
-    Strip start =
-        Strip.of(a.metal(), s.firstMetres() / 2, GRID)
-            .weldedTo(Strip.of(b.metal(), s.secondMetres() / 2, GRID));
-    HeatCurve heat =
-        HeatCurve.riseAndHold(
-            Math.min(Shop.DULL_KELVIN, welding + ZERO_CELSIUS),
-            welding + ZERO_CELSIUS,
-            60 * RISE_MINUTES,
-            60 * WELD_MINUTES);
-    Strip now = start;
-    for (int i = 0; i < WELD_HEATS; i++) {
-      now = shop.solver().advance(now, heat, Edge.SEALED).strip();
-    }
-    List<PairAdvice.At> heats = new ArrayList<>();
-    heats.add(at(shop, "welding", start, now, welding));
-    heats.add(at(shop, "soaking", start, now, Math.min(SOAK_CELSIUS, welding)));
-    heats.add(at(shop, "normalizing", start, now, normalizing(a, b)));
-    int seam = now.seam();
-    return new PairAdvice.Evened(
-        WELD_HEATS,
-        WELD_MINUTES,
-        a.metal().percent(Evening.mean(now, 0, seam)),
-        b.metal().percent(Evening.mean(now, seam, now.cells())),
-        heats);
-  }
-
-  private static PairAdvice.At at(Shop shop, String name, Strip start, Strip now, double celsius) {
-    double kelvin = celsius + ZERO_CELSIUS;
-    EvenCarbon even = new EvenCarbon(start, kelvin);
-    return new PairAdvice.At(
-        name,
-        celsius,
-        new Evening(shop).minutes(start, now, even, kelvin),
-        even.percent(start.seam() - 1),
-        even.percent(start.seam()));
-  }
-
-  /** The hotter of the two normalizing heats, so that both become austenite. */
-  private static double normalizing(PairSteel a, PairSteel b) {
-    return Stream.of(a, b)
-        .flatMap(s -> s.steel().heatTreatment().normalize().stream())
-        .mapToDouble(TemperatureRange::middleC)
-        .max()
-        .orElse(USUAL_NORMALIZING_CELSIUS);
-  }
-
   private List<String> remarks(Steel s) {
     List<String> all = new ArrayList<>();
     for (Deviation d : s.deviations()) {
@@ -278,7 +219,7 @@ public final class PairAdvisor {
               d.tooLittle() ? "at least" : "at most",
               plain(d.limit())));
     }
-    if (s.heatTreatment().harden().isEmpty() && table.steels().stream().noneMatch(s::equals)) {
+    if (s.heatTreatment().harden().isEmpty() && !table.steels().contains(s)) {
       List<Steel> grades = table.gradesOf(s.analysis());
       if (!grades.isEmpty()) {
         String known = String.join(", ", grades.stream().map(Steel::id).toList());
@@ -304,13 +245,10 @@ public final class PairAdvisor {
   static String settings() {
     return String.format(
         Locale.ROOT,
-        "layers %.0f mm and section %.0f mm where nobody says; first weld %d heats of %.0f min;"
-            + " soak at %.0f C; %s",
+        "layers %.0f mm and section %.0f mm where nobody says; %s; %s",
         1e3 * USUAL_LAYER_METRES,
         1e3 * USUAL_SECTION_METRES,
-        WELD_HEATS,
-        WELD_MINUTES,
-        SOAK_CELSIUS,
+        FirstWelds.settings(),
         Standing.JUDGEMENT.words());
   }
 }
