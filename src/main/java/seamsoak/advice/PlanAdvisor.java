@@ -43,28 +43,30 @@ public final class PlanAdvisor {
             .withCoveredShare(billet.coveredTaken().share())
             .withVisible(
                 billet.visible().dipTaken().value(), billet.visible().widthTaken().metres());
+    // the histories need nothing of the middle estimate: they are walked meanwhile
+    SampleWalks walks =
+        SampleWalks.begin(
+            billet,
+            correlations,
+            Histories.around(usual, billet.covered().isPresent(), samples),
+            progress);
     Told told = tell(billet, usual);
     Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
     SoakSamples all =
         SoakSamples.of(
-            billet,
-            correlations,
-            Histories.around(usual, billet.covered().isPresent(), samples),
-            sightings,
-            told.soaking.nodes(),
-            told.scheduling.cyclesFor(told.end()),
-            progress);
+            walks, sightings, told.soaking.nodes(), told.scheduling.cyclesFor(told.end()));
     Optional<SoakSamples> agreeing = all.thatAgree();
+    boolean usualHolds = true;
     if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {
       told = tell(billet, agreeing.get().nearestToMiddle());
+      usualHolds = false;
     }
     List<Stage> stages = told.stages;
     LineVisibility visibility = told.visibility;
     Stage end = stages.get(stages.size() - 1);
     ScheduleAdvisor scheduling = told.scheduling;
     SoakAdvice soak =
-        told.soaking.advise(
-            agreeing.orElse(all), seen(sightings, all, agreeing, usual.equals(told.assumptions)));
+        told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
     ScheduleAdvisor.Run run = scheduling.run(end.piece(), soak.recommended());
     List<String> stops = new ArrayList<>(HardStop.history(billet));
     stops.addAll(run.hardStops());
@@ -90,7 +92,6 @@ public final class PlanAdvisor {
 
   /** A billet walked under one set of assumptions, ready to be advised on. */
   private record Told(
-      Assumptions assumptions,
       List<Stage> stages,
       LineVisibility visibility,
       ScheduleAdvisor scheduling,
@@ -117,7 +118,6 @@ public final class PlanAdvisor {
     ScheduleAdvisor scheduling =
         new ScheduleAdvisor(billet, shop, visibility, cautions, units, end);
     return new Told(
-        assumptions,
         stages,
         visibility,
         scheduling,

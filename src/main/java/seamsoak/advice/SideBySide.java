@@ -36,7 +36,8 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
     upper(all);
     for (CriticalTemperature f : k.martensiteStart()) {
       String used = f == k.vanBohemenMs() ? "Ms" : f == k.ingberKunertMs() ? BAND : "";
-      all.add(formula(f, austenite, used));
+      boolean hardens = k.vanBohemenMs().celsius(austenite) > CriticalTemperature.ABSOLUTE_ZERO;
+      all.add(formula(f, austenite, hardens ? used : ""));
     }
     forging(all);
     return all;
@@ -48,7 +49,8 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
       all.add(formula(f, bulk(), members.contains(f) ? "in the mean" : ""));
     }
     boolean outside = members.stream().anyMatch(f -> outside(f.correlation(), bulk()));
-    all.add(formula(k.ae1().correlation(), "", "Ac1", k.ae1().celsius(bulk()), outside, "Ac1"));
+    String used = lines.alwaysAustenite() ? "" : "Ac1";
+    all.add(formula(k.ae1().correlation(), "", "Ac1", k.ae1().celsius(bulk()), outside, used));
   }
 
   private void upper(List<Formula> all) {
@@ -67,7 +69,8 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
   private Formula alloyed(
       Correlation line, Correlation terms, String gives, double celsius, boolean used) {
     boolean outside = outside(line, bulk()) || outside(terms, bulk());
-    return formula(line, " + alloy terms", gives, celsius, outside, used ? gives : "");
+    String part = used && !lines.alwaysAustenite() ? gives : "";
+    return formula(line, " + alloy terms", gives, celsius, outside, part);
   }
 
   private void forging(List<Formula> all) {
@@ -89,7 +92,7 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
                 new Formula(
                     "published for the grade",
                     FORGING,
-                    celsius,
+                    Optional.of(celsius),
                     "as the row of the steel says",
                     false,
                     Optional.of(FORGING))));
@@ -109,7 +112,7 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
     return new Formula(
         of.name() + with,
         gives,
-        celsius,
+        Optional.of(celsius).filter(v -> v > CriticalTemperature.ABSOLUTE_ZERO),
         of.standing().words(),
         outside,
         Optional.of(used).filter(u -> !u.isEmpty()));

@@ -4,16 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import seamsoak.advice.Histories.Sample;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Family;
-import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
-import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
@@ -45,7 +41,7 @@ record SoakSamples(
 
   private static final double LEAST_KEPT_SHARE = 0.05;
 
-  /** Walks every sample; the order of the answers does not depend on that of the work. */
+  /** Walks every sample and looks what is left to clear. */
   static SoakSamples of(
       Billet billet,
       Correlations correlations,
@@ -54,25 +50,32 @@ record SoakSamples(
       double[] celsius,
       List<HeatCurve> schedule,
       Progress progress) {
+    return of(
+        SampleWalks.begin(billet, correlations, samples, progress), sightings, celsius, schedule);
+  }
+
+  /**
+   * What the walks leave to clear; the order of the answers does not depend on that of the work.
+   */
+  static SoakSamples of(
+      SampleWalks walks, Sightings sightings, double[] celsius, List<HeatCurve> schedule) {
+    List<Sample> samples = walks.samples();
     int count = samples.size();
     double[][] seconds = new double[count][];
     boolean[] gone = new boolean[count];
     boolean[] later = new boolean[count];
     boolean[][] agrees = new boolean[count][];
-    AtomicInteger done = new AtomicInteger();
     IntStream.range(0, count)
         .parallel()
         .forEach(
             i -> {
               Assumptions a = samples.get(i).assumptions();
-              Shop shop = new Shop(correlations, a, Resolution.SAMPLE);
-              List<Stage> stages = BilletWalk.ofLines(shop).walk(billet);
-              Workpiece end = stages.get(stages.size() - 1).piece();
+              SampleWalks.Walked walked = walks.walked(i);
               LineVisibility visibility = visibility(a);
-              Clearing clearing = new Clearing(end, visibility, shop);
-              agrees[i] = sightings.agree(stages, visibility);
+              Clearing clearing = new Clearing(walked.end(), visibility, walked.shop());
+              agrees[i] = sightings.agree(walked.stages(), visibility);
               gone[i] = !clearing.anyShows();
-              later[i] = gone[i] || clears(end, visibility, shop, schedule);
+              later[i] = gone[i] || clears(walked.end(), visibility, walked.shop(), schedule);
               seconds[i] =
                   Arrays.stream(celsius)
                       .map(
@@ -81,7 +84,6 @@ record SoakSamples(
                             return s.orElse(Double.POSITIVE_INFINITY) / a.timeFactor();
                           })
                       .toArray();
-              progress.at("histories", done.incrementAndGet(), count);
             });
     return new SoakSamples(
         celsius,

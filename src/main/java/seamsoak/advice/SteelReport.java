@@ -39,7 +39,9 @@ import seamsoak.steel.TemperatureRange;
  * @param ranges published ranges by name, degC
  * @param publishedC published critical temperatures by name, degC
  * @param formulas every formula side by side
+ * @param diffusivities every diffusivity of carbon side by side, at the steel's own carbon
  * @param chosen why those that are used are used
+ * @param unknown why a temperature is not given, by its name
  * @param exceeded ranges that the recommended formulas left
  * @param notes what else to know
  */
@@ -49,10 +51,10 @@ public record SteelReport(
     List<String> aliases,
     String category,
     Map<String, Double> analysisPct,
-    Quantity ac1C,
-    Quantity ac3OrAccmC,
+    Optional<Quantity> ac1C,
+    Optional<Quantity> ac3OrAccmC,
     String upper,
-    Quantity msC,
+    Optional<Quantity> msC,
     double dissolvedCarbonPct,
     double hardenC,
     Quantity solidusC,
@@ -62,7 +64,9 @@ public record SteelReport(
     Map<String, TemperatureRange> ranges,
     Map<String, Double> publishedC,
     List<Formula> formulas,
+    List<Diffusivity> diffusivities,
     List<String> chosen,
+    Map<String, String> unknown,
     List<String> exceeded,
     String notes) {
 
@@ -74,7 +78,7 @@ public record SteelReport(
    *
    * @param name of the formula
    * @param gives the quantity
-   * @param valueC its value
+   * @param valueC its value; unknown where it would lie at absolute zero
    * @param standing how well its numbers are known
    * @param outsideRange whether the analysis lies outside its range
    * @param used what part it has in the temperatures above; empty when none
@@ -82,10 +86,33 @@ public record SteelReport(
   public record Formula(
       String name,
       String gives,
-      double valueC,
+      Optional<Double> valueC,
       String standing,
       boolean outsideRange,
       Optional<String> used) {}
+
+  /**
+   * A published diffusivity of carbon in one phase.
+   *
+   * @param name of the formula
+   * @param phase austenite or ferrite
+   * @param at its values at a few temperatures
+   * @param standing how well its numbers are known
+   * @param used what part it has in the answers; empty when none
+   */
+  public record Diffusivity(
+      String name, String phase, List<AtTemperature> at, String standing, Optional<String> used) {}
+
+  /** One value, m2/s, and whether steel or temperature lie outside the formula's range. */
+  public record AtTemperature(
+      double temperatureC, double squareMetresPerSecond, boolean outsideRange) {}
+
+  private static final String AUSTENITIC =
+      "with 8 % nickel or more it is austenite at every temperature (judgement): it has neither"
+          + " ferrite nor pearlite to turn";
+
+  private static final String NO_MARTENSITE =
+      "the formulas put it at absolute zero or below: no martensite forms";
 
   /** Band of the upper critical temperature, C either way; judgement. */
   private static final double UPPER_BAND = 15;
@@ -126,6 +153,8 @@ public record SteelReport(
     Composition austenite = c.with(Element.C, dissolved);
     double ms = k.vanBohemenMs().celsius(austenite);
     double second = k.ingberKunertMs().celsius(austenite);
+    boolean transforms = !lines.alwaysAustenite();
+    boolean hardens = ms > CriticalTemperature.ABSOLUTE_ZERO;
     ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
@@ -134,18 +163,22 @@ public record SteelReport(
         steel.aliases(),
         steel.category(),
         analysis(c),
-        quantity(ae1),
-        new Quantity(
-            upper,
-            upper - UPPER_BAND,
-            upper + UPPER_BAND,
-            cementite ? "gustafson1985, leelee2007" : "gustafson1985, andrews1965"),
+        known(transforms, quantity(ae1)),
+        known(
+            transforms,
+            new Quantity(
+                upper,
+                upper - UPPER_BAND,
+                upper + UPPER_BAND,
+                cementite ? "gustafson1985, leelee2007" : "gustafson1985, andrews1965")),
         cementite ? "Accm" : "Ac3",
-        new Quantity(
-            ms,
-            Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
-            Math.max(ms, second) + MS_BAND,
-            k.vanBohemenMs().correlation().sourceKey()),
+        known(
+            hardens,
+            new Quantity(
+                ms,
+                Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
+                Math.max(ms, second) + MS_BAND,
+                k.vanBohemenMs().correlation().sourceKey())),
         dissolved,
         harden,
         single(limits.solidusCelsius(), k.solidus().correlation().sourceKey()),
@@ -155,13 +188,31 @@ public record SteelReport(
         ranges(steel),
         published(steel),
         new SideBySide(k, steel, austenite, lines).formulas(),
-        SideBySide.CHOSEN,
+        new Diffusivities(k, c).all(),
+        Stream.concat(SideBySide.CHOSEN.stream(), Stream.of(Diffusivities.CHOSEN)).toList(),
+        unknown(transforms, hardens),
         Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)
             .distinct()
             .toList(),
         steel.notes());
+  }
+
+  private static Optional<Quantity> known(boolean is, Quantity quantity) {
+    return is ? Optional.of(quantity) : Optional.empty();
+  }
+
+  private static Map<String, String> unknown(boolean transforms, boolean hardens) {
+    Map<String, String> why = new LinkedHashMap<>();
+    if (!transforms) {
+      why.put("ac1C", AUSTENITIC);
+      why.put("ac3OrAccmC", AUSTENITIC);
+    }
+    if (!hardens) {
+      why.put("msC", NO_MARTENSITE);
+    }
+    return why;
   }
 
   private static String says(Exceeded e) {

@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -92,22 +93,34 @@ public final class Tracer {
     metals(all).forging(List.of(steel));
     all.use(k.forging().highestForging().correlation(), bulk, NEVER);
     all.use(k.forging().safeForging().correlation(), bulk, NEVER);
+    k.carbonDiffusivity()
+        .forEach(d -> all.use(d.correlation(), bulk, moments(Diffusivities.AUSTENITE_CELSIUS)));
+    k.ferriteDiffusivities()
+        .forEach(d -> all.use(d.correlation(), WHATEVER, moments(Diffusivities.FERRITE_CELSIUS)));
     all.setting("bands-of-a-steel", SteelReport.bands());
     return all.trace();
+  }
+
+  private static List<Moment> moments(double[] celsius) {
+    return Arrays.stream(celsius).mapToObj(c -> new Moment("the comparison", c)).toList();
   }
 
   /** Of two steels side by side, and of carbon between them. */
   public Trace ofPair(List<Steel> steels, PairAdvice advice, PairLimits limits) {
     TraceEntries all = entries();
     double welding = advice.how().map(PairAdvice.How::weldingC).orElse(0.0);
-    double coldest =
+    double normalizing =
         advice.carbon().stream()
             .flatMap(c -> c.heats().stream())
             .mapToDouble(PairAdvice.At::temperatureC)
             .min()
             .orElse(welding);
+    double coldest = Math.min(normalizing, Shop.DULL_KELVIN - ZERO_CELSIUS);
     PairTrace pair = new PairTrace(k, all);
-    pair.checks(steels, new Moment("normalizing", coldest), new Moment("welding", welding));
+    pair.checks(
+        steels,
+        new Moment("rise to welding or normalizing", coldest),
+        new Moment("welding", welding));
     all.setting("pair", PairAdvisor.settings());
     pair.limits(limits);
     return all.trace();

@@ -16,7 +16,7 @@ public record Resolution(
   public static final Resolution FINE = new Resolution(6e-6, 1.12, 1e-3, false);
 
   /** For the many samples of a band. */
-  public static final Resolution SAMPLE = new Resolution(30e-6, 1.45, 2e-2, true);
+  public static final Resolution SAMPLE = new Resolution(40e-6, 1.6, 5e-3, true);
 
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;

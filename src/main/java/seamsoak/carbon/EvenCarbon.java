@@ -7,6 +7,9 @@ import seamsoak.numeric.Roots;
  * share. Reckoned where all is austenite.
  */
 public final class EvenCarbon {
+  /** Of the activity, relative: far below what a dip is told to. */
+  private static final double TOLERANCE = 1e-9;
+
   private final Strip strip;
   private final CarbonLaw.At[] laws;
   private final double[] ratio;
@@ -39,10 +42,13 @@ public final class EvenCarbon {
     for (int m = 0; m < metals; m++) {
       laws[m] = strip.metals().get(m).law().at(kelvin);
     }
+    double low = Double.POSITIVE_INFINITY;
     double high = 0;
     double full = Double.POSITIVE_INFINITY;
     for (int i = 0; i < each.length; i++) {
-      high = Math.max(high, laws[strip.metalIndex(i)].activity(strip.ratio(i)));
+      double here = laws[strip.metalIndex(i)].activity(strip.ratio(i));
+      low = Math.min(low, here);
+      high = Math.max(high, here);
       full = Math.min(full, laws[strip.metalIndex(i)].mostActivity());
     }
     // the metal that is full first, a die steel, keeps all the rest as carbide at its own activity:
@@ -51,7 +57,8 @@ public final class EvenCarbon {
     double a =
         held(most, metres) <= carbon
             ? most
-            : Roots.between(x -> held(x, metres) - carbon, 0, most, 1e-12 * most);
+            : Roots.between(
+                x -> held(x, metres) - carbon, low * (1 - 1e-9), most, TOLERANCE * most);
     for (int m = 0; m < metals; m++) {
       ratio[m] = laws[m].ratioAt(a);
     }

@@ -1,6 +1,7 @@
 package seamsoak.carbon;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import seamsoak.heat.HeatCurve;
 
@@ -12,12 +13,16 @@ final class Jumps {
   private Jumps() {}
 
   static List<HeatCurve.Segment> parted(HeatCurve curve, List<Metal> metals) {
-    double[] jumps =
-        metals.stream()
-            .mapToDouble(m -> m.law().jumpKelvin())
-            .filter(k -> k > 0)
-            .sorted()
-            .toArray();
+    double[] jumps = new double[metals.size()];
+    double highest = 0;
+    for (int m = 0; m < jumps.length; m++) {
+      jumps[m] = metals.get(m).law().jumpKelvin();
+      highest = jumps[m] > highest ? jumps[m] : highest;
+    }
+    if (curve.staysAbove(highest)) {
+      return curve.segments();
+    }
+    Arrays.sort(jumps);
     List<HeatCurve.Segment> parts = new ArrayList<>();
     for (HeatCurve.Segment s : curve.segments()) {
       part(s, jumps, parts);

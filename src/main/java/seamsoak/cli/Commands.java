@@ -38,19 +38,37 @@ final class Commands {
           UsageMessageSpec.SECTION_KEY_EXIT_CODE_LIST_HEADING,
           UsageMessageSpec.SECTION_KEY_EXIT_CODE_LIST);
 
+  private static final List<String> ALONE =
+      List.of("plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels");
+
+  /** It tells of all others, so it cannot do without them. */
+  private static final String COMPLETION = "completion";
+
+  private static final List<String> ALL =
+      List.of(
+          "plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels", COMPLETION);
+
   private Commands() {}
 
   /** Runs one command line; never throws. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
     try {
-      return line(out, err).execute(args);
+      return line(out, err, args).execute(args);
     } catch (Error e) {
       return unexpected(e, err);
     }
   }
 
-  static CommandLine line(PrintWriter out, PrintWriter err) {
+  /**
+   * The commands, and where they can be told from the first word only the one that is meant: to
+   * look through the options of all takes longer than most of the answers.
+   */
+  private static CommandLine line(PrintWriter out, PrintWriter err, String... args) {
     CommandLine line = new CommandLine(new Root());
+    boolean one = args.length > 0 && ALONE.contains(args[0]);
+    for (String name : one ? List.of(args[0]) : ALL) {
+      line.addSubcommand(name, command(name));
+    }
     line.setOut(out);
     line.setErr(err);
     line.setUsageHelpWidth(HELP_WIDTH);
@@ -63,6 +81,21 @@ final class Commands {
     version(line.getCommandSpec());
     line.getSubcommands().values().forEach(sub -> version(sub.getCommandSpec()));
     return line;
+  }
+
+  private static Object command(String name) {
+    return switch (name) {
+      case "plan" -> new PlanCommand();
+      case "soak" -> new SoakCommand();
+      case "schedule" -> new ScheduleCommand();
+      case "migrate" -> new MigrateCommand();
+      case "decarb" -> new DecarbCommand();
+      case "pair" -> new PairCommand();
+      case "pairs" -> new PairsCommand();
+      case "steels" -> new SteelsCommand();
+      case COMPLETION -> new CompletionCommand();
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   private static void version(CommandSpec spec) {

@@ -36,7 +36,10 @@ final class DecarbCommand implements Callable<Integer> {
   @ParentCommand private Root root;
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "STEEL", description = "A grade, or an analysis in quotes.")
+  @Parameters(
+      paramLabel = "STEEL",
+      completionCandidates = SteelNames.class,
+      description = "A grade, or an analysis in quotes.")
   private String steel;
 
   @Mixin private HoldOptions hold;

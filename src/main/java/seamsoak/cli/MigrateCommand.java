@@ -42,10 +42,18 @@ final class MigrateCommand implements Callable<Integer> {
   @ParentCommand private Root root;
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "FIRST", description = "A grade, or an analysis in quotes.")
+  @Parameters(
+      index = "0",
+      paramLabel = "FIRST",
+      completionCandidates = SteelNames.class,
+      description = "A grade, or an analysis in quotes.")
   private String first;
 
-  @Parameters(index = "1", paramLabel = "SECOND", description = "The other one.")
+  @Parameters(
+      index = "1",
+      paramLabel = "SECOND",
+      completionCandidates = SteelNames.class,
+      description = "The other one.")
   private String second;
 
   @Option(

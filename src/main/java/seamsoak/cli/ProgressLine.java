@@ -17,7 +17,8 @@ final class ProgressLine implements Progress, AutoCloseable {
 
   /** Silent where nobody watches. */
   static ProgressLine on(PrintWriter err) {
-    return new ProgressLine(System.console() == null ? null : err);
+    return new ProgressLine(
+        System.console() == null || "dumb".equals(System.getenv("TERM")) ? null : err);
   }
 
   @Override

@@ -44,16 +44,6 @@ import seamsoak.unit.UnitSystem;
       "2:wrong command line",
       "3:data or billet cannot be read, a step cannot be done, or a file cannot be written",
       "4:answered, but no soak clears the lines or a danger stands in the way"
-    },
-    subcommands = {
-      PlanCommand.class,
-      SoakCommand.class,
-      ScheduleCommand.class,
-      MigrateCommand.class,
-      DecarbCommand.class,
-      PairCommand.class,
-      PairsCommand.class,
-      SteelsCommand.class
     })
 final class Root implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -63,6 +53,7 @@ final class Root implements Callable<Integer> {
       paramLabel = "us|metric|both",
       scope = ScopeType.INHERIT,
       converter = Written.Units.class,
+      completionCandidates = Written.UnitNames.class,
       description = "Units to show; both unless given. JSON is always metric.")
   private UnitSystem units = UnitSystem.BOTH;
 
@@ -73,8 +64,8 @@ final class Root implements Callable<Integer> {
       names = "--sources",
       scope = ScopeType.INHERIT,
       description = {
-        "Tell below the answer what each number rests on: its source, how well it is known,",
-        "its range, its error, and which ranges were exceeded."
+        "Tell below the answer what each number rests on: source, standing,",
+        "range, error, and which ranges were exceeded."
       })
   private boolean sources;
 
@@ -181,9 +172,10 @@ final class Root implements Callable<Integer> {
 
   /** Prints an answer, then what must be known beside it. */
   void print(String answer, String beside) {
-    out().print(answer);
+    Colors colors = Colors.here();
+    out().print(json ? answer : colors.answer(answer));
     out().flush();
-    err().print(beside);
+    err().print(colors.beside(beside));
     err().flush();
   }
 

@@ -20,7 +20,7 @@ import seamsoak.report.SourcesText;
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json",
-      "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json --samples 32 --json%n"
+      "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json --samples 512 --json%n"
     })
 final class SoakCommand implements Callable<Integer> {
   @ParentCommand private Root root;

@@ -36,6 +36,7 @@ final class SteelsCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "GRADE",
+      completionCandidates = SteelNames.class,
       arity = "0..1",
       description = "A grade, or an analysis written out in quotes.")
   private String grade;

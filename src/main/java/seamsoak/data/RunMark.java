@@ -31,7 +31,7 @@ public record RunMark(String value) {
   private static final int PNG_END = 12;
 
   private static final Pattern WRITTEN =
-      Pattern.compile("run\\W{1,4}([0-9a-f]{" + DIGITS + "})(?![0-9a-f])");
+      Pattern.compile("run\\W{1,6}([0-9a-f]{" + DIGITS + "})(?![0-9a-f])");
 
   /**
    * The mark of a run.

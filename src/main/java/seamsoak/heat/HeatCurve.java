@@ -36,6 +36,16 @@ public record HeatCurve(List<Segment> segments) {
     segments = List.copyOf(segments);
   }
 
+  /** Whether it is nowhere at that temperature or below. */
+  public boolean staysAbove(double kelvin) {
+    for (Segment s : segments) {
+      if (s.fromKelvin() <= kelvin || s.toKelvin() <= kelvin) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** A hold at one temperature. */
   public static HeatCurve hold(double kelvin, double seconds) {
     return new HeatCurve(List.of(new Segment(kelvin, kelvin, seconds)));

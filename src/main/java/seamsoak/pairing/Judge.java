@@ -1,7 +1,8 @@
 package seamsoak.pairing;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TemperatureDifference;
@@ -104,7 +105,7 @@ public record Judge(PairLimits limits, UnitSystem units) {
   }
 
   static String number(double value, int decimals) {
-    return String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0);
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
   private String limits(PairLimit limit) {
@@ -130,7 +131,7 @@ public record Judge(PairLimits limits, UnitSystem units) {
     if (limit.unit().equals(CELSIUS)) {
       return apart(value);
     }
-    String number = java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    String number = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     return switch (limit.unit()) {
       case "" -> number;
       case MILLIONTHS -> number + " millionths";

@@ -21,6 +21,7 @@ public final class FeCLines {
   private static final double STRAIGHT_FROM = 0.85;
   private static final double MOST_CARBON = 6.6;
   private static final int MOST_STEPS = 60;
+  private static final double SMALL_CHANGE = 1e-12;
 
   private final double[] a3;
   private final double[] accm;
@@ -94,7 +95,8 @@ public final class FeCLines {
     for (int i = 0; i < MOST_STEPS; i++) {
       double change = (wanted - value(a3, c)) / slope(a3, c);
       c += change;
-      if (change < 1e-13) {
+      // the next change would be about the square of this one
+      if (change < SMALL_CHANGE) {
         break;
       }
     }
@@ -114,7 +116,9 @@ public final class FeCLines {
     if (value(accm, high) + shiftCelsius + shiftPerCarbon * high <= celsius) {
       return high;
     }
-    double c = 1;
+    // from the chord between eutectoid and 2 %, near enough for three or four rounds
+    double c = EUTECTOID + (celsius - shiftCelsius - 726) * (2 - EUTECTOID) / (1134 - 726);
+    c = Math.max(0.1, Math.min(3, c));
     for (int i = 0; i < MOST_STEPS; i++) {
       double over = value(accm, c) + shiftCelsius + shiftPerCarbon * c - celsius;
       if (over > 0) {
@@ -126,7 +130,7 @@ public final class FeCLines {
       next = next > low && next < high ? next : 0.5 * (low + high);
       double change = Math.abs(next - c);
       c = next;
-      if (change < 1e-13) {
+      if (change < SMALL_CHANGE) {
         break;
       }
     }

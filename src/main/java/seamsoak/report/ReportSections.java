@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import seamsoak.advice.Advice;
+import seamsoak.advice.PairAdvice;
 import seamsoak.advice.SeamProfile;
 import seamsoak.advice.Trace;
-import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.SectionFigure;
 import seamsoak.unit.UnitSystem;
@@ -16,10 +16,16 @@ import seamsoak.unit.UnitSystem;
 /**
  * What follows the shop card in a report.
  *
- * @param figures the charts
+ * @param figures the charts in order, each with its SVG file
+ * @param pairs each two steels of the stack that lie on each other
  */
 record ReportSections(
-    Advice advice, UnitSystem units, List<Figure> figures, Trace trace, Colophon colophon) {
+    Advice advice,
+    UnitSystem units,
+    Map<Figure, byte[]> figures,
+    List<PairAdvice> pairs,
+    Trace trace,
+    Colophon colophon) {
 
   List<Section> all() {
     List<Section> all = new ArrayList<>();
@@ -86,7 +92,7 @@ record ReportSections(
     BilletText text = new BilletText(advice, shown());
     Section section = Section.of("billet", "The billet after each step");
     int drawn = 0;
-    for (Figure f : figures) {
+    for (Figure f : figures.keySet()) {
       if (f instanceof SectionFigure sections) {
         int next = drawn + sections.panels().size();
         section = picture(section, f.id()).table(text.sizes(drawn, next));
@@ -111,7 +117,12 @@ record ReportSections(
   }
 
   private Section pairing() {
-    return picture(Section.of("pairing", "The pairing"), "pairs");
+    Section section = Section.of("pairing", "The pairing");
+    for (PairAdvice pair : pairs) {
+      PairText text = new PairText(pair, units);
+      section = section.head(text.answer()).items(text.remedies()).table(text.table());
+    }
+    return section;
   }
 
   private Section schedule() {
@@ -127,7 +138,8 @@ record ReportSections(
         .table(text.afterTable())
         .table(text.metalsTable())
         .table(text.criticalTable())
-        .table(text.magnetTable());
+        .table(text.magnetTable())
+        .table(new ProgramText(advice, units).table());
   }
 
   private List<Part.Term> conflicts() {
@@ -174,16 +186,16 @@ record ReportSections(
   }
 
   private Section picture(Section section, String id) {
-    return figures.stream()
-        .filter(f -> f.id().equals(id))
+    return figures.entrySet().stream()
+        .filter(f -> f.getKey().id().equals(id))
         .findFirst()
-        .map(f -> section.with(new Part.Picture(inline(f))))
+        .map(f -> section.with(new Part.Picture(inline(f.getValue()))))
         .orElse(section);
   }
 
   /** The SVG as an element: without the declaration that only a file of its own has. */
-  private static String inline(Figure figure) {
-    String svg = new String(Charts.svg(figure), StandardCharsets.UTF_8);
+  private static String inline(byte[] file) {
+    String svg = new String(file, StandardCharsets.UTF_8);
     return svg.substring(svg.indexOf("<svg")).strip();
   }
 }

@@ -46,6 +46,9 @@ record Accepted(String examples) {
         if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
           yield " ";
         }
+        if (c < 127) {
+          yield String.valueOf(c);
+        }
         String spelled = Normalizer.normalize(String.valueOf(c), Normalizer.Form.NFKC);
         yield spelled.indexOf('\u2044') > 0 ? " " + spelled.replace('\u2044', '/') : "" + c;
       }
@@ -69,7 +72,7 @@ record Accepted(String examples) {
   }
 
   private static String printable(String text) {
-    return text.replaceAll("\\p{Cntrl}", "?").strip();
+    return Printable.of(text).strip();
   }
 
   /** Guards a record's value: no NaN or infinity travels on as a quantity. */

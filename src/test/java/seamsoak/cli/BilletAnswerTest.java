@@ -214,6 +214,22 @@ class BilletAnswerTest {
     assertTrue(Files.readString(first.resolve("plan.txt")).contains("Cautions, always"));
   }
 
+  @Test
+  void whatAnotherHandHasPutThereIsNotWrittenOver() throws IOException {
+    Path out = folder.resolve("kept");
+    assertEquals(4, runInto(out).code());
+    assertEquals(4, runInto(out).code(), "files of its own it renews");
+    Path mine = out.resolve("soak.svg");
+    Files.writeString(mine, "<svg/>");
+    Ran refused = runInto(out);
+    assertEquals(3, refused.code());
+    assertTrue(
+        refused.err().contains(mine + ": it was not written by this program"), refused.err());
+    assertEquals("<svg/>", Files.readString(mine));
+    assertEquals(4, runInto(out, "--replace").code());
+    assertTrue(Files.size(mine) > 1000);
+  }
+
   private Ran runInto(Path out, String... more) {
     List<String> args =
         new ArrayList<>(List.of("plan", GALVANIZED, "--samples", "2", "--out", out.toString()));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import seamsoak.data.JsonValue;
 
@@ -30,6 +31,52 @@ class SteelAnswerTest {
       assertTrue(ran.number(name + ".value") <= ran.number(name + ".high"), name);
     }
     assertTrue(ran.names("analysisPct").containsAll(List.of("C", "Mn", "Ni")));
+  }
+
+  /** Nickel has no martensite and turns at no temperature: unknown, and why, not a number. */
+  @Test
+  void whatAMetalHasNotIsUnknownWithAReason() {
+    Ran ran = Ran.run("steels", "Ni200", "--json");
+    for (String name : List.of("ac1C", "ac3OrAccmC", "msC")) {
+      assertTrue(ran.at(name) instanceof JsonValue.NullValue, name);
+      assertFalse(ran.text("unknown." + name).isBlank(), name);
+    }
+    String page = Ran.run("steels", "Ni200").out();
+    assertTrue(page.contains("Unknown (Ms): "), page);
+    assertFalse(page.contains("-275"), page);
+    assertFalse(page.contains("-460"), page);
+  }
+
+  /** Values at 0.8 wt%, 1050 C, worked out from the printed formulas by hand. */
+  @Test
+  void diffusivitiesStandSideBySideAndOneIsUsed() {
+    Ran ran = Ran.run("steels", "C0.8", "--json");
+    double agren = Double.NaN;
+    double tibbetts = Double.NaN;
+    int used = 0;
+    for (JsonValue one : ran.list("diffusivities")) {
+      Map<String, JsonValue.Member> d = ((JsonValue.ObjectValue) one).members();
+      String name = ((JsonValue.TextValue) d.get("name").value()).text();
+      double at1050 =
+          ((JsonValue.NumberValue)
+                  ((JsonValue.ObjectValue)
+                          ((JsonValue.ListValue) d.get("at").value()).items().get(0))
+                      .members()
+                      .get("squareMetresPerSecond")
+                      .value())
+              .value();
+      agren = name.startsWith("agren1986") ? at1050 : agren;
+      tibbetts = name.startsWith("tibbetts") ? at1050 : tibbetts;
+      used += d.get("used").value() instanceof JsonValue.TextValue ? 1 : 0;
+    }
+    // y = 0.037496; 4.53e-7 exp[-(1/1323.15 - 2.221e-4)(17767 - 26436 y)] [1 + y(1-y) 8339.9/T]
+    assertEquals(7.1941e-11, agren, 0.0005e-11);
+    // 0.47e-4 exp[-1.6 C - (37000 - 6600 C)/(1.987 T)]
+    assertEquals(7.524e-11, tibbetts, 0.001e-11);
+    assertEquals(2, used, "one in austenite, one in ferrite");
+    String page = Ran.run("steels", "C0.8").out();
+    assertTrue(page.contains("Speed of carbon (diffusivity) side by side"), page);
+    assertTrue(Ran.run("steels", "C0.8", "--sources").out().contains("tibbetts1980"));
   }
 
   @Test

@@ -1,0 +1,54 @@
+package seamsoak.advice;
+
+import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicInteger;
+import seamsoak.advice.Histories.Sample;
+import seamsoak.billet.Billet;
+import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.property.Correlations;
+
+/**
+ * A billet walked through its possible histories. The walks begin at once on whatever cores are
+ * idle; what comes of each depends on nothing but its sample.
+ *
+ * @param samples the histories
+ * @param walks what comes of each, finished or under way
+ */
+record SampleWalks(List<Sample> samples, List<ForkJoinTask<Walked>> walks) {
+  /** One history walked under its assumptions. */
+  record Walked(Shop shop, List<Stage> stages) {
+    Workpiece end() {
+      return stages.get(stages.size() - 1).piece();
+    }
+  }
+
+  static SampleWalks begin(
+      Billet billet, Correlations correlations, List<Sample> samples, Progress progress) {
+    AtomicInteger done = new AtomicInteger();
+    return new SampleWalks(
+        samples,
+        samples.stream()
+            .map(
+                s ->
+                    ForkJoinPool.commonPool()
+                        .submit(
+                            () -> {
+                              Shop shop =
+                                  new Shop(correlations, s.assumptions(), Resolution.SAMPLE);
+                              List<Stage> stages = BilletWalk.ofLines(shop).walk(billet);
+                              progress.at("histories", done.incrementAndGet(), samples.size());
+                              return new Walked(shop, stages);
+                            }))
+            .toList());
+  }
+
+  Walked walked(int sample) {
+    return walks.get(sample).join();
+  }
+}
