@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import seamsoak.billet.Coating;
 
 /**
@@ -55,10 +54,8 @@ public enum Condition {
     return Arrays.stream(values()).map(Condition::word).collect(Collectors.toUnmodifiableSet());
   }
 
-  /** Words of the conditions that a jacket of such sheet brings about. */
-  public static Set<String> ofJacket(Coating coating) {
-    return (coating == Coating.NONE ? Stream.of(JACKET) : Stream.of(JACKET, COATED_JACKET))
-        .map(Condition::word)
-        .collect(Collectors.toUnmodifiableSet());
+  /** The conditions that a jacket of such sheet brings about. */
+  public static Set<Condition> ofJacket(Coating coating) {
+    return coating == Coating.NONE ? Set.of(JACKET) : Set.of(JACKET, COATED_JACKET);
   }
 }

@@ -1,14 +1,17 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
+import seamsoak.billet.Stack;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Grid;
@@ -62,6 +65,30 @@ public final class PairAdvisor {
     this.practice = practice;
     this.table = table;
     this.units = units;
+  }
+
+  /**
+   * Each two unlike steels that lie on each other in a stack, once.
+   *
+   * @param sectionMetres section at hardening
+   */
+  public List<PairAdvice> ofStack(Stack stack, double sectionMetres) {
+    List<PairAdvice> all = new ArrayList<>();
+    Set<Set<Steel>> done = new HashSet<>();
+    for (int i = 1; i < stack.layers(); i++) {
+      Steel a = stack.steel(i - 1);
+      Steel b = stack.steel(i);
+      if (!a.equals(b) && done.add(Set.of(a, b))) {
+        Asked asked =
+            new Asked(
+                OptionalDouble.of(stack.thickness(i - 1).metres()),
+                OptionalDouble.of(stack.thickness(i).metres()),
+                OptionalDouble.empty(),
+                OptionalDouble.of(sectionMetres));
+        all.add(advise(a, b, asked));
+      }
+    }
+    return List.copyOf(all);
   }
 
   /**

@@ -12,12 +12,10 @@ import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
-import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.property.Correlations;
 import seamsoak.source.Caution;
-import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 
 /** Puts together everything that is said about a billet. */
@@ -70,6 +68,8 @@ public final class PlanAdvisor {
     SoakAdvice soak =
         told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
     ScheduleAdvisor.Run run = scheduling.run(end.piece(), soak.recommended());
+    List<String> stops = new ArrayList<>(HardStop.history(billet));
+    stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),
         billet.defaults(units),
@@ -78,13 +78,13 @@ public final class PlanAdvisor {
         soak,
         run.advice(),
         profile(end.piece(), run, visibility),
-        hardStops(billet),
+        List.copyOf(stops),
         cautions.general().stream().map(Caution::statement).toList());
   }
 
   private List<StageReport> history(Billet billet, List<Stage> stages, LineVisibility visibility) {
-    List<Steel> steels = billet.stack().steels().stream().distinct().toList();
-    List<List<String>> said = new StepCautions(cautions, steels).ofHistory(billet);
+    List<List<String>> said =
+        new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory();
     return IntStream.range(0, stages.size())
         .mapToObj(i -> StageReport.of(stages.get(i), visibility, said.get(i)))
         .toList();
@@ -115,7 +115,8 @@ public final class PlanAdvisor {
     List<Stage> stages = new BilletWalk(shop).walk(billet);
     LineVisibility visibility = SoakSamples.visibility(assumptions);
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, units);
+    ScheduleAdvisor scheduling =
+        new ScheduleAdvisor(billet, shop, visibility, cautions, units, end);
     return new Told(
         stages,
         visibility,
@@ -160,23 +161,14 @@ public final class PlanAdvisor {
       Workpiece end, ScheduleAdvisor.Run run, LineVisibility visibility) {
     List<String> names = new ArrayList<>(List.of("before"));
     List<Workpiece> pieces = new ArrayList<>(List.of(end));
-    if (run.advice().after().get(0).step().equals("soak")) {
-      names.add("after the soak");
-      pieces.add(run.pieces().get(0));
-    }
+    run.soaked()
+        .ifPresent(
+            soaked -> {
+              names.add("after the soak");
+              pieces.add(soaked);
+            });
     names.add("after the schedule");
-    pieces.add(run.pieces().get(run.pieces().size() - 1));
+    pieces.add(run.cycled());
     return SeamProfile.of(names, pieces, visibility.dipPct());
-  }
-
-  private static List<String> hardStops(Billet billet) {
-    List<String> stops = new ArrayList<>();
-    for (Step step : billet.steps()) {
-      if (step instanceof Step.Tile t && t.jacket().isPresent()) {
-        HardStop.jacket(t.jacket().get().coatingTaken())
-            .ifPresent(s -> stops.add(step.title() + ": " + s));
-      }
-    }
-    return stops;
   }
 }

@@ -4,252 +4,268 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import seamsoak.advice.ScheduleAdvice.After;
-import seamsoak.advice.ScheduleAdvice.CriticalTemperatures;
-import seamsoak.advice.ScheduleAdvice.Segment;
+import seamsoak.advice.ScheduleAdvice.Outcome;
+import seamsoak.advice.ScheduleAdvice.Quenched;
+import seamsoak.billet.Bath;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Exposure;
+import seamsoak.billet.Equipment;
 import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.CarbonInSteel;
-import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
+import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.PhaseLines;
-import seamsoak.steel.Composition;
-import seamsoak.steel.Element;
+import seamsoak.property.QuenchantTable;
+import seamsoak.property.QuenchedSteel;
+import seamsoak.property.Section;
 import seamsoak.steel.Steel;
-import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.TemperatureDifference;
 import seamsoak.unit.UnitSystem;
 
 /**
- * The schedule after the last weld: soak, normalize, descending refining cycles. Temperatures
- * follow from the carbon each steel has by then; the strips are carried through it.
+ * The whole treatment after the last weld, from the cool-down to the second temper. Temperatures
+ * follow from the carbon each steel has by then; the metal is carried through every step.
  */
 final class ScheduleAdvisor {
-
-  /** Above the highest upper critical temperature when normalizing, K (common glossary: 38). */
-  private static final double NORMALIZE_ABOVE = 40;
-
-  /** Above it in the last refining cycle, K; judgement. */
-  private static final double LAST_CYCLE_ABOVE = 35;
-
-  private static final int CYCLES = 3;
-
   private final Billet billet;
   private final Shop shop;
   private final LineVisibility visibility;
-  private final CautionTable cautions;
+  private final StepCautions cautions;
   private final UnitSystem units;
+  private final List<QuenchChoice.Known> baths;
+  private final Grain grains;
+  private final boolean hot;
+  private final double forgedGrain;
 
+  /**
+   * @param end the billet when the last step of its file is done
+   */
   ScheduleAdvisor(
       Billet billet,
       Shop shop,
       LineVisibility visibility,
       CautionTable cautions,
-      UnitSystem units) {
+      UnitSystem units,
+      Stage end) {
+    QuenchantTable quenchants = shop.correlations().hardening().quenchants();
     this.billet = billet;
     this.shop = shop;
     this.visibility = visibility;
-    this.cautions = cautions;
+    this.cautions = new StepCautions(cautions, billet, quenchants);
     this.units = units;
+    this.baths = billet.quenchantsTaken().stream().map(b -> known(b, quenchants)).toList();
+    this.grains = new Grain(shop, billet.stack());
+    this.hot = end.endKelvin() > Shop.BLACK_KELVIN;
+    this.forgedGrain = grains.after(end.lastHeat().orElse(new HeatCurve(List.of())), 0);
+  }
+
+  private static QuenchChoice.Known known(Bath bath, QuenchantTable table) {
+    return new QuenchChoice.Known(
+        bath,
+        table
+            .find(bath.kind())
+            .orElseThrow(
+                () ->
+                    new Fault(
+                        bath.place(),
+                        "there is no quenchant '" + Fault.shown(bath.kind()) + "'",
+                        table
+                            .nearest(bath.kind())
+                            .map(near -> "did you mean '" + near + "'?")
+                            .orElse(
+                                "they are "
+                                    + String.join(
+                                        ", ", table.all().stream().map(q -> q.id()).toList())))));
   }
 
   /** Where its temperatures and times lie, in words. */
   static String margins() {
     return String.format(
         Locale.ROOT,
-        "the schedule: normalize %.0f C above the highest Ac3 or Accm, %d cycles down to %.0f C"
-            + " above it, within the published ranges that the steels share; %s",
-        NORMALIZE_ABOVE,
-        CYCLES,
-        LAST_CYCLE_ABOVE,
-        ScheduleStep.rises());
+        "the schedule: normalize %.0f C above the highest Ac3 or Accm, up to %d cycles down to the"
+            + " hardening heat until the grain is ASTM %.0f, within the published ranges that the"
+            + " steels share; %s; %s",
+        Cycles.NORMALIZE_ABOVE,
+        Cycles.MOST_CYCLES,
+        Cycles.FINE_ENOUGH,
+        Grain.words(),
+        Heats.rises());
   }
 
   /**
    * A schedule carried out.
    *
    * @param advice what to do and what comes of it
-   * @param pieces the metal after each step
+   * @param soaked the metal after the soak, if there is one
+   * @param cycled the metal after normalizing and cycles
+   * @param hardStops why a step must not be done as planned
    */
-  record Run(ScheduleAdvice advice, List<Workpiece> pieces) {}
+  record Run(
+      ScheduleAdvice advice,
+      Optional<Workpiece> soaked,
+      Workpiece cycled,
+      List<String> hardStops) {}
 
   /** The curves of normalizing and cycles for a piece as it is, without a soak. */
   List<HeatCurve> cyclesFor(Workpiece piece) {
-    return plans(piece, Optional.empty()).stream().map(p -> p.curve(shop, piece.size())).toList();
-  }
-
-  /** The whole schedule, with a soak first when one is given. */
-  Run run(Workpiece start, Optional<SoakAdvice.Recommended> soak) {
-    List<Segment> segments = new ArrayList<>();
-    List<After> after = new ArrayList<>();
-    List<Workpiece> pieces = new ArrayList<>();
-    Workpiece piece = start;
-    if (soak.isPresent() && soak.get().minutes() > 0) {
-      piece = carry(soakPlan(soak.get()), piece, segments, after, pieces);
-    }
-    List<CriticalTemperatures> critical = critical(piece);
-    for (ScheduleStep plan : plans(piece, Optional.of(critical))) {
-      piece = carry(plan, piece, segments, after, pieces);
-    }
-    return new Run(
-        new ScheduleAdvice(
-            segments,
-            after,
-            critical,
-            new ScheduleWords(steels(), visibility, units)
-                .remarks(start, segments, after, critical)),
-        List.copyOf(pieces));
-  }
-
-  private ScheduleStep soakPlan(SoakAdvice.Recommended soak) {
-    return new ScheduleStep(
-        "soak",
-        soak.temperatureC(),
-        soak.minutes() * 60,
-        soak.reason(),
-        "thermocouple beside the work; count the hold from when its color matches the fire",
-        shop.edge(billet.soak().outsideTaken()));
-  }
-
-  private List<ScheduleStep> plans(Workpiece piece, Optional<List<CriticalTemperatures>> known) {
-    List<CriticalTemperatures> critical = known.orElseGet(() -> critical(piece));
-    CriticalTemperatures highest =
-        critical.stream().reduce((a, b) -> b.upperC() > a.upperC() ? b : a).orElseThrow();
-    double normalize = normalizeCelsius(highest.upperC());
-    double last = Math.min(normalize, roundUp(highest.upperC() + LAST_CYCLE_ABOVE, 5));
-    double millimetres = piece.size().thicknessMetres() * 1e3;
-    double hold = Math.max(5, Math.min(15, millimetres)) * 60;
-    Edge open = shop.edge(Exposure.OPEN);
-    List<ScheduleStep> plans = new ArrayList<>();
-    plans.add(
-        new ScheduleStep(
-            "normalize",
-            normalize,
-            hold,
-            String.format(
-                Locale.ROOT,
-                "%s above the %s of %s (%s at %.2f %% C), the highest of its steels%s",
-                new TemperatureDifference(normalize - highest.upperC()).format(units),
-                highest.upper(),
-                highest.steel(),
-                show(highest.upperC()),
-                highest.carbonPct(),
-                normalize == roundUp(highest.upperC() + NORMALIZE_ABOVE, 10)
-                    ? ""
-                    : "; drawn into the range that their sheets share"),
-            "no magnet pull at heat; still air to black, away from drafts and concrete",
-            open));
-    for (int i = 1; i <= CYCLES; i++) {
-      double celsius = Math.round((normalize + (last - normalize) * i / CYCLES) / 5) * 5.0;
-      plans.add(
-          new ScheduleStep(
-              "refine " + i,
-              celsius,
-              5 * 60,
-              i < CYCLES
-                  ? "new, finer grains form each time it passes the critical range; cooler each"
-                      + " time so that they stay fine"
-                  : "just above the upper critical temperature: the last and finest grains",
-              i < CYCLES
-                  ? "color even through the section before counting"
-                  : "break a test piece: the fracture should look like gray silk",
-              open));
-    }
-    return plans;
-  }
-
-  /** Above the critical range, drawn into the range that all its steels' sheets share if near. */
-  private double normalizeCelsius(double upperCelsius) {
-    double celsius = roundUp(upperCelsius + NORMALIZE_ABOVE, 10);
-    double low = 0;
-    double high = Double.POSITIVE_INFINITY;
-    for (Steel steel : steels()) {
-      Optional<TemperatureRange> range = steel.heatTreatment().normalize();
-      low = Math.max(low, range.map(TemperatureRange::lowC).orElse(0.0));
-      high = Math.min(high, range.map(TemperatureRange::highC).orElse(Double.POSITIVE_INFINITY));
-    }
-    if (low > high) {
-      return celsius;
-    }
-    return Math.max(upperCelsius + LAST_CYCLE_ABOVE, Math.max(low, Math.min(high, celsius)));
-  }
-
-  private List<Steel> steels() {
-    return billet.stack().steels().stream().distinct().toList();
-  }
-
-  private List<CriticalTemperatures> critical(Workpiece piece) {
-    List<CriticalTemperatures> all = new ArrayList<>();
-    for (Steel steel : steels()) {
-      double carbon = Limits.carbonPct(steel, piece);
-      PhaseLines lines = ((CarbonInSteel) shop.metal(steel).law()).lines();
-      Composition analysis = steel.analysis().with(Element.C, carbon);
-      boolean beyond = lines.accmCelsius(carbon) > lines.ac3Celsius(carbon);
-      all.add(
-          new CriticalTemperatures(
-              steel.id(),
-              carbon,
-              lines.a1Celsius(),
-              lines.fullAusteniteCelsius(carbon),
-              beyond ? "Accm" : "Ac3",
-              shop.correlations().vanBohemenMs().celsius(analysis)));
-    }
-    return all;
-  }
-
-  private Workpiece carry(
-      ScheduleStep plan,
-      Workpiece piece,
-      List<Segment> segments,
-      List<After> after,
-      List<Workpiece> pieces) {
-    HeatCurve curve = plan.curve(shop, piece.size());
-    Workpiece next = piece.heated(curve, plan.outside(), Edge.SEALED, shop.solver()).piece();
-    segments.addAll(plan.segments(curve, new StepCautions(cautions, steels())));
-    List<LineReport> lines = LineReport.of(next, visibility);
-    after.add(
-        new After(
-            plan.name(),
-            (int) lines.stream().filter(LineReport::visible).count(),
-            ScheduleWords.deepest(lines),
-            grain(curve),
-            StageReport.skinMetres(next) * 1e3,
-            StageReport.layers(next),
-            lines));
-    pieces.add(next);
-    return next;
+    Course course = course(piece);
+    List<SteelNow> steels = course.steels();
+    double normalize = Cycles.normalizeCelsius(steels);
+    Guard guard = guard(course, normalize);
+    return guard.way() == Guard.Way.ANNEAL_ONLY
+        ? List.of()
+        : new Cycles(course).curves(guard, normalize, last(steels, normalize));
   }
 
   /** Grain number after a curve, its grains forming anew. */
   double grain(HeatCurve curve) {
-    int n = curve.segments().size();
-    double[] seconds = new double[2 * n];
-    double[] kelvin = new double[2 * n];
-    double t = 0;
-    for (int i = 0; i < n; i++) {
-      HeatCurve.Segment s = curve.segments().get(i);
-      seconds[2 * i] = t;
-      kelvin[2 * i] = s.fromKelvin();
-      t += s.seconds();
-      seconds[2 * i + 1] = t;
-      kelvin[2 * i + 1] = s.toKelvin();
+    return grains.number(curve);
+  }
+
+  private Course course(Workpiece piece) {
+    return new Course(billet, shop, visibility, cautions, units, piece, forgedGrain);
+  }
+
+  private static Guard guard(Course course, double celsius) {
+    return Guard.of(course.steels(), course.heats().section(), celsius, course.grainNumber());
+  }
+
+  /** The last cycle: the hardening heat, or half-way down where nothing hardens. */
+  private double last(List<SteelNow> steels, double normalize) {
+    return HardeningHeat.of(steels, edge())
+        .map(h -> Math.min(normalize, h.celsius()))
+        .orElse(normalize - 20);
+  }
+
+  private Optional<String> edge() {
+    return billet.blade().edge().map(Steel::id);
+  }
+
+  /** The whole schedule, with a soak where one is given. */
+  Run run(Workpiece start, Optional<SoakAdvice.Recommended> soak) {
+    Course course = course(start);
+    AfterForging first = new AfterForging(course);
+    if (hot) {
+      first.coolDown();
     }
-    double metres =
-        shop.correlations()
-            .grainGrowth()
-            .metresAfter(shop.bodyAnalysis(billet.stack()), 0, seconds, kelvin);
-    return shop.correlations().grainNumber().number(metres);
+    soak.filter(s -> s.minutes() > 0).ifPresent(first::soak);
+    List<SteelNow> steels = course.steels();
+    double normalize = Cycles.normalizeCelsius(steels);
+    Guard guard = guard(course, normalize);
+    List<ScheduleAdvice.Conflict> conflicts =
+        new ArrayList<>(new Conflicts(course, guard).ofBillet());
+    cycles(course, guard, normalize, steels);
+    Workpiece cycled = course.piece();
+    Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
+    List<String> stops = new ArrayList<>();
+    Optional<Outcome> blade = heat.map(h -> blade(course, guard, h, conflicts, stops));
+    if (heat.isEmpty() && steels.stream().anyMatch(SteelNow::hardens)) {
+      new Softening(course).anneal(guard);
+    }
+    List<ScheduleAdvice.CriticalTemperatures> critical =
+        steels.stream().map(SteelNow::told).toList();
+    ScheduleAdvice advice =
+        new ScheduleAdvice(
+            course.segments(),
+            course.after(),
+            critical,
+            new ScheduleWords(visibility, units).remarks(start, course, conflicts, guard),
+            course.steps(),
+            List.copyOf(conflicts),
+            billet.equipment().kilnTaken().there()
+                ? new KilnProgram(billet.equipment().kilnTaken()).of(course.planned())
+                : List.of(),
+            blade,
+            course.planned().stream()
+                .filter(s -> !s.legs().isEmpty())
+                .map(ScheduleStep::told)
+                .toList());
+    return new Run(advice, course.after("soak"), cycled, List.copyOf(stops));
   }
 
-  private String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
+  private void cycles(Course course, Guard guard, double normalize, List<SteelNow> steels) {
+    Cycles cycles = new Cycles(course);
+    if (!guard.slow()) {
+      cycles.normalize(guard);
+    }
+    if (guard.way() != Guard.Way.ANNEAL_ONLY) {
+      cycles.refine(guard, normalize, last(steels, normalize));
+    }
   }
 
-  private static double roundUp(double value, double step) {
-    return Math.ceil(value / step - 1e-9) * step;
+  /** From the anneal to the tempers. */
+  private Outcome blade(
+      Course course,
+      Guard guard,
+      HardeningHeat heat,
+      List<ScheduleAdvice.Conflict> conflicts,
+      List<String> stops) {
+    Softening softening = new Softening(course);
+    Softening.Kind anneal = softening.anneal(guard);
+    BenchWork bench = new BenchWork(course);
+    BenchWork.Section to = BenchWork.section(course);
+    if (to.tooThick()) {
+      conflicts.add(
+          new ScheduleAdvice.Conflict(
+              "grinding allowance",
+              course.steels().stream().map(SteelNow::id).toList(),
+              "the billet is too thin for the blade: with the skin off both faces "
+                  + new seamsoak.unit.Length(to.thicknessMetres()).format(units)
+                  + " is left",
+              "leave the next billet thicker, cover it in the fire, or make the blade thinner; soft"
+                  + " skin left on does not hold an edge"));
+    }
+    bench.grind();
+    bench.testEtch();
+    softening.stressRelief();
+    Section section = new Section(to.thicknessMetres(), to.widthMetres());
+    List<SteelNow> hardening = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
+    double grain =
+        grains.number(
+            grains.after(
+                HeatCurve.riseAndHold(Shop.DULL_KELVIN - 150, heat.celsius() + 273.15, 120, 300),
+                course.grainMetres()));
+    baths.forEach(b -> HardStop.bath(b, units).ifPresent(s -> stops.add("harden: " + s)));
+    if (course.heats().heater(heat.celsius()) == Heater.SALT
+        && billet.equipment().saltTaken() == Equipment.Salt.NITRATE) {
+      HardStop.nitrateHeat(heat.celsius(), units).ifPresent(s -> stops.add("harden: " + s));
+    }
+    QuenchChoice quench = QuenchChoice.of(baths, section, hardening, heat.celsius(), grain);
+    Tempering temper =
+        new IntoTheBath(course, heat, quench, anneal != Softening.Kind.SUBCRITICAL)
+            .run(billet.blade().hardnessTaken().hrc(), grain, stops.stream().findFirst());
+    conflicts.addAll(
+        new Conflicts(course, guard).ofBlade(heat, Optional.of(quench), Optional.of(temper)));
+    return outcome(section, heat, quench, temper);
+  }
+
+  private static Outcome outcome(
+      Section section, HardeningHeat heat, QuenchChoice quench, Tempering temper) {
+    double room = QuenchedSteel.ROOM_CELSIUS;
+    return new Outcome(
+        section.thicknessMetres() * 1e3,
+        section.widthMetres() * 1e3,
+        heat.edge().id(),
+        heat.celsius(),
+        quench.quenchant().id(),
+        quench.quenchant().name(),
+        quench.steels().stream()
+            .map(
+                t ->
+                    new Quenched(
+                        t.steel().id(),
+                        t.austenite().austenite().carbon(),
+                        t.austenite().msCelsius().value(),
+                        100 * t.austenite().retainedShare(room),
+                        t.result().faceHrc().value(),
+                        t.result().coreHrc().value(),
+                        t.austenite().idealDiameterMetres() * 1e3,
+                        t.result().neededMetres() * 1e3,
+                        t.result().longestSeconds8to5(),
+                        t.result().coreSeconds8to5(),
+                        t.result().greatestDifferenceKelvin(),
+                        t.middle().name().toLowerCase(Locale.ROOT),
+                        temper.quenchedHrc(t.steel()),
+                        temper.hrc(t.steel())))
+            .toList());
   }
 }

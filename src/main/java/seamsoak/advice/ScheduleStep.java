@@ -1,104 +1,132 @@
 package seamsoak.advice;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import seamsoak.advice.ScheduleAdvice.Segment;
-import seamsoak.billet.Cooling;
-import seamsoak.billet.Shop;
-import seamsoak.billet.Size;
+import java.util.Optional;
+import java.util.Set;
 import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
 
 /**
- * One step of a schedule as planned: a rise, a hold, a cooling in still air to black.
+ * One step of a schedule as planned.
  *
  * @param name such as {@code refine 1}
- * @param celsius temperature of the hold
- * @param holdSeconds how long
+ * @param in where it is done
+ * @param doing what to do, as an order
  * @param why the reason for it
- * @param check what to look for
- * @param outside edge of the outer faces
+ * @param checks what to look for
+ * @param legs its parts in the fire and after it; none at the bench
+ * @param outside edge of the outer faces in the fire
+ * @param becomes what the metal is afterwards
+ * @param more conditions for cautions beside those of the shop
+ * @param refused why it must not be done as planned, if so
  */
 record ScheduleStep(
-    String name, double celsius, double holdSeconds, String why, String check, Edge outside) {
+    String name,
+    Heater in,
+    String doing,
+    String why,
+    List<String> checks,
+    List<Leg> legs,
+    Edge outside,
+    Becomes becomes,
+    Set<Condition> more,
+    Optional<String> refused) {
   static final double ROOM_KELVIN = 293.15;
-  private static final double ZERO_CELSIUS = 273.15;
+  static final double ZERO_CELSIUS = 273.15;
 
-  /** Rise in a hot kiln, minutes per mm of a plate heated on both faces, at 870 and at 1150 C. */
-  private static final double RISE_870 = 1.25;
-
-  private static final double RISE_1150 = 0.65;
-  private static final double LEAST_RISE_MINUTES = 6;
-
-  /** How its rises are reckoned, in words. */
-  static String rises() {
-    return String.format(
-        Locale.ROOT,
-        "a rise takes %.2f min per mm at 870 C, %.2f at 1150 C, %.0f min at least",
-        RISE_870,
-        RISE_1150,
-        LEAST_RISE_MINUTES);
+  /** What a step makes of the metal. */
+  enum Becomes {
+    /** Cooled in air from above the critical range. */
+    AIR_COOLED,
+    /** Cooled so slowly that nothing hardens. */
+    ANNEALED,
+    QUENCHED,
+    /** Cooled below room temperature. */
+    CHILLED,
+    TEMPERED,
+    /** What it was. */
+    UNCHANGED
   }
 
-  double kelvin() {
-    return celsius + ZERO_CELSIUS;
+  ScheduleStep {
+    checks = List.copyOf(checks);
+    legs = List.copyOf(legs);
+    more = Set.copyOf(more);
   }
 
-  /** Its temperature-time curve for a piece of that size. */
-  HeatCurve curve(Shop shop, Size size) {
-    double millimetres = size.thicknessMetres() * 1e3;
-    double perMillimetre =
-        Math.max(RISE_1150, RISE_870 - (celsius - 870) * (RISE_870 - RISE_1150) / (1150 - 870));
-    double rise = 60 * Math.max(LEAST_RISE_MINUTES, perMillimetre * millimetres);
-    HeatCurve up;
-    if (kelvin() > Shop.DULL_KELVIN) {
-      double last = Math.min(Clearing.RISE_SECONDS, 0.9 * rise);
-      up =
-          HeatCurve.riseAndHold(ROOM_KELVIN, Shop.DULL_KELVIN, rise - last, 0)
-              .then(HeatCurve.riseAndHold(Shop.DULL_KELVIN, kelvin(), last, holdSeconds));
-    } else {
-      up = HeatCurve.riseAndHold(ROOM_KELVIN, kelvin(), rise, holdSeconds);
+  /** The same with the reason not to do it. */
+  ScheduleStep refused(Optional<String> reason) {
+    return new ScheduleStep(name, in, doing, why, checks, legs, outside, becomes, more, reason);
+  }
+
+  /** The whole of it. */
+  HeatCurve curve() {
+    HeatCurve all = new HeatCurve(List.of());
+    for (Leg leg : legs) {
+      all = all.then(leg.curve());
     }
-    return up.then(shop.cooling(Cooling.AIR, size, kelvin()));
+    return all;
   }
 
-  /** The pieces of its curve as the answer shows them. */
-  List<Segment> segments(HeatCurve curve, StepCautions cautions) {
-    double rise = 0;
-    double cool = 0;
-    double end = kelvin();
-    for (HeatCurve.Segment s : curve.segments()) {
-      if (s.toKelvin() > s.fromKelvin()) {
-        rise += s.seconds();
-      } else if (s.toKelvin() < s.fromKelvin()) {
-        cool += s.seconds();
-        end = s.toKelvin();
-      }
+  /** Its curve as a chart draws it; where a face is not told apart it follows the core. */
+  ScheduleAdvice.Curve told() {
+    List<ScheduleAdvice.Corner> core = new ArrayList<>();
+    List<ScheduleAdvice.Corner> face = new ArrayList<>();
+    double minutes = 0;
+    for (Leg leg : legs) {
+      add(core, minutes, leg.core());
+      add(face, minutes, leg.face().isEmpty() ? leg.core() : leg.face());
+      minutes += leg.minutes();
     }
-    String word = name.split(" ")[0];
-    List<String> said = cautions.at(word, celsius);
-    double top = celsius;
-    return List.of(
-        new Segment(
-            name,
-            "rise",
-            ROOM_KELVIN - ZERO_CELSIUS,
-            top,
-            rise / 60,
-            "",
-            "the core lags the face: the hold counts from when the core is there",
-            "",
-            said),
-        new Segment(name, "hold", top, top, holdSeconds / 60, "", why, check, List.of()),
-        new Segment(
-            name,
-            "cool",
-            top,
-            end - ZERO_CELSIUS,
-            cool / 60,
-            "air",
-            "still air, down to where it is black in shade",
-            "no red in shade before the next heat",
-            List.of()));
+    return new ScheduleAdvice.Curve(name, core, face);
+  }
+
+  private static void add(List<ScheduleAdvice.Corner> to, double from, List<Leg.At> corners) {
+    corners.forEach(c -> to.add(new ScheduleAdvice.Corner(from + c.minutes(), c.celsius())));
+  }
+
+  /** Its hold, if it has one. */
+  Optional<Leg> hold() {
+    return legs.stream().filter(l -> l.kind().equals("hold")).findFirst();
+  }
+
+  double hottestC() {
+    return legs.isEmpty() ? 0 : curve().peakKelvin() - ZERO_CELSIUS;
+  }
+
+  /** The step that cautions know it by. */
+  String cautionStep() {
+    return switch (name.split(" ")[0]) {
+      case "cool-down", "sub-zero" -> "cool";
+      case "stress" -> "anneal";
+      case "pre-heat" -> "harden";
+      case "test" -> "etch";
+      default -> name.split(" ")[0];
+    };
+  }
+
+  /** Its parts as the answer shows them; reason and check stand at the hold, cautions once. */
+  List<ScheduleAdvice.Segment> segments(List<String> cautions) {
+    List<ScheduleAdvice.Segment> all = new ArrayList<>();
+    boolean told = false;
+    boolean holds = hold().isPresent();
+    for (Leg leg : legs) {
+      boolean main = !told && (!holds || leg.kind().equals("hold"));
+      told |= main;
+      all.add(
+          new ScheduleAdvice.Segment(
+              name,
+              leg.kind(),
+              leg.fromC(),
+              leg.toC(),
+              leg.minutes(),
+              leg.cool(),
+              main ? why : "",
+              main ? String.join("; ", checks) : "",
+              all.isEmpty() ? cautions : List.of(),
+              in.word()));
+    }
+    return all;
   }
 }

@@ -1,17 +1,19 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import seamsoak.billet.Billet;
+import seamsoak.billet.Cooling;
+import seamsoak.billet.Equipment;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Heat;
 import seamsoak.billet.Jacket;
 import seamsoak.billet.Step;
+import seamsoak.property.QuenchantTable;
 import seamsoak.source.Caution;
 import seamsoak.steel.Element;
 import seamsoak.steel.Hardenability;
@@ -21,63 +23,125 @@ import seamsoak.steel.Steel;
  * The cautions of the steps of a billet and of its schedule.
  *
  * @param table all cautions
- * @param steels in the work
+ * @param billet which says what the shop has
+ * @param quenchants the table of them
  */
-record StepCautions(CautionTable table, List<Steel> steels) {
+record StepCautions(CautionTable table, Billet billet, QuenchantTable quenchants) {
   private static final double HOT_CELSIUS = 1100;
 
   /** Content from which a steel counts as alloyed with nickel or chromium, wt%. */
   private static final double ALLOYED_PCT = 1;
 
-  /** For the stack, then for each step of a billet; a jacket counts until it is off. */
-  List<List<String>> ofHistory(Billet billet) {
+  /** For the stack, then for each step of a billet; a jacket or a can counts until it is off. */
+  List<List<String>> ofHistory() {
     List<List<String>> all = new ArrayList<>(List.of(List.of()));
-    Set<String> jacket = Set.of();
+    Set<Condition> wrapped = Set.of();
     for (Step step : billet.steps()) {
       if (step instanceof Step.Tile tile) {
-        jacket = tile.jacket().map(Jacket::coatingTaken).map(Condition::ofJacket).orElse(Set.of());
+        wrapped = tile.jacket().map(Jacket::coatingTaken).map(Condition::ofJacket).orElse(Set.of());
+      }
+      Set<Condition> conditions = new HashSet<>(wrapped);
+      if (step instanceof Step.Weld weld) {
+        if (weld.facesTaken() == Exposure.COVERED) {
+          conditions.add(Condition.FLUX);
+        }
+        if (weld.can().isPresent() || weld.facesTaken() == Exposure.SEALED) {
+          wrapped = with(wrapped, Condition.SEALED_CAN);
+          conditions.add(Condition.SEALED_CAN);
+        }
+      } else if (step instanceof Step.Restack && sealedNext(step)) {
+        conditions.add(Condition.SEALED_CAN);
+      }
+      if (step instanceof Step.Cool cool && cool.in() == Cooling.QUENCH) {
+        conditions.addAll(baths());
       }
       double hottest =
           step.heats().stream().map(Heat::at).mapToDouble(t -> t.celsius()).max().orElse(0);
-      Set<String> conditions = new HashSet<>(jacket);
-      if (step instanceof Step.Weld weld && weld.facesTaken() == Exposure.COVERED) {
-        conditions.add(Condition.FLUX.word());
+      if (!step.heats().isEmpty()) {
+        conditions.addAll(fire());
       }
       all.add(at(step.name(), hottest, conditions));
-      if (step instanceof Step.Unjacket) {
-        jacket = Set.of();
+      if (step instanceof Step.Unjacket || step instanceof Step.Grind) {
+        wrapped = Set.of();
       }
     }
     return List.copyOf(all);
   }
 
-  /** For one step of a schedule. */
-  List<String> at(String step, double celsius) {
-    return at(step, celsius, Set.of());
+  /** Whether the weld after a step is in a can, so that the pieces are laid for one. */
+  private boolean sealedNext(Step step) {
+    int next = step.mark().number();
+    return next < billet.steps().size()
+        && billet.steps().get(next) instanceof Step.Weld w
+        && (w.can().isPresent() || w.facesTaken() == Exposure.SEALED);
   }
 
-  private List<String> at(String step, double celsius, Set<String> more) {
-    Set<String> conditions = new HashSet<>(more);
-    always(celsius).stream().map(Condition::word).forEach(conditions::add);
-    return table.at(step, Collections.unmodifiableSet(conditions)).stream()
+  /** For one step of a schedule. */
+  List<String> at(ScheduleStep step) {
+    Set<Condition> conditions = new HashSet<>(step.more());
+    switch (step.in()) {
+      case KILN -> conditions.add(Condition.KILN);
+      case FORGE -> conditions.addAll(fire());
+      case SALT -> conditions.add(Condition.SALT);
+      case OVEN, BENCH -> {}
+    }
+    return at(step.cautionStep(), step.hottestC(), conditions);
+  }
+
+  private List<String> at(String step, double celsius, Set<Condition> more) {
+    Set<String> words =
+        with(more, always(celsius).toArray(Condition[]::new)).stream()
+            .map(Condition::word)
+            .collect(Collectors.toUnmodifiableSet());
+    return table.at(step, words).stream()
         .map(Caution::statement)
         .collect(Collectors.toUnmodifiableList());
   }
 
-  /** What holds in this shop; who cannot tell takes it to hold. */
+  private static Set<Condition> with(Set<Condition> some, Condition... more) {
+    Set<Condition> all = new HashSet<>(some);
+    all.addAll(List.of(more));
+    return all;
+  }
+
+  /** What the forge brings along. */
+  private Set<Condition> fire() {
+    return billet.equipment().forgeTaken() == Equipment.Forge.GAS
+        ? Set.of(Condition.GAS_FORGE)
+        : Set.of();
+  }
+
+  /** What the quenchants at hand bring along, when it is not said which is used. */
+  private Set<Condition> baths() {
+    Set<Condition> all = new HashSet<>();
+    billet
+        .quenchantsTaken()
+        .forEach(
+            b -> quenchants.find(b.kind()).map(IntoTheBath::conditions).ifPresent(all::addAll));
+    return all;
+  }
+
+  /** What holds at every step in this shop. */
   private Set<Condition> always(double celsius) {
-    Set<Condition> all = EnumSet.of(Condition.GAS_FORGE, Condition.KILN, Condition.INDOORS);
+    Set<Condition> all = EnumSet.noneOf(Condition.class);
+    if (billet.equipment().shopTaken() == Equipment.Room.CLOSED) {
+      all.add(Condition.INDOORS);
+    }
+    if (billet.equipment().descaleTaken() == Equipment.Descale.ACID) {
+      all.add(Condition.ACID);
+    }
     if (celsius > HOT_CELSIUS) {
       all.add(Condition.HOT);
     }
-    for (Steel steel : steels) {
+    for (Steel steel : billet.stack().steels()) {
       if (steel.analysis().percent(Element.NI) >= ALLOYED_PCT) {
         all.add(Condition.NICKEL);
       }
       if (steel.analysis().percent(Element.CR) >= ALLOYED_PCT) {
         all.add(Condition.CHROMIUM);
       }
-      if (steel.hardenability().map(h -> h == Hardenability.AIR).orElse(false)) {
+      if (steel.hardenability().map(h -> h == Hardenability.AIR).orElse(false)
+          || !steel.disputes().isEmpty()) {
         all.add(Condition.AIR_HARDENING);
       }
     }

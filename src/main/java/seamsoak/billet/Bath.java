@@ -1,6 +1,7 @@
 package seamsoak.billet;
 
 import java.util.Optional;
+import seamsoak.data.Place;
 import seamsoak.unit.Temperature;
 
 /**
@@ -9,5 +10,7 @@ import seamsoak.unit.Temperature;
  * @param kind its id in the table of quenchants
  * @param at how warm it is kept, if stated
  * @param flash flash point on its label, if stated
+ * @param place where it stands in the file
  */
-public record Bath(String kind, Optional<Temperature> at, Optional<Temperature> flash) {}
+public record Bath(
+    String kind, Optional<Temperature> at, Optional<Temperature> flash, Place place) {}

@@ -18,6 +18,7 @@ public final class BilletReader {
   private static final int MOST_STEELS = 20;
   private static final int MOST_BATHS = 20;
   private static final int MOST_STEPS = 500;
+  private static final int MOST_HEATS = 500;
   private static final double THICKEST_METRES = 10;
 
   private final SteelReader steels;
@@ -79,7 +80,7 @@ public final class BilletReader {
     return new Billet(
         f.optional("name", Values::text).orElse(fileName),
         stack,
-        f.required("steps", Values.list(MOST_STEPS, StepReader.inOrder(steels))),
+        f.required("steps", this::steps),
         f.optional("soak", BilletReader::soak)
             .orElse(new SoakWish(Optional.empty(), Optional.empty(), Optional.empty())),
         f.optional("blade", shop::blade).orElse(Blade.UNSTATED),
@@ -89,6 +90,21 @@ public final class BilletReader {
         f.optional("visible", BilletReader::visible)
             .orElse(new Visible(Optional.empty(), Optional.empty())),
         f.optional("covered", Values::share));
+  }
+
+  private List<Step> steps(JsonValue value, String name) {
+    List<Step> steps = Values.list(MOST_STEPS, StepReader.inOrder(steels)).read(value, name);
+    int heats = 0;
+    for (Step step : steps) {
+      heats += step.heats().stream().mapToInt(Heat::times).sum();
+      if (heats > MOST_HEATS) {
+        throw new Fault(
+            step.place(),
+            step.title() + " brings the heats to " + heats,
+            MOST_HEATS + " is the most for a billet");
+      }
+    }
+    return steps;
   }
 
   private Stack stack(JsonValue value, String name) {

@@ -19,6 +19,9 @@ public final class BilletWalk {
   /** Share of the dip that shows below which a line is gone for good. */
   private static final double WELL_BELOW = 0.8;
 
+  /** Each turning of every other piece doubles them; shops stop at some dozens. */
+  private static final int MOST_FAMILIES = 1000;
+
   private final Shop shop;
   private final boolean linesOnly;
 
@@ -118,6 +121,10 @@ public final class BilletWalk {
         p.heat(curve, step);
       }
       p.endKelvin = Math.min(before.endKelvin(), Shop.BLACK_KELVIN);
+    }
+    if (p.piece.families().size() > MOST_FAMILIES) {
+      throw new IllegalArgumentException(
+          "there would be more than " + MOST_FAMILIES + " kinds of seams");
     }
     return p.stage(step);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import seamsoak.data.Place;
 import seamsoak.unit.Hardness;
 import seamsoak.unit.HeatingRate;
 import seamsoak.unit.Length;
@@ -34,7 +35,7 @@ public final class Defaults {
   public static final Temperature KILN_HIGHEST = Temperature.ofCelsius(1200);
   public static final HeatingRate KILN_RAMP = new HeatingRate(600);
   public static final List<Bath> QUENCHANTS =
-      List.of(new Bath("oil-fast", Optional.empty(), Optional.empty()));
+      List.of(new Bath("oil-fast", Optional.empty(), Optional.empty(), Place.of("the default")));
 
   private final UnitSystem units;
   private final List<String> sentences = new ArrayList<>();

@@ -65,6 +65,7 @@ record ShopReader(SteelReader steels, Stack stack) {
     return new Bath(
         f.required("kind", Values::text),
         f.optional("at", Values::bath),
-        f.optional("flash", Values::bath));
+        f.optional("flash", Values::bath),
+        f.place("kind"));
   }
 }

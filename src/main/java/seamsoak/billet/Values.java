@@ -16,6 +16,7 @@ import seamsoak.unit.Hardness;
 import seamsoak.unit.HeatingRate;
 import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
+import seamsoak.unit.Printable;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 
@@ -172,7 +173,7 @@ final class Values {
     if (text.text().isBlank()) {
       throw new Fault(value.place(), name + " is blank", "write something or leave it out");
     }
-    if (text.text().length() > 500 || text.text().matches("(?s).*\\p{Cntrl}.*")) {
+    if (text.text().length() > 500 || !Printable.is(text.text())) {
       throw new Fault(
           value.place(),
           name + " is too long or holds control characters",

@@ -206,6 +206,19 @@ public record Workpiece(
         .withSize(left);
   }
 
+  /** Ground and cut to a section inside this one, its length kept. */
+  public Workpiece shaped(double thicknessMetres, double widthMetres, Resolution resolution) {
+    double across = (size.thicknessMetres() - thicknessMetres) / 2;
+    double along = (size.widthMetres() - widthMetres) / 2;
+    if (!(across >= 0 && along >= 0 && thicknessMetres > 0 && widthMetres > 0)) {
+      throw new IllegalArgumentException("the billet does not hold such a section");
+    }
+    return withSkins(
+            across > 0 ? fresh(thicknessSkin.ground(across), resolution) : thicknessSkin,
+            along > 0 ? fresh(widthSkin.ground(along), resolution) : widthSkin)
+        .withSize(new Size(size.lengthMetres(), widthMetres, thicknessMetres));
+  }
+
   /** The jacket and a depth below it taken off. */
   Workpiece unjacketed(double depthMetres, Resolution resolution) {
     double sheetAcross = jacketMetres(thicknessSkin);

@@ -70,22 +70,24 @@ public final class Figures {
   }
 
   private ScheduleFigure.Step step(String name, List<ScheduleAdvice.Segment> segments) {
-    List<ScheduleFigure.At> curve = new ArrayList<>();
-    double t = 0;
     String detail = "";
     for (ScheduleAdvice.Segment s : segments) {
-      if (curve.isEmpty()) {
-        curve.add(new ScheduleFigure.At(t, s.fromC()));
-      }
-      t += s.minutes();
-      curve.add(new ScheduleFigure.At(t, s.toC()));
       if (s.kind().equals("hold")) {
         detail = at(s.toC()) + ", " + minutes(s.minutes());
-      } else if (!s.cool().isEmpty()) {
-        detail += ", " + s.cool();
+      } else if (!s.cool().isEmpty() && !detail.endsWith(s.cool())) {
+        detail += (detail.isEmpty() ? "" : ", ") + s.cool();
       }
     }
-    return new ScheduleFigure.Step(name, detail, curve);
+    ScheduleAdvice.Curve drawn =
+        advice.schedule().curve().stream()
+            .filter(c -> c.step().equals(name))
+            .findFirst()
+            .orElseThrow();
+    return new ScheduleFigure.Step(name, detail, corners(drawn.core()), corners(drawn.face()));
+  }
+
+  private static List<ScheduleFigure.At> corners(List<ScheduleAdvice.Corner> corners) {
+    return corners.stream().map(c -> new ScheduleFigure.At(c.minutes(), c.celsius())).toList();
   }
 
   private List<ScheduleFigure.Band> bands() {

@@ -6,8 +6,13 @@ import java.util.List;
 /** Measures text and breaks it into lines. */
 record Type(Typeface regular, Typeface heavy) {
 
+  /** Read from the program once, when the first chart is drawn. */
+  private static final class Packed {
+    private static final Type TYPE = new Type(Typeface.regular(), Typeface.bold());
+  }
+
   static Type load() {
-    return new Type(Typeface.regular(), Typeface.bold());
+    return Packed.TYPE;
   }
 
   Typeface face(boolean bold) {

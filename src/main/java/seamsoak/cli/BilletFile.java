@@ -14,6 +14,7 @@ import seamsoak.data.DataFolder;
 import seamsoak.data.RunMark;
 import seamsoak.data.TextFile;
 import seamsoak.property.Correlations;
+import seamsoak.unit.Printable;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
@@ -77,8 +78,12 @@ final class BilletFile {
 
   /** The command to give next for this billet. */
   String next(String command) {
-    String name = file.toString();
-    String quoted = name.matches("[-\\w./\\\\:]+") ? name : "\"" + name + "\"";
+    String name = Printable.of(file.toString());
+    boolean plain = name.matches("[-\\w./\\\\:]+");
+    // in single quotes a shell takes everything as it stands; cmd.exe knows only double ones
+    boolean charged = name.matches(".*[\"$`!%^&|<>].*");
+    String quoted =
+        plain ? name : charged ? "'" + name.replace("'", "'\\''") + "'" : '"' + name + '"';
     return "\nNext: " + Commands.PROGRAM + " " + command + " " + quoted + "\n";
   }
 }

@@ -17,6 +17,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import seamsoak.data.Fault;
 import seamsoak.data.Nearest;
+import seamsoak.unit.Printable;
 
 /** Says in one sentence what is wrong with a command line. */
 final class Complaints implements IParameterExceptionHandler {
@@ -43,7 +44,7 @@ final class Complaints implements IParameterExceptionHandler {
     if (e.getArgSpec() instanceof OptionSpec flag && flag.arity().max() == 0) {
       return flag.longestName() + " takes no value";
     }
-    String message = printable(e.getMessage());
+    String message = Printable.of(e.getMessage());
     return e.getArgSpec() == null
         ? message
         : message.replaceFirst("^Invalid value for [^:]*: ", name(e.getArgSpec()) + ": ");
@@ -87,9 +88,5 @@ final class Complaints implements IParameterExceptionHandler {
 
   private static String word(CommandSpec command) {
     return command.parent() == null ? "" : command.name() + " ";
-  }
-
-  private static String printable(String text) {
-    return text.replaceAll("\\p{Cntrl}", "?");
   }
 }

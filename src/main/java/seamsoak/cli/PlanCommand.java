@@ -2,13 +2,17 @@ package seamsoak.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
+import seamsoak.advice.PairAdvice;
+import seamsoak.advice.PairAdvisor;
 import seamsoak.advice.Trace;
 import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
@@ -18,10 +22,14 @@ import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
 import seamsoak.data.Place;
 import seamsoak.data.RunMark;
+import seamsoak.pairing.PairLimits;
+import seamsoak.pairing.PairTable;
+import seamsoak.property.Correlations;
 import seamsoak.report.CautionText;
 import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PlanText;
+import seamsoak.report.ProgramText;
 import seamsoak.report.SourcesText;
 
 /** Everything about a billet, with charts. */
@@ -66,16 +74,21 @@ final class PlanCommand implements Callable<Integer> {
     RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
-    List<Figure> figures = new Figures(advice, root.units()).all(read);
-    for (Figure figure : figures) {
-      files.put(figure.id() + ".svg", Charts.svg(figure));
+    Map<Figure, byte[]> figures = new LinkedHashMap<>();
+    for (Figure figure : new Figures(advice, root.units()).all(read)) {
+      figures.put(figure, Charts.svg(figure));
+      files.put(figure.id() + ".svg", figures.get(figure));
       if (png) {
         files.put(figure.id() + ".png", Charts.png(figure, DOTS));
       }
     }
     files.put(
         "report.html",
-        new HtmlReport(advice, root.units(), figures, rests, root.colophon()).bytes());
+        new HtmlReport(advice, root.units(), figures, pairs(read, advice), rests, root.colophon())
+            .bytes());
+    if (!advice.schedule().program().isEmpty()) {
+      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv(run.value())));
+    }
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);
     List<String> names = files.paths().stream().map(Path::toString).toList();
@@ -90,6 +103,19 @@ final class PlanCommand implements Callable<Integer> {
             + files.path("report.html")
             + "\n";
     return BilletFile.print(root, advice, root.json() ? json : text + written, cautions);
+  }
+
+  /** The pairings of the stack, in the section that it ends with. */
+  private List<PairAdvice> pairs(Billet read, Advice advice) {
+    PairAdvisor advisor =
+        new PairAdvisor(
+            Correlations.load(root.data()),
+            PairLimits.load(root.data()),
+            PairTable.load(root.data(), root.steels().table()),
+            root.steels().table(),
+            root.units());
+    double end = advice.history().get(advice.history().size() - 1).thicknessMm();
+    return advisor.ofStack(read.stack(), end / 1e3);
   }
 
   /** What somebody else has put there is not written over unless that is asked for. */

@@ -1,34 +1,50 @@
 package seamsoak.cli;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Trace;
+import seamsoak.data.WholeFile;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
+import seamsoak.report.ProgramText;
 import seamsoak.report.ScheduleText;
 import seamsoak.report.SourcesText;
 
 /** The heat treatment after the last weld. */
 @Command(
     name = "schedule",
-    description = "The heat treatment after the last weld: soak, normalize, refine.",
+    description = "The whole treatment after the last weld, from the cool-down to the tempers.",
     synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " schedule BILLET [OPTIONS]",
+    customSynopsis = Commands.PROGRAM + " schedule BILLET [--program FILE] [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json",
-      "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json --units us%n"
+      "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json --program kiln.csv%n"
     })
 final class ScheduleCommand implements Callable<Integer> {
   @ParentCommand private Root root;
   @Mixin private BilletFile billet;
 
+  @Option(
+      names = "--program",
+      paramLabel = "FILE",
+      converter = Written.Name.class,
+      description = "File to write the kiln's program to, as comma-separated columns.")
+  private Path program;
+
   @Override
   public Integer call() {
     Advice advice = billet.advice(root);
+    if (program != null) {
+      WholeFile.write(
+          program, new ProgramText(advice, root.units()).csv().getBytes(StandardCharsets.UTF_8));
+    }
     Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
     return BilletFile.print(
         root,

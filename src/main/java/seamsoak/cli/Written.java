@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import seamsoak.billet.Exposure;
+import seamsoak.data.Fault;
 import seamsoak.data.Nearest;
 import seamsoak.unit.Length;
 import seamsoak.unit.TimeSpan;
@@ -24,16 +25,23 @@ final class Written {
   private static final int FEWEST_SAMPLES = 2;
   private static final int MOST_SAMPLES = 4096;
 
+  private static final double COLDEST_CELSIUS = 100;
+  private static final double HOTTEST_CELSIUS = 1600;
+
   /** A thinner foil evens out before it is hot. */
   private static final double THINNEST_METRES = 1e-5;
 
   private Written() {}
 
-  /** A temperature. */
+  /** A temperature of a fire. */
   static final class Temperature implements ITypeConverter<seamsoak.unit.Temperature> {
     @Override
     public seamsoak.unit.Temperature convert(String text) {
-      return quantity(text, seamsoak.unit.Temperature::parse);
+      seamsoak.unit.Temperature at = quantity(text, seamsoak.unit.Temperature::parse);
+      if (at.celsius() < COLDEST_CELSIUS || at.celsius() > HOTTEST_CELSIUS + 1e-9) {
+        throw refuse(text, "is no heat; one is between 100 C (212 F) and 1600 C (2912 F)");
+      }
+      return at;
     }
   }
 
@@ -43,7 +51,7 @@ final class Written {
     public TimeSpan convert(String text) {
       TimeSpan time = quantity(text, TimeSpan::parse);
       if (time.seconds() <= 0) {
-        throw new TypeConversionException("'" + text + "' is no time in a fire");
+        throw refuse(text, "is no time in a fire");
       }
       return time;
     }
@@ -71,13 +79,12 @@ final class Written {
       for (String one : text.split(",", -1)) {
         Length length = quantity(one, Length::parse);
         if (length.metres() < THINNEST_METRES) {
-          throw new TypeConversionException("'" + one + "' is thinner than 0.01 mm");
+          throw refuse(one, "is thinner than 0.01 mm");
         }
         layers.add(length);
       }
       if (layers.size() > 2) {
-        throw new TypeConversionException(
-            "'" + text + "' names " + layers.size() + " layers; give one for both or A,B");
+        throw refuse(text, "names " + layers.size() + " layers; give one for both or A,B");
       }
       return new Pair(layers.get(0), layers.get(layers.size() - 1));
     }
@@ -89,7 +96,7 @@ final class Written {
     public Length convert(String text) {
       Length length = quantity(text, Length::parse);
       if (length.metres() < THINNEST_METRES) {
-        throw new TypeConversionException("'" + text + "' is thinner than 0.01 mm");
+        throw refuse(text, "is thinner than 0.01 mm");
       }
       return length;
     }
@@ -97,17 +104,17 @@ final class Written {
 
   /** Two parts such as 60:40, as the share of the first, 0 to 1. */
   static final class Share implements ITypeConverter<Double> {
+    private static final int LONGEST = 60;
     private static final Pattern PARTS =
         Pattern.compile("\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*[:/]\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*");
 
     @Override
     public Double convert(String text) {
-      Matcher m = PARTS.matcher(text);
+      Matcher m = PARTS.matcher(text.length() > LONGEST ? "" : text);
       double first = m.matches() ? Double.parseDouble(m.group(1)) : 0;
       double second = m.matches() ? Double.parseDouble(m.group(2)) : 0;
       if (first <= 0 || second <= 0) {
-        throw new TypeConversionException(
-            "'" + text + "' is no share; write two parts above zero such as 60:40");
+        throw refuse(text, "is no share; write two parts above zero such as 60:40");
       }
       return first / (first + second);
     }
@@ -118,13 +125,13 @@ final class Written {
     @Override
     public Path convert(String text) {
       try {
-        if (!text.isBlank()) {
+        if (!text.isBlank() && text.chars().noneMatch(Character::isISOControl)) {
           return Path.of(text);
         }
       } catch (InvalidPathException e) {
         // refused below
       }
-      throw new TypeConversionException("'" + text + "' is no name of a file or folder");
+      throw refuse(text, "is no name of a file or folder");
     }
   }
 
@@ -159,16 +166,19 @@ final class Written {
     @Override
     public Integer convert(String text) {
       try {
-        int count = Integer.parseInt(text.strip());
+        int count = text.matches("[0-9]+") ? Integer.parseInt(text) : 0;
         if (count >= FEWEST_SAMPLES && count <= MOST_SAMPLES) {
           return count;
         }
       } catch (NumberFormatException e) {
         // refused below with the same sentence as a number out of range
       }
-      throw new TypeConversionException(
-          "'" + text + "' is not a whole number from " + FEWEST_SAMPLES + " to " + MOST_SAMPLES);
+      throw refuse(text, "is not a whole number from " + FEWEST_SAMPLES + " to " + MOST_SAMPLES);
     }
+  }
+
+  private static TypeConversionException refuse(String text, String why) {
+    return new TypeConversionException("'" + Fault.shown(text) + "' " + why);
   }
 
   private static <T> T quantity(String text, Function<String, T> parse) {
@@ -186,10 +196,9 @@ final class Written {
     if (at >= 0) {
       return choices.get(at);
     }
-    throw new TypeConversionException(
-        "'"
-            + text
-            + "' is none of "
+    throw refuse(
+        text,
+        "is none of "
             + words.stream().collect(Collectors.joining(", "))
             + Nearest.to(text, words).map(n -> "; did you mean " + n + "?").orElse(""));
   }

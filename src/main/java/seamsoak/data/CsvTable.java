@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import seamsoak.unit.Printable;
 
 /** A CSV table with a header line, read whole; every cell knows its place. */
 public final class CsvTable {
@@ -38,12 +39,13 @@ public final class CsvTable {
       if (indexes.put(columns.get(i), i) != null) {
         throw new Fault(
             header.place(i),
-            "column '" + columns.get(i) + "' stands twice",
+            "column '" + Fault.shown(columns.get(i)) + "' stands twice",
             "name each column once");
       }
     }
     this.rows = records.stream().skip(1).map(Row::new).toList();
     for (Row row : rows) {
+      row.checkPrintable();
       if (row.cells.size() != columns.size()) {
         throw new Fault(
             row.place(),
@@ -102,6 +104,15 @@ public final class CsvTable {
     return rows;
   }
 
+  /** The rows of a table that nothing can be answered without; {@link Fault} without any. */
+  public List<Row> someRows() {
+    if (rows.isEmpty()) {
+      throw new Fault(
+          Place.of(text.file()), "the file has a header and no lines", "leave none of them out");
+    }
+    return rows;
+  }
+
   /** One line of the table. */
   public final class Row {
     private final int start;
@@ -110,6 +121,18 @@ public final class CsvTable {
     private Row(CSVRecord record) {
       this.start = (int) record.getCharacterPosition();
       this.cells = record.stream().map(String::strip).toList();
+    }
+
+    /** What a cell holds may be shown in a table or a sentence. */
+    private void checkPrintable() {
+      for (int i = 0; i < cells.size(); i++) {
+        if (!Printable.is(cells.get(i).replaceAll("\\R", " "))) {
+          throw new Fault(
+              place(i),
+              "'" + Fault.shown(cells.get(i)) + "' holds control characters",
+              "give text");
+        }
+      }
     }
 
     /** The line as a whole. */
@@ -150,7 +173,7 @@ public final class CsvTable {
       }
       throw new Fault(
           place(column),
-          "'" + cell + "' in column " + column + " is not a number",
+          "'" + Fault.shown(cell) + "' in column " + column + " is not a number",
           "write a plain number such as 0.84");
     }
 

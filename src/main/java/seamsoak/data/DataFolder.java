@@ -1,8 +1,10 @@
 package seamsoak.data;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Map;
@@ -46,20 +48,20 @@ public final class DataFolder {
 
   /** Reads the CSV table of that name, such as {@code steels.csv}. */
   public CsvTable csv(String name) {
-    Optional<Path> own = folder.map(f -> f.resolve(name)).filter(Files::exists);
+    Optional<Path> own =
+        folder.map(f -> f.resolve(name)).filter(f -> Files.exists(f, LinkOption.NOFOLLOW_LINKS));
     String shown = own.map(Path::toString).orElse("alloy-data/" + name);
-    try (InputStream in =
-        own.isPresent()
-            ? Files.newInputStream(own.get())
-            : DataFolder.class.getResourceAsStream(PACKED + name)) {
+    if (own.isPresent()) {
+      CsvTable table =
+          CsvTable.read(shown, new ByteArrayInputStream(TextFile.bytes(shown, own.get())));
+      read.put(name, table.content());
+      return table;
+    }
+    try (InputStream in = DataFolder.class.getResourceAsStream(PACKED + name)) {
       if (in == null) {
         throw new IllegalArgumentException("no packed table " + name);
       }
-      CsvTable table = CsvTable.read(shown, in);
-      if (own.isPresent()) {
-        read.put(name, table.content());
-      }
-      return table;
+      return CsvTable.read(shown, in);
     } catch (IOException e) {
       throw new Fault(Place.of(shown), "cannot be read (" + e.getMessage() + ")", "give a file");
     }

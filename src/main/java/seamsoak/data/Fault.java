@@ -1,11 +1,15 @@
 package seamsoak.data;
 
+import seamsoak.unit.Printable;
+
 /**
  * What is wrong with the user's data, in one clear sentence: where, what was found, what was
  * expected. The only exception of ours that reaches the command line (exit code 3).
  */
 public final class Fault extends RuntimeException {
   private static final long serialVersionUID = 1L;
+
+  private static final int SHOWN = 40;
 
   private final transient Place place;
 
@@ -22,8 +26,7 @@ public final class Fault extends RuntimeException {
 
   /** The user's text as a sentence may repeat it: printable, and cut when it is long. */
   public static String shown(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}", "?");
-    return plain.length() > 40 ? plain.substring(0, 40) + "..." : plain;
+    return Printable.of(text, SHOWN);
   }
 
   public Place place() {

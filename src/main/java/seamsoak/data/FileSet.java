@@ -2,6 +2,7 @@ package seamsoak.data;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -120,7 +121,9 @@ public final class FileSet {
   /** The folders that would have to be made, the innermost first. */
   private List<Path> missing() {
     List<Path> missing = new ArrayList<>();
-    for (Path p = folder.toAbsolutePath(); p != null && !Files.exists(p); p = p.getParent()) {
+    for (Path p = folder.toAbsolutePath();
+        p != null && !Files.exists(p, LinkOption.NOFOLLOW_LINKS);
+        p = p.getParent()) {
       missing.add(p);
     }
     return missing;

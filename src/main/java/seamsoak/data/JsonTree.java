@@ -44,7 +44,7 @@ public final class JsonTree {
   /** Reads a stream to its end, which must come within 1 MB. */
   public static JsonValue read(String fileName, InputStream in) {
     try {
-      return parse(fileName, TextFile.read(fileName, in));
+      return parse(fileName, TextFile.text(fileName, TextFile.bytes(fileName, in)));
     } catch (IOException e) {
       throw new Fault(
           Place.of(fileName), "it cannot be read (" + e.getMessage() + ")", "give a readable file");
@@ -154,6 +154,8 @@ public final class JsonTree {
   }
 
   private Place place(JsonLocation at) {
-    return new Place(file, at.getLineNr(), at.getColumnNr());
+    // where the parser gives up on something too long, it does not say where
+    JsonLocation known = at == null ? parser.currentLocation() : at;
+    return new Place(file, known.getLineNr(), known.getColumnNr());
   }
 }

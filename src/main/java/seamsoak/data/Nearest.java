@@ -21,10 +21,13 @@ public final class Nearest {
     int least = Integer.MAX_VALUE;
     int longest = 0;
     for (String candidate : candidates) {
+      if (Math.abs(word.length() - candidate.length()) > Math.max(1, longer(word, candidate) / 3)) {
+        continue; // so many letters would have to go that the rest need not be looked at
+      }
       String a = word.toUpperCase(Locale.ROOT);
       String b = candidate.toUpperCase(Locale.ROOT);
       int edits = distance(a, b);
-      int most = EDIT * Math.max(1, Math.max(a.length(), b.length()) / 3);
+      int most = EDIT * Math.max(1, longer(a, b) / 3);
       int shared = sharedStart(a, b);
       if (edits <= most && (edits < least || edits == least && shared > longest)) {
         best = candidate;
@@ -33,6 +36,10 @@ public final class Nearest {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private static int longer(String a, String b) {
+    return Math.max(a.length(), b.length());
   }
 
   // Levenshtein's distance in half edits, with neighbors swapped as one edit; 0 for O and 1 for I

@@ -1,5 +1,7 @@
 package seamsoak.data;
 
+import seamsoak.unit.Printable;
+
 /**
  * Where something stands in what the user gave us.
  *
@@ -8,12 +10,15 @@ package seamsoak.data;
  * @param column counted from 1, 0 when the whole line is meant
  */
 public record Place(String file, int line, int column) {
+  private static final int LONGEST = 800;
+
   public static Place of(String file) {
     return new Place(file, 0, 0);
   }
 
   @Override
   public String toString() {
-    return line == 0 ? file : column == 0 ? file + ":" + line : file + ":" + line + ":" + column;
+    String shown = Printable.of(file, LONGEST);
+    return line == 0 ? shown : column == 0 ? shown + ":" + line : shown + ":" + line + ":" + column;
   }
 }

@@ -17,13 +17,9 @@ import java.nio.charset.StandardCharsets;
 record Text(String file, String content) {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-  /** Reads UTF-8; {@link Fault} for other encodings and for NUL characters. */
+  /** Reads UTF-8; {@link Fault} for other encodings and for zero bytes. */
   static Text read(String file, InputStream in) throws IOException {
-    byte[] all = in.readNBytes(TextFile.MOST_BYTES + 1);
-    if (all.length > TextFile.MOST_BYTES) {
-      throw new Fault(Place.of(file), "it is larger than 1 MB", "a table here is a few kB of text");
-    }
-    ByteBuffer bytes = ByteBuffer.wrap(all);
+    ByteBuffer bytes = ByteBuffer.wrap(TextFile.bytes(file, in));
     CharBuffer chars = CharBuffer.allocate(bytes.remaining());
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
@@ -41,7 +37,7 @@ record Text(String file, String content) {
     }
     int nul = content.indexOf('\0');
     if (nul >= 0) {
-      throw new Fault(text.place(nul), "a NUL character stands here", "give plain text");
+      throw new Fault(text.place(nul), "a zero byte stands here", "give plain text");
     }
     return text;
   }

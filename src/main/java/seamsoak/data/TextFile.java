@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -18,28 +19,37 @@ public final class TextFile {
 
   /** The text of a file of at most 1 MB. */
   public static String read(String file, Path path) {
+    return text(file, bytes(file, path));
+  }
+
+  /** The content of a file of at most 1 MB. */
+  static byte[] bytes(String file, Path path) {
     if (Files.isDirectory(path)) {
       throw new Fault(Place.of(file), "it is a folder", "give the file itself");
     }
     try (InputStream in = Files.newInputStream(path)) {
-      return read(file, in);
+      return bytes(file, in);
     } catch (NoSuchFileException e) {
       throw new Fault(Place.of(file), "there is no such file", "check its name and folder");
     } catch (AccessDeniedException e) {
       throw new Fault(Place.of(file), "it may not be read", "check its permissions");
     } catch (IOException e) {
-      throw new Fault(
-          Place.of(file), "it cannot be read (" + e.getMessage() + ")", "give a readable file");
+      String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+      throw new Fault(Place.of(file), "it cannot be read (" + reason + ")", "give a readable file");
     }
   }
 
   /** Reads no more than the limit, however much there is. */
-  static String read(String file, InputStream in) throws IOException {
+  static byte[] bytes(String file, InputStream in) throws IOException {
     byte[] bytes = in.readNBytes(MOST_BYTES + 1);
     if (bytes.length > MOST_BYTES) {
       throw new Fault(
           Place.of(file), "it is larger than 1 MB", "a file for this program is a few kB of text");
     }
+    return bytes;
+  }
+
+  static String text(String file, byte[] bytes) {
     String text = decode(file, bytes);
     if (text.isBlank()) {
       throw new Fault(Place.of(file), "it is empty", "write JSON between braces");

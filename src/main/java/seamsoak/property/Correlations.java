@@ -36,6 +36,7 @@ import seamsoak.data.DataFolder;
  * @param hardening hardness, hardenability, quenching, tempering
  * @param sections heating and cooling of sections
  * @param mechanics how steel grows, yields, welds and hardens
+ * @param colors what old tables call the color of hot steel
  */
 public record Correlations(
     Ae1Mean ae1,
@@ -67,7 +68,8 @@ public record Correlations(
     AirCooling airCooling,
     Hardening hardening,
     SectionHeat sections,
-    Mechanics mechanics) {
+    Mechanics mechanics,
+    HeatColors colors) {
   public Correlations {
     carbonDiffusivity = List.copyOf(carbonDiffusivity);
     ferriteDiffusivities = List.copyOf(ferriteDiffusivities);
@@ -156,6 +158,7 @@ public record Correlations(
         hardening,
         new SectionHeat(
             airCooling, new FurnaceHeat(table.of("furnace-heat")), hardening.criterion(), changing),
-        Mechanics.of(table));
+        Mechanics.of(table),
+        HeatColors.load(data));
   }
 }

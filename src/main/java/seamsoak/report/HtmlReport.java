@@ -10,7 +10,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import seamsoak.advice.Advice;
+import seamsoak.advice.PairAdvice;
 import seamsoak.advice.Trace;
 import seamsoak.chart.Figure;
 import seamsoak.unit.UnitSystem;
@@ -20,11 +22,18 @@ import seamsoak.unit.UnitSystem;
  * billet passes through the template, which escapes it; only the style and the charts are set as
  * they are.
  *
- * @param figures the charts to show, each where its subject is told
+ * @param figures the charts in order, each with its SVG file; each is shown where its subject is
+ *     told
+ * @param pairs each two steels of the stack that lie on each other
  * @param trace what the numbers rest on
  */
 public record HtmlReport(
-    Advice advice, UnitSystem units, List<Figure> figures, Trace trace, Colophon colophon) {
+    Advice advice,
+    UnitSystem units,
+    Map<Figure, byte[]> figures,
+    List<PairAdvice> pairs,
+    Trace trace,
+    Colophon colophon) {
   private static final String STYLE = "report.css";
 
   /** The page in UTF-8; the same input gives the same bytes. */
@@ -36,7 +45,7 @@ public record HtmlReport(
         null,
         advice.billet(),
         ShopCard.of(advice, units),
-        new ReportSections(advice, units, figures, trace, colophon).all(),
+        new ReportSections(advice, units, figures, pairs, trace, colophon).all(),
         colophon,
         style,
         policy(style));

@@ -23,13 +23,14 @@ public record PairText(PairAdvice advice, UnitSystem units) {
         .ifPresent(p -> page.say("In the shop: " + p.note() + " (" + p.standing() + ")"));
     reasons(page, "Why, the weightiest first", f -> f.rating() != Rating.FITS);
     remedies(page);
-    advice.carbon().ifPresent(c -> carbon(page, c));
-    reasons(page, "What fits, and what is only told", f -> f.rating() == Rating.FITS);
+    advice.carbon().filter(c -> !advice.same()).ifPresent(c -> carbon(page, c));
+    told(page);
+    reasons(page, "What fits", f -> f.rating() == Rating.FITS && !isTold(f));
     advice.how().ifPresent(h -> page.heading("Reckoned with").say(how(h)));
     return page.toString();
   }
 
-  private String answer() {
+  String answer() {
     String pair = advice.first() + " with " + advice.second() + ": ";
     List<String> titles =
         advice.checks().stream()
@@ -46,6 +47,15 @@ public record PairText(PairAdvice advice, UnitSystem units) {
       case WATCH -> pair + "watch. It can be done, with care for " + few(titles) + ".";
       case CLASH -> pair + "clash, by " + few(titles) + ".";
     };
+  }
+
+  /** Every check, the weightiest first. */
+  Table table() {
+    Table table = new Table("check", "rating", "what was found");
+    for (Finding f : advice.checks()) {
+      table.row(capital(f.title()), f.rating().word(), f.reason());
+    }
+    return table.captioned("What was checked of " + advice.first() + " with " + advice.second());
   }
 
   private static String few(List<String> titles) {
@@ -66,11 +76,34 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     }
   }
 
+  /** A check without limits is no verdict. */
+  private static boolean isTold(Finding f) {
+    return f.watch().isEmpty() && f.clash().isEmpty();
+  }
+
+  private void told(Page page) {
+    List<String> told =
+        advice.checks().stream()
+            .filter(PairText::isTold)
+            .map(f -> capital(f.title()) + ": " + f.reason())
+            .toList();
+    if (!told.isEmpty()) {
+      page.heading("Worth knowing").items(told);
+    }
+  }
+
   private void remedies(Page page) {
     if (advice.rating() == Rating.FITS || advice.how().isEmpty()) {
       return;
     }
-    page.heading("What would make it work");
+    page.heading("What would make it work").items(remedies());
+  }
+
+  /** What would make it work, where there is something to be mended. */
+  List<String> remedies() {
+    if (advice.rating() == Rating.FITS || advice.how().isEmpty()) {
+      return List.of();
+    }
     List<String> all = new ArrayList<>();
     for (Remedy r : advice.remedies()) {
       all.add(
@@ -94,7 +127,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
                 + (near.size() == 1 ? "is " : "are ")
                 + String.join(", ", near)
                 + ".");
-    page.items(all);
+    return all;
   }
 
   private void carbon(Page page, PairAdvice.Evened c) {

@@ -21,8 +21,7 @@ public record PlanText(Advice advice, UnitSystem units) {
         .then(new Page().table(billet.sizes()).toString())
         .then(billet.preform())
         .then(schedule.heats())
-        .then(schedule.why())
-        .then(schedule.after())
+        .then(schedule.more())
         .then(soak.more())
         .then(billet.defaults())
         .toString();

@@ -2,16 +2,13 @@ package seamsoak.report;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice.Segment;
+import seamsoak.advice.PairAdvice;
 import seamsoak.advice.SeamProfile;
 import seamsoak.advice.Trace;
-import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.chart.SectionFigure;
 import seamsoak.unit.UnitSystem;
@@ -19,10 +16,16 @@ import seamsoak.unit.UnitSystem;
 /**
  * What follows the shop card in a report.
  *
- * @param figures the charts
+ * @param figures the charts in order, each with its SVG file
+ * @param pairs each two steels of the stack that lie on each other
  */
 record ReportSections(
-    Advice advice, UnitSystem units, List<Figure> figures, Trace trace, Colophon colophon) {
+    Advice advice,
+    UnitSystem units,
+    Map<Figure, byte[]> figures,
+    List<PairAdvice> pairs,
+    Trace trace,
+    Colophon colophon) {
 
   List<Section> all() {
     List<Section> all = new ArrayList<>();
@@ -89,7 +92,7 @@ record ReportSections(
     BilletText text = new BilletText(advice, shown());
     Section section = Section.of("billet", "The billet after each step");
     int drawn = 0;
-    for (Figure f : figures) {
+    for (Figure f : figures.keySet()) {
       if (f instanceof SectionFigure sections) {
         int next = drawn + sections.panels().size();
         section = picture(section, f.id()).table(text.sizes(drawn, next));
@@ -114,40 +117,43 @@ record ReportSections(
   }
 
   private Section pairing() {
-    return picture(Section.of("pairing", "The pairing"), "pairs");
+    Section section = Section.of("pairing", "The pairing");
+    for (PairAdvice pair : pairs) {
+      PairText text = new PairText(pair, units);
+      section = section.head(text.answer()).items(text.remedies()).table(text.table());
+    }
+    return section;
   }
 
   private Section schedule() {
     ScheduleText text = new ScheduleText(advice, units);
     return picture(Section.of("schedule", "The schedule"), "schedule")
         .table(text.heatsTable())
-        .terms(why())
+        .head("Conflicts, and what to do")
+        .terms(conflicts())
+        .head("Step by step")
+        .terms(new StepsText(advice, shown()).terms())
+        .table(text.bladeTable())
+        .table(text.quenchTable())
         .table(text.afterTable())
-        .table(text.criticalTable());
+        .table(text.metalsTable())
+        .table(text.criticalTable())
+        .table(text.magnetTable())
+        .table(new ProgramText(advice, units).table());
   }
 
-  /** Reason and check of each part, the steps that share them named together. */
-  private List<Part.Term> why() {
-    Map<List<String>, Set<String>> steps = new LinkedHashMap<>();
-    for (Segment s : advice.schedule().segments()) {
-      String name = s.kind().equals("hold") ? s.step() : "every " + s.kind();
-      steps.computeIfAbsent(List.of(s.why(), s.check()), k -> new LinkedHashSet<>()).add(name);
-    }
-    List<Part.Term> terms = new ArrayList<>();
-    steps.forEach(
-        (said, names) -> {
-          List<String> sentences = new ArrayList<>();
-          if (!said.get(0).isBlank()) {
-            sentences.add(sentence(said.get(0)));
-          }
-          if (!said.get(1).isBlank()) {
-            sentences.add("Check: " + sentence(said.get(1)));
-          }
-          if (!sentences.isEmpty()) {
-            terms.add(new Part.Term(String.join(", ", names), sentences));
-          }
-        });
-    return terms;
+  private List<Part.Term> conflicts() {
+    List<Part.Term> all =
+        advice.schedule().conflicts().stream()
+            .map(
+                c ->
+                    new Part.Term(
+                        c.about(),
+                        List.of(SoakText.capital(sentence(c.says())), "Do: " + sentence(c.todo()))))
+            .toList();
+    return all.isEmpty()
+        ? List.of(new Part.Term("none", List.of("The steels want nothing that the others forbid.")))
+        : all;
   }
 
   private static String sentence(String words) {
@@ -180,16 +186,16 @@ record ReportSections(
   }
 
   private Section picture(Section section, String id) {
-    return figures.stream()
-        .filter(f -> f.id().equals(id))
+    return figures.entrySet().stream()
+        .filter(f -> f.getKey().id().equals(id))
         .findFirst()
-        .map(f -> section.with(new Part.Picture(inline(f))))
+        .map(f -> section.with(new Part.Picture(inline(f.getValue()))))
         .orElse(section);
   }
 
   /** The SVG as an element: without the declaration that only a file of its own has. */
-  private static String inline(Figure figure) {
-    String svg = new String(Charts.svg(figure), StandardCharsets.UTF_8);
+  private static String inline(byte[] file) {
+    String svg = new String(file, StandardCharsets.UTF_8);
     return svg.substring(svg.indexOf("<svg")).strip();
   }
 }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
+import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.ScheduleAdvice.After;
 import seamsoak.advice.ScheduleAdvice.CriticalTemperatures;
 import seamsoak.advice.ScheduleAdvice.Segment;
@@ -20,10 +22,22 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return new Page()
         .then(answer())
         .then(heats())
-        .then(why())
-        .then(after())
-        .then(critical())
+        .then(more())
         .then(new BilletText(advice, shown()).defaults())
+        .toString();
+  }
+
+  /** All but the answer and the table of heats. */
+  String more() {
+    return new Page()
+        .then(conflicts())
+        .then(new StepsText(advice, shown()).page())
+        .then(blade())
+        .then(after())
+        .then(metals())
+        .then(critical())
+        .then(new Page().table(magnetTable()).toString())
+        .then(new ProgramText(advice, units).page())
         .toString();
   }
 
@@ -36,21 +50,59 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   }
 
   private String answer() {
-    List<String> parts = new ArrayList<>();
-    for (Segment s : segments()) {
-      if (s.kind().equals("hold")) {
-        parts.add(s.step() + " at " + shown().temperature(s.toC()));
-      }
-    }
     Page page = new Page();
     advice.hardStops().forEach(stop -> page.say("Do not do this. " + stop));
     if (!advice.soak().clears()) {
       page.say(
           "No soak clears the lines within what is allowed; this is the schedule without one.");
     }
-    String first = String.join(", ", parts);
+    List<String> parts = new ArrayList<>();
+    long cycles =
+        advice.schedule().steps().stream().filter(s -> s.step().startsWith("refine")).count();
+    String last = "";
+    for (ScheduleAdvice.Step s : advice.schedule().steps()) {
+      if (s.temperatureC().isEmpty() || s.step().equals("temper 2")) {
+        continue;
+      }
+      String at = shown().temperature(s.temperatureC().get());
+      if (s.step().startsWith("refine")) {
+        last = (cycles == 1 ? "one cycle at " : cycles + " cycles down to ") + at;
+        continue;
+      }
+      if (!last.isEmpty()) {
+        parts.add(last);
+        last = "";
+      }
+      parts.add(
+          switch (s.step()) {
+            case "soak" -> "soak at " + at + " for " + shown().time(s.holdMinutes().orElse(0.0));
+            case "harden" ->
+                "harden from "
+                    + at
+                    + advice.schedule().blade().map(b -> " in " + b.quenchantName()).orElse("");
+            case "temper 1" -> "temper twice at " + at + edge();
+            default -> s.step() + " at " + at;
+          });
+    }
+    if (!last.isEmpty()) {
+      parts.add(last);
+    }
+    String first = parts.isEmpty() ? "Nothing to do" : String.join(", ", parts);
     return page.say(first.substring(0, 1).toUpperCase(Locale.ROOT) + first.substring(1) + ".")
         .toString();
+  }
+
+  private String edge() {
+    return advice
+        .schedule()
+        .blade()
+        .flatMap(
+            b ->
+                b.steels().stream()
+                    .filter(q -> q.steel().equals(b.edge()))
+                    .findFirst()
+                    .map(q -> ", for about " + Shown.number(q.temperedHrc(), 0) + " HRC"))
+        .orElse("");
   }
 
   /** One row for each step. */
@@ -69,10 +121,12 @@ public record ScheduleText(Advice advice, UnitSystem units) {
         (step, parts) ->
             table.row(
                 step,
-                shown.temperatureCells(part(parts, "hold").map(Segment::toC).orElse(0.0)),
+                part(parts, "hold")
+                    .map(h -> shown.temperatureCells(h.toC()))
+                    .orElseGet(shown::unknownTemperature),
                 minutes(parts, "rise"),
                 minutes(parts, "hold"),
-                part(parts, "cool").map(Segment::cool).orElse(""),
+                then(parts),
                 minutes(parts, "cool")));
     return table.captioned("The schedule; the rise is for a kiln that is at heat");
   }
@@ -81,28 +135,164 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return parts.stream().filter(s -> s.kind().equals(kind)).findFirst();
   }
 
-  private static String minutes(List<Segment> parts, String kind) {
-    return part(parts, kind).map(s -> Shown.number(s.minutes(), 0)).orElse("-");
+  private static String then(List<Segment> parts) {
+    return parts.stream()
+        .map(Segment::cool)
+        .filter(c -> !c.isEmpty())
+        .distinct()
+        .reduce((a, b) -> a + ", " + b)
+        .orElse("");
   }
 
-  /** Reason and check of each part, steps that share them named together. */
-  String why() {
-    Page page = new Page().say("Why, and what to look for");
-    for (String kind : List.of("hold", "rise", "cool")) {
-      Map<List<String>, List<String>> said = new LinkedHashMap<>();
-      for (Segment s : segments()) {
-        if (s.kind().equals(kind)) {
-          said.computeIfAbsent(List.of(s.why(), s.check()), k -> new ArrayList<>()).add(s.step());
-        }
-      }
-      said.forEach(
-          (words, steps) -> {
-            String name = kind.equals("hold") ? String.join(", ", steps) : "every " + kind;
-            String check = words.get(1).isEmpty() ? "" : ". Check: " + words.get(1);
-            page.item(name, 18, words.get(0) + check + ".");
-          });
+  private static String minutes(List<Segment> parts, String kind) {
+    double sum =
+        parts.stream().filter(s -> s.kind().equals(kind)).mapToDouble(Segment::minutes).sum();
+    return sum == 0 ? "-" : sum < 0.95 ? Shown.number(sum, 1) : Shown.number(sum, 0);
+  }
+
+  /** What the steels do not agree on, and what to do. */
+  private String conflicts() {
+    Page page = new Page();
+    if (!advice.schedule().conflicts().isEmpty()) {
+      page.say("Conflicts, and what to do");
+      advice
+          .schedule()
+          .conflicts()
+          .forEach(c -> page.point("- " + c.says() + ".").below("Do: " + c.todo() + "."));
     }
     return page.toString();
+  }
+
+  private String blade() {
+    return advice.schedule().blade().isEmpty()
+        ? ""
+        : new Page()
+            .table(bladeTable())
+            .then(new Page().table(quenchTable()).toString())
+            .toString();
+  }
+
+  /** How hard the blade comes out. */
+  Table bladeTable() {
+    Table table = new Table("steel", "edge", "face", "middle", "edge tempered");
+    advice
+        .schedule()
+        .blade()
+        .ifPresent(
+            b ->
+                b.steels()
+                    .forEach(
+                        q ->
+                            table.row(
+                                q.steel(),
+                                Shown.number(q.edgeHrc(), 0),
+                                Shown.number(q.faceHrc(), 0),
+                                Shown.number(q.coreHrc(), 0),
+                                Shown.number(q.temperedHrc(), 0))));
+    return table.captioned(
+        advice
+            .schedule()
+            .blade()
+            .map(
+                b ->
+                    "The blade, "
+                        + shown().length(b.thicknessMm())
+                        + " thick, from "
+                        + shown().temperature(b.hardenC())
+                        + " in "
+                        + b.quenchantName()
+                        + ": HRC at the thin edge, at the spine's face and middle, give or take 2")
+            .orElse("The blade"));
+  }
+
+  /** What decides that. */
+  Table quenchTable() {
+    Table table =
+        new Table(
+            "steel",
+            "C solved %",
+            shown().temperatureHeads("Ms"),
+            "austenite %",
+            "may s",
+            "takes s");
+    advice
+        .schedule()
+        .blade()
+        .ifPresent(
+            b ->
+                b.steels()
+                    .forEach(
+                        q ->
+                            table.row(
+                                q.steel(),
+                                Shown.percent(q.dissolvedPct()),
+                                shown().temperatureCells(q.msC()),
+                                Shown.number(q.retainedPct(), 0),
+                                Shown.number(q.longestSeconds(), 1),
+                                Shown.number(q.takesSeconds(), 1))));
+    return table.captioned(
+        "In the quench: carbon in solution, start of martensite, austenite left; how long the middle"
+            + " may take from "
+            + shown().temperature(800)
+            + " to "
+            + shown().temperature(500)
+            + ", and takes");
+  }
+
+  /** Where each steel lets go of the magnet. */
+  Table magnetTable() {
+    Table table =
+        new Table("steel", shown().temperatureHeads("from"), shown().temperatureHeads("to"));
+    for (CriticalTemperatures c : advice.schedule().critical()) {
+      table.row(
+          c.steel(),
+          shown().temperatureCells(c.magnetLowC()),
+          shown().temperatureCells(c.magnetHighC()));
+    }
+    return table.captioned("Where the magnet lets go on the way up");
+  }
+
+  /** Structure and hardness of each steel, said again only where they change. */
+  String metals() {
+    Page page = new Page().say("What it is made of by then, and how hard, give or take 2 HRC");
+    List<ScheduleAdvice.Metal> before = List.of();
+    for (After a : advice.schedule().after()) {
+      if (!a.metals().equals(before)) {
+        page.item(
+            a.step(),
+            13,
+            a.metals().stream().map(ScheduleText::metal).collect(Collectors.joining("; ")) + ".");
+      }
+      before = a.metals();
+    }
+    return page.toString();
+  }
+
+  private static String metal(ScheduleAdvice.Metal m) {
+    return m.steel()
+        + " "
+        + m.structure()
+        + m.hrc().map(h -> ", " + Shown.number(h, 0) + " HRC").orElse("");
+  }
+
+  /** The same as a table, for a page that is wide enough. */
+  Table metalsTable() {
+    Table table = new Table("after", "steel", "structure", "HRC");
+    List<ScheduleAdvice.Metal> before = List.of();
+    for (After a : advice.schedule().after()) {
+      if (!a.metals().equals(before)) {
+        a.metals()
+            .forEach(
+                m ->
+                    table.row(
+                        a.step(),
+                        m.steel(),
+                        m.structure(),
+                        m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN)));
+      }
+      before = a.metals();
+    }
+    return table.captioned("Structure and hardness to expect");
   }
 
   /** What is left after each step. */
@@ -123,7 +313,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
           shown.lengthCells(Optional.of(a.skinMm())));
     }
     return table.captioned(
-        "What is left: sets of seams that show, the deepest, ASTM grain size number, skin");
+        "What is left: sets of seams that show, the deepest, ASTM grain number, skin to grind");
   }
 
   private String critical() {
@@ -137,7 +327,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
             "steel",
             "C %",
             shown.temperatureHeads("Ac1"),
-            shown.temperatureHeads("all austenite"),
+            shown.temperatureHeads("full"),
             shown.temperatureHeads("Ms"));
     for (CriticalTemperatures c : advice.schedule().critical()) {
       table.row(

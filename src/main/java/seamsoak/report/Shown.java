@@ -62,6 +62,11 @@ record Shown(UnitSystem units) {
         Long.toString(5 * Math.round(celsius / 5)));
   }
 
+  /** A dash where a temperature would stand. */
+  List<String> unknownTemperature() {
+    return pick(UNKNOWN, UNKNOWN);
+  }
+
   List<String> lengthHeads(String name) {
     return pick(name + " in", units == UnitSystem.BOTH ? "mm" : name + " mm");
   }

@@ -6,11 +6,15 @@ import java.util.EnumMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import seamsoak.unit.Printable;
 
 /** Analyses as people write them. */
 final class AnalysisText {
   /** Carbon of cementite, wt%: no steel holds more. */
-  private static final double CEMENTITE_CARBON = 6.67;
+  static final double CEMENTITE_CARBON = 6.67;
+
+  /** So much of it is repeated when it is wrong. */
+  private static final int SHOWN = 60;
 
   private static final String IRON = "Fe";
   private static final String NUMBER = "(?:\\d+(?:[.,]\\d+)?|[.,]\\d+)";
@@ -45,7 +49,7 @@ final class AnalysisText {
     int at = 0;
     while (at < all.length()) {
       if (!pair.find(at) || pair.start() != at) {
-        throw wrong(all, "cannot be read from '" + all.substring(at) + "' on");
+        throw wrong(all, "cannot be read from '" + Printable.of(all.substring(at), SHOWN) + "' on");
       }
       Element element = element(all, pair.group(1));
       if (percent.put(element, Double.valueOf(pair.group(2).replace(',', '.'))) != null) {
@@ -89,7 +93,7 @@ final class AnalysisText {
                 wrong(
                     all,
                     "names '"
-                        + symbol
+                        + Printable.of(symbol, SHOWN)
                         + "'; the elements known here are "
                         + Arrays.stream(Element.values())
                             .map(Element::symbol)
@@ -102,6 +106,10 @@ final class AnalysisText {
 
   private static IllegalArgumentException wrong(String all, String what) {
     return new IllegalArgumentException(
-        "the analysis '" + all + "' " + what + "; write weight percents as in C0.84 Mn0.75 Si0.22");
+        "the analysis '"
+            + Printable.of(all, SHOWN)
+            + "' "
+            + what
+            + "; write weight percents as in C0.84 Mn0.75 Si0.22");
   }
 }

@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
  * @param standards keys of the standards that define it
  * @param near near but not identical grades; it is not found under these
  * @param notes what else to know
+ * @param disputes treatments on which its sheets disagree, or which they forbid
  */
 public record Steel(
     String id,
@@ -43,7 +44,8 @@ public record Steel(
     Optional<Hardenability> hardenability,
     List<String> standards,
     List<String> near,
-    String notes) {
+    String notes,
+    List<Dispute> disputes) {
   /** More than so much of an element, wt%, is no residual: a grade would limit it. */
   private static final double MOST_RESIDUAL = 0.3;
 
@@ -52,6 +54,7 @@ public record Steel(
     limits = Map.copyOf(limits);
     standards = List.copyOf(standards);
     near = List.copyOf(near);
+    disputes = List.copyOf(disputes);
   }
 
   /** Written out, since what records bring along is slow the first time. */
@@ -89,7 +92,8 @@ public record Steel(
         Optional.empty(),
         List.of(),
         List.of(),
-        "");
+        "",
+        List.of());
   }
 
   /**
@@ -133,7 +137,8 @@ public record Steel(
         hardenability,
         standards,
         near,
-        notes);
+        notes,
+        disputes);
   }
 
   /** Elements of which it holds more or less than its grade allows. */

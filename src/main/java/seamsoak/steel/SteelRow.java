@@ -23,16 +23,40 @@ final class SteelRow {
           Element.W);
   private static final List<Element> ONLY_MAXIMUM = List.of(Element.P, Element.S, Element.CU);
 
+  private static final List<String> TEMPERATURES =
+      List.of(
+          "forge_start_C",
+          "forge_stop_C",
+          "normalize_min_C",
+          "normalize_max_C",
+          "anneal_min_C",
+          "anneal_max_C",
+          "harden_min_C",
+          "harden_max_C",
+          "temper_min_C",
+          "temper_max_C",
+          "Ac1_C",
+          "Ac3_or_Accm_C",
+          "Ms_C");
+
+  /** No steel has a figure beyond these, C; Ms lies below zero in some. */
+  private static final double COLDEST = -250;
+
+  private static final double HOTTEST = 1600;
+
   private final CsvTable.Row row;
   private final Map<Element, Double> typical = new EnumMap<>(Element.class);
   private final Map<Element, Limits> limits = new EnumMap<>(Element.class);
 
-  private SteelRow(CsvTable.Row row) {
+  private final List<Dispute> disputes;
+
+  private SteelRow(CsvTable.Row row, List<Dispute> disputes) {
     this.row = row;
+    this.disputes = disputes;
   }
 
-  static Steel read(CsvTable.Row row) {
-    return new SteelRow(row).steel();
+  static Steel read(CsvTable.Row row, List<Dispute> disputes) {
+    return new SteelRow(row, disputes).steel();
   }
 
   private Steel steel() {
@@ -41,7 +65,7 @@ final class SteelRow {
     for (Element e : ONLY_MAXIMUM) {
       limits.put(e, new Limits(OptionalDouble.empty(), row.number(e.symbol() + "_max_pct")));
     }
-    row.required("C_typ_pct");
+    TEMPERATURES.forEach(this::possible);
     inOrder("Ac1_C", "Ac3_or_Accm_C");
     return new Steel(
         id,
@@ -59,7 +83,8 @@ final class SteelRow {
         hardenability(),
         row.list("standards"),
         row.list("near"),
-        row.text("notes"));
+        row.text("notes"),
+        disputes);
   }
 
   private void readElement(Element e) {
@@ -81,6 +106,12 @@ final class SteelRow {
   }
 
   private Composition analysis() {
+    if (row.required("C_typ_pct") > AnalysisText.CEMENTITE_CARBON) {
+      throw new Fault(
+          row.place("C_typ_pct"),
+          "C_typ_pct " + row.text("C_typ_pct") + " is more than cementite holds",
+          "give weight percents");
+    }
     try {
       return Composition.of(typical);
     } catch (IllegalArgumentException e) {
@@ -135,6 +166,17 @@ final class SteelRow {
     return words(column)
         .orElseThrow(
             () -> new Fault(row.place(column), "column " + column + " is blank", "name the steel"));
+  }
+
+  private void possible(String column) {
+    OptionalDouble celsius = row.number(column);
+    if (celsius.isPresent()
+        && (celsius.getAsDouble() < COLDEST || celsius.getAsDouble() > HOTTEST)) {
+      throw new Fault(
+          row.place(column),
+          column + " " + row.text(column) + " is no temperature of a steel",
+          "it lies between -250 and 1600 C");
+    }
   }
 
   private void inOrder(String lower, String upper) {

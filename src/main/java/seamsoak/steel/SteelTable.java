@@ -25,6 +25,9 @@ public final class SteelTable {
   private static final Pattern BODY =
       Pattern.compile("^(?:(?:SAE|AISI|ASTM|JIS|DIN|UNS|EN|W\\.?NR\\.?)[/:]?)+(?=.)");
 
+  /** Every element with three decimals and room to spare. */
+  private static final int LONGEST_NAME = 200;
+
   private final Map<String, Steel> byName = new HashMap<>();
   private final List<Steel> steels = new ArrayList<>();
   private final Set<String> names = new LinkedHashSet<>();
@@ -35,11 +38,12 @@ public final class SteelTable {
   /** Read when first asked for: it is the longest table, and few answers need it. */
   private Map<String, Map<String, Provenance>> provenance;
 
-  private SteelTable(CsvTable table, Supplier<CsvTable> standings) {
+  private SteelTable(
+      CsvTable table, Map<String, List<Dispute>> disputes, Supplier<CsvTable> standings) {
     this.columns = Set.copyOf(table.columns());
     this.standings = standings;
-    for (CsvTable.Row row : table.rows()) {
-      Steel steel = SteelRow.read(row);
+    for (CsvTable.Row row : table.someRows()) {
+      Steel steel = SteelRow.read(row, disputes.getOrDefault(row.text("id"), List.of()));
       steels.add(steel);
       rows.put(steel.id(), row);
       // Ids first: they are what a message suggests.
@@ -51,9 +55,13 @@ public final class SteelTable {
     }
   }
 
-  /** Reads {@code steels.csv}, and {@code steels-standing.csv} once a standing is asked for. */
+  /**
+   * Reads {@code steels.csv} and {@code disputes.csv}, and {@code steels-standing.csv} once a
+   * standing is asked for.
+   */
   public static SteelTable load(DataFolder data) {
-    return new SteelTable(data.csv("steels.csv"), () -> data.csv("steels-standing.csv"));
+    return new SteelTable(
+        data.csv("steels.csv"), DisputeTable.load(data), () -> data.csv("steels-standing.csv"));
   }
 
   /** All steels in the order of the table. */
@@ -68,6 +76,10 @@ public final class SteelTable {
    * IllegalArgumentException} with one sentence when the text is an analysis that cannot be read.
    */
   public Optional<Steel> find(String name) {
+    if (name.length() > LONGEST_NAME) {
+      throw new IllegalArgumentException(
+          "'" + Fault.shown(name) + "' is too long for a steel or an analysis");
+    }
     Steel known = byName.get(key(name));
     if (known != null) {
       return Optional.of(known);
@@ -114,7 +126,9 @@ public final class SteelTable {
     Steel other = byName.putIfAbsent(key(name), steel);
     if (other != null && other != steel) {
       throw new Fault(
-          row.place(column), "'" + name + "' already names " + other.id(), "names are unique");
+          row.place(column),
+          "'" + Fault.shown(name) + "' already names " + other.id(),
+          "names are unique");
     }
     names.add(name);
   }

@@ -72,7 +72,7 @@ record Accepted(String examples) {
   }
 
   private static String printable(String text) {
-    return text.replaceAll("\\p{Cntrl}", "?").strip();
+    return Printable.of(text).strip();
   }
 
   /** Guards a record's value: no NaN or infinity travels on as a quantity. */

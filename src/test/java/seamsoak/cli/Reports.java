@@ -33,11 +33,12 @@ final class Reports {
     Path billet = FOLDER.resolve("nasty.json");
     try {
       Files.createDirectories(data);
-      for (String table : List.of("steels.csv", "steels-standing.csv")) {
-        Files.writeString(
-            data.resolve(table),
-            Files.readString(Path.of("alloy-data", table))
-                .replaceAll("(?m)^75Ni8,", "\"<b>&\"\"'\","));
+      try (Stream<Path> tables = Files.list(Path.of("alloy-data"))) {
+        for (Path table : tables.filter(t -> t.toString().endsWith(".csv")).toList()) {
+          Files.writeString(
+              data.resolve(table.getFileName()),
+              Files.readString(table).replaceAll("(?m)(^|,)75Ni8(?=,|$)", "$1\"<b>&\"\"'\""));
+        }
       }
       Files.writeString(
           billet,

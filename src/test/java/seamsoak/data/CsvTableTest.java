@@ -111,7 +111,7 @@ class CsvTableTest {
 
   @Test
   void refusesNulCharacter() {
-    refused("x,y\n1,\0\n", "t.csv:2:3: a NUL character stands here; give plain text");
+    refused("x,y\n1,\0\n", "t.csv:2:3: a zero byte stands here; give plain text");
   }
 
   @Test

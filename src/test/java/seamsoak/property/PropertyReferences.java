@@ -28,6 +28,7 @@ public final class PropertyReferences {
     heat(all, k);
     HardeningReferences.add(all, k);
     SectionReferences.add(all, k);
+    MechanicsReferences.add(all, k);
     all.putAll(CarbonPropertyReferences.all(data));
     return all;
   }

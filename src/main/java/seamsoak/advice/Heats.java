@@ -1,0 +1,181 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import seamsoak.billet.Equipment;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Size;
+import seamsoak.heat.HeatCurve;
+import seamsoak.property.Environment;
+import seamsoak.property.FurnaceHeat;
+import seamsoak.property.Section;
+import seamsoak.property.SectionCurve;
+import seamsoak.property.SectionHeat;
+
+/**
+ * How a piece heats and cools in this shop; makes the parts of steps.
+ *
+ * @param shop the assumptions
+ * @param equipment what there is to heat in
+ * @param size of the piece
+ */
+record Heats(Shop shop, Equipment equipment, Size size) {
+  private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
+  static final double ROOM_CELSIUS = ScheduleStep.ROOM_KELVIN - ZERO;
+  private static final double BLACK_CELSIUS = Shop.BLACK_KELVIN - ZERO;
+
+  /** A hold counts from when the core is this near, K. */
+  private static final double CLOSE_KELVIN = 15;
+
+  /** Walls and gas of a forge above the work it is held at, K; judgement. */
+  private static final double FORGE_ABOVE = 50;
+
+  /** Film coefficient of molten salt, W/m2/K; judgement. */
+  private static final double SALT_FILM = 600;
+
+  /** A closed kiln that is switched off falls about this fast at red heat, C/h; judgement. */
+  private static final double KILN_FALLS = 120;
+
+  /** A fire above this is no kitchen's. */
+  private static final double OVEN_CELSIUS = 260;
+
+  private static final double STEP_KELVIN = 25;
+  private static final double WARM_CELSIUS = 50;
+
+  /** How its rises are reckoned, in words. */
+  static String rises() {
+    return String.format(
+        Locale.ROOT,
+        "a hold counts from when the core is within %.0f C; a forge is %.0f C hotter than the work;"
+            + " a kiln that is off falls %.0f C per hour",
+        CLOSE_KELVIN,
+        FORGE_ABOVE,
+        KILN_FALLS);
+  }
+
+  Section section() {
+    return new Section(size.thicknessMetres(), size.widthMetres());
+  }
+
+  private SectionHeat sections() {
+    return shop.correlations().sections();
+  }
+
+  /** The gentlest thing in the shop that reaches a temperature. */
+  Heater heater(double celsius) {
+    if (equipment.kilnTaken().there()
+        && celsius <= equipment.kilnTaken().highestTaken().celsius() + 0.5) {
+      return Heater.KILN;
+    }
+    if (celsius <= OVEN_CELSIUS) {
+      return Heater.OVEN;
+    }
+    if (equipment.forgeTaken() != Equipment.Forge.NONE) {
+      return Heater.FORGE;
+    }
+    return equipment.saltTaken() != Equipment.Salt.NONE ? Heater.SALT : Heater.KILN;
+  }
+
+  /** Put in hot, until the core is within 15 C. */
+  Leg rise(double fromCelsius, double toCelsius) {
+    return rise(fromCelsius, toCelsius, heater(toCelsius));
+  }
+
+  Leg rise(double fromCelsius, double toCelsius, Heater in) {
+    FurnaceHeat furnace = sections().furnace();
+    double to = toCelsius + ZERO;
+    double from = fromCelsius + ZERO;
+    Environment around =
+        switch (in) {
+          case FORGE -> furnace.forge(to + FORGE_ABOVE);
+          case SALT -> Environment.steady(to, SALT_FILM, 0);
+          case KILN, OVEN, BENCH -> furnace.kiln(to);
+        };
+    double close = Math.min(CLOSE_KELVIN, (to - from) / 2);
+    SectionCurve curve = sections().heat(section(), from, around, to - close);
+    return new Leg(
+        "rise",
+        reaching(curve.core(STEP_KELVIN), to),
+        Leg.corners(curve.face(STEP_KELVIN)),
+        "",
+        in == Heater.KILN ? lagMinutes(from, to, close) : 0);
+  }
+
+  /** The last piece drawn up to where the hold begins. */
+  private static HeatCurve reaching(HeatCurve curve, double kelvin) {
+    List<HeatCurve.Segment> parts = new ArrayList<>(curve.segments());
+    HeatCurve.Segment last = parts.remove(parts.size() - 1);
+    parts.add(new HeatCurve.Segment(last.fromKelvin(), kelvin, last.seconds()));
+    return new HeatCurve(parts);
+  }
+
+  /** How long after the kiln, climbing as fast as it can, the core arrives. */
+  private double lagMinutes(double fromKelvin, double toKelvin, double close) {
+    double perHour = equipment.kilnTaken().rampTaken().kelvinPerHour();
+    Environment climbing = sections().furnace().kilnRamp(fromKelvin, toKelvin, perHour);
+    double core = sections().heat(section(), fromKelvin, climbing, toKelvin - close).seconds();
+    return Math.max(0, core - climbing.settledSeconds()) / 60;
+  }
+
+  Leg hold(double celsius, double minutes) {
+    return new Leg("hold", HeatCurve.hold(celsius + ZERO, minutes * 60), "");
+  }
+
+  /** In still air to black; nothing when it is black already. */
+  List<Leg> air(double fromCelsius) {
+    if (fromCelsius <= BLACK_CELSIUS) {
+      return List.of();
+    }
+    return List.of(
+        of("air", sections().coolInAir(section(), fromCelsius + ZERO, Shop.BLACK_KELVIN)));
+  }
+
+  private static Leg of(String cool, SectionCurve curve) {
+    return new Leg("cool", curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)), cool, 0);
+  }
+
+  /** Minutes in still air until a hand can bear it. */
+  double minutesToTouch(double fromCelsius) {
+    return sections().coolInAir(section(), fromCelsius + ZERO, WARM_CELSIUS + ZERO).seconds() / 60;
+  }
+
+  /** The bath takes the core to a few degrees above its own heat. */
+  Leg quench(double fromCelsius, QuenchChoice choice) {
+    double bath = choice.celsius() + ZERO;
+    SectionCurve curve =
+        sections()
+            .quench(
+                section(),
+                fromCelsius + ZERO,
+                choice.quenchant(),
+                choice.quenchant().severity(),
+                bath,
+                bath + CLOSE_KELVIN);
+    return of(choice.quenchant().id(), curve);
+  }
+
+  /** Down with the kiln at a rate, the fastest it falls unless that is slower. */
+  Leg falling(double fromCelsius, double toCelsius, double perHour) {
+    double hours = (fromCelsius - toCelsius) / Math.min(perHour, KILN_FALLS);
+    return new Leg(
+        "cool",
+        new HeatCurve(
+            List.of(new HeatCurve.Segment(fromCelsius + ZERO, toCelsius + ZERO, hours * 3600))),
+        "kiln");
+  }
+
+  /** Down in the closed kiln and left there until all has changed, then air. */
+  List<Leg> changedInKiln(double fromCelsius, double atCelsius, double minutes) {
+    List<Leg> legs = new ArrayList<>();
+    legs.add(falling(fromCelsius, atCelsius, KILN_FALLS));
+    legs.add(new Leg("cool", HeatCurve.hold(atCelsius + ZERO, minutes * 60), "kiln"));
+    legs.addAll(air(atCelsius));
+    return legs;
+  }
+
+  /** Rise from room temperature and hold. */
+  List<Leg> upAndHold(double celsius, double minutes) {
+    return List.of(rise(ROOM_CELSIUS, celsius), hold(celsius, minutes));
+  }
+}

@@ -1,0 +1,303 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import seamsoak.advice.ScheduleStep.Becomes;
+import seamsoak.billet.Equipment;
+import seamsoak.heat.HeatCurve;
+import seamsoak.property.Quenchant;
+import seamsoak.property.QuenchedSteel;
+import seamsoak.steel.Hardenability;
+import seamsoak.unit.Length;
+import seamsoak.unit.TimeSpan;
+
+/**
+ * Pre-heat, hardening, cold and tempers.
+ *
+ * @param course the piece
+ * @param heat to harden from
+ * @param quench chosen for it
+ * @param coarse whether the carbides are coarse from an anneal
+ */
+record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boolean coarse) {
+  private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
+
+  /** Thicker sections are warmed through first, m; judgement. */
+  private static final double THICK_METRES = 10e-3;
+
+  private static final double ROOM = QuenchedSteel.ROOM_CELSIUS;
+  private static final double DRY_ICE = -75;
+  private static final double NITROGEN = -190;
+
+  /** Austenite worth a cold bath; judgement. */
+  private static final double MUCH_AUSTENITE = 0.10;
+
+  /** Where a pre-heat is held; empty when none is needed. */
+  private Optional<Double> preHeatC() {
+    boolean deep =
+        heat.windows().stream()
+            .map(w -> w.steel().steel().hardenability())
+            .anyMatch(h -> h.filter(x -> x.compareTo(Hardenability.DEEP) >= 0).isPresent());
+    boolean thick = course.piece().size().thicknessMetres() > THICK_METRES;
+    double celsius = AfterForging.changesAt(course.steels());
+    return deep || thick ? Optional.of(celsius) : Optional.empty();
+  }
+
+  Tempering run(double wantedHrc, double grain, Optional<String> refused) {
+    Heats heats = course.heats();
+    Optional<Double> pre = preHeatC();
+    pre.ifPresent(celsius -> preHeat(heats, celsius));
+    harden(heats, pre.orElse(Heats.ROOM_CELSIUS), refused);
+    double coldest = cold();
+    Tempering tempers =
+        Tempering.of(heat.edge(), quench, heat.celsius(), grain, coldest, wantedHrc);
+    temper(tempers);
+    return tempers;
+  }
+
+  private void preHeat(Heats heats, double celsius) {
+    course.carry(
+        new ScheduleStep(
+            "pre-heat",
+            heats.heater(celsius),
+            "Hold at " + course.show(celsius) + " until even, then go straight on",
+            "a deep-hardening or thick section cracks or warps when its skin runs ahead of its core",
+            List.of("the same dull red from edge to spine"),
+            heats.upAndHold(celsius, 10),
+            AfterForging.open(course),
+            Becomes.UNCHANGED,
+            Set.of(),
+            Optional.empty()),
+        List.of());
+  }
+
+  private void harden(Heats heats, double fromCelsius, Optional<String> refused) {
+    double celsius = heat.celsius();
+    Heater in =
+        course.billet.equipment().saltTaken() == Equipment.Salt.NEUTRAL
+            ? Heater.SALT
+            : heats.heater(celsius);
+    double minutes = in == Heater.FORGE ? 3 : heat.holdMinutes(coarse);
+    double bath = quench.celsius();
+    List<Leg> legs =
+        List.of(
+            heats.rise(fromCelsius, celsius, in),
+            heats.hold(celsius, minutes),
+            heats.quench(celsius, quench));
+    Set<Condition> more = new HashSet<>(conditions(quench.quenchant()));
+    List<SteelNow> steels = course.steels();
+    ScheduleStep step =
+        new ScheduleStep(
+            "harden",
+            in,
+            "Hold at "
+                + course.show(celsius)
+                + ", then quench in "
+                + quench.quenchant().name()
+                + " at "
+                + course.show(bath),
+            why(minutes),
+            checks(celsius),
+            legs,
+            AfterForging.open(course),
+            Becomes.QUENCHED,
+            more,
+            refused);
+    course.carry(step, Structures.quenched(steels, quench, ROOM));
+  }
+
+  private List<String> checks(double celsius) {
+    List<String> all = new ArrayList<>();
+    all.add(
+        "the last of the magnet's pull goes about "
+            + magnetBelow(celsius)
+            + " below this heat: it tells when to watch, not when to quench");
+    all.add(course.color(celsius));
+    if (quench.quenchant().kind() == Quenchant.Kind.WATER) {
+      all.add(
+          "water and brine crack blades: no sharp inside corner, no scratch across the edge, edge not"
+              + " thin yet");
+    }
+    all.add(
+        "as soon as it can be held: a new file skates along the edge; a soft spot is skin left on, or"
+            + " a slow quench");
+    all.add("a test piece hardened alongside, broken before the tempers: gray silk");
+    return all;
+  }
+
+  private String why(double minutes) {
+    StringBuilder all = new StringBuilder();
+    for (HardeningHeat.Window w : heat.windows()) {
+      all.append(all.isEmpty() ? "" : ", ")
+          .append(w.steel().id())
+          .append(w.sheet().isPresent() ? " hardens from " : " hardens, by its carbon, from ")
+          .append(course.show(w.lowC()))
+          .append(" to ")
+          .append(course.show(w.highC()));
+    }
+    boolean carbide = heat.windows().stream().anyMatch(w -> w.steel().overEutectoid());
+    all.append("; ")
+        .append(TimeSpan.ofMinutes(minutes).format(course.units))
+        .append(
+            carbide
+                ? " lets enough carbide dissolve and no more"
+                : " makes it even and dissolves the carbide of the pearlite");
+    all.append(". To harden, the middle has to fall from ")
+        .append(course.show(800))
+        .append(" to ")
+        .append(course.show(500))
+        .append(
+            String.format(
+                Locale.ROOT,
+                "; %s does it in about %s s",
+                quench.quenchant().name(),
+                seconds(quench.steels().get(0).result().coreSeconds8to5())));
+    for (QuenchChoice.Taken t : quench.steels()) {
+      all.append(". ").append(speed(t));
+    }
+    return all.toString();
+  }
+
+  private static String speed(QuenchChoice.Taken t) {
+    double face = t.result().faceHrc().value();
+    double core = t.result().coreHrc().value();
+    return t.steel().id()
+        + " allows "
+        + seconds(t.result().longestSeconds8to5())
+        + " s: "
+        + switch (t.middle()) {
+          case YES -> String.format(Locale.ROOT, "hard throughout, about %.0f HRC", core);
+          case PERHAPS ->
+              String.format(
+                  Locale.ROOT,
+                  "nearly throughout, about %.0f HRC at the face and %.0f in the middle; the edge,"
+                      + " being thinner, is harder. Try a test piece",
+                  face,
+                  core);
+          case NO ->
+              String.format(
+                  Locale.ROOT,
+                  "its middle will not harden, about %.0f HRC at the face and %.0f in the middle",
+                  face,
+                  core);
+        };
+  }
+
+  private static String seconds(double s) {
+    return String.format(Locale.ROOT, s < 10 ? "%.1f" : "%.0f", s);
+  }
+
+  private String magnetBelow(double celsius) {
+    double highest =
+        heat.windows().stream().mapToDouble(w -> w.steel().magnet().high()).max().orElseThrow();
+    return course.apart(celsius - highest);
+  }
+
+  /** Conditions that a bath brings about. */
+  static Set<Condition> conditions(Quenchant q) {
+    return switch (q.kind()) {
+      case OIL ->
+          q.id().equals("canola")
+              ? Set.of(Condition.OIL, Condition.VEGETABLE_OIL)
+              : Set.of(Condition.OIL);
+      case SALT -> Set.of(Condition.SALT);
+      default -> Set.of();
+    };
+  }
+
+  /** Cools on below room temperature if that pays and can be done; how cold it got. */
+  private double cold() {
+    Equipment.Cold has = course.billet.equipment().coldTaken();
+    double most =
+        quench.steels().stream()
+            .mapToDouble(t -> t.austenite().retainedShare(ROOM))
+            .max()
+            .orElse(0);
+    if (has == Equipment.Cold.NONE || most < MUCH_AUSTENITE) {
+      return ROOM;
+    }
+    double to = has == Equipment.Cold.DRY_ICE ? DRY_ICE : NITROGEN;
+    List<SteelNow> steels = course.steels();
+    course.carry(
+        new ScheduleStep(
+            "sub-zero",
+            Heater.BENCH,
+            "When it is cold to the hand, cool it on to "
+                + course.show(to)
+                + " in "
+                + (has == Equipment.Cold.DRY_ICE ? "dry ice and alcohol" : "liquid nitrogen")
+                + " for an hour, then let it come up by itself",
+            String.format(
+                Locale.ROOT,
+                "takes most of the %.0f %% austenite that the quench leaves; within the hour after"
+                    + " it, before the temper",
+                100 * most),
+            List.of("no pinging; a piece that pings has cracked"),
+            List.of(
+                new Leg(
+                    "cool",
+                    new HeatCurve(List.of(new HeatCurve.Segment(ROOM + ZERO, to + ZERO, 3600))),
+                    has == Equipment.Cold.DRY_ICE ? "dry ice" : "nitrogen")),
+            seamsoak.carbon.Edge.SEALED,
+            Becomes.CHILLED,
+            Set.of(Condition.SUB_ZERO),
+            Optional.empty()),
+        Structures.quenched(steels, quench, to));
+    return to;
+  }
+
+  private void temper(Tempering t) {
+    for (int i = 1; i <= Tempering.TIMES; i++) {
+      Heats heats = course.heats();
+      List<SteelNow> steels = course.steels();
+      List<Leg> legs = new ArrayList<>();
+      legs.add(heats.rise(Heats.ROOM_CELSIUS, t.celsius()));
+      legs.add(heats.hold(t.celsius(), Tempering.HOURS * 60));
+      course.carry(
+          new ScheduleStep(
+              "temper " + i,
+              heats.heater(t.celsius()),
+              "Hold at " + course.show(t.celsius()) + ", then let it cool until a hand can bear it",
+              i == 1
+                  ? why(t, steels)
+                  : "the first temper lets some austenite turn to fresh martensite; this one tempers"
+                      + " that too",
+              List.of(
+                  "a thermometer beside the blade, not the oven's own",
+                  i == 1
+                      ? "a file begins to bite, barely"
+                      : "finish grinding takes off the last "
+                          + new Length(StageReport.skinMetres(course.piece())).format(course.units)
+                          + " of skin; keep it so cool that no color runs"),
+              legs,
+              AfterForging.open(course),
+              Becomes.TEMPERED,
+              conditions(quench.quenchant()),
+              Optional.empty()),
+          Structures.tempered(steels, quench, t));
+    }
+  }
+
+  private String why(Tempering t, List<SteelNow> steels) {
+    StringBuilder all = new StringBuilder();
+    all.append(
+        String.format(
+            Locale.ROOT, "for %.0f HRC at the thin edge: %s", t.wantedHrc(), Tempering.times()));
+    for (SteelNow s : steels) {
+      all.append(
+          s.hardens()
+              ? String.format(
+                  Locale.ROOT,
+                  ", %s comes from %.0f to about %.0f HRC",
+                  s.id(),
+                  t.quenchedHrc(s),
+                  t.hrc(s))
+              : ", " + s.id() + " stays soft");
+    }
+    return all.append("; give or take 2").toString();
+  }
+}

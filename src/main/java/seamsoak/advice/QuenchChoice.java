@@ -1,0 +1,108 @@
+package seamsoak.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import seamsoak.billet.Bath;
+import seamsoak.property.HardeningDepth;
+import seamsoak.property.QuenchResult;
+import seamsoak.property.Quenchant;
+import seamsoak.property.QuenchedSteel;
+import seamsoak.property.Section;
+
+/**
+ * What to quench in: the slowest at hand in which every steel hardens through, else the fastest.
+ *
+ * @param bath as the file states it
+ * @param quenchant as the table has it
+ * @param section that is quenched
+ * @param steels how each that hardens takes it
+ */
+record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken> steels) {
+  /** Margin of hardenability from which a middle is half hard: {@link HardeningDepth}. */
+  private static final double HALF_MARGIN = 0.85;
+
+  /** Whether a middle hardens. */
+  enum Middle {
+    NO,
+    PERHAPS,
+    YES
+  }
+
+  /**
+   * How a steel takes the quench.
+   *
+   * @param steel which
+   * @param austenite of it at the hardening heat
+   * @param result what the quench does to the section
+   */
+  record Taken(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
+    Middle middle() {
+      return switch (result.depth()) {
+        case THROUGH -> Middle.YES;
+        case NEARLY -> Middle.PERHAPS;
+        case SHELL, NOT -> Middle.NO;
+      };
+    }
+
+    /** The thickest blade of it that hardens to the middle, or nearly, in a quenchant, m. */
+    double thickestMetres(Quenchant quenchant) {
+      return steel
+          .k()
+          .hardening()
+          .criterion()
+          .thickestPlateMetres(austenite.idealDiameterMetres() / HALF_MARGIN, quenchant.severity());
+    }
+  }
+
+  /** A bath with what the table knows of it. */
+  record Known(Bath bath, Quenchant quenchant) {
+    /** How warm it is: as stated, else the middle of where it is used. */
+    double celsius() {
+      return bath.at().map(t -> t.celsius()).orElse(quenchant.bathCelsius());
+    }
+  }
+
+  static QuenchChoice of(
+      List<Known> baths,
+      Section section,
+      List<SteelNow> hardening,
+      double celsius,
+      double grainNumber) {
+    List<QuenchChoice> all = new ArrayList<>();
+    for (Known k : baths) {
+      List<Taken> taken =
+          hardening.stream()
+              .map(
+                  s -> {
+                    QuenchedSteel austenite = s.quenched(celsius, grainNumber);
+                    return new Taken(s, austenite, austenite.quench(section, k.quenchant()));
+                  })
+              .toList();
+      all.add(new QuenchChoice(k.bath(), k.quenchant(), section, taken));
+    }
+    Comparator<QuenchChoice> slowestFirst =
+        Comparator.comparingDouble(c -> c.quenchant().severity());
+    for (Middle enough : List.of(Middle.YES, Middle.PERHAPS)) {
+      Optional<QuenchChoice> found =
+          all.stream().filter(c -> c.worst().compareTo(enough) >= 0).min(slowestFirst);
+      if (found.isPresent()) {
+        return found.get();
+      }
+    }
+    return all.stream().max(slowestFirst).orElseThrow();
+  }
+
+  double celsius() {
+    return new Known(bath, quenchant).celsius();
+  }
+
+  Middle worst() {
+    return steels.stream().map(Taken::middle).min(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  Optional<Taken> of(SteelNow steel) {
+    return steels.stream().filter(t -> t.steel().id().equals(steel.id())).findFirst();
+  }
+}

@@ -1,0 +1,43 @@
+package seamsoak.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import seamsoak.advice.Advice;
+import seamsoak.advice.ScheduleAdvice;
+
+/** The steps one by one: what to do, why, what to look for. */
+record StepsText(Advice advice, Shown shown) {
+  String page() {
+    Page page = new Page().say("Step by step");
+    List<ScheduleAdvice.Step> steps = advice.schedule().steps();
+    for (int i = 0; i < steps.size(); i++) {
+      ScheduleAdvice.Step s = steps.get(i);
+      page.point((i + 1) + ". " + s.step() + place(s) + ": " + s.doing() + ".");
+      s.refused().ifPresent(r -> page.below("Refused. " + r));
+      page.below("Why: " + s.why() + ".");
+      s.checks().forEach(c -> page.below("Check: " + c + "."));
+    }
+    return page.toString();
+  }
+
+  /** The same as terms: a step, and what is said of it. */
+  List<Part.Term> terms() {
+    List<Part.Term> all = new ArrayList<>();
+    for (ScheduleAdvice.Step s : advice.schedule().steps()) {
+      List<String> said = new ArrayList<>();
+      s.refused().ifPresent(r -> said.add("Refused. " + r));
+      said.add(s.doing() + ".");
+      said.add("Why: " + s.why() + ".");
+      s.checks().forEach(c -> said.add("Check: " + c + "."));
+      all.add(new Part.Term(s.step() + place(s), said));
+    }
+    return all;
+  }
+
+  private String place(ScheduleAdvice.Step s) {
+    String hold = s.holdMinutes().map(m -> shown.time(m) + " once the core is there").orElse("");
+    String in = s.in().equals("bench") ? "" : s.in();
+    String both = in + (in.isEmpty() || hold.isEmpty() ? "" : ", ") + hold;
+    return both.isEmpty() ? "" : " (" + both + ")";
+  }
+}

@@ -1,0 +1,153 @@
+package seamsoak.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.xml.sax.InputSource;
+import seamsoak.data.JsonTree;
+import seamsoak.data.RunMark;
+
+/** What holds whatever the input: an answer or one sentence, and no harm to anything. */
+final class Contract {
+  /** Far beyond what any input may take, for a machine with much else to do. */
+  private static final Duration HANGS = Duration.ofSeconds(60);
+
+  private static final int LONGEST_SENTENCE = 1000;
+
+  /** Inside of the program, or a number that is none. */
+  private static final Pattern INSIDE =
+      Pattern.compile(
+          "Exception|Something went wrong|\\bat (java|seamsoak)\\.|\\bNaN\\b|Infinity|\u221E"
+              + "|\\bnull\\b|[0-9]E-?[0-9]|@[0-9a-f]{6,8}\\b");
+
+  /** Would move the cursor of a terminal, turn the order of letters, or is no character at all. */
+  private static final Pattern UPSETTING =
+      Pattern.compile("[\\p{Cc}\\p{Cs}\\p{Co}\\p{Zl}\\p{Zp}\u202A-\u202E\u2066-\u2069\uFEFF]");
+
+  private static final Set<String> KINDS = Set.of("svg", "png", "html", "txt", "json", "csv");
+
+  private Contract() {}
+
+  /** Runs a command line that may not hang. */
+  static Ran run(List<String> args) {
+    return assertTimeoutPreemptively(HANGS, () -> Ran.run(args.toArray(String[]::new)));
+  }
+
+  /**
+   * Checks what was said.
+   *
+   * @param given what the input itself may bring to the answer, such as a name
+   */
+  static void said(Ran ran, String given) {
+    if (ran.code() == 0 || ran.code() == 4) {
+      assertFalse(ran.out().isBlank(), "no answer");
+      if (ran.out().startsWith("{")) {
+        ran.json();
+      }
+      decent(given.isEmpty() ? ran.out() : ran.out().replace(given, ""));
+      decent(ran.err());
+    } else {
+      assertTrue(ran.code() == 2 || ran.code() == 3, ran.code() + " " + ran.err());
+      assertEquals("", ran.out());
+      oneSentence(ran.err());
+    }
+  }
+
+  private static void decent(String text) {
+    text.lines()
+        .forEach(
+            line -> {
+              assertFalse(UPSETTING.matcher(line).find(), line);
+              boolean json = line.matches("\\s*(\"[A-Za-z0-9]+\" ?: )?null,?");
+              assertFalse(!json && INSIDE.matcher(line).find(), line);
+            });
+  }
+
+  private static void oneSentence(String err) {
+    assertEquals(1, err.lines().count(), err);
+    String said = err.stripTrailing();
+    assertFalse(UPSETTING.matcher(said).find(), said);
+    assertFalse(
+        Pattern.compile("Exception|Something went wrong|\\bat (java|seamsoak)\\.")
+            .matcher(said)
+            .find(),
+        said);
+    assertTrue(said.length() <= LONGEST_SENTENCE, said.length() + " " + said);
+    assertTrue(said.endsWith(".") || said.endsWith("?"), said);
+  }
+
+  /** Every file and folder below, with what it holds. */
+  static Map<Path, String> snapshot(Path folder) throws IOException {
+    Map<Path, String> all = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path f : (Iterable<Path>) files::iterator) {
+        boolean small =
+            Files.isRegularFile(f, LinkOption.NOFOLLOW_LINKS) && Files.size(f) < 4 << 20;
+        all.put(f, small ? "" + Arrays.hashCode(Files.readAllBytes(f)) : "");
+      }
+    }
+    return all;
+  }
+
+  /** The files in a folder are whole, of kinds that we write, and name the same run. */
+  static void wholeSet(Path out) throws Exception {
+    Optional<RunMark> run = Optional.empty();
+    try (Stream<Path> files = Files.list(out)) {
+      for (Path file : (Iterable<Path>) files::iterator) {
+        whole(file);
+        Optional<RunMark> mark = RunMark.of(file);
+        assertTrue(mark.isPresent(), file + " names no run");
+        assertTrue(run.isEmpty() || run.equals(mark), file + " is of another run");
+        run = mark;
+      }
+    }
+    assertTrue(run.isPresent(), "nothing was written");
+  }
+
+  static void whole(Path file) throws Exception {
+    String name = file.getFileName().toString();
+    String kind = name.substring(name.lastIndexOf('.') + 1);
+    assertTrue(KINDS.contains(kind), "litter: " + name);
+    byte[] bytes = Files.readAllBytes(file);
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    switch (kind) {
+      case "svg" -> {
+        DocumentBuilderFactory.newDefaultInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(text)));
+        assertFalse(text.contains("<script"), name);
+      }
+      case "html" -> {
+        assertTrue(text.contains("</html>"), name);
+        assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("<script>alert"), name);
+      }
+      case "json" -> JsonTree.parse(name, text);
+      case "csv" ->
+          text.lines()
+              .flatMap(l -> Arrays.stream(l.split(",")))
+              .forEach(c -> assertFalse(c.matches("\"?[=@+].*"), "a formula: " + c));
+      case "png" ->
+          assertTrue(
+              new String(bytes, StandardCharsets.ISO_8859_1).endsWith("IEND\u00AEB`\u0082"), name);
+      default -> {}
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package seamsoak.pairing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import seamsoak.unit.UnitSystem;
+
+/** What would make a pair work is tried out, not recited. */
+class PairRemediesTest {
+  private final KnownPairs known = new KnownPairs();
+  private final PairRemedies remedies = new PairRemedies(known.check, UnitSystem.METRIC);
+
+  private List<Remedy> of(String first, String second, PairSetting s) {
+    return remedies.of(known.of(first, second, s), s);
+  }
+
+  @Test
+  void aPairThatFitsNeedsNone() {
+    assertTrue(of("1084", "75Ni8", KnownPairs.USUAL).isEmpty());
+    assertTrue(
+        remedies
+            .insteadOfSecond(known.of("1084", "75Ni8"), known.all(), KnownPairs.USUAL)
+            .isEmpty());
+  }
+
+  @Test
+  void chromiumIsHelpedByAClosedStackAndThatMakes52100Better() {
+    Remedy first = of("1084", "52100", KnownPairs.USUAL).get(0);
+    assertTrue(first.change().contains("closed stack"), first.toString());
+    assertTrue(first.better().contains("chromium oxide"), first.toString());
+  }
+
+  @Test
+  void theLowerWeldingHeatKeepsTheMarginAskedFor() {
+    Remedy cooler =
+        of("1084", "C105U", KnownPairs.USUAL).stream()
+            .filter(r -> r.unit().equals("C"))
+            .findFirst()
+            .orElseThrow();
+    double margin = known.check.limits().of("solidus-margin").watch().orElseThrow();
+    double melts = known.steel("C105U").limits().solidusCelsius();
+    assertEquals(melts - margin, cooler.value(), 5);
+    assertTrue(cooler.value() <= melts - margin);
+    assertEquals(
+        Rating.FITS,
+        known
+            .of("1084", "C105U", KnownPairs.USUAL.weldedAt(cooler.value()))
+            .check("solidus-margin")
+            .orElseThrow()
+            .rating());
+  }
+
+  @Test
+  void theThickerLayerIsTheThinnestThatWillDo() {
+    PairSetting thin = KnownPairs.setting(0.8);
+    Remedy thicker =
+        of("1084", "PUREIRON", thin).stream()
+            .filter(r -> r.unit().equals("mm"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Rating.FITS, loss(thicker.value()));
+    assertEquals(Rating.WATCH, loss(0.97 * thicker.value()));
+  }
+
+  private Rating loss(double millimetres) {
+    return known
+        .of("1084", "PUREIRON", KnownPairs.setting(millimetres))
+        .check("carbon-loss")
+        .orElseThrow()
+        .rating();
+  }
+
+  @Test
+  void theOtherGradesFitAndAreTheNearest() {
+    PairResult now = known.of("1084", "O1");
+    List<PairRemedies.Near> near = remedies.insteadOfSecond(now, known.all(), KnownPairs.USUAL);
+    assertEquals(3, near.size());
+    double last = 0;
+    for (PairRemedies.Near n : near) {
+      assertEquals(Rating.FITS, known.of("1084", n.id()).rating(), n.id());
+      assertTrue(n.distance() >= last);
+      last = n.distance();
+      assertFalse(n.id().equals("1084") || n.id().equals("O1"));
+    }
+  }
+
+  @Test
+  void noRemedyIsNamedThatImprovesNothing() {
+    for (PairSteel s : known.all()) {
+      PairResult now = known.check.of(known.steel("1084"), s, KnownPairs.USUAL);
+      for (Remedy r : remedies.of(now, KnownPairs.USUAL)) {
+        assertFalse(r.better().isEmpty());
+        assertTrue(r.rating().compareTo(now.rating()) <= 0, s.id() + " " + r);
+      }
+    }
+  }
+}
