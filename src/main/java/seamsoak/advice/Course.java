@@ -83,6 +83,16 @@ final class Course {
     return Temperature.ofCelsius(celsius).format(units);
   }
 
+  /** A range as the answer shows it. */
+  String between(double low, double high) {
+    return show(low) + (show(low).equals(show(high)) ? "" : " to " + show(high));
+  }
+
+  /** A difference as a shop can tell it: to 10 F and 5 C. */
+  String apart(double kelvin) {
+    return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
+  }
+
   /** The color of a heat, in all the words that tables have for it. */
   String color(double celsius) {
     List<String> words = shop.correlations().colors().words(celsius);

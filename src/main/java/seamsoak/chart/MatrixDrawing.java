@@ -17,6 +17,9 @@ final class MatrixDrawing implements Drawing {
   private static final double WORDS_FROM = 58;
   private static final double GAP = 1;
 
+  /** An analysis written out is cut rather than crowd the cells out. */
+  private static final double LONGEST_NAME = 150;
+
   private static final Color GOOD = new Color(0xDCE9CF);
   private static final Color MIDDLING = new Color(0xFBE3A6);
   private static final Color BAD = Ink.EMBER;
@@ -24,6 +27,7 @@ final class MatrixDrawing implements Drawing {
   private final MatrixFigure figure;
   private final Type type;
   private final Heading heading;
+  private final List<String> names;
   private final double cell;
   private final double nameSize;
   private final double left;
@@ -36,6 +40,7 @@ final class MatrixDrawing implements Drawing {
     this.type = type;
     heading = Heading.of(figure, type, WIDTH);
     int n = figure.names().size();
+    names = figure.names().stream().map(this::cut).toList();
     double longest = longest(Ink.LABEL);
     double room = WIDTH - 2 * EDGE - 2 * longest - 12;
     cell = Math.min(LARGEST_CELL, Math.floor(room / (n - 1) * 2) / 2);
@@ -52,13 +57,22 @@ final class MatrixDrawing implements Drawing {
                 key.add(
                     Block.of(
                         type,
-                        List.of(
-                            new Block.Line(
-                                k.letter() + "  " + k.words(), Ink.NOTE, false, Ink.DARK)))));
+                        Block.wrap(
+                            type,
+                            k.letter() + " " + k.words(),
+                            WIDTH - 2 * EDGE,
+                            1,
+                            Ink.NOTE,
+                            false,
+                            Ink.DARK))));
   }
 
   private double longest(double size) {
-    return figure.names().stream().mapToDouble(s -> type.width(s, size, true)).max().orElse(0);
+    return names.stream().mapToDouble(s -> type.width(s, size, true)).max().orElse(0);
+  }
+
+  private String cut(String name) {
+    return type.wrap(name.replace(' ', '\u00A0'), LONGEST_NAME, 1, Ink.LABEL, true).get(0);
   }
 
   @Override
@@ -105,7 +119,7 @@ final class MatrixDrawing implements Drawing {
   private void row(Canvas canvas, int i) {
     double y = top + i * cell;
     double baseline = y + cell / 2 + nameSize * 0.36;
-    String name = figure.names().get(i);
+    String name = names.get(i);
     canvas.text(
         new Letters(name, left - 8, baseline, Letters.Anchor.END, nameSize, false, Ink.DARK));
     for (int j = 0; j < i; j++) {

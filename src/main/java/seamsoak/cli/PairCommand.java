@@ -1,5 +1,6 @@
 package seamsoak.cli;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -77,9 +78,13 @@ final class PairCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<Stock> stock = Stream.of(first, second).flatMap(n -> stock(n).stream()).findFirst();
     Correlations correlations = Correlations.load(root.data());
     Steels steels = root.steels();
+    Optional<Stock> stock =
+        Stream.of(first, second)
+            .flatMap(n -> stock(steels, n).stream())
+            .sorted(Comparator.reverseOrder())
+            .findFirst();
     PairLimits limits = PairLimits.load(root.data());
     PairAdvisor advisor =
         new PairAdvisor(
@@ -99,8 +104,8 @@ final class PairCommand implements Callable<Integer> {
   }
 
   /** A word such as scrap, where no steel has that name. */
-  private Optional<Stock> stock(String name) {
-    return root.steels().table().find(name).isPresent() ? Optional.empty() : Stock.named(name);
+  private Optional<Stock> stock(Steels steels, String name) {
+    return Stock.named(name).filter(s -> steels.table().find(name).isEmpty());
   }
 
   private int print(PairAdvice advice, Trace trace) {

@@ -25,8 +25,49 @@ final class Samples {
 
   private Samples() {}
 
+  static MatrixFigure matrix(String id, int names) {
+    List<String> steels = new ArrayList<>();
+    List<List<MatrixFigure.Cell>> cells = new ArrayList<>();
+    for (int i = 0; i < names; i++) {
+      steels.add((i % 7 == 3 ? "90MnCrV" : "10") + i);
+      List<MatrixFigure.Cell> row = new ArrayList<>();
+      for (int j = 0; j < i; j++) {
+        row.add(
+            switch ((i + j) % 3) {
+              case 0 -> new MatrixFigure.Cell(MatrixFigure.Grade.GOOD, "", "");
+              case 1 -> new MatrixFigure.Cell(MatrixFigure.Grade.MIDDLING, "m", "martensite");
+              default -> new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "O", "chromium oxide");
+            });
+      }
+      cells.add(row);
+    }
+    return new MatrixFigure(
+        id,
+        "Which steels go together",
+        "A third of them fit",
+        "A triangle of made-up steels.",
+        steels,
+        cells,
+        List.of(
+            new MatrixFigure.Key("M", "martensite"), new MatrixFigure.Key("O", "chromium oxide")));
+  }
+
+  private static MatrixFigure nastyMatrix() {
+    return new MatrixFigure(
+        "matrix-nasty",
+        NASTY,
+        LONG,
+        NASTY,
+        List.of(NASTY, "C0.79 Mn0.48 Si0.25 Cr0.05 Ni0.03 Mo0.01"),
+        List.of(List.of(), List.of(new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "X", LONG))),
+        List.of(new MatrixFigure.Key("X", LONG)));
+  }
+
   static Map<String, Figure> all() {
     Map<String, Figure> all = new LinkedHashMap<>();
+    all.put("matrix", matrix("matrix", 8));
+    all.put("matrix-large", matrix("matrix-large", 59));
+    all.put("matrix-nasty", nastyMatrix());
     all.put("schedule", schedule("schedule", UnitSystem.BOTH));
     all.put("seam", seam("seam", UnitSystem.BOTH));
     all.put("soak", soak("soak", UnitSystem.BOTH));

@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Help and the examples in it. */
 class HelpTest {
   private static final List<String> COMMANDS =
-      List.of("plan", "soak", "schedule", "migrate", "decarb", "steels", "completion");
+      List.of(
+          "plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels", "completion");
 
   @TempDir private Path folder;
 
@@ -40,7 +41,11 @@ class HelpTest {
     while (word.find()) {
       args.add(word.group(1) == null ? word.group(2) : word.group(1));
     }
-    if (args.get(0).equals("plan")) {
+    int program = args.indexOf("--program");
+    if (program > 0) {
+      args.set(program + 1, folder.resolve(args.get(program + 1)).toString());
+    }
+    if (args.get(0).equals("plan") || args.contains("--out")) {
       int out = args.indexOf("--out");
       if (out < 0) {
         args.add("--out");

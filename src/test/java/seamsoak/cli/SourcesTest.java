@@ -56,7 +56,14 @@ class SourcesTest {
             List.of("migrate", "W2", "5160", "--layer", "1mm", "--at", "780C", "--for", "1h"),
             List.of("decarb", "80CrV2", "--at", "820C", "--for", "20min"),
             List.of("decarb", "D2", "--at", "1300C", "--for", "2min", "--edge", "covered"),
-            List.of("decarb", "C0.8 Mn0.7", "--at", "1000C", "--for", "9min")),
+            List.of("decarb", "C0.8 Mn0.7", "--at", "1000C", "--for", "9min"),
+            List.of("pair", "1084", "75Ni8"),
+            List.of("pair", "D2", "O1"),
+            List.of("pair", "304", "Ni200"),
+            List.of("pair", "A36", "410"),
+            List.of("pair", "C0.8 Mn0.7", "W2", "--layer", "1mm"),
+            List.of("pairs"),
+            List.of("pairs", "1018", "52100", "316")),
         Stream.of("soak", "schedule", "plan").map(List::of));
   }
 
