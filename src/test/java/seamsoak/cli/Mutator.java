@@ -14,7 +14,8 @@ import java.util.stream.Stream;
  */
 record Mutator(List<String> good) {
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(?:\\.[0-9]+)?");
-  private static final Pattern WORD = Pattern.compile("\"[^\"]*\"");
+  private static final Pattern ENTRY =
+      Pattern.compile("(\"[a-z]+\"): (\"[^\"]*\"|\\[\\{[^\\]]*\\}\\])");
   private static final List<String> ODD =
       List.of(
           "0",
@@ -69,7 +70,7 @@ record Mutator(List<String> good) {
   byte[] file(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     String text = one(random, good);
-    boolean formed = random.nextBoolean();
+    boolean formed = random.nextInt(3) > 0;
     for (int n = random.nextInt(1, 4); n > 0; n--) {
       text = formed ? nonsense(random, text) : broken(random, text);
     }
@@ -84,8 +85,8 @@ record Mutator(List<String> good) {
   private String nonsense(SplittableRandom random, String text) {
     return switch (random.nextInt(4)) {
       case 0 -> replaced(random, text, NUMBER, one(random, ODD));
-      case 1 -> replaced(random, text, NUMBER, "" + random.nextInt(1, 300));
-      case 2 -> replaced(random, text, WORD, one(random, words()));
+      case 1 -> replaced(random, text, NUMBER, "" + random.nextInt(1, 40));
+      case 2 -> otherwise(random, text);
       default -> moved(random, text);
     };
   }
@@ -110,8 +111,22 @@ record Mutator(List<String> good) {
     };
   }
 
-  private List<String> words() {
-    return good.stream().flatMap(g -> found(WORD, g)).map(MatchResult::group).distinct().toList();
+  /** What one entry says, said by another of the same key. */
+  private String otherwise(SplittableRandom random, String text) {
+    List<MatchResult> entries = found(ENTRY, text).toList();
+    if (entries.isEmpty()) {
+      return text;
+    }
+    MatchResult m = one(random, entries);
+    List<String> others =
+        good.stream()
+            .flatMap(g -> found(ENTRY, g))
+            .filter(e -> e.group(1).equals(m.group(1)))
+            .map(e -> e.group(2))
+            .distinct()
+            .toList();
+    String by = others.isEmpty() ? "\"\"" : one(random, others);
+    return text.substring(0, m.start(2)) + by + text.substring(m.end(2));
   }
 
   private static String replaced(SplittableRandom random, String text, Pattern what, String by) {
