@@ -121,11 +121,10 @@ final class Course {
     Step last = billet.steps().get(billet.steps().size() - 1);
     throw new Fault(
         last.place(),
-        "the billet is too thin after "
-            + last.title()
-            + ": the fire of the schedule ("
+        "the fire of the schedule ("
             + step.name()
-            + ") would eat it",
+            + ") would eat the billet as it is after "
+            + last.title(),
         "leave it thicker");
   }
 

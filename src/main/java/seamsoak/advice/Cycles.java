@@ -206,7 +206,8 @@ record Cycles(Course course) {
             ? "One more cycle at this heat would gain nothing"
             : String.format(
                 Locale.ROOT, "One more at this heat would gain %.1f numbers", next - number);
-    if (any.quenched(at, number).idealDiameterMetres() > DEEP_METRES) {
+    boolean hardens = Double.isFinite(cost);
+    if (!hardens || any.quenched(at, number).idealDiameterMetres() > DEEP_METRES) {
       return gain;
     }
     return String.format(

@@ -19,7 +19,7 @@ public final class BilletReader {
   private static final int MOST_BATHS = 20;
   private static final int MOST_STEPS = 500;
   private static final int MOST_HEATS = 500;
-  private static final double THICKEST_METRES = 10;
+  private static final double THICKEST_METRES = 0.5;
 
   private final SteelReader steels;
 
@@ -136,7 +136,7 @@ public final class BilletReader {
       throw new Fault(
           f.place("thickness"),
           "the stack is " + stack.thickness().inMillimetres(0) + " mm thick",
-          "10 m is the most");
+          "0.5 m is the most");
     }
     double thinnest = thicknesses.stream().mapToDouble(Length::metres).min().orElseThrow();
     if (2 * stack.skinTaken().metres() >= thinnest) {

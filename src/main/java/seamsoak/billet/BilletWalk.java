@@ -22,6 +22,9 @@ public final class BilletWalk {
   /** Each turning of every other piece doubles them; shops stop at some dozens. */
   private static final int MOST_FAMILIES = 1000;
 
+  private static final double THINNEST_METRES = 1e-5;
+  private static final double THICKEST_METRES = 0.5;
+
   private final Shop shop;
   private final boolean linesOnly;
 
@@ -121,6 +124,13 @@ public final class BilletWalk {
         p.heat(curve, step);
       }
       p.endKelvin = Math.min(before.endKelvin(), Shop.BLACK_KELVIN);
+    }
+    double smaller = Math.min(p.piece.size().thicknessMetres(), p.piece.size().widthMetres());
+    if (smaller < THINNEST_METRES || smaller > THICKEST_METRES) {
+      throw new IllegalArgumentException(
+          smaller < THINNEST_METRES
+              ? "the billet would be thinner than 0.01 mm"
+              : "the billet would be thicker and wider than 0.5 m");
     }
     if (p.piece.families().size() > MOST_FAMILIES) {
       throw new IllegalArgumentException(

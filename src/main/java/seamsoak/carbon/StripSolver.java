@@ -157,7 +157,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
         clockStep = clipped ? Math.max(clockStep, spent * factor) : spent * factor;
         t = clipped ? segment.seconds() : t + took;
         elapsed += took;
-        if (system.nearMetres() - eaten < GONE) {
+        if (edge.share() > 0 && system.nearMetres() - eaten < GONE) {
           dropNearLayer();
           system.enter(segment);
         }

@@ -1,6 +1,7 @@
 package seamsoak.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,6 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.advice.Advice;
 import seamsoak.advice.Trace;
+import seamsoak.data.Fault;
+import seamsoak.data.Place;
+import seamsoak.data.RunMark;
 import seamsoak.data.WholeFile;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
@@ -42,8 +46,7 @@ final class ScheduleCommand implements Callable<Integer> {
   public Integer call() {
     Advice advice = billet.advice(root);
     if (program != null) {
-      WholeFile.write(
-          program, new ProgramText(advice, root.units()).csv().getBytes(StandardCharsets.UTF_8));
+      write(new ProgramText(advice, root.units()).csv(billet.mark(root).value()));
     }
     Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
     return BilletFile.print(
@@ -55,5 +58,16 @@ final class ScheduleCommand implements Callable<Integer> {
                 + new SourcesText(trace).page()
                 + billet.next("plan"),
         new CautionText(advice).schedule());
+  }
+
+  /** What somebody else has written, the billet's own file above all, is not written over. */
+  private void write(String csv) {
+    if (Files.exists(program) && RunMark.of(program).isEmpty()) {
+      throw new Fault(
+          Place.of(program.toString()),
+          "it was not written by this program",
+          "choose another name for the kiln's program");
+    }
+    WholeFile.write(program, csv.getBytes(StandardCharsets.UTF_8));
   }
 }

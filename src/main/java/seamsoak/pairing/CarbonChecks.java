@@ -20,6 +20,9 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
   /** First weld: three heats of five minutes, as walks take it too. */
   static final double WELD_SECONDS = 3 * 300;
 
+  /** No carbon to speak of gets through any more. */
+  private static final double MOST_TIMES = 1000;
+
   private static final double ZERO_CELSIUS = 273.15;
 
   CarbonChecks(Correlations k, Judge judge) {
@@ -190,7 +193,12 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
   }
 
   private double slower(CarbonLaw.At steel, double activity) {
-    return iron.potential(iron.ratioAt(activity)) / steel.potential(steel.ratioAt(activity));
+    if (activity <= 0) {
+      return 1; // no carbon, nothing to be slow
+    }
+    return Math.min(
+        MOST_TIMES,
+        iron.potential(iron.ratioAt(activity)) / steel.potential(steel.ratioAt(activity)));
   }
 
   /** Hardness lost when a steel that hardens comes to hold other carbon, HRC. */

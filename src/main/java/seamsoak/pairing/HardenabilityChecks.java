@@ -27,6 +27,9 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
   /** Beyond this the factors of alloying have left their range: more is told as more than this. */
   private static final double MOST_METRES = 0.5;
 
+  /** Thinner than a blade's edge; keeps ratios finite where a formula is far outside its range. */
+  private static final double LEAST_METRES = 1e-4;
+
   private static final Set<Quenchant.Kind> KINDS =
       EnumSet.of(Quenchant.Kind.AIR, Quenchant.Kind.OIL, Quenchant.Kind.WATER);
 
@@ -48,8 +51,8 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
   private double idealDiameter(PairSteel s, double heat) {
     double from = Math.max(heat, s.hardening().orElseThrow().lowC());
     Composition austenite = s.analysis().with(Element.C, s.dissolvedCarbonPct(from));
-    return Math.min(
-        MOST_METRES, k.hardening().idealDiameter().idealDiameterMetres(austenite, GRAIN_NUMBER));
+    double metres = k.hardening().idealDiameter().idealDiameterMetres(austenite, GRAIN_NUMBER);
+    return Math.max(LEAST_METRES, Math.min(MOST_METRES, metres));
   }
 
   private Finding depth(PairSteel a, PairSteel b, double first, double second) {

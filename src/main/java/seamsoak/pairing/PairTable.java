@@ -41,6 +41,8 @@ public final class PairTable {
     return new PairTable(pairs);
   }
 
+  private static final double MOST_MILLIMETRES = 100;
+
   private static String id(CsvTable.Row row, String column, SteelTable steels) {
     String name = row.text(column);
     return steels.steels().stream()
@@ -57,9 +59,11 @@ public final class PairTable {
 
   private static double positive(CsvTable.Row row, String column) {
     double value = row.required(column);
-    if (value <= 0) {
+    if (value <= 0 || value > MOST_MILLIMETRES) {
       throw new Fault(
-          row.place(column), "'" + row.text(column) + "' is no thickness", "it is above 0");
+          row.place(column),
+          "'" + row.text(column) + "' is no thickness",
+          "it is above 0 and at most 100 mm");
     }
     return value;
   }

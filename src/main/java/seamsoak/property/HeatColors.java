@@ -36,7 +36,7 @@ public final class HeatColors {
   /** Reads {@code colors.csv}. */
   public static HeatColors load(DataFolder data) {
     Map<String, List<Named>> scales = new LinkedHashMap<>();
-    for (CsvTable.Row row : data.csv("colors.csv").rows()) {
+    for (CsvTable.Row row : data.csv("colors.csv").someRows()) {
       Named named = new Named(row.text("color"), row.required("low_C"), row.required("high_C"));
       if (named.lowC() > named.highC()) {
         throw new Fault(row.place("low_C"), "low_C is above high_C", "it may not be");

@@ -45,7 +45,10 @@ public final class TemperingTable {
   /** Reads {@code tempering.csv}. */
   public static TemperingTable load(DataFolder data, HollomonJaffe1945 law) {
     Map<String, List<CsvTable.Row>> groups = new LinkedHashMap<>();
-    for (CsvTable.Row row : data.csv("tempering.csv").rows()) {
+    for (CsvTable.Row row : data.csv("tempering.csv").someRows()) {
+      if (row.required("low_HRC") > row.required("high_HRC")) {
+        throw new Fault(row.place("low_HRC"), "low_HRC is above high_HRC", "it may not be");
+      }
       groups
           .computeIfAbsent(row.text("steel") + " " + row.text("sheet"), k -> new ArrayList<>())
           .add(row);

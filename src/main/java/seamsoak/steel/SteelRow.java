@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import seamsoak.data.CsvTable;
 import seamsoak.data.Fault;
+import seamsoak.unit.Printable;
 
 /** Makes a steel of one line of {@code steels.csv} and refuses a line that contradicts itself. */
 final class SteelRow {
@@ -44,7 +45,7 @@ final class SteelRow {
   }
 
   private Steel steel() {
-    String id = filled("id");
+    String id = oneLine("id");
     FULLY_LIMITED.forEach(this::readElement);
     for (Element e : ONLY_MAXIMUM) {
       limits.put(e, new Limits(OptionalDouble.empty(), row.number(e.symbol() + "_max_pct")));
@@ -53,7 +54,7 @@ final class SteelRow {
     inOrder("Ac1_C", "Ac3_or_Accm_C");
     return new Steel(
         id,
-        filled("designation"),
+        oneLine("designation"),
         Stream.of("aliases", "uns", "w_nr").flatMap(c -> row.list(c).stream()).toList(),
         row.text("category"),
         analysis(),
@@ -150,6 +151,15 @@ final class SteelRow {
     return words(column)
         .orElseThrow(
             () -> new Fault(row.place(column), "column " + column + " is blank", "name the steel"));
+  }
+
+  private String oneLine(String column) {
+    String text = filled(column);
+    if (!Printable.is(text)) {
+      throw new Fault(
+          row.place(column), "'" + Fault.shown(text) + "' has a line break", "a name is one line");
+    }
+    return text;
   }
 
   private void possible(String column) {

@@ -36,7 +36,7 @@ final class Contract {
   private static final Pattern INSIDE =
       Pattern.compile(
           "Exception|Something went wrong|\\bat (java|seamsoak)\\.|\\bNaN\\b|Infinity|\u221E"
-              + "|\\bnull\\b|[0-9]E-?[0-9]|@[0-9a-f]{6,8}\\b");
+              + "|(?<!/dev/)\\bnull\\b|[0-9]E-?[0-9]|@[0-9a-f]{6,8}\\b");
 
   /** Would move the cursor of a terminal, turn the order of letters, or is no character at all. */
   private static final Pattern UPSETTING =

@@ -75,13 +75,15 @@ class HostileInputTest {
     switch (c.cells().get(0)) {
       case "steels" -> args.add("steels");
       case "sources" -> args.addAll(List.of("steels", "1008", "--sources"));
-      case "soak" ->
+      case "soak", "schedule" ->
           args.addAll(
               List.of(
-                  "soak",
+                  c.cells().get(0),
                   HostileCase.FOLDER.resolve("quick.json").toString(),
                   "--samples",
                   SAMPLES));
+      case "pair" -> args.addAll(List.of("pair", "1084", "75Ni8"));
+      case "pairs" -> args.add("pairs");
       default -> throw new AssertionError(c);
     }
     args.addAll(List.of("--data", data.toString()));
@@ -154,6 +156,7 @@ class HostileInputTest {
       case "longAnalysis" -> "C0.5" + " Mn0.5".repeat(20_000);
       case "longName" -> "n".repeat(5_000);
       case "quick" -> HostileCase.FOLDER.resolve("quick.json").toString();
+      case "mine" -> Files.copy(HostileCase.FOLDER.resolve("quick.json"), path).toString();
       case "missing", "out" -> path.toString();
       case "folder" -> Files.createDirectory(path).toString();
       case "binary" -> Files.write(path, new byte[] {(byte) 0xCA, (byte) 0xFE, 0, 0}).toString();
