@@ -2,6 +2,7 @@ package seamsoak.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.advice.ScheduleStep.Becomes;
@@ -46,7 +47,10 @@ record AfterForging(Course course) {
                 ? "Put the billet into the kiln while it still glows, hold it at "
                     + course.show(at)
                     + " until it has changed, then let it cool in still air"
-                : "Lay the billet in still, dry air until a hand can bear it",
+                : String.format(
+                    Locale.ROOT,
+                    "Lay the billet in still, dry air until a hand can bear it, about %.0f min",
+                    heats.minutesToTouch(FORGED_CELSIUS)),
             slow
                 ? guard.because() + ": cooled in air it lies hard and strained and may crack"
                 : "no steel of it hardens in still air in this section",

@@ -14,13 +14,16 @@ record BenchWork(Course course) {
   /** Thinner than this no blade is left to harden, m. */
   private static final double THINNEST_METRES = 0.5e-3;
 
+  /** Ground off beyond the skin, m; judgement. */
+  private static final double MARGIN_METRES = 0.1e-3;
+
   /**
    * The section to grind to.
    *
    * @param thicknessMetres of the blade
    * @param widthMetres of the blade
-   * @param allowanceMetres depth of skin that has to come off each face
-   * @param short_ whether the section stated leaves skin on it, or is not in the billet
+   * @param allowanceMetres depth that has to come off each face, a margin included
+   * @param tooThick whether the section stated leaves skin on it, or is not in the billet
    */
   record Section(
       double thicknessMetres, double widthMetres, double allowanceMetres, boolean tooThick) {}
@@ -28,7 +31,7 @@ record BenchWork(Course course) {
   static Section section(Course course) {
     Blade blade = course.billet.blade();
     Workpiece piece = course.piece();
-    double skin = StageReport.skinMetres(piece);
+    double skin = StageReport.skinMetres(piece) + MARGIN_METRES;
     double clean = piece.size().thicknessMetres() - 2 * skin;
     double wanted = blade.thickness().map(Length::metres).orElse(clean);
     double thick =
@@ -37,7 +40,7 @@ record BenchWork(Course course) {
     double width =
         Math.min(
             blade.width().map(Length::metres).orElse(Double.POSITIVE_INFINITY),
-            piece.size().widthMetres());
+            Math.max(thick, piece.size().widthMetres() - 2 * skin));
     return new Section(thick, Math.max(thick, width), skin, wanted > clean + 1e-5);
   }
 
@@ -56,8 +59,8 @@ record BenchWork(Course course) {
                 + new Length(to.thicknessMetres()).format(course.units)
                 + ", and profile the blade; leave the edge as thick as a coin",
             "the skin short of carbon is "
-                + new Length(to.allowanceMetres()).format(course.units)
-                + " deep on each face and would stay soft"
+                + new Length(to.allowanceMetres() - MARGIN_METRES).format(course.units)
+                + " deep on each face, edges too, and would stay soft"
                 + (to.tooThick()
                     ? "; the billet is too thin to leave the thickness that was asked for"
                     : ""),

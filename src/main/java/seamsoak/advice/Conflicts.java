@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.ScheduleAdvice.Conflict;
 import seamsoak.steel.Dispute;
+import seamsoak.steel.HeatTreatment;
+import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -40,6 +42,11 @@ record Conflicts(Course course, Guard guard) {
                   + " in ash was found hard throughout",
               "have it annealed by someone with a kiln, or take steels that do not harden in air"));
     }
+    for (SteelNow s : steels) {
+      if (s.hardens() && s.beyondFormulas()) {
+        all.add(beyond(s));
+      }
+    }
     if (steels.stream().noneMatch(SteelNow::hardens)) {
       all.add(
           new Conflict(
@@ -70,6 +77,24 @@ record Conflicts(Course course, Guard guard) {
                 : "keep to where they agree, or to the cooler one");
   }
 
+  private Conflict beyond(SteelNow s) {
+    HeatTreatment sheet = s.steel().heatTreatment();
+    return new Conflict(
+        "beyond the formulas",
+        List.of(s.id()),
+        "no formula here reaches as much alloy as "
+            + s.id()
+            + " has, so its hardening and tempers are not worked out",
+        "go by its own sheet"
+            + sheet.harden().map(r -> ": harden from " + between(r)).orElse("")
+            + sheet.temper().map(r -> ", temper at " + between(r)).orElse("")
+            + "; at the heat of any carbon steel it stays soft");
+  }
+
+  private String between(TemperatureRange r) {
+    return course.between(r.lowC(), r.highC());
+  }
+
   private Optional<Conflict> airAndSoft(List<SteelNow> steels) {
     List<String> hard = new ArrayList<>();
     List<String> soft = new ArrayList<>();
@@ -86,8 +111,7 @@ record Conflicts(Course course, Guard guard) {
                 "cooling in air",
                 names(steels),
                 String.join(", ", hard)
-                    + (hard.size() == 1 ? " hardens" : " harden")
-                    + " in still air in this section, at least in part, while "
+                    + " may harden in still air in this section, at least in part, while "
                     + String.join(", ", soft)
                     + " stays soft: it swells as the other does not, and the welds are sheared",
                 "cool it as slowly as the schedule says each time, and never lay it hard overnight"));
@@ -216,12 +240,14 @@ record Conflicts(Course course, Guard guard) {
   private String remedy(QuenchChoice.Taken t) {
     double oil = thickest(t, "oil-fast");
     double brine = thickest(t, "brine");
-    return "a blade of it hardens through up to about "
+    return "it hardens through where the blade is no thicker than about "
         + new seamsoak.unit.Length(oil).format(course.units)
         + " in fast oil and "
         + new seamsoak.unit.Length(brine).format(course.units)
-        + " in brine; make it thinner, or be content with a hard skin over a tough middle, which"
-        + " serves a hammer or an ax";
+        + " in brine"
+        + t.steel().steel().heatTreatment().quench().map(q -> " (its sheet: " + q + ")").orElse("")
+        + ", so a thin edge may be hard though the spine is not; make it thinner, or be content with"
+        + " a hard skin over a tough middle, which serves a hammer or an ax";
   }
 
   private static double thickest(QuenchChoice.Taken t, String id) {

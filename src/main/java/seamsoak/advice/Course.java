@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
+import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
+import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
@@ -81,6 +83,16 @@ final class Course {
     return Temperature.ofCelsius(celsius).format(units);
   }
 
+  /** A range as the answer shows it. */
+  String between(double low, double high) {
+    return show(low) + (show(low).equals(show(high)) ? "" : " to " + show(high));
+  }
+
+  /** A difference as a shop can tell it: to 10 F and 5 C. */
+  String apart(double kelvin) {
+    return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
+  }
+
   /** The color of a heat, in all the words that tables have for it. */
   String color(double celsius) {
     List<String> words = shop.correlations().colors().words(celsius);
@@ -91,10 +103,30 @@ final class Course {
   void carry(ScheduleStep step, List<ScheduleAdvice.Metal> becomes) {
     HeatCurve curve = step.curve();
     if (curve.peakKelvin() > IDLE_KELVIN) {
-      piece = piece.heated(curve, step.outside(), Edge.SEALED, shop.solver()).piece();
+      piece = heated(step, curve);
       grainMetres = grains.after(curve, grainMetres);
     }
     note(step, becomes);
+  }
+
+  private Workpiece heated(ScheduleStep step, HeatCurve curve) {
+    try {
+      Workpiece next = piece.heated(curve, step.outside(), Edge.SEALED, shop.solver()).piece();
+      if (!next.size().gone()) {
+        return next;
+      }
+    } catch (IllegalArgumentException e) {
+      // refused below: the scale has met in the middle of a strip
+    }
+    Step last = billet.steps().get(billet.steps().size() - 1);
+    throw new Fault(
+        last.place(),
+        "the billet is too thin after "
+            + last.title()
+            + ": the fire of the schedule ("
+            + step.name()
+            + ") would eat it",
+        "leave it thicker");
   }
 
   /** Takes a depth off every face and notes it. */

@@ -1,13 +1,13 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import seamsoak.advice.ScheduleStep.Becomes;
 import seamsoak.heat.HeatCurve;
 import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.TemperatureDifference;
 
 /** Normalizing, and the cycles that refine the grain as far as it pays. */
 record Cycles(Course course) {
@@ -22,6 +22,12 @@ record Cycles(Course course) {
 
   /** A cycle that gains less than this many numbers is not worth its scale; judgement. */
   private static final double LEAST_GAIN = 0.5;
+
+  /** Steel that hardens deeper than this loses nothing that matters to fine grain; judgement. */
+  private static final double DEEP_METRES = 60e-3;
+
+  /** Finest grain number that ASTM A255 has a factor for. */
+  private static final double FACTORS_END = 8;
 
   static final int MOST_CYCLES = 5;
   private static final double CYCLE_MINUTES = 5;
@@ -40,9 +46,13 @@ record Cycles(Course course) {
       low = Math.max(low, range.map(TemperatureRange::lowC).orElse(0.0));
       high = Math.min(high, range.map(TemperatureRange::highC).orElse(Double.POSITIVE_INFINITY));
     }
-    return low > high
-        ? celsius
-        : Math.max(highest.upperC() + LEAST_ABOVE, Math.max(low, Math.min(high, celsius)));
+    if (low > high) {
+      // No common range: the steel that needs the most heat keeps to its own.
+      Optional<TemperatureRange> own = highest.steel().heatTreatment().normalize();
+      low = own.map(TemperatureRange::lowC).orElse(low);
+      high = own.map(TemperatureRange::highC).orElse(celsius);
+    }
+    return Math.max(highest.upperC() + LEAST_ABOVE, Math.max(low, Math.min(high, celsius)));
   }
 
   /** Normalizes unless the guard forbids it. */
@@ -70,7 +80,7 @@ record Cycles(Course course) {
                     ? "; anneal it the same day, before anything cuts it"
                     : ""),
             "takes the forging's coarse and uneven structure apart, "
-                + new TemperatureDifference(above).format(course.units)
+                + course.apart(above)
                 + " above the "
                 + highest.upperName()
                 + " of "
@@ -107,13 +117,9 @@ record Cycles(Course course) {
                       ? ", let it fall to " + course.show(at) + " in the kiln and hold it there"
                       : ", then still air to black"),
               end
-                  ? String.format(
-                      Locale.ROOT,
-                      "near the hardening heat, cooler would be undone by it; grain about ASTM %.0f."
-                          + " One more cycle would make it %.1f finer%s",
-                      reached,
-                      Math.max(0, course.grains().number(plan.oneMoreMetres()) - reached),
-                      overRefined(reached))
+                  ? "near the hardening heat: cooler would be undone by it. "
+                      + String.format(Locale.ROOT, "Grain about ASTM %.0f. ", reached)
+                      + oneMore(reached, course.grains().number(plan.oneMoreMetres()))
                   : "new, finer grains form each time it passes the critical range"
                       + (guard.slow() ? "; kiln-cooled because " + guard.because() : ""),
               end
@@ -200,19 +206,36 @@ record Cycles(Course course) {
     return all;
   }
 
-  private String overRefined(double number) {
-    SteelNow any = course.steels().get(0);
+  private String oneMore(double number, double next) {
+    SteelNow any = shallowest();
     double at = any.upperC();
     double cost =
         100
             * (1
-                - any.quenched(at, number + 1).idealDiameterMetres()
-                    / any.quenched(at, number).idealDiameterMetres());
+                - any.quenched(at, FACTORS_END).idealDiameterMetres()
+                    / any.quenched(at, FACTORS_END - 1).idealDiameterMetres());
+    String gain =
+        next - number < 0.1
+            ? "One more cycle at this heat would gain nothing"
+            : String.format(
+                Locale.ROOT, "One more at this heat would gain %.1f numbers", next - number);
+    if (any.quenched(at, number).idealDiameterMetres() > DEEP_METRES) {
+      return gain;
+    }
     return String.format(
         Locale.ROOT,
-        " and take about %.0f %% off how deep it hardens: too many cycles leave plain steel"
-            + " unhardened",
+        "%s; each number finer takes about %.0f %% off how deep it hardens, so too many leave plain"
+            + " steel soft in the middle",
+        gain,
         cost);
+  }
+
+  private SteelNow shallowest() {
+    return hardening(course.steels()).stream()
+        .min(
+            Comparator.comparingDouble(
+                s -> s.quenched(s.upperC(), FINE_ENOUGH).idealDiameterMetres()))
+        .orElseThrow();
   }
 
   private String magnet(List<SteelNow> steels) {
@@ -224,7 +247,7 @@ record Cycles(Course course) {
           .append(
               s.lines().alwaysAustenite()
                   ? " holds none"
-                  : " near " + course.show(s.magnet().value()));
+                  : " from " + course.between(s.magnet().low(), s.magnet().high()));
     }
     return said.append(": far below this heat").toString();
   }

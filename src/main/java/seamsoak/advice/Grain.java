@@ -33,11 +33,12 @@ final class Grain {
         NEW_SHARE);
   }
 
-  /** Grain size after a curve, m. */
+  /** Grain size after a curve, m; one that begins above the critical range makes no new grains. */
   double after(HeatCurve curve, double beforeMetres) {
-    if (curve.peakKelvin() < changesKelvin) {
+    if (curve.segments().isEmpty() || curve.peakKelvin() < changesKelvin) {
       return beforeMetres;
     }
+    boolean passes = curve.segments().get(0).fromKelvin() < changesKelvin;
     int n = curve.segments().size();
     double[] seconds = new double[2 * n];
     double[] kelvin = new double[2 * n];
@@ -52,7 +53,7 @@ final class Grain {
     }
     return shop.correlations()
         .grainGrowth()
-        .metresAfter(body, NEW_SHARE * beforeMetres, seconds, kelvin);
+        .metresAfter(body, passes ? NEW_SHARE * beforeMetres : beforeMetres, seconds, kelvin);
   }
 
   /** Grain number after a curve, whatever the grains were before. */

@@ -53,7 +53,10 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
   /** Empty when no steel hardens. */
   static Optional<HardeningHeat> of(List<SteelNow> steels, Optional<String> wantedEdge) {
     List<Window> windows = new ArrayList<>();
-    steels.stream().filter(SteelNow::hardens).map(Window::of).forEach(windows::add);
+    steels.stream()
+        .filter(s -> s.hardens() && !s.beyondFormulas())
+        .map(Window::of)
+        .forEach(windows::add);
     if (windows.isEmpty()) {
       return Optional.empty();
     }

@@ -12,6 +12,7 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.property.Quenchant;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.steel.Hardenability;
+import seamsoak.unit.Length;
 import seamsoak.unit.TimeSpan;
 
 /**
@@ -52,7 +53,8 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     pre.ifPresent(celsius -> preHeat(heats, celsius));
     harden(heats, pre.orElse(Heats.ROOM_CELSIUS), refused);
     double coldest = cold();
-    Tempering tempers = Tempering.of(heat.edge(), heat.celsius(), grain, coldest, wantedHrc);
+    Tempering tempers =
+        Tempering.of(heat.edge(), quench, heat.celsius(), grain, coldest, wantedHrc);
     temper(tempers);
     return tempers;
   }
@@ -99,20 +101,32 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
                 + " at "
                 + course.show(bath),
             why(minutes),
-            List.of(
-                "the magnet lets go "
-                    + magnetBelow(celsius)
-                    + " below this heat: it tells when to watch, not when to quench",
-                course.color(celsius),
-                "at once when it is cold enough to hold: a new file skates along the edge; a soft spot"
-                    + " is skin left on, or a slow quench",
-                "before the tempers harden a test piece alongside and break it"),
+            checks(celsius),
             legs,
             AfterForging.open(course),
             Becomes.QUENCHED,
             more,
             refused);
     course.carry(step, Structures.quenched(steels, quench, ROOM));
+  }
+
+  private List<String> checks(double celsius) {
+    List<String> all = new ArrayList<>();
+    all.add(
+        "the last of the magnet's pull goes about "
+            + magnetBelow(celsius)
+            + " below this heat: it tells when to watch, not when to quench");
+    all.add(course.color(celsius));
+    if (quench.quenchant().kind() == Quenchant.Kind.WATER) {
+      all.add(
+          "water and brine crack blades: no sharp inside corner, no scratch across the edge, edge not"
+              + " thin yet");
+    }
+    all.add(
+        "as soon as it can be held: a new file skates along the edge; a soft spot is skin left on, or"
+            + " a slow quench");
+    all.add("a test piece hardened alongside, broken before the tempers: gray silk");
+    return all;
   }
 
   private String why(double minutes) {
@@ -132,30 +146,44 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             carbide
                 ? " lets enough carbide dissolve and no more"
                 : " makes it even and dissolves the carbide of the pearlite");
+    all.append(". To harden, the middle has to fall from ")
+        .append(course.show(800))
+        .append(" to ")
+        .append(course.show(500))
+        .append(
+            String.format(
+                Locale.ROOT,
+                "; %s does it in about %s s",
+                quench.quenchant().name(),
+                seconds(quench.steels().get(0).result().coreSeconds8to5())));
     for (QuenchChoice.Taken t : quench.steels()) {
       all.append(". ").append(speed(t));
     }
     return all.toString();
   }
 
-  private String speed(QuenchChoice.Taken t) {
-    String said =
-        String.format(
-            Locale.ROOT,
-            "The middle of %s has to fall from %s to %s within %s s; in %s it takes about %s s",
-            t.steel().id(),
-            course.show(800),
-            course.show(500),
-            seconds(t.result().longestSeconds8to5()),
-            quench.quenchant().name(),
-            seconds(t.result().coreSeconds8to5()));
-    return said
+  private static String speed(QuenchChoice.Taken t) {
+    double face = t.result().faceHrc().value();
+    double core = t.result().coreHrc().value();
+    return t.steel().id()
+        + " allows "
+        + seconds(t.result().longestSeconds8to5())
+        + " s: "
         + switch (t.middle()) {
-          case YES -> ", so it hardens through";
+          case YES -> String.format(Locale.ROOT, "hard throughout, about %.0f HRC", core);
           case PERHAPS ->
-              ", on the edge of hardening through: handbooks say it does, the estimate that it may"
-                  + " not; try a test piece";
-          case NO -> ", so its middle will not harden";
+              String.format(
+                  Locale.ROOT,
+                  "nearly throughout, about %.0f HRC at the face and %.0f in the middle; the edge,"
+                      + " being thinner, is harder. Try a test piece",
+                  face,
+                  core);
+          case NO ->
+              String.format(
+                  Locale.ROOT,
+                  "its middle will not harden, about %.0f HRC at the face and %.0f in the middle",
+                  face,
+                  core);
         };
   }
 
@@ -165,9 +193,8 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
 
   private String magnetBelow(double celsius) {
     double highest =
-        heat.windows().stream().mapToDouble(w -> w.steel().magnet().value()).max().orElseThrow();
-    return new seamsoak.unit.TemperatureDifference(HardeningHeat.round(celsius - highest))
-        .format(course.units);
+        heat.windows().stream().mapToDouble(w -> w.steel().magnet().high()).max().orElseThrow();
+    return course.apart(celsius - highest);
   }
 
   /** Conditions that a bath brings about. */
@@ -234,7 +261,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
           new ScheduleStep(
               "temper " + i,
               heats.heater(t.celsius()),
-              "Hold at " + course.show(t.celsius()) + ", then let it cool to the hand",
+              "Hold at " + course.show(t.celsius()) + ", then let it cool until a hand can bear it",
               i == 1
                   ? why(t, steels)
                   : "the first temper lets some austenite turn to fresh martensite; this one tempers"
@@ -243,8 +270,9 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
                   "a thermometer beside the blade, not the oven's own",
                   i == 1
                       ? "a file begins to bite, barely"
-                      : "flex the edge over a brass rod: it springs back, neither chips nor stays"
-                          + " bent"),
+                      : "finish grinding takes off the last "
+                          + new Length(StageReport.skinMetres(course.piece())).format(course.units)
+                          + " of skin; keep it so cool that no color runs"),
               legs,
               AfterForging.open(course),
               Becomes.TEMPERED,
@@ -258,7 +286,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     StringBuilder all = new StringBuilder();
     all.append(
         String.format(
-            Locale.ROOT, "for %.0f HRC at the edge: %s", t.wantedHrc(), Tempering.times()));
+            Locale.ROOT, "for %.0f HRC at the thin edge: %s", t.wantedHrc(), Tempering.times()));
     for (SteelNow s : steels) {
       all.append(
           s.hardens()

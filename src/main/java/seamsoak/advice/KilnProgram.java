@@ -39,7 +39,9 @@ record KilnProgram(Kiln kiln) {
             line(step, all, climb(), leg.toC(), leg.lagMinutes() + stay, then(legs, i, goesOn)));
       } else if (falls && leg.fromC() > leg.toC() + 1) {
         double perHour = (leg.fromC() - leg.toC()) / (leg.minutes() / 60);
-        all.add(line(step, all, -perHour, leg.toC(), stays(legs, i + 1), then(legs, i, goesOn)));
+        // What comes hot from the anvil goes into a kiln that waits at the lower heat.
+        double rate = i == 0 ? climb() : -perHour;
+        all.add(line(step, all, rate, leg.toC(), stays(legs, i + 1), then(legs, i, goesOn)));
       }
     }
     return all;

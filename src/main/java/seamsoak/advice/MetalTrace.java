@@ -6,8 +6,10 @@ import seamsoak.advice.TraceEntries.Material;
 import seamsoak.advice.TraceEntries.Moment;
 import seamsoak.billet.Assumptions;
 import seamsoak.property.Correlations;
+import seamsoak.property.Hardening;
 import seamsoak.property.PhaseLines;
 import seamsoak.property.Unary;
+import seamsoak.source.Standing;
 import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
 
@@ -93,6 +95,31 @@ record MetalTrace(Correlations k, TraceEntries all) {
             Locale.ROOT,
             "a covered face is reached by the fire %.0f %% as much as an open one",
             100 * Assumptions.USUAL.coveredShare()));
+  }
+
+  /** Whether sections harden in air and in a quench, and how hard. */
+  void hardening(List<Material> metals) {
+    Hardening h = k.hardening();
+    all.use(h.asQuenched().correlation(), metals, NEVER);
+    all.use(h.martensite().correlation(), metals, NEVER);
+    all.use(h.conversion().correlation(), WHATEVER, NEVER);
+    all.use(h.idealDiameter().correlation(), metals, NEVER);
+    all.use(h.criterion().correlation(), WHATEVER, NEVER);
+    all.use(h.depth().correlation(), WHATEVER, NEVER);
+  }
+
+  /** What a blade becomes. */
+  void blade(List<Material> metals, List<Moment> heats) {
+    Hardening h = k.hardening();
+    hardening(metals);
+    all.use(k.vanBohemenRetained().correlation(), metals, NEVER);
+    all.use(h.normalized().correlation(), metals, NEVER);
+    all.use(h.parameter().correlation(), WHATEVER, NEVER);
+    all.use(h.magnet().correlation(), WHATEVER, NEVER);
+    all.use(k.sections().furnace().correlation(), WHATEVER, heats);
+    for (String key : List.of("tempering-tables", "tempering-mean")) {
+      all.limit(key, "hardness after tempers", key, Standing.PARTLY);
+    }
   }
 
   /** Forging limits, and those above them. */

@@ -2,6 +2,7 @@ package seamsoak.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
@@ -12,6 +13,7 @@ import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
+import seamsoak.data.Fault;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
@@ -33,13 +35,16 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
                     s instanceof Step.Grind
                         || (s instanceof Step.Tile t && t.grindTaken().metres() > 0));
     if (grinds) {
-      all.add(
-          says(
-              "Grinding "
-                  + new Length(DEEPER_METRES).format(units)
-                  + " deeper before each closing next time",
-              seconds(end(a.withGrindingOff(a.grindingMetresOff() + DEEPER_METRES)), celsius),
-              celsius));
+      deeper(a)
+          .ifPresent(
+              piece ->
+                  all.add(
+                      says(
+                          "Grinding "
+                              + new Length(DEEPER_METRES).format(units)
+                              + " deeper before each closing next time",
+                          seconds(piece, celsius),
+                          celsius)));
     } else {
       all.add("Grinding the faces to clean metal before closing them, next time, comes first.");
     }
@@ -55,6 +60,15 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
             seconds(now.drawnThinner(THINNER), celsius),
             celsius));
     return all;
+  }
+
+  /** Ground deeper; empty where the bar has not so much to give. */
+  private Optional<Workpiece> deeper(Assumptions a) {
+    try {
+      return Optional.of(end(a.withGrindingOff(a.grindingMetresOff() + DEEPER_METRES)));
+    } catch (Fault tooThin) {
+      return Optional.empty();
+    }
   }
 
   private Workpiece end(Assumptions a) {

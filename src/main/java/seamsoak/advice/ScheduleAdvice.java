@@ -152,7 +152,8 @@ public record ScheduleAdvice(
    * @param widthMm spine to edge
    * @param edge the steel that cuts
    * @param hardenC hardening heat
-   * @param quenchant what it is quenched in
+   * @param quenchant id of what it is quenched in
+   * @param quenchantName what the shop calls that
    * @param steels how each of its steels takes it
    */
   public record Outcome(
@@ -161,6 +162,7 @@ public record ScheduleAdvice(
       String edge,
       double hardenC,
       String quenchant,
+      String quenchantName,
       List<Quenched> steels) {}
 
   /**
@@ -178,7 +180,8 @@ public record ScheduleAdvice(
    * @param takesSeconds what it takes in that quenchant
    * @param differenceC the most that middle and face differ on the way down
    * @param middle whether the middle hardens: yes, perhaps, no
-   * @param temperedHrc hardness after the tempers, where it is hard
+   * @param edgeHrc hardness as quenched at an edge ground thin
+   * @param temperedHrc hardness of that edge after the tempers
    */
   public record Quenched(
       String steel,
@@ -193,6 +196,7 @@ public record ScheduleAdvice(
       double takesSeconds,
       double differenceC,
       String middle,
+      double edgeHrc,
       double temperedHrc) {}
 
   /**

@@ -158,6 +158,9 @@ final class ScheduleAdvisor {
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
     List<String> stops = new ArrayList<>();
     Optional<Outcome> blade = heat.map(h -> blade(course, guard, h, conflicts, stops));
+    if (heat.isEmpty() && steels.stream().anyMatch(SteelNow::hardens)) {
+      new Softening(course).anneal(guard);
+    }
     List<ScheduleAdvice.CriticalTemperatures> critical =
         steels.stream().map(SteelNow::told).toList();
     ScheduleAdvice advice =
@@ -244,6 +247,7 @@ final class ScheduleAdvisor {
         heat.edge().id(),
         heat.celsius(),
         quench.quenchant().id(),
+        quench.quenchant().name(),
         quench.steels().stream()
             .map(
                 t ->
@@ -260,6 +264,7 @@ final class ScheduleAdvisor {
                         t.result().coreSeconds8to5(),
                         t.result().greatestDifferenceKelvin(),
                         t.middle().name().toLowerCase(Locale.ROOT),
+                        temper.quenchedHrc(t.steel()),
                         temper.hrc(t.steel())))
             .toList());
   }

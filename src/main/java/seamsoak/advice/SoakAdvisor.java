@@ -166,11 +166,12 @@ final class SoakAdvisor {
               celsius + ZERO_CELSIUS,
               Clearing.RISE_SECONDS,
               seconds.getAsDouble());
-      StripSolver.Advanced face =
-          shop.solver()
-              .advance(end.thicknessSkin(), curve, shop.edge(billet.soak().outsideTaken()));
-      loss = Optional.of(face.metalLost() * 1e3);
-      skin = Optional.of(Stage.skinMetres(face.strip(), Stage.SKIN_ENDS_AT) * 1e3);
+      Optional<StripSolver.Advanced> face = face(curve);
+      if (face.isEmpty()) {
+        remarks.add("the fire would eat the billet first");
+      }
+      loss = face.map(f -> f.metalLost() * 1e3);
+      skin = face.map(f -> Stage.skinMetres(f.strip(), Stage.SKIN_ENDS_AT) * 1e3);
       grain = Optional.of(schedule.grain(curve));
     }
     Optional<Double> low = possible.minutes(celsius, 0.1);
@@ -180,11 +181,22 @@ final class SoakAdvisor {
         minutes,
         low,
         high,
-        minutes.isPresent() && minutes.get() <= most(),
+        loss.isPresent() && minutes.get() <= most(),
         loss,
         skin,
         grain,
         remarks);
+  }
+
+  /** The face after a soak; empty when the scale meets in the middle before its end. */
+  private Optional<StripSolver.Advanced> face(HeatCurve curve) {
+    try {
+      return Optional.of(
+          shop.solver()
+              .advance(end.thicknessSkin(), curve, shop.edge(billet.soak().outsideTaken())));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 
   private Optional<Recommended> recommend(

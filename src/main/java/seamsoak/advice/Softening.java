@@ -1,11 +1,13 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import seamsoak.advice.ScheduleStep.Becomes;
+import seamsoak.steel.Hardenability;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.HeatingRate;
 
@@ -48,7 +50,7 @@ record Softening(Course course) {
               steels,
               FULL_TO,
               "Full anneal at ",
-              guard.because() + ": only a slow fall makes it soft enough to saw, drill and grind");
+              guard.because() + "; only a slow fall makes it soft enough to saw, drill and grind");
       case SPHEROIDIZE ->
           slowly(
               steels,
@@ -102,7 +104,7 @@ record Softening(Course course) {
                 + course.show(to)
                 + " no faster than "
                 + new HeatingRate(rate).format(course.units),
-            why + ". Coarse pearlite may bring a faint line back to sight",
+            why + ". It may bring a faint line back to sight",
             List.of("a file bites everywhere"),
             celsius,
             legs,
@@ -169,26 +171,35 @@ record Softening(Course course) {
         steels.stream().filter(s -> s.hardens() && s.overEutectoid()).map(SteelNow::id).toList());
   }
 
-  /**
-   * In the range that the sheets of its hardening steels share, else of the one that asks for it.
-   */
+  /** In the range that the sheets of its hardening steels share, else of the deepest of them. */
   private static double annealCelsius(List<SteelNow> steels) {
+    double least = 0;
     double low = 0;
     double high = Double.POSITIVE_INFINITY;
-    double least = 0;
-    for (SteelNow s : steels) {
-      if (s.hardens()) {
-        least = Math.max(least, s.ac1C() + 20);
-        Optional<TemperatureRange> r = s.steel().heatTreatment().anneal();
-        // Ranges below Ac1 are of sub-critical anneals.
-        if (r.isPresent() && r.get().highC() > s.ac1C()) {
-          low = Math.max(low, r.get().lowC());
-          high = Math.min(high, r.get().highC());
-        }
-      }
+    List<SteelNow> hard = steels.stream().filter(SteelNow::hardens).toList();
+    for (SteelNow s : hard) {
+      least = Math.max(least, s.ac1C() + 20);
+      low = Math.max(low, range(s).map(TemperatureRange::lowC).orElse(0.0));
+      high = Math.min(high, range(s).map(TemperatureRange::highC).orElse(high));
     }
-    double wanted = low <= high && low > 0 ? (low + high) / 2 : Math.max(low, least);
-    return HardeningHeat.round(Math.max(least, wanted));
+    if (low > high || low == 0) {
+      Optional<TemperatureRange> own =
+          hard.stream()
+              .max(
+                  Comparator.comparing(
+                          (SteelNow s) -> s.steel().hardenability().orElse(Hardenability.NONE))
+                      .thenComparing(SteelNow::carbonPct))
+              .flatMap(Softening::range);
+      low = own.map(TemperatureRange::lowC).orElse(least);
+      high = own.map(TemperatureRange::highC).orElse(least + 40);
+    }
+    double middle = HardeningHeat.round((low + high) / 2);
+    return Math.max(Math.min(least, high), Math.max(low, Math.min(high, middle)));
+  }
+
+  /** The published range; ranges below Ac1 are of sub-critical anneals and do not count. */
+  private static Optional<TemperatureRange> range(SteelNow s) {
+    return s.steel().heatTreatment().anneal().filter(r -> r.highC() > s.ac1C());
   }
 
   private static double rate(List<SteelNow> steels) {

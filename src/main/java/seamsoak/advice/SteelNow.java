@@ -31,6 +31,15 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   /** Below this no martensite of any hardness forms, wt%; judgement. */
   private static final double LEAST_CARBON = 0.25;
 
+  /** More chromium or nickel than this and a steel is no low-alloy one, wt%; judgement. */
+  private static final double LOW_ALLOY_PCT = 4;
+
+  /**
+   * Finer grain counts as this number: the standard's factors end here, and the margins of
+   * hardening were set against blades as smiths refine them.
+   */
+  private static final double FINEST = 8;
+
   /** Whether a section hardens when it is left in still air. */
   enum InAir {
     NO,
@@ -85,16 +94,24 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
 
   /** Its austenite at a heat, with grains of that number. */
   QuenchedSteel quenched(double celsius, double grainNumber) {
-    return QuenchedSteel.from(k, analysis(), celsius, grainNumber);
+    return QuenchedSteel.from(k, analysis(), celsius, Math.min(grainNumber, FINEST));
   }
 
   /** The same grade with the carbon it came with, for its tempering table. */
   QuenchedSteel quenchedAsBought(double celsius, double grainNumber) {
-    return QuenchedSteel.from(k, steel.analysis(), celsius, grainNumber);
+    return QuenchedSteel.from(k, steel.analysis(), celsius, Math.min(grainNumber, FINEST));
   }
 
+  /** Its analysis by now; nickel that has taken up carbon is left as it came. */
   Composition analysis() {
-    return lines.steel().with(Element.C, carbonPct);
+    return lines.alwaysAustenite() ? lines.steel() : lines.steel().with(Element.C, carbonPct);
+  }
+
+  /** Whether it has so much chromium or nickel that no formula here reaches it. */
+  boolean beyondFormulas() {
+    return lines.alwaysAustenite()
+        || steel.analysis().percent(Element.CR) > LOW_ALLOY_PCT
+        || steel.analysis().percent(Element.NI) > LOW_ALLOY_PCT;
   }
 
   /** Whether a fast enough quench makes it hard. */
@@ -156,7 +173,7 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
         ac1C(),
         upperC(),
         upperName(),
-        k.vanBohemenMs().celsius(lines.steel().with(Element.C, carbonPct)),
+        k.vanBohemenMs().celsius(analysis()),
         magnet.value(),
         magnet.low(),
         magnet.high());

@@ -70,9 +70,9 @@ final class Structures {
                 case NO -> hard + " at the face, the middle soft";
               },
               hrc(
-                  taken.get().middle() == QuenchChoice.Middle.NO
-                      ? taken.get().result().faceHrc().value()
-                      : taken.get().austenite().fullHrc(coldestCelsius).value())));
+                  taken.get().result().faceHrc().value()
+                      + taken.get().austenite().fullHrc(coldestCelsius).value()
+                      - taken.get().austenite().fullHrc(QuenchedSteel.ROOM_CELSIUS).value())));
     }
     return all;
   }

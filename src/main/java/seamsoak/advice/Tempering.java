@@ -3,6 +3,7 @@ package seamsoak.advice;
 import java.util.Locale;
 import java.util.Optional;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.property.Section;
 import seamsoak.property.TemperingCurve;
 import seamsoak.steel.TemperatureRange;
 
@@ -11,6 +12,7 @@ import seamsoak.steel.TemperatureRange;
  *
  * @param celsius heat of each temper
  * @param wantedHrc what was asked
+ * @param quench it comes from
  * @param hardenCelsius heat it was hardened from
  * @param grainNumber of the austenite
  * @param coldestCelsius to which it was cooled
@@ -18,6 +20,7 @@ import seamsoak.steel.TemperatureRange;
 record Tempering(
     double celsius,
     double wantedHrc,
+    QuenchChoice quench,
     double hardenCelsius,
     double grainNumber,
     double coldestCelsius) {
@@ -27,23 +30,36 @@ record Tempering(
   /** Cooler than this a temper hardly relieves martensite, C; common practice. */
   private static final double COOLEST = 150;
 
+  /** An edge going into the quench is left about this thick, m; common practice. */
+  private static final double EDGE_METRES = 1e-3;
+
   static Tempering of(
-      SteelNow edge, double hardenCelsius, double grain, double coldest, double wanted) {
+      SteelNow edge,
+      QuenchChoice quench,
+      double hardenCelsius,
+      double grain,
+      double coldest,
+      double wanted) {
     double asked =
         curve(edge, hardenCelsius, grain).kelvinFor(wanted, HOURS * TIMES).value() - 273.15;
     Optional<TemperatureRange> range = edge.steel().heatTreatment().temper();
     double low = Math.max(COOLEST, range.map(TemperatureRange::lowC).orElse(COOLEST));
     double high = range.map(TemperatureRange::highC).orElse(Double.POSITIVE_INFINITY);
     double celsius = Math.max(low, Math.min(high, HardeningHeat.round(asked)));
-    return new Tempering(celsius, wanted, hardenCelsius, grain, coldest);
+    return new Tempering(celsius, wanted, quench, hardenCelsius, grain, coldest);
   }
 
-  /** Hardness of a steel before them, HRC. */
+  /** Hardness of a steel before them, at an edge ground thin, HRC. */
   double quenchedHrc(SteelNow steel) {
-    return steel.quenched(hardenCelsius, grainNumber).fullHrc(coldestCelsius).value();
+    QuenchedSteel austenite = steel.quenched(hardenCelsius, grainNumber);
+    double chilled =
+        austenite.fullHrc(coldestCelsius).value()
+            - austenite.fullHrc(QuenchedSteel.ROOM_CELSIUS).value();
+    double edge = Math.min(EDGE_METRES, quench.section().thicknessMetres());
+    return chilled + austenite.quench(Section.plate(edge), quench.quenchant()).coreHrc().value();
   }
 
-  /** Hardness of a steel after them, HRC. */
+  /** Hardness of a steel after them at such an edge, HRC. */
   double hrc(SteelNow steel) {
     TemperingCurve curve = curve(steel, hardenCelsius, grainNumber);
     return Math.min(quenchedHrc(steel), curve.hrc(celsius + 273.15, HOURS, TIMES).value());

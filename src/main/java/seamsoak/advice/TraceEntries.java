@@ -109,12 +109,17 @@ final class TraceEntries {
 
   /** Published temperatures of a steel; nothing where it has none of them. */
   void temperatures(Steel steel, List<String> wanted) {
+    temperatures(steel, "published temperatures", wanted);
+  }
+
+  /** Some of them under a name of their own. */
+  void temperatures(Steel steel, String what, List<String> wanted) {
     Map<String, String> columns = new LinkedHashMap<>();
     wanted.stream()
         .filter(c -> steels.standing(steel.id(), c).isPresent())
         .forEach(c -> columns.put(c, c.replaceFirst("_C$", "").replace('_', ' ')));
     if (!columns.isEmpty()) {
-      figures(steel, "published temperatures", "C", columns);
+      figures(steel, what, "C", columns);
     }
   }
 

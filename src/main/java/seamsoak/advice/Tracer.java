@@ -35,6 +35,14 @@ public final class Tracer {
 
   private static final List<String> NORMALIZING =
       List.of("forge_start_C", "normalize_min_C", "normalize_max_C");
+  private static final List<String> TREATING =
+      List.of(
+          "anneal_min_C",
+          "anneal_max_C",
+          "harden_min_C",
+          "harden_max_C",
+          "temper_min_C",
+          "temper_max_C");
   private static final List<String> PUBLISHED =
       List.of(
           "forge_start_C",
@@ -163,6 +171,8 @@ public final class Tracer {
           .forEach(byThen::add);
     }
     all.use(k.vanBohemenMs().correlation(), byThen, NEVER);
+    metals(all).blade(byThen, List.of(hottest(billet, advice)));
+    stackSteels(billet).forEach(s -> all.temperatures(s, "published heat treatment", TREATING));
     return all.trace();
   }
 
@@ -191,6 +201,7 @@ public final class Tracer {
         List.of(new Material(stack.size() > 1 ? "the body" : stack.get(0).id(), body));
     all.use(k.grainGrowth().correlation(), grains, fire);
     all.use(k.grainNumber().correlation(), grains, NEVER);
+    metals(all).hardening(stack.stream().map(Material::of).toList());
     settings(all, billet);
     return all;
   }

@@ -21,7 +21,7 @@ public record Size(double lengthMetres, double widthMetres, double thicknessMetr
   }
 
   /** Whether nothing is left in some direction. */
-  boolean gone() {
+  public boolean gone() {
     return !(lengthMetres > 0 && widthMetres > 0 && thicknessMetres > 0);
   }
 }

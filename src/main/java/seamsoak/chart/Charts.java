@@ -44,7 +44,7 @@ public final class Charts {
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     graphics.scale(scale, scale);
     Canvas canvas = new Canvas(graphics, type);
-    canvas.fill(new Rectangle2D.Double(0, 0, Drawing.WIDTH, drawing.height()), Ink.PAPER);
+    canvas.fill(new Rectangle2D.Double(0, 0, Drawing.WIDTH, drawing.height() + 1), Ink.PAPER);
     drawing.draw(canvas);
     for (Letters line : canvas.letters()) {
       double width = type.width(line.text(), line.size(), line.bold());

@@ -87,7 +87,7 @@ final class PlanCommand implements Callable<Integer> {
         new HtmlReport(advice, root.units(), figures, pairs(read, advice), rests, root.colophon())
             .bytes());
     if (!advice.schedule().program().isEmpty()) {
-      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv()));
+      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv(run.value())));
     }
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);

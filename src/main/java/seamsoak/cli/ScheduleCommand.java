@@ -25,9 +25,7 @@ import seamsoak.report.SourcesText;
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json",
-      "  "
-          + Commands.PROGRAM
-          + " schedule alloy-data/billets/mosaic.json --units us --program kiln.csv%n"
+      "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json --program kiln.csv%n"
     })
 final class ScheduleCommand implements Callable<Integer> {
   @ParentCommand private Root root;

@@ -44,10 +44,6 @@ public final class CsvTable {
       }
     }
     this.rows = records.stream().skip(1).map(Row::new).toList();
-    if (rows.isEmpty()) {
-      throw new Fault(
-          Place.of(text.file()), "the file has a header and no lines", "leave none of them out");
-    }
     for (Row row : rows) {
       row.checkPrintable();
       if (row.cells.size() != columns.size()) {
@@ -108,6 +104,15 @@ public final class CsvTable {
     return rows;
   }
 
+  /** The rows of a table that nothing can be answered without; {@link Fault} without any. */
+  public List<Row> someRows() {
+    if (rows.isEmpty()) {
+      throw new Fault(
+          Place.of(text.file()), "the file has a header and no lines", "leave none of them out");
+    }
+    return rows;
+  }
+
   /** One line of the table. */
   public final class Row {
     private final int start;
@@ -121,7 +126,7 @@ public final class CsvTable {
     /** What a cell holds may be shown in a table or a sentence. */
     private void checkPrintable() {
       for (int i = 0; i < cells.size(); i++) {
-        if (!Printable.is(cells.get(i))) {
+        if (!Printable.is(cells.get(i).replaceAll("\\R", " "))) {
           throw new Fault(
               place(i),
               "'" + Fault.shown(cells.get(i)) + "' holds control characters",

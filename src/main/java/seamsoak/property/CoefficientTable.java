@@ -25,7 +25,7 @@ public final class CoefficientTable {
     CsvTable table = data.csv("correlations.csv");
     return new CoefficientTable(
         table.file(),
-        table.rows().stream()
+        table.someRows().stream()
             .collect(
                 Collectors.groupingBy(
                     r -> r.text("correlation"), LinkedHashMap::new, Collectors.toList())));

@@ -21,7 +21,7 @@ public final class FeCLines {
   private static final double STRAIGHT_FROM = 0.85;
   private static final double MOST_CARBON = 6.6;
   private static final int MOST_STEPS = 60;
-  private static final double SMALL_CHANGE = 1e-8;
+  private static final double SMALL_CHANGE = 1e-12;
 
   private final double[] a3;
   private final double[] accm;

@@ -19,7 +19,7 @@ import seamsoak.source.Range;
  * blades in oil lie at 0.73 to 0.88; bars of L6 that smiths found hard after cooling in air at
  * about 0.5. So all numbers here are judgement, placed by bars remembered from handbooks.
  *
- * <p>Range: r above 0.
+ * <p>Range: r from 0 to 100.
  *
  * <p>Band: r a third lower to a third higher.
  */
@@ -63,7 +63,7 @@ public final class HardeningDepth {
         k.describe(
             "hardness of a slower quench",
             "HRC",
-            List.of(new Range("margin", "1", 0, Double.MAX_VALUE)),
+            List.of(new Range("margin", "1", 0, 100)),
             "margin 35 % either way, judgement");
   }
 

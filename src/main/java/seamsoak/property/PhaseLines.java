@@ -1,6 +1,7 @@
 package seamsoak.property;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import seamsoak.numeric.Roots;
 import seamsoak.source.Standing;
 import seamsoak.steel.Composition;
@@ -55,9 +56,18 @@ public final class PhaseLines {
     this.a3Shift = correlations.andrewsAe3().alloyShiftCelsius(steel);
     this.accmShift = leeLee.alloyShiftCelsius(steel, 0);
     this.accmShiftPerCarbon = leeLee.alloyShiftCelsius(steel, 1) - accmShift;
-    double crossing =
-        a3Celsius(Roots.between(c -> a3Celsius(c) - shiftedAccm(c), 0, MOST_CARBON, 1e-12));
-    this.a1Celsius = Math.max(correlations.ae1().celsius(steel), crossing);
+    this.a1Celsius = Math.max(correlations.ae1().celsius(steel), a3Celsius(crossingPct()));
+  }
+
+  /** Where the shifted lines cross; the end where they do not, far beyond any steel's analysis. */
+  private double crossingPct() {
+    DoubleUnaryOperator above = c -> a3Celsius(c) - shiftedAccm(c);
+    if (above.applyAsDouble(0) <= 0) {
+      return 0;
+    }
+    return above.applyAsDouble(MOST_CARBON) >= 0
+        ? MOST_CARBON
+        : Roots.between(above, 0, MOST_CARBON, 1e-12);
   }
 
   /** Whether the steel has neither ferrite nor pearlite at any temperature. */

@@ -12,43 +12,56 @@ public record ProgramText(Advice advice, UnitSystem units) {
   private static final double PER_KELVIN = 1.8;
 
   String page() {
+    return new Page().table(table()).toString();
+  }
+
+  /** A row for each segment, none where no kiln is used. */
+  Table table() {
     List<ProgramLine> lines = advice.schedule().program();
-    if (lines.isEmpty()) {
-      return "";
-    }
     Table table = new Table("step", "no", heads("%s/h"), heads("to %s"), "stay min", "then");
     for (ProgramLine l : lines) {
       table.row(
           l.step(),
           Integer.toString(l.number()),
           pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())),
-          pick(degrees(Temperature.ofCelsius(l.toC()).fahrenheit()), degrees(l.toC())),
+          pick(fahrenheit(l), degrees(l.toC())),
           Shown.number(Math.ceil(l.stayMinutes()), 0),
           l.then());
     }
-    return new Page()
-        .say(
-            "For the kiln's controller: degrees per hour, to, stay. It climbs no faster and no"
-                + " hotter than the kiln can; each stay has the time in it that the core comes"
-                + " later.")
-        .table(table)
-        .toString();
+    return table.captioned(
+        "For the kiln's controller: degrees per hour, to, stay. It climbs no faster and no hotter"
+            + " than the kiln can; each stay has the time in it that the core comes later.");
   }
 
   /** Comma-separated lines with one header. */
   public String csv() {
+    return csv("");
+  }
+
+  /**
+   * The same for a file.
+   *
+   * @param run that wrote it
+   */
+  public String csv(String run) {
     StringBuilder all = new StringBuilder();
     List<String> heads = new ArrayList<>(List.of("step", "segment"));
     heads.addAll(heads("rate_%s_per_h"));
     heads.addAll(heads("to_%s"));
     heads.addAll(List.of("stay_min", "then"));
+    if (!run.isEmpty()) {
+      heads.add("written_by");
+    }
     all.append(String.join(",", heads)).append('\n');
     for (ProgramLine l : advice.schedule().program()) {
       List<String> cells = new ArrayList<>(List.of(l.step(), Integer.toString(l.number())));
       cells.addAll(pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
-      cells.addAll(pick(degrees(Temperature.ofCelsius(l.toC()).fahrenheit()), degrees(l.toC())));
+      cells.addAll(pick(fahrenheit(l), degrees(l.toC())));
       cells.add(Shown.number(Math.ceil(l.stayMinutes()), 0));
       cells.add(l.then().replace(',', ';'));
+      if (!run.isEmpty()) {
+        cells.add("run " + run);
+      }
       all.append(String.join(",", cells)).append('\n');
     }
     return all.toString();
@@ -61,6 +74,11 @@ public record ProgramText(Advice advice, UnitSystem units) {
   /** Rounded down, so that no limit of the kiln is passed. */
   private static String rate(double perHour) {
     return Shown.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
+  }
+
+  /** To 5 F, as everywhere. */
+  private static String fahrenheit(ProgramLine line) {
+    return degrees(5 * Math.round(Temperature.ofCelsius(line.toC()).fahrenheit() / 5));
   }
 
   private static String degrees(double at) {

@@ -2,14 +2,11 @@ package seamsoak.report;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import seamsoak.advice.Advice;
 import seamsoak.advice.PairAdvice;
-import seamsoak.advice.ScheduleAdvice.Segment;
 import seamsoak.advice.SeamProfile;
 import seamsoak.advice.Trace;
 import seamsoak.chart.Figure;
@@ -132,35 +129,31 @@ record ReportSections(
     ScheduleText text = new ScheduleText(advice, units);
     return picture(Section.of("schedule", "The schedule"), "schedule")
         .table(text.heatsTable())
-        .terms(why())
+        .head("Conflicts, and what to do")
+        .terms(conflicts())
+        .head("Step by step")
+        .terms(new StepsText(advice, shown()).terms())
+        .table(text.bladeTable())
+        .table(text.quenchTable())
         .table(text.afterTable())
         .table(text.metalsTable())
-        .table(text.bladeTable())
-        .table(text.criticalTable());
+        .table(text.criticalTable())
+        .table(text.magnetTable())
+        .table(new ProgramText(advice, units).table());
   }
 
-  /** Reason and check of each part, the steps that share them named together. */
-  private List<Part.Term> why() {
-    Map<List<String>, Set<String>> steps = new LinkedHashMap<>();
-    for (Segment s : advice.schedule().segments()) {
-      String name = s.kind().equals("hold") ? s.step() : "every " + s.kind();
-      steps.computeIfAbsent(List.of(s.why(), s.check()), k -> new LinkedHashSet<>()).add(name);
-    }
-    List<Part.Term> terms = new ArrayList<>();
-    steps.forEach(
-        (said, names) -> {
-          List<String> sentences = new ArrayList<>();
-          if (!said.get(0).isBlank()) {
-            sentences.add(sentence(said.get(0)));
-          }
-          if (!said.get(1).isBlank()) {
-            sentences.add("Check: " + sentence(said.get(1)));
-          }
-          if (!sentences.isEmpty()) {
-            terms.add(new Part.Term(String.join(", ", names), sentences));
-          }
-        });
-    return terms;
+  private List<Part.Term> conflicts() {
+    List<Part.Term> all =
+        advice.schedule().conflicts().stream()
+            .map(
+                c ->
+                    new Part.Term(
+                        c.about(),
+                        List.of(SoakText.capital(sentence(c.says())), "Do: " + sentence(c.todo()))))
+            .toList();
+    return all.isEmpty()
+        ? List.of(new Part.Term("none", List.of("The steels want nothing that the others forbid.")))
+        : all;
   }
 
   private static String sentence(String words) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.ScheduleAdvice.After;
@@ -31,10 +32,11 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return new Page()
         .then(conflicts())
         .then(new StepsText(advice, shown()).page())
-        .then(new Page().table(bladeTable()).toString())
+        .then(blade())
         .then(after())
-        .then(new Page().table(metalsTable()).toString())
+        .then(metals())
         .then(critical())
+        .then(new Page().table(magnetTable()).toString())
         .then(new ProgramText(advice, units).page())
         .toString();
   }
@@ -77,11 +79,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
             case "harden" ->
                 "harden from "
                     + at
-                    + advice
-                        .schedule()
-                        .blade()
-                        .map(b -> " in " + b.quenchant().replace('-', ' '))
-                        .orElse("");
+                    + advice.schedule().blade().map(b -> " in " + b.quenchantName()).orElse("");
             case "temper 1" -> "temper twice at " + at + edge();
             default -> s.step() + " at " + at;
           });
@@ -156,7 +154,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   private String conflicts() {
     Page page = new Page();
     if (!advice.schedule().conflicts().isEmpty()) {
-      page.say("What the steels do not agree on");
+      page.say("Conflicts, and what to do");
       advice
           .schedule()
           .conflicts()
@@ -165,52 +163,134 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return page.toString();
   }
 
-  Table bladeTable() {
-    Table table =
-        new Table("steel", "C solved %", "Ms C", "austenite %", "face HRC", "middle", "tempered");
-    return advice
-        .schedule()
-        .blade()
-        .map(
-            b -> {
-              b.steels()
-                  .forEach(
-                      q ->
-                          table.row(
-                              q.steel(),
-                              Shown.percent(q.dissolvedPct()),
-                              Shown.number(q.msC(), 0),
-                              Shown.number(q.retainedPct(), 0),
-                              Shown.number(q.faceHrc(), 0),
-                              Shown.number(q.coreHrc(), 0),
-                              Shown.number(q.temperedHrc(), 0)));
-              return table.captioned(
-                  "The blade, "
-                      + shown().length(b.thicknessMm())
-                      + " thick, from "
-                      + shown().temperature(b.hardenC())
-                      + " in "
-                      + b.quenchant()
-                      + ", give or take 2 HRC");
-            })
-        .orElse(table);
+  private String blade() {
+    return advice.schedule().blade().isEmpty()
+        ? ""
+        : new Page()
+            .table(bladeTable())
+            .then(new Page().table(quenchTable()).toString())
+            .toString();
   }
 
-  /** Structure and hardness of each steel after each step. */
+  /** How hard the blade comes out. */
+  Table bladeTable() {
+    Table table = new Table("steel", "edge", "face", "middle", "edge tempered");
+    advice
+        .schedule()
+        .blade()
+        .ifPresent(
+            b ->
+                b.steels()
+                    .forEach(
+                        q ->
+                            table.row(
+                                q.steel(),
+                                Shown.number(q.edgeHrc(), 0),
+                                Shown.number(q.faceHrc(), 0),
+                                Shown.number(q.coreHrc(), 0),
+                                Shown.number(q.temperedHrc(), 0))));
+    return table.captioned(
+        advice
+            .schedule()
+            .blade()
+            .map(
+                b ->
+                    "The blade, "
+                        + shown().length(b.thicknessMm())
+                        + " thick, from "
+                        + shown().temperature(b.hardenC())
+                        + " in "
+                        + b.quenchantName()
+                        + ": HRC at the thin edge, at the spine's face and middle, give or take 2")
+            .orElse("The blade"));
+  }
+
+  /** What decides that. */
+  Table quenchTable() {
+    Table table =
+        new Table(
+            "steel",
+            "C solved %",
+            shown().temperatureHeads("Ms"),
+            "austenite %",
+            "may s",
+            "takes s");
+    advice
+        .schedule()
+        .blade()
+        .ifPresent(
+            b ->
+                b.steels()
+                    .forEach(
+                        q ->
+                            table.row(
+                                q.steel(),
+                                Shown.percent(q.dissolvedPct()),
+                                shown().temperatureCells(q.msC()),
+                                Shown.number(q.retainedPct(), 0),
+                                Shown.number(q.longestSeconds(), 1),
+                                Shown.number(q.takesSeconds(), 1))));
+    return table.captioned(
+        "In the quench: carbon in solution, start of martensite, austenite left; how long the middle"
+            + " may take from "
+            + shown().temperature(800)
+            + " to "
+            + shown().temperature(500)
+            + ", and takes");
+  }
+
+  /** Where each steel lets go of the magnet. */
+  Table magnetTable() {
+    Table table =
+        new Table("steel", shown().temperatureHeads("from"), shown().temperatureHeads("to"));
+    for (CriticalTemperatures c : advice.schedule().critical()) {
+      table.row(
+          c.steel(),
+          shown().temperatureCells(c.magnetLowC()),
+          shown().temperatureCells(c.magnetHighC()));
+    }
+    return table.captioned("Where the magnet lets go on the way up");
+  }
+
+  /** Structure and hardness of each steel, said again only where they change. */
+  String metals() {
+    Page page = new Page().say("What it is made of by then, and how hard, give or take 2 HRC");
+    List<ScheduleAdvice.Metal> before = List.of();
+    for (After a : advice.schedule().after()) {
+      if (!a.metals().equals(before)) {
+        page.item(
+            a.step(),
+            13,
+            a.metals().stream().map(ScheduleText::metal).collect(Collectors.joining("; ")) + ".");
+      }
+      before = a.metals();
+    }
+    return page.toString();
+  }
+
+  private static String metal(ScheduleAdvice.Metal m) {
+    return m.steel()
+        + " "
+        + m.structure()
+        + m.hrc().map(h -> ", " + Shown.number(h, 0) + " HRC").orElse("");
+  }
+
+  /** The same as a table, for a page that is wide enough. */
   Table metalsTable() {
-    List<After> after = advice.schedule().after();
-    List<Object> heads = new ArrayList<>(List.of("after"));
-    after.get(after.size() - 1).metals().forEach(m -> heads.addAll(List.of(m.steel(), "HRC")));
-    Table table = new Table(heads.toArray());
-    for (After a : after) {
-      List<Object> cells = new ArrayList<>(List.of(a.step()));
-      a.metals()
-          .forEach(
-              m -> {
-                cells.add(m.structure());
-                cells.add(m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));
-              });
-      table.row(cells.toArray());
+    Table table = new Table("after", "steel", "structure", "HRC");
+    List<ScheduleAdvice.Metal> before = List.of();
+    for (After a : advice.schedule().after()) {
+      if (!a.metals().equals(before)) {
+        a.metals()
+            .forEach(
+                m ->
+                    table.row(
+                        a.step(),
+                        m.steel(),
+                        m.structure(),
+                        m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN)));
+      }
+      before = a.metals();
     }
     return table.captioned("Structure and hardness to expect");
   }
@@ -248,17 +328,15 @@ public record ScheduleText(Advice advice, UnitSystem units) {
             "C %",
             shown.temperatureHeads("Ac1"),
             shown.temperatureHeads("full"),
-            shown.temperatureHeads("Ms"),
-            shown.temperatureHeads("magnet"));
+            shown.temperatureHeads("Ms"));
     for (CriticalTemperatures c : advice.schedule().critical()) {
       table.row(
           c.steel(),
           Shown.percent(c.carbonPct()),
           shown.temperatureCells(c.ac1C()),
           shown.temperatureCells(c.upperC()),
-          shown.temperatureCells(c.msC()),
-          shown.temperatureCells(c.magnetC()));
+          shown.temperatureCells(c.msC()));
     }
-    return table.captioned("With the carbon that each steel has by then; where the magnet lets go");
+    return table.captioned("Critical temperatures with the carbon that each steel has by then");
   }
 }

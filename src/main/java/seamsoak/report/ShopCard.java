@@ -1,14 +1,13 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice.Segment;
+import seamsoak.advice.ScheduleAdvice;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
@@ -16,7 +15,7 @@ import seamsoak.unit.UnitSystem;
  * What hangs at the forge: the answer, and one entry for each step of the schedule.
  *
  * @param stops why the work must not be done as written
- * @param caution the gravest of the first step
+ * @param caution the gravest of the soak, or of what comes first without one
  * @param answer in large letters
  * @param second the same temperature in the other unit, and the band
  * @param why the reason
@@ -35,26 +34,30 @@ record ShopCard(
    *
    * @param id its anchor in the page
    * @param name such as {@code refine 1}
+   * @param in where it is done, empty for the bench
+   * @param refused why it must not be done as planned, empty if it may
    * @param cautions those that arise here first, worst first
    * @param repeated how many arose at an earlier step
-   * @param temperature in the shop's unit
+   * @param temperature in the shop's unit, empty for work at the bench
    * @param other in the other unit
    * @param time how long
    * @param rise how long the rise takes, empty without one
-   * @param then what follows the hold
-   * @param check what to look for
+   * @param doing what to do, in words
+   * @param checks what to look for
    */
   record Entry(
       String id,
       String name,
+      String in,
+      String refused,
       List<String> cautions,
       int repeated,
       String temperature,
       String other,
       String time,
       String rise,
-      String then,
-      String check) {
+      String doing,
+      List<String> checks) {
     /** The one caution that has room on the card. */
     Optional<String> gravest() {
       return cautions.stream().findFirst();
@@ -62,8 +65,10 @@ record ShopCard(
   }
 
   static ShopCard of(Advice advice, UnitSystem units) {
+    // the answer is the soak where there is one, so its gravest caution stands above it
     String caution =
-        advice.schedule().segments().stream()
+        advice.schedule().steps().stream()
+            .sorted(Comparator.comparing(s -> !s.step().equals("soak")))
             .flatMap(s -> s.cautions().stream())
             .findFirst()
             .orElse("");
@@ -89,46 +94,37 @@ record ShopCard(
   }
 
   private static List<Entry> entries(Advice advice, String above, Shown shown) {
-    Map<String, List<Segment>> steps = new LinkedHashMap<>();
-    advice
-        .schedule()
-        .segments()
-        .forEach(s -> steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s));
     Set<String> said = new LinkedHashSet<>(List.of(above));
     List<Entry> entries = new ArrayList<>();
-    steps.forEach(
-        (name, parts) -> entries.add(entry(entries.size() + 1, name, parts, said, shown)));
+    for (ScheduleAdvice.Step step : advice.schedule().steps()) {
+      double rise =
+          advice.schedule().segments().stream()
+              .filter(s -> s.step().equals(step.step()) && s.kind().equals("rise"))
+              .mapToDouble(ScheduleAdvice.Segment::minutes)
+              .sum();
+      entries.add(entry(entries.size() + 1, step, rise, said, shown));
+    }
     return List.copyOf(entries);
   }
 
   private static Entry entry(
-      int number, String name, List<Segment> parts, Set<String> said, Shown shown) {
-    Segment main = part(parts, "hold").orElse(parts.get(parts.size() - 1));
-    Set<String> all = new LinkedHashSet<>();
-    parts.forEach(p -> all.addAll(p.cautions()));
-    List<String> fresh = all.stream().filter(c -> !said.contains(c)).toList();
-    said.addAll(all);
-    List<String> checks =
-        parts.stream().map(Segment::check).filter(c -> !c.isBlank()).distinct().toList();
+      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Shown shown) {
+    List<String> fresh = step.cautions().stream().filter(c -> !said.contains(c)).toList();
+    int again = step.cautions().size() - fresh.size();
+    said.addAll(step.cautions());
     return new Entry(
         "step-" + number,
-        name,
+        step.step(),
+        step.in().equals("bench") ? "" : step.in(),
+        step.refused().orElse(""),
         fresh,
-        all.size() - fresh.size(),
-        first(main.toC(), shown.units()),
-        second(main.toC(), shown.units()),
-        shown.time(main.minutes()),
-        part(parts, "rise").map(s -> shown.time(s.minutes())).orElse(""),
-        part(parts, "cool")
-            .map(
-                s ->
-                    s.cool() + ", " + shown.time(s.minutes()) + " to " + shown.temperature(s.toC()))
-            .orElse(""),
-        String.join("; ", checks));
-  }
-
-  private static Optional<Segment> part(List<Segment> parts, String kind) {
-    return parts.stream().filter(s -> s.kind().equals(kind)).findFirst();
+        again,
+        step.temperatureC().map(t -> first(t, shown.units())).orElse(""),
+        step.temperatureC().map(t -> second(t, shown.units())).orElse(""),
+        step.holdMinutes().map(shown::time).orElse(""),
+        rise > 0 ? shown.time(rise) : "",
+        SoakText.capital(step.doing()),
+        step.checks());
   }
 
   private static String first(double celsius, UnitSystem units) {

@@ -1,5 +1,6 @@
 package seamsoak.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice;
@@ -17,6 +18,20 @@ record StepsText(Advice advice, Shown shown) {
       s.checks().forEach(c -> page.below("Check: " + c + "."));
     }
     return page.toString();
+  }
+
+  /** The same as terms: a step, and what is said of it. */
+  List<Part.Term> terms() {
+    List<Part.Term> all = new ArrayList<>();
+    for (ScheduleAdvice.Step s : advice.schedule().steps()) {
+      List<String> said = new ArrayList<>();
+      s.refused().ifPresent(r -> said.add("Refused. " + r));
+      said.add(s.doing() + ".");
+      said.add("Why: " + s.why() + ".");
+      s.checks().forEach(c -> said.add("Check: " + c + "."));
+      all.add(new Part.Term(s.step() + place(s), said));
+    }
+    return all;
   }
 
   private String place(ScheduleAdvice.Step s) {

@@ -1,12 +1,20 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 
 /** Columns of numbers and words, as text aligned: numbers to the right, words to the left. */
 final class Table {
   private static final int SHORT_ROWS = 12;
+
+  /** What is left of a terminal's line beside the indent. */
+  private static final int MOST_WIDTH = Page.WIDTH - 2;
+
+  /** No column of words gets narrower. */
+  private static final int LEAST_WORDS = 12;
+
   private static final String GAP = "  ";
   private static final Pattern NUMBER = Pattern.compile("[-<>+.0-9%]*( h)?");
 
@@ -88,19 +96,63 @@ final class Table {
     boolean[] number = new boolean[columns];
     for (int c = 0; c < columns; c++) {
       int column = c;
-      width[c] = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
       number[c] = isNumber(c);
+      width[c] = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
     }
+    narrow(width, number);
     List<String> lines = new ArrayList<>();
     for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder();
+      List<List<String>> cells = new ArrayList<>();
       for (int c = 0; c < columns; c++) {
-        String cell = row.get(c);
-        String space = " ".repeat(width[c] - cell.length());
-        line.append(c == 0 ? "" : GAP).append(number[c] ? space + cell : cell + space);
+        cells.add(wrapped(row.get(c), width[c]));
       }
-      lines.add(line.toString().stripTrailing());
+      int height = cells.stream().mapToInt(List::size).max().orElse(1);
+      for (int i = 0; i < height; i++) {
+        lines.add(line(cells, i, width, number));
+      }
     }
+    return lines;
+  }
+
+  private static String line(List<List<String>> cells, int i, int[] width, boolean[] number) {
+    StringBuilder line = new StringBuilder();
+    for (int c = 0; c < width.length; c++) {
+      String cell = i < cells.get(c).size() ? cells.get(c).get(i) : "";
+      String space = " ".repeat(Math.max(0, width[c] - cell.length()));
+      line.append(c == 0 ? "" : GAP).append(number[c] ? space + cell : cell + space);
+    }
+    return line.toString().stripTrailing();
+  }
+
+  /** Takes what does not fit a line from the widest columns of words. */
+  private static void narrow(int[] width, boolean[] number) {
+    int over = Arrays.stream(width).sum() + GAP.length() * (width.length - 1) - MOST_WIDTH;
+    for (; over > 0; over--) {
+      int widest = -1;
+      for (int c = 0; c < width.length; c++) {
+        if (!number[c] && width[c] > LEAST_WORDS && (widest < 0 || width[c] > width[widest])) {
+          widest = c;
+        }
+      }
+      if (widest < 0) {
+        return;
+      }
+      width[widest]--;
+    }
+  }
+
+  private static List<String> wrapped(String cell, int width) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : cell.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && longer.length() > width) {
+        lines.add(line);
+        longer = word;
+      }
+      line = longer;
+    }
+    lines.add(line);
     return lines;
   }
 

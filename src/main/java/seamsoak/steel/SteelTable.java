@@ -42,7 +42,7 @@ public final class SteelTable {
       CsvTable table, Map<String, List<Dispute>> disputes, Supplier<CsvTable> standings) {
     this.columns = Set.copyOf(table.columns());
     this.standings = standings;
-    for (CsvTable.Row row : table.rows()) {
+    for (CsvTable.Row row : table.someRows()) {
       Steel steel = SteelRow.read(row, disputes.getOrDefault(row.text("id"), List.of()));
       steels.add(steel);
       rows.put(steel.id(), row);

@@ -54,6 +54,60 @@ class BilletAnswerTest {
   }
 
   @Test
+  void aGalvanizedJacketIsRefusedInTheScheduleToo() throws IOException {
+    Ran ran = run("schedule", GALVANIZED);
+    assertEquals(4, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith("Do not do this. step 3 tile: The jacket is galvanized"));
+    assertTrue(ran.err().lines().reduce((a, b) -> b).orElseThrow().contains("zinc"));
+  }
+
+  @Test
+  void scheduleFitsATerminalAndSaysTheAnswerFirst() throws IOException {
+    Ran ran = run("schedule", SAN_MAI);
+    ran.out()
+        .lines()
+        .filter(l -> !l.startsWith("Next: "))
+        .forEach(l -> assertTrue(l.length() <= 80, l));
+    assertTrue(ran.out().startsWith("Normalize at "), ran.out());
+    for (String part :
+        List.of(
+            "harden from ",
+            "Conflicts, and what to do",
+            "Step by step",
+            "Where the magnet lets go",
+            "For the kiln's controller")) {
+      assertTrue(ran.out().contains(part), part);
+    }
+  }
+
+  /** The same program in either system: 1.8 F to the degree, 32 F at freezing. */
+  @Test
+  void theProgramIsWrittenInEitherSystem() throws IOException {
+    List<String> metric = program("metric");
+    List<String> us = program("us");
+    assertEquals("step,segment,rate_C_per_h,to_C,stay_min,then", metric.get(0));
+    assertEquals("step,segment,rate_F_per_h,to_F,stay_min,then", us.get(0));
+    assertEquals(
+        "step,segment,rate_F_per_h,rate_C_per_h,to_F,to_C,stay_min,then", program("both").get(0));
+    assertEquals(metric.size(), us.size());
+    assertTrue(metric.size() > 6);
+    for (int i = 1; i < metric.size(); i++) {
+      String[] c = metric.get(i).split(",");
+      String[] f = us.get(i).split(",");
+      assertEquals(1.8 * Double.parseDouble(c[3]) + 32, Double.parseDouble(f[3]), 3.5);
+      assertEquals(1.8 * Double.parseDouble(c[2]), Double.parseDouble(f[2]), 1.9);
+      assertEquals(c[4], f[4]);
+    }
+  }
+
+  private List<String> program(String units) throws IOException {
+    Path file = folder.resolve(units + ".csv");
+    Ran ran = run("schedule", SAN_MAI, "--units", units, "--program", file.toString());
+    assertEquals(0, ran.code(), ran.err());
+    return Files.readAllLines(file);
+  }
+
+  @Test
   void jsonSaysThatThereIsNoneToRecommend() throws IOException {
     Ran ran = run("soak", stubborn(), "--json");
     assertEquals(4, ran.code(), ran.err());
@@ -138,6 +192,7 @@ class BilletAnswerTest {
             "advice.json",
             "fading.png",
             "fading.svg",
+            "kiln.csv",
             "plan.txt",
             "report.html",
             "schedule.png",

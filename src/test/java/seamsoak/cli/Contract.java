@@ -76,7 +76,7 @@ final class Contract {
         .forEach(
             line -> {
               assertFalse(UPSETTING.matcher(line).find(), line);
-              boolean json = line.matches("\\s*(\"[A-Za-z0-9]+\": )?null,?");
+              boolean json = line.matches("\\s*(\"[A-Za-z0-9]+\" ?: )?null,?");
               assertFalse(!json && INSIDE.matcher(line).find(), line);
             });
   }

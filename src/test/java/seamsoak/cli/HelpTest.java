@@ -41,7 +41,11 @@ class HelpTest {
     while (word.find()) {
       args.add(word.group(1) == null ? word.group(2) : word.group(1));
     }
-    if (args.get(0).equals("plan")) {
+    int program = args.indexOf("--program");
+    if (program > 0) {
+      args.set(program + 1, folder.resolve(args.get(program + 1)).toString());
+    }
+    if (args.get(0).equals("plan") || args.contains("--out")) {
       int out = args.indexOf("--out");
       if (out < 0) {
         args.add("--out");

@@ -38,6 +38,7 @@ class WrongBilletTest {
         "\"1200 C\" | \"1200 mm\" | temperature",
         "\"weld\" | \"wled\" | weld",
         "] } | ] | close each bracket",
+        "\"stack\" | \"quenchants\": [{ \"kind\": \"oil-fats\" }], \"stack\" | did you mean 'oil-fast'?",
         "\"5 mm\" | \"0.001 mm\" | step 1 weld cannot be done",
       })
   void isRefused(String what, String by, String mentions) throws IOException {

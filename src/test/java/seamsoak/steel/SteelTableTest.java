@@ -215,7 +215,7 @@ class SteelTableTest {
         "730,800,210,11.4 | 830,800,210,11.4 | Ac1_C 830 is above Ac3_or_Accm_C 800",
         "730,800,210,11.4 | 730,800,2l0,11.4 | '2l0' in column Ms_C is not a number",
         "edge; dark layer,very shallow | edge; dark layer,skin deep | unknown hardenability",
-        "0.08,0.105,0.13 | 0.08,99.9,100 | adds up to",
+        "0.08,0.105,0.13 | 0.08,99.9,100 | is more than cementite holds",
         "1095,SAE 1095 | ,SAE 1095 | :16:1: column id is blank"
       })
   void refusesFaultyTables(String find, String replacement, String message) {
