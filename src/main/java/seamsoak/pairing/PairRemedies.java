@@ -124,24 +124,30 @@ public final class PairRemedies {
   }
 
   /**
-   * Grades near the second by analysis that fit with the first as they are.
+   * A grade near the second by analysis that fits with the first.
    *
    * @param id of the grade
    * @param distance from the second, in steps of what the smith would notice
+   * @param closedStack whether it does so only in a closed stack
    */
-  public record Near(String id, double distance) {}
+  public record Near(String id, double distance, boolean closedStack) {}
 
-  /** The three nearest. */
+  /** The three nearest; in a closed stack where the first fits with none in the open. */
   public List<Near> insteadOfSecond(PairResult now, List<PairSteel> grades, PairSetting s) {
     if (now.rating() == Rating.FITS) {
       return List.of();
     }
+    List<Near> open = nearest(now, grades, s);
+    return open.isEmpty() ? nearest(now, grades, s.inClosedStack()) : open;
+  }
+
+  private List<Near> nearest(PairResult now, List<PairSteel> grades, PairSetting s) {
     return grades.stream()
         .filter(g -> !g.sameAs(now.first()) && !g.sameAs(now.second()))
         .sorted(Comparator.comparingDouble(g -> distance(g, now.second())))
         .filter(g -> check.of(now.first(), g, s).rating() == Rating.FITS)
         .limit(NEAREST)
-        .map(g -> new Near(g.id(), distance(g, now.second())))
+        .map(g -> new Near(g.id(), distance(g, now.second()), s.sealed()))
         .toList();
   }
 

@@ -13,8 +13,8 @@ import seamsoak.steel.TemperatureRange;
  *
  * <p>In C, carbon in wt%.
  *
- * <p>Our judgement: beyond the eutectoid carbide is meant to stay, so Accm plays no part. Over the
- * plain grades of the table that have a published range, the two overlap or lie within 25 C.
+ * <p>Our judgement: beyond the eutectoid carbide is meant to stay, so Accm plays no part. Near the
+ * eutectoid it begins some 30 C below the ranges published for plain steel.
  *
  * <p>Range: plain and low alloy. Stated error: none.
  */

@@ -118,10 +118,14 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     List<String> near = advice.insteadOfSecond().stream().map(PairRemedies.Near::id).toList();
     all.add(
         near.isEmpty()
-            ? "No grade of the table fits with " + advice.first() + " as it is."
+            ? "No grade of the table fits with "
+                + advice.first()
+                + ", not in a closed stack either."
             : "Another grade: of those that fit with "
                 + advice.first()
-                + " as they are, nearest to "
+                + (advice.insteadOfSecond().get(0).closedStack()
+                    ? " in a closed stack, and none does in the open, nearest to "
+                    : " as they are, nearest to ")
                 + advice.second()
                 + " by analysis "
                 + (near.size() == 1 ? "is " : "are ")

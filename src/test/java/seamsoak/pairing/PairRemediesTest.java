@@ -88,6 +88,20 @@ class PairRemediesTest {
   }
 
   @Test
+  void aSteelThatNeedsAClosedStackIsOfferedGradesForThat() {
+    List<PairRemedies.Near> near =
+        remedies.insteadOfSecond(known.of("52100", "1084"), known.all(), KnownPairs.USUAL);
+    assertEquals(3, near.size());
+    for (PairRemedies.Near n : near) {
+      assertTrue(n.closedStack());
+      assertEquals(
+          Rating.FITS,
+          known.of("52100", n.id(), KnownPairs.USUAL.inClosedStack()).rating(),
+          n.id());
+    }
+  }
+
+  @Test
   void noRemedyIsNamedThatImprovesNothing() {
     for (PairSteel s : known.all()) {
       PairResult now = known.check.of(known.steel("1084"), s, KnownPairs.USUAL);
