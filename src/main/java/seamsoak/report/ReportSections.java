@@ -128,10 +128,12 @@ record ReportSections(
   private Section schedule() {
     ScheduleText text = new ScheduleText(advice, units);
     BladeText blade = new BladeText(advice, units);
-    return picture(Section.of("schedule", "The schedule"), "schedule")
-        .table(text.heatsTable())
-        .head("Conflicts, and what to do")
-        .terms(conflicts())
+    Section section =
+        picture(Section.of("schedule", "The schedule"), "schedule").table(text.heatsTable());
+    if (!advice.schedule().conflicts().isEmpty()) {
+      section = section.head("Conflicts, and what to do").terms(conflicts());
+    }
+    return section
         .head("Step by step")
         .terms(new StepsText(advice, shown()).terms())
         .table(blade.bladeTable())
