@@ -71,7 +71,7 @@ public record Workpiece(
    * @param faces edge of faces that are not welded yet
    */
   public Heated heated(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
-    Furnace furnace = new Furnace(solver, curve);
+    Furnace furnace = furnace(curve, outside, faces, solver);
     double diffused = body.diffused(curve);
     List<Family> newFamilies = new ArrayList<>();
     for (Family f : families) {
@@ -114,32 +114,24 @@ public record Workpiece(
     return new Heated(next, thicknessLoss, widthLoss, furnace.worstMassError());
   }
 
-  /** Strips that are the same object, in the same edge, go through the fire once. */
-  private static final class Furnace {
-    private final StripSolver solver;
-    private final HeatCurve curve;
-    private final Map<Strip, Map<Edge, StripSolver.Advanced>> done = new IdentityHashMap<>();
-    private double worst;
-
-    Furnace(StripSolver solver, HeatCurve curve) {
-      this.solver = solver;
-      this.curve = curve;
+  /** Everything that this piece consists of, through the fire side by side. */
+  private Furnace furnace(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
+    Edge skins = loose instanceof Loose.Jacket ? faces : outside;
+    Furnace furnace = new Furnace(solver, curve);
+    furnace.put(thicknessSkin, skins);
+    furnace.put(widthSkin, skins);
+    families.forEach(f -> furnace.put(f.strip(), Edge.SEALED));
+    for (Joint j : joints) {
+      furnace.put(j.first(), faces);
+      furnace.put(j.second(), faces);
     }
-
-    StripSolver.Advanced through(Strip strip, Edge edge) {
-      return done.computeIfAbsent(strip, s -> new HashMap<>())
-          .computeIfAbsent(
-              edge,
-              e -> {
-                StripSolver.Advanced a = solver.advance(strip, curve, e);
-                worst = Math.max(worst, Math.abs(a.massErrorRelative()));
-                return a;
-              });
+    if (loose instanceof Loose.Jacket j) {
+      furnace.put(j.sheet(), outside);
+    } else if (loose instanceof Loose.Layers l) {
+      l.halves().forEach(h -> furnace.put(h, faces));
     }
-
-    double worstMassError() {
-      return worst;
-    }
+    furnace.heat();
+    return furnace;
   }
 
   /** Everything that lies together welded. */

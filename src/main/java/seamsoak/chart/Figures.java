@@ -128,11 +128,13 @@ public final class Figures {
         "soak",
         "Soak that clears the lines of " + advice.billet(),
         answer("No soak clears within what is allowed"),
-        String.format(
-            Locale.ROOT,
-            "Minutes to clear the lines against soak temperature, with the band that holds eight of"
-                + " ten of %d possible histories, and the metal and grain it costs.",
-            soak.samples()),
+        "Minutes to clear the lines against soak temperature"
+            + (soak.samples() == 0
+                ? " by the middle estimate alone"
+                : ", with the band that holds eight of ten of "
+                    + soak.samples()
+                    + " possible histories")
+            + ", and the metal and grain it costs.",
         units,
         soak.options().stream().map(Figures::option).toList(),
         List.of(

@@ -88,10 +88,11 @@ class BilletAnswerTest {
   void theProgramIsWrittenInEitherSystem() throws IOException {
     List<String> metric = program("metric");
     List<String> us = program("us");
-    assertEquals("step,segment,rate_C_per_h,to_C,stay_min,then", metric.get(0));
-    assertEquals("step,segment,rate_F_per_h,to_F,stay_min,then", us.get(0));
+    assertEquals("step,segment,rate_C_per_h,to_C,stay_min,then,written_by", metric.get(0));
+    assertEquals("step,segment,rate_F_per_h,to_F,stay_min,then,written_by", us.get(0));
     assertEquals(
-        "step,segment,rate_F_per_h,rate_C_per_h,to_F,to_C,stay_min,then", program("both").get(0));
+        "step,segment,rate_F_per_h,rate_C_per_h,to_F,to_C,stay_min,then,written_by",
+        program("both").get(0));
     assertEquals(metric.size(), us.size());
     assertTrue(metric.size() > 6);
     for (int i = 1; i < metric.size(); i++) {
