@@ -176,6 +176,8 @@ final class ScheduleAdvisor {
     Optional<Outcome> blade = heat.map(h -> blade(course, guard, h, conflicts, stops));
     if (heat.isEmpty() && steels.stream().anyMatch(SteelNow::hardens)) {
       new Softening(course).anneal(guard);
+      new BenchWork(course).grind();
+      new BenchWork(course).testEtch();
     }
     List<ScheduleAdvice.CriticalTemperatures> critical =
         steels.stream().map(SteelNow::told).toList();

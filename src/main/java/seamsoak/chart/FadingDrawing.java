@@ -86,7 +86,7 @@ final class FadingDrawing implements Drawing {
         v -> String.format(Locale.ROOT, "%.2f %%", v));
     name(
         canvas,
-        us ? "width of the line on the face, in" : "width of the line on the face, mm",
+        "width of the line on the face, where it shows, " + (us ? "in" : "mm"),
         24,
         lower.getMinY() - 12);
     if (figure.units() == UnitSystem.BOTH) {
@@ -156,6 +156,12 @@ final class FadingDrawing implements Drawing {
             Ink.SOFT,
             LEVEL));
     frame.draw(canvas);
+    if (figure.sets().stream()
+        .flatMap(s -> s.at().stream())
+        .map(value)
+        .allMatch(OptionalDouble::isEmpty)) {
+      middle(canvas, "no line shows after any step", area.getCenterX(), frame.y(level) - 12, false);
+    }
     for (int i = 0; i < figure.sets().size(); i++) {
       double end = curve(canvas, frame, figure.sets().get(i), Ink.STYLES.get(i), value);
       if (Double.isFinite(end)) {
@@ -208,7 +214,8 @@ final class FadingDrawing implements Drawing {
     for (FadingFigure.State s : set.at()) {
       last = value.apply(s).orElse(last);
     }
-    String end = "at the end " + said.apply(last);
+    boolean there = value.apply(set.at().get(set.at().size() - 1)).isPresent();
+    String end = (there ? "at the end " : "last seen ") + said.apply(last);
     List<Block.Line> lines =
         new ArrayList<>(
             Block.wrap(type, set.name(), RIGHT - 130, 1, Ink.LABEL, true, style.color()));
