@@ -165,7 +165,8 @@ final class FadingDrawing implements Drawing {
     for (int i = 0; i < figure.sets().size(); i++) {
       double end = curve(canvas, frame, figure.sets().get(i), Ink.STYLES.get(i), value);
       if (Double.isFinite(end)) {
-        sides.add(side(figure.sets().get(i), Ink.STYLES.get(i), end, value, said));
+        double room = RIGHT - (right.isEmpty() ? 100 : 130);
+        sides.add(side(figure.sets().get(i), Ink.STYLES.get(i), end, value, said, room));
       }
     }
     double edge = right.isEmpty() ? area.getMaxX() + 3 : area.getMaxX() + 42;
@@ -209,7 +210,8 @@ final class FadingDrawing implements Drawing {
       Ink.Style style,
       double y,
       Function<FadingFigure.State, OptionalDouble> value,
-      DoubleFunction<String> said) {
+      DoubleFunction<String> said,
+      double room) {
     double last = 0;
     for (FadingFigure.State s : set.at()) {
       last = value.apply(s).orElse(last);
@@ -219,7 +221,7 @@ final class FadingDrawing implements Drawing {
     List<Block.Line> lines =
         new ArrayList<>(
             Block.wrap(type, set.name(), RIGHT - 130, 1, Ink.LABEL, true, style.color()));
-    lines.addAll(Block.wrap(type, end, RIGHT - 100, 2, Ink.NOTE, false, Ink.SOFT));
+    lines.addAll(Block.wrap(type, end, room, 2, Ink.NOTE, false, Ink.SOFT));
     return new SideLabels.Side(y, Block.of(type, lines), style.color(), style);
   }
 
