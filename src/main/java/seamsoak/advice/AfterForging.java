@@ -1,8 +1,10 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Exposure;
@@ -36,22 +38,20 @@ record AfterForging(Course course) {
     Guard guard = Guard.of(steels, heats.section(), FORGED_CELSIUS, course.grainNumber());
     double at = changesAt(steels);
     boolean slow = guard.way() != Guard.Way.AIR;
-    List<Leg> legs = heats.down(slow, FORGED_CELSIUS, at);
+    // It comes from the anvil, so even a kiln has to wait for it at the lower heat.
+    List<Leg> legs = heats.down(slow, FORGED_CELSIUS, at, Heater.FORGE);
     course.carry(
         new ScheduleStep(
             "cool-down",
-            slow ? heats.heater(at) : Heater.BENCH,
-            slow
-                ? "Put the billet into the kiln while it still glows, hold it at "
-                    + course.show(at)
-                    + " until it has changed, then let it cool in still air"
-                : String.format(
-                    Locale.ROOT,
-                    "Lay the billet in still, dry air until a hand can bear it, about %.0f min",
-                    heats.minutesToTouch(FORGED_CELSIUS)),
+            slow && heats.kiln() ? Heater.KILN : Heater.BENCH,
+            slow ? slowly(heats, at) : inAir(heats, legs),
             slow
                 ? guard.because() + ": cooled in air it lies hard and strained and may crack"
-                : "no steel of it hardens in still air in this section",
+                : "no steel of it hardens in still air in this section: its middle takes about "
+                    + Math.round(heats.airSeconds8to5())
+                    + " s from "
+                    + course.between(800, 500)
+                    + fastest(steels),
             List.of(
                 slow
                     ? "when it is cold a file bites; if the file skates it is hard: anneal it before"
@@ -62,7 +62,41 @@ record AfterForging(Course course) {
             Edge.SEALED,
             hardensInAir(guard),
             Optional.empty()),
-        Structures.cooled(steels, heats, FORGED_CELSIUS, course.grainNumber(), slow));
+        Structures.cooled(
+            steels, heats, FORGED_CELSIUS, course.grainNumber(), slow && heats.kiln()));
+  }
+
+  private String slowly(Heats heats, double at) {
+    return heats.kiln()
+        ? "Put the billet into the kiln while it still glows, hold it at "
+            + course.show(at)
+            + " until it has changed, then let it cool in still air"
+        : "Bury the billet, still glowing, in dry vermiculite or ash until a hand can bear it";
+  }
+
+  private static String inAir(Heats heats, List<Leg> legs) {
+    return String.format(
+        Locale.ROOT,
+        "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can bear"
+            + " it",
+        Math.ceil(Leg.curve(legs).seconds() / 60),
+        heats.minutesToTouch(FORGED_CELSIUS));
+  }
+
+  /** What the steel that hardens most deeply asks for, to be held against what air does. */
+  private String fastest(List<SteelNow> steels) {
+    return steels.stream()
+        .filter(s -> s.hardens() && !s.beyondFormulas())
+        .map(s -> Map.entry(s.id(), s.quenched(FORGED_CELSIUS, course.grainNumber())))
+        .max(Comparator.comparingDouble(e -> e.getValue().longestSeconds8to5()))
+        .map(
+            e ->
+                String.format(
+                    Locale.ROOT,
+                    ", and %s, with its coarse grain, hardens within %.0f s",
+                    e.getKey(),
+                    e.getValue().longestSeconds8to5()))
+        .orElse("");
   }
 
   void soak(SoakAdvice.Recommended soak) {
@@ -76,18 +110,17 @@ record AfterForging(Course course) {
     boolean slow = guard.way() != Guard.Way.AIR;
     List<Leg> legs = new ArrayList<>(up);
     double at = changesAt(before);
-    legs.addAll(heats.down(slow, celsius, at));
     Heater in = heats.heater(celsius);
+    legs.addAll(heats.down(slow, celsius, at, in));
     course.carry(
         new ScheduleStep(
             "soak",
             in,
             "Soak at "
                 + course.show(celsius)
-                + (slow
-                    ? ", then let it fall to " + course.show(at) + " in the kiln and hold it there"
-                    : ", then still air to black"),
-            soak.reason() + (slow ? "; cooled in the kiln because " + guard.because() : ""),
+                + ", then "
+                + heats.downInWords(slow, course.show(at), in),
+            soak.reason() + (slow ? "; cooled slowly because " + guard.because() : ""),
             List.of(
                 in == Heater.KILN
                     ? "a thermocouple beside the work, in a wrap or a light reducing fire"
@@ -97,7 +130,7 @@ record AfterForging(Course course) {
             course.shop.edge(course.billet.soak().outsideTaken()),
             hardensInAir(guard),
             Optional.empty()),
-        Structures.cooled(before, heats, celsius, grain, slow));
+        Structures.cooled(before, heats, celsius, grain, slow && heats.kiln()));
   }
 
   static Set<Condition> hardensInAir(Guard guard) {

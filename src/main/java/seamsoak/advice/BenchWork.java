@@ -30,7 +30,7 @@ record BenchWork(Course course) {
   static Section section(Course course) {
     Blade blade = course.billet.blade();
     Workpiece piece = course.piece();
-    double skin = StageReport.skinMetres(piece) + MARGIN_METRES;
+    double skin = StageReport.softMetres(piece) + MARGIN_METRES;
     double clean = piece.size().thicknessMetres() - 2 * skin;
     double wanted = blade.thickness().map(Length::metres).orElse(clean);
     double thick =
@@ -57,7 +57,9 @@ record BenchWork(Course course) {
                 + " off each face, to "
                 + new Length(to.thicknessMetres()).format(course.units)
                 + ", and profile the blade; leave the edge as thick as a coin",
-            "the skin short of carbon is "
+            (jacketed(piece)
+                    ? "the jacket and the skin short of carbon below it are "
+                    : "the skin short of carbon is ")
                 + new Length(to.allowanceMetres() - MARGIN_METRES).format(course.units)
                 + " deep on each face, edges too, and would stay soft"
                 + (to.tooThick()
@@ -71,6 +73,10 @@ record BenchWork(Course course) {
             Set.of(),
             Optional.empty()),
         piece.shaped(to.thicknessMetres(), width, course.shop.resolution()));
+  }
+
+  static boolean jacketed(Workpiece piece) {
+    return piece.jacketMetres(piece.thicknessSkin()) > 0;
   }
 
   void testEtch() {

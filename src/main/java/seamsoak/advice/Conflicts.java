@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.ScheduleAdvice.Conflict;
+import seamsoak.billet.Step;
 import seamsoak.property.Quenchant;
 import seamsoak.steel.Dispute;
 import seamsoak.steel.HeatTreatment;
@@ -26,6 +27,11 @@ record Conflicts(Course course, Guard guard) {
   /** Ideal diameters further apart than this ask for different baths; judgement. */
   private static final double MUCH_DEEPER = 2.5;
 
+  /**
+   * With more layers than these an edge shows all of them: a core between two jackets has three.
+   */
+  private static final int FEW_LAYERS = 5;
+
   /** Those that are known before the blade is ground. */
   List<Conflict> ofBillet() {
     List<SteelNow> steels = course.steels();
@@ -35,15 +41,24 @@ record Conflicts(Course course, Guard guard) {
         all.add(dispute(s, d));
       }
     }
+    course
+        .piece()
+        .jacket()
+        .filter(j -> BenchWork.jacketed(course.piece()))
+        .map(j -> jacket(j.name()))
+        .ifPresent(all::add);
     airAndSoft(steels).ifPresent(all::add);
-    if (guard.slow() && !course.billet.equipment().kilnTaken().there()) {
+    if (guard.way() != Guard.Way.AIR && !course.heats().kiln()) {
       all.add(
           new Conflict(
               "no kiln",
               names(steels),
-              "a steel of it hardens in air, and neither ash nor vermiculite is slow enough: L6 left"
-                  + " in ash was found hard throughout",
-              "have it annealed by someone with a kiln, or take steels that do not harden in air"));
+              "a steel of it "
+                  + (guard.slow() ? "hardens" : "may harden in part")
+                  + " in air, and neither ash nor vermiculite is sure to be slow enough: L6 left in"
+                  + " ash was found hard throughout",
+              "have it annealed by someone with a kiln, or take steels that do not harden in air; the"
+                  + " best that a fire can do is in the schedule"));
     }
     for (SteelNow s : steels) {
       if (s.hardens() && s.beyondFormulas()) {
@@ -61,6 +76,16 @@ record Conflicts(Course course, Guard guard) {
     return all;
   }
 
+  private static Conflict jacket(String steel) {
+    return new Conflict(
+        "jacket",
+        List.of(steel),
+        "the jacket of " + steel + " is still on the billet, and it makes no edge",
+        "take it off before anything is hardened; this schedule keeps it on through the fires, which"
+            + " saves the body from scale but not from losing carbon to the sheet, and grinds it off"
+            + " with the skin below it");
+  }
+
   private static Conflict dispute(SteelNow s, Dispute d) {
     return d.never()
         ? new Conflict(
@@ -72,7 +97,7 @@ record Conflicts(Course course, Guard guard) {
         : new Conflict(
             d.matter(),
             List.of(s.id()),
-            "the sheets of " + s.id() + " disagree: " + d.one() + ", or " + d.other(),
+            "the sheets of " + s.id() + " disagree: " + d.one() + "; or " + d.other(),
             d.matter().equals(Dispute.NORMALIZING)
                 ? "this schedule takes the careful side: no cooling in air from above the critical"
                     + " range, kiln-cooled cycles and a full anneal; a sheet from whoever sold the"
@@ -82,16 +107,48 @@ record Conflicts(Course course, Guard guard) {
 
   private Conflict beyond(SteelNow s) {
     HeatTreatment sheet = s.steel().heatTreatment();
+    Optional<HardeningHeat> other = HardeningHeat.of(course.steels(), Optional.empty());
+    String apart =
+        other
+            .filter(h -> sheet.harden().filter(r -> r.lowC() > h.celsius()).isPresent())
+            .map(
+                h ->
+                    "no heat suits them all: "
+                        + s.id()
+                        + " hardens from "
+                        + sheet.harden().map(this::between).orElse("")
+                        + ", "
+                        + windows(h.windows())
+                        + "; and ")
+            .orElse("");
     return new Conflict(
         "beyond the formulas",
         List.of(s.id()),
-        "no formula here reaches as much alloy as "
+        apart
+            + "no formula here reaches as much alloy as "
             + s.id()
             + " has, so its hardening and tempers are not worked out",
-        "go by its own sheet"
+        (other.isPresent()
+                ? "this schedule is for the others, and leaves "
+                    + s.id()
+                    + " soft; if that is what has to cut, go by its own sheet"
+                : "go by its own sheet")
             + sheet.harden().map(r -> ": harden from " + between(r)).orElse("")
+            + sheet.quench().map(q -> " in " + q).orElse("")
             + sheet.temper().map(r -> ", temper at " + between(r)).orElse("")
-            + "; at the heat of any carbon steel it stays soft");
+            + other
+                .map(
+                    h ->
+                        ", which coarsens "
+                            + String.join(
+                                ", ", h.windows().stream().map(w -> w.steel().id()).toList()))
+                .orElse(""));
+  }
+
+  private String windows(List<HardeningHeat.Window> windows) {
+    return windows.stream()
+        .map(w -> w.steel().id() + " from " + course.between(w.lowC(), w.highC()))
+        .collect(Collectors.joining(", "));
   }
 
   private String between(TemperatureRange r) {
@@ -101,11 +158,12 @@ record Conflicts(Course course, Guard guard) {
   private Optional<Conflict> airAndSoft(List<SteelNow> steels) {
     List<String> hard = new ArrayList<>();
     List<String> soft = new ArrayList<>();
+    boolean all = true;
     double celsius = Cycles.normalizeCelsius(steels);
     for (SteelNow s : steels) {
-      boolean air =
-          s.inAir(course.heats().section(), celsius, course.grainNumber()) != SteelNow.InAir.NO;
-      (air ? hard : soft).add(s.id());
+      SteelNow.InAir air = s.inAir(course.heats().section(), celsius, course.grainNumber());
+      (air == SteelNow.InAir.NO ? soft : hard).add(s.id());
+      all &= air != SteelNow.InAir.PERHAPS;
     }
     return hard.isEmpty() || soft.isEmpty()
         ? Optional.empty()
@@ -114,7 +172,10 @@ record Conflicts(Course course, Guard guard) {
                 "cooling in air",
                 names(steels),
                 String.join(", ", hard)
-                    + " may harden in still air in this section, at least in part, while "
+                    + (all
+                        ? hard.size() > 1 ? " harden" : " hardens"
+                        : " may harden, at least in part,")
+                    + " in still air in this section, while "
                     + String.join(", ", soft)
                     + " stays soft: it swells as the other does not, and the welds are sheared",
                 "cool it as slowly as the schedule says each time, and never lay it hard overnight"));
@@ -132,21 +193,44 @@ record Conflicts(Course course, Guard guard) {
             new Conflict(
                 "soft layer",
                 List.of(s.id()),
-                s.lines().alwaysAustenite()
-                    ? s.id() + " does not harden at any heat"
-                    : String.format(
-                        Locale.ROOT,
-                        "%s will not harden: it has %.2f %% carbon by then",
-                        s.id(),
-                        s.carbonPct()),
-                "keep it away from the edge: grind so that "
-                    + heat.edge().id()
-                    + " is what cuts, and test with a file there"));
+                soft(s),
+                inTheEdge()
+                    ? "in so many layers it lies in the edge too, stays soft there and wears first;"
+                        + " where the edge must be hard, lay a core of "
+                        + heat.edge().id()
+                        + " through it, or put a steel with more carbon in its place"
+                    : "keep it away from the edge: grind so that "
+                        + heat.edge().id()
+                        + " is what cuts, and test with a file there"));
       }
     }
     all.addAll(ofQuench(quench));
     all.addAll(ofTemper(heat, temper));
     return all;
+  }
+
+  private String soft(SteelNow s) {
+    if (s.lines().alwaysAustenite()) {
+      return s.id() + " does not harden at any heat";
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s will not harden%s: it has %.2f %% carbon by then",
+        s.id(),
+        s.steel()
+            .heatTreatment()
+            .harden()
+            .filter(r -> s.ownHeat())
+            .map(r -> " below the heat of its own sheet, " + between(r))
+            .orElse(""),
+        s.carbonPct());
+  }
+
+  /** Whether the layers are so many that an edge ground through them holds all of them. */
+  private boolean inTheEdge() {
+    return course.billet.stack().layers() > FEW_LAYERS
+        || course.billet.steps().stream()
+            .anyMatch(s -> s instanceof Step.Restack || s instanceof Step.Tile);
   }
 
   private Optional<Conflict> windows(HardeningHeat heat) {
@@ -157,16 +241,7 @@ record Conflicts(Course course, Guard guard) {
         new Conflict(
             "hardening heat",
             heat.windows().stream().map(w -> w.steel().id()).toList(),
-            "no heat suits them all: "
-                + heat.windows().stream()
-                    .map(
-                        w ->
-                            w.steel().id()
-                                + " "
-                                + course.show(w.lowC())
-                                + " to "
-                                + course.show(w.highC()))
-                    .collect(Collectors.joining(", ")),
+            "no heat suits them all: " + windows(heat.windows()),
             course.show(heat.celsius())
                 + " is right for "
                 + heat.edge().id()
@@ -183,7 +258,10 @@ record Conflicts(Course course, Guard guard) {
         .filter(
             w ->
                 w.sheet()
-                    .filter(r -> heat.celsius() < r.lowC() - 3 || heat.celsius() > r.highC() + 3)
+                    .filter(
+                        r ->
+                            heat.celsius() < r.lowC() - HardeningHeat.NEAR
+                                || heat.celsius() > r.highC() + HardeningHeat.NEAR)
                     .isPresent())
         .map(
             w ->
@@ -207,9 +285,11 @@ record Conflicts(Course course, Guard guard) {
                 List.of(t.steel().id()),
                 String.format(
                     Locale.ROOT,
-                    "the middle of %s will not harden in this section: it has to fall from 800 to"
-                        + " 500 C (1470 to 930 F) within %.1f s and takes about %.0f s in %s",
+                    "the middle of %s will not harden in this section: it has to fall from %s to %s"
+                        + " within %.1f s and takes about %.0f s in %s",
                     t.steel().id(),
+                    course.show(800),
+                    course.show(500),
                     t.result().longestSeconds8to5(),
                     t.result().coreSeconds8to5(),
                     q.quenchant().name()),

@@ -3,6 +3,7 @@ package seamsoak.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
@@ -27,6 +28,7 @@ final class Course {
   private final Grain grains;
   private Workpiece piece;
   private double grainMetres;
+  private Set<Condition> on;
   private List<ScheduleAdvice.Metal> metals = List.of();
   private final List<ScheduleAdvice.Segment> segments = new ArrayList<>();
   private final List<ScheduleAdvice.Step> steps = new ArrayList<>();
@@ -46,6 +48,7 @@ final class Course {
     this.shop = shop;
     this.visibility = visibility;
     this.cautions = cautions;
+    this.on = cautions.leftOn();
     this.units = units;
     this.grains = new Grain(shop, billet.stack());
     this.piece = start;
@@ -106,7 +109,7 @@ final class Course {
       piece = heated(step, curve);
       grainMetres = grains.after(curve, grainMetres);
     }
-    note(step, becomes);
+    note(step, becomes, piece);
   }
 
   private Workpiece heated(ScheduleStep step, HeatCurve curve) {
@@ -130,13 +133,14 @@ final class Course {
 
   /** Takes a depth off every face and notes it. */
   void grind(ScheduleStep step, Workpiece left) {
-    piece = left;
-    note(step, metals);
+    note(step, metals, left);
+    on = Set.of();
   }
 
-  private void note(ScheduleStep step, List<ScheduleAdvice.Metal> becomes) {
+  private void note(ScheduleStep step, List<ScheduleAdvice.Metal> becomes, Workpiece left) {
+    piece = left;
     metals = becomes.isEmpty() ? metals : becomes;
-    List<String> said = cautions.at(step);
+    List<String> said = cautions.at(step, on);
     segments.addAll(step.segments(said));
     steps.add(
         new ScheduleAdvice.Step(

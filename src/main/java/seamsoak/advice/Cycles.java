@@ -57,6 +57,14 @@ record Cycles(Course course) {
     return Math.max(highest.upperC() + LEAST_ABOVE, Math.max(low, Math.min(high, celsius)));
   }
 
+  /** Whether a heat lies in the ranges of all steels that count. */
+  private static boolean shared(List<SteelNow> steels, double celsius) {
+    return hardening(steels).stream()
+        .map(s -> s.steel().heatTreatment().normalize())
+        .flatMap(Optional::stream)
+        .allMatch(r -> celsius >= r.lowC() - 0.5 && celsius <= r.highC() + 0.5);
+  }
+
   /** Normalizes unless the guard forbids it. */
   void normalize(Guard guard, double celsius) {
     List<SteelNow> steels = course.steels();
@@ -67,16 +75,21 @@ record Cycles(Course course) {
     SteelNow highest = highest(steels);
     double above = celsius - highest.upperC();
     String drawn =
-        celsius == roundUp(highest.upperC() + NORMALIZE_ABOVE, 10)
+        celsius == roundUp(highest.upperC() + NORMALIZE_ABOVE, 10) || !shared(steels, celsius)
             ? ""
-            : ", within the range that their sheets share";
+            : steels.size() == 1
+                ? ", within its published range"
+                : ", within the range that their sheets share";
     course.carry(
         new ScheduleStep(
             "normalize",
             heats.heater(celsius),
             "Heat to "
                 + course.show(celsius)
-                + ", then still air to black"
+                + String.format(
+                    Locale.ROOT,
+                    ", then still air to black, about %.0f min",
+                    Math.ceil(Leg.curve(heats.air(celsius)).seconds() / 60))
                 + (guard.way() == Guard.Way.AIR_THEN_ANNEAL
                     ? "; anneal it the same day, before anything cuts it"
                     : ""),
@@ -113,15 +126,14 @@ record Cycles(Course course) {
               heats.heater(celsius),
               "Heat to "
                   + course.show(celsius)
-                  + (guard.slow()
-                      ? ", let it fall to " + course.show(at) + " in the kiln and hold it there"
-                      : ", then still air to black"),
+                  + ", then "
+                  + heats.downInWords(guard.slow(), course.show(at), heats.heater(celsius)),
               end
                   ? "near the hardening heat: cooler would be undone by it. "
                       + String.format(Locale.ROOT, "Grain about ASTM %.0f. ", reached)
                       + oneMore(reached, course.grains().number(plan.oneMoreMetres()))
                   : "new, finer grains form each time it passes the critical range"
-                      + (guard.slow() ? "; kiln-cooled because " + guard.because() : ""),
+                      + (guard.slow() ? "; cooled slowly because " + guard.because() : ""),
               end
                   ? List.of(
                       "break a test piece hardened from "
@@ -132,7 +144,8 @@ record Cycles(Course course) {
               AfterForging.open(course),
               AfterForging.hardensInAir(guard),
               Optional.empty()),
-          Structures.cooled(steels, heats, celsius, course.grainNumber(), guard.slow()));
+          Structures.cooled(
+              steels, heats, celsius, course.grainNumber(), guard.slow() && heats.kiln()));
     }
   }
 
@@ -154,7 +167,7 @@ record Cycles(Course course) {
 
   private static List<Leg> legs(Heats heats, Guard guard, double celsius, double at) {
     List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, CYCLE_MINUTES));
-    legs.addAll(heats.down(guard.slow(), celsius, at));
+    legs.addAll(heats.down(guard.slow(), celsius, at, heats.heater(celsius)));
     return legs;
   }
 
@@ -205,7 +218,11 @@ record Cycles(Course course) {
         next - number < 0.1
             ? "One more cycle at this heat would gain nothing"
             : String.format(
-                Locale.ROOT, "One more at this heat would gain %.1f numbers", next - number);
+                Locale.ROOT,
+                number >= FINE_ENOUGH
+                    ? "That is fine enough for a blade; one more would gain %.1f numbers"
+                    : "One more at this heat would gain %.1f numbers, not worth its scale",
+                next - number);
     boolean hardens = Double.isFinite(cost);
     if (!hardens || any.quenched(at, number).idealDiameterMetres() > DEEP_METRES) {
       return gain;

@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.Locale;
+import java.util.Optional;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stack;
 import seamsoak.heat.HeatCurve;
@@ -21,8 +22,24 @@ final class Grain {
 
   Grain(Shop shop, Stack stack) {
     this.shop = shop;
-    this.body = shop.bodyAnalysis(stack);
+    this.body = lowAlloy(shop, stack).orElseGet(() -> shop.bodyAnalysis(stack));
     this.changesKelvin = new PhaseLines(shop.correlations(), body).a1Celsius() + 273.15;
+  }
+
+  /** The mean of its low-alloy steels by thickness: the law of growth reaches no others. */
+  private static Optional<Composition> lowAlloy(Shop shop, Stack stack) {
+    Optional<Composition> mean = Optional.empty();
+    double so = 0;
+    for (int i = 0; i < stack.layers(); i++) {
+      Composition next = shop.analysis(stack.steel(i));
+      if (SteelNow.lowAlloy(next)) {
+        double all = so + stack.thickness(i).metres();
+        double before = so / all;
+        mean = Optional.of(mean.map(m -> m.mix(next, before)).orElse(next));
+        so = all;
+      }
+    }
+    return mean;
   }
 
   /** How it is reckoned, in words. */

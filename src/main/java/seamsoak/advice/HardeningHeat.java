@@ -25,6 +25,9 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
   /** How far into the window that all share, from its cool end; judgement. */
   private static final double INTO = 0.4;
 
+  /** Nearer to a window than this no kiln can tell it from within, K; judgement. */
+  static final double NEAR = 6;
+
   /**
    * Where a steel hardens well.
    *
@@ -46,7 +49,7 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
     }
 
     boolean holds(double celsius) {
-      return celsius > lowC - 3 && celsius < highC + 3;
+      return celsius > lowC - NEAR && celsius < highC + NEAR;
     }
   }
 

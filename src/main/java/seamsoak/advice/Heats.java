@@ -9,6 +9,7 @@ import seamsoak.billet.Size;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Environment;
 import seamsoak.property.FurnaceHeat;
+import seamsoak.property.Quenchant;
 import seamsoak.property.Section;
 import seamsoak.property.SectionCurve;
 import seamsoak.property.SectionHeat;
@@ -39,6 +40,9 @@ record Heats(Shop shop, Equipment equipment, Size size) {
 
   /** A fire above this is no kitchen's. */
   private static final double OVEN_CELSIUS = 260;
+
+  /** What a piece is buried in, an id of the quenchants. */
+  private static final String ASH = "vermiculite";
 
   private static final double STEP_KELVIN = 25;
   private static final double WARM_CELSIUS = 50;
@@ -166,20 +170,83 @@ record Heats(Shop shop, Equipment equipment, Size size) {
         "kiln");
   }
 
-  /** Down in the closed kiln and left there until all has changed, then air. */
-  List<Leg> changedInKiln(double fromCelsius, double atCelsius, double minutes) {
+  /** Whether there is a kiln to cool slowly in. */
+  boolean kiln() {
+    return equipment.kilnTaken().there();
+  }
+
+  /** Down in the kiln and left there until all has changed, then air. */
+  private List<Leg> changedInKiln(double fromCelsius, double atCelsius, boolean heldThere) {
     List<Leg> legs = new ArrayList<>();
-    legs.add(falling(fromCelsius, atCelsius, KILN_FALLS));
-    legs.add(new Leg("cool", HeatCurve.hold(atCelsius + ZERO, minutes * 60), "kiln"));
+    legs.add(
+        heldThere ? falling(fromCelsius, atCelsius, KILN_FALLS) : into(fromCelsius, atCelsius));
+    legs.add(
+        new Leg(
+            "cool", HeatCurve.hold(atCelsius + ZERO, AfterForging.CHANGE_MINUTES * 60), "kiln"));
     legs.addAll(air(atCelsius));
     return legs;
   }
 
-  /** In still air, or in the kiln until all has changed where that is called for. */
-  List<Leg> down(boolean slowly, double fromCelsius, double changesAtCelsius) {
-    return slowly
-        ? changedInKiln(fromCelsius, changesAtCelsius, AfterForging.CHANGE_MINUTES)
-        : air(fromCelsius);
+  /** From the fire into a kiln that waits at a lower heat. */
+  private Leg into(double fromCelsius, double toCelsius) {
+    double to = toCelsius + ZERO;
+    SectionCurve curve =
+        sections()
+            .heat(section(), fromCelsius + ZERO, sections().furnace().kiln(to), to + CLOSE_KELVIN);
+    return new Leg(
+        "cool",
+        reaching(curve.core(STEP_KELVIN), to),
+        Leg.corners(curve.face(STEP_KELVIN)),
+        "kiln",
+        Leg.NO_LAG);
+  }
+
+  /** Buried until black: as slow as it gets without a kiln. */
+  private Leg buried(double fromCelsius) {
+    Quenchant ash = shop.correlations().hardening().quenchants().find(ASH).orElseThrow();
+    return of(
+        ASH,
+        sections()
+            .quench(
+                section(),
+                fromCelsius + ZERO,
+                ash,
+                ash.severity(),
+                ROOM_CELSIUS + ZERO,
+                Shop.BLACK_KELVIN));
+  }
+
+  /** In still air; where that is called for slowly, in the kiln until all has changed. */
+  List<Leg> down(boolean slowly, double fromCelsius, double changesAtCelsius, Heater in) {
+    if (!slowly) {
+      return air(fromCelsius);
+    }
+    return kiln()
+        ? changedInKiln(fromCelsius, changesAtCelsius, in == Heater.KILN)
+        : List.of(buried(fromCelsius));
+  }
+
+  /** The same in words, after a heat has been named. */
+  String downInWords(boolean slowly, String changesAt, Heater in) {
+    if (!slowly) {
+      return "still air to black";
+    }
+    if (!kiln()) {
+      return "bury it, still glowing, in dry vermiculite or ash until a hand can bear it";
+    }
+    return in == Heater.KILN
+        ? "let it fall to " + changesAt + " in the kiln and hold it there until it has changed"
+        : "into the kiln while it still glows, and hold it at "
+            + changesAt
+            + " until it has changed";
+  }
+
+  /** How long the middle takes from 800 to 500 C in still air, s. */
+  double airSeconds8to5() {
+    return sections()
+        .coolInAir(section(), Shop.DULL_KELVIN, 500 + ZERO)
+        .coreSecondsBetween(800 + ZERO, 500 + ZERO)
+        .orElseThrow();
   }
 
   /** Rise from room temperature and hold. */

@@ -27,6 +27,9 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
   /** Thicker sections are warmed through first, m; judgement. */
   private static final double THICK_METRES = 10e-3;
 
+  /** Longer than this a forge holds no heat, min; judgement. */
+  private static final double FORGE_MINUTES = 3;
+
   private static final double ROOM = QuenchedSteel.ROOM_CELSIUS;
   private static final double DRY_ICE = -75;
   private static final double NITROGEN = -190;
@@ -78,7 +81,8 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
         course.billet.equipment().saltTaken() == Equipment.Salt.NEUTRAL
             ? Heater.SALT
             : heats.heater(celsius);
-    double minutes = in == Heater.FORGE ? 3 : heat.holdMinutes(coarse);
+    double wanted = heat.holdMinutes(coarse);
+    double minutes = in == Heater.FORGE ? FORGE_MINUTES : wanted;
     double bath = quench.celsius();
     List<Leg> legs =
         List.of(
@@ -95,15 +99,28 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
                 + course.show(celsius)
                 + ", then quench in "
                 + quench.quenchant().name()
-                + " at "
-                + course.show(bath),
-            why(minutes),
+                + (quench.quenchant().kind() == Quenchant.Kind.AIR
+                    ? ""
+                    : " at " + course.show(bath))
+                + afterwards(),
+            why(minutes, wanted),
             checks(celsius),
             legs,
             AfterForging.open(course),
             more,
             refused);
     course.carry(step, Structures.quenched(steels, quench, ROOM));
+  }
+
+  /** What follows the quench itself; in a hot bath the steel is still soft. */
+  private String afterwards() {
+    return switch (quench.quenchant().kind()) {
+      case SALT ->
+          "; take it out as soon as it is even and let it cool in still air: only then does it"
+              + " harden";
+      case PLATES -> ", closed on both faces, until a hand can bear it";
+      default -> "";
+    };
   }
 
   private List<String> checks(double celsius) {
@@ -125,7 +142,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     return all;
   }
 
-  private String why(double minutes) {
+  private String why(double minutes, double wanted) {
     StringBuilder all = new StringBuilder();
     for (HardeningHeat.Window w : heat.windows()) {
       all.append(all.isEmpty() ? "" : ", ")
@@ -142,6 +159,12 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             carbide
                 ? " lets enough carbide dissolve and no more"
                 : " makes it even and dissolves the carbide of the pearlite");
+    if (minutes < wanted - 0.5) {
+      all.append(
+          ", though "
+              + TimeSpan.ofMinutes(wanted).format(course.units)
+              + " in a kiln would do it better: in a forge the skin runs ahead the longer it stays");
+    }
     all.append(". To harden, the middle has to fall from ")
         .append(course.show(800))
         .append(" to ")
@@ -281,14 +304,16 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             Locale.ROOT, "for %.0f HRC at the thin edge: %s", t.wantedHrc(), Tempering.times()));
     for (SteelNow s : steels) {
       all.append(
-          s.hardens()
-              ? String.format(
-                  Locale.ROOT,
-                  ", %s comes from %.0f to about %.0f HRC",
-                  s.id(),
-                  t.quenchedHrc(s),
-                  t.hrc(s))
-              : ", " + s.id() + " stays soft");
+          s.beyondFormulas()
+              ? ", " + s.id() + (s.ownHeat() ? " is soft from this heat" : " stays soft")
+              : s.hardens()
+                  ? String.format(
+                      Locale.ROOT,
+                      ", %s comes from %.0f to about %.0f HRC",
+                      s.id(),
+                      t.quenchedHrc(s),
+                      t.hrc(s))
+                  : ", " + s.id() + " stays soft");
     }
     return all.append("; give or take 2").toString();
   }

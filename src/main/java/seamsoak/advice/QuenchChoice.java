@@ -78,7 +78,8 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
     }
   }
 
-  static QuenchChoice of(
+  /** Each bath at hand with what it does, in their order. */
+  static List<QuenchChoice> all(
       List<Known> baths,
       Section section,
       List<SteelNow> hardening,
@@ -96,6 +97,11 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
               .toList();
       all.add(new QuenchChoice(k.bath(), k.quenchant(), section, taken));
     }
+    return List.copyOf(all);
+  }
+
+  /** The slowest in which every steel hardens through, else the fastest. */
+  static QuenchChoice of(List<QuenchChoice> all) {
     Comparator<QuenchChoice> slowestFirst =
         Comparator.comparingDouble(c -> c.quenchant().severity());
     for (Middle enough : List.of(Middle.YES, Middle.PERHAPS)) {

@@ -155,6 +155,7 @@ public record ScheduleAdvice(
    * @param quenchant id of what it is quenched in
    * @param quenchantName what the shop calls that
    * @param steels how each of its steels takes it
+   * @param media still air and each quenchant at hand, slowest first
    */
   public record Outcome(
       double thicknessMm,
@@ -163,7 +164,26 @@ public record ScheduleAdvice(
       double hardenC,
       String quenchant,
       String quenchantName,
-      List<Quenched> steels) {}
+      List<Quenched> steels,
+      List<Medium> media) {}
+
+  /**
+   * What one way of cooling would do to the blade.
+   *
+   * @param id of the quenchant
+   * @param name what the shop calls it
+   * @param takesSeconds the middle takes from 800 to 500 C
+   * @param differenceC the most that middle and face differ on the way down
+   * @param chosen whether the schedule takes it
+   * @param middles whether the middle of each steel hardens: yes, perhaps, no
+   */
+  public record Medium(
+      String id,
+      String name,
+      double takesSeconds,
+      double differenceC,
+      boolean chosen,
+      List<String> middles) {}
 
   /**
    * One steel in the quench.

@@ -171,6 +171,8 @@ final class ScheduleAdvisor {
     Optional<Outcome> blade = heat.map(h -> blade(course, guard, h, conflicts, stops));
     if (heat.isEmpty() && steels.stream().anyMatch(SteelNow::hardens)) {
       new Softening(course).anneal(guard);
+      new BenchWork(course).grind();
+      new BenchWork(course).testEtch();
     }
     return new Run(
         advice(
@@ -244,16 +246,22 @@ final class ScheduleAdvisor {
         && billet.equipment().saltTaken() == Equipment.Salt.NITRATE) {
       HardStop.nitrateHeat(heat.celsius(), units).ifPresent(s -> stops.add("harden: " + s));
     }
-    QuenchChoice quench = QuenchChoice.of(baths, section, hardening, heat.celsius(), grain);
+    List<QuenchChoice> choices = QuenchChoice.all(baths, section, hardening, heat.celsius(), grain);
+    QuenchChoice quench = QuenchChoice.of(choices);
     Tempering temper =
         new IntoTheBath(course, heat, quench, anneal != Softening.Kind.SUBCRITICAL)
             .run(billet.blade().hardnessTaken().hrc(), grain, stops.stream().findFirst());
     conflicts.addAll(new Conflicts(course, guard).ofBlade(heat, quench, temper));
-    return outcome(section, heat, quench, temper);
+    Media media = new Media(shop.correlations(), section, heat.celsius(), grain);
+    return outcome(section, heat, quench, temper, media.of(choices, quench));
   }
 
   private static Outcome outcome(
-      Section section, HardeningHeat heat, QuenchChoice quench, Tempering temper) {
+      Section section,
+      HardeningHeat heat,
+      QuenchChoice quench,
+      Tempering temper,
+      List<ScheduleAdvice.Medium> media) {
     double room = QuenchedSteel.ROOM_CELSIUS;
     return new Outcome(
         section.thicknessMetres() * 1e3,
@@ -280,6 +288,7 @@ final class ScheduleAdvisor {
                         t.middle().name().toLowerCase(Locale.ROOT),
                         temper.quenchedHrc(t.steel()),
                         temper.hrc(t.steel())))
-            .toList());
+            .toList(),
+        media);
   }
 }

@@ -15,6 +15,9 @@ import seamsoak.unit.UnitSystem;
 
 /** Says in sentences what to know of a schedule as a whole. */
 record ScheduleWords(LineVisibility visibility, UnitSystem units) {
+  /** A change too small to speak of, wt%. */
+  private static final double LEAST_CLEARED_PCT = 0.005;
+
   List<String> remarks(Workpiece start, Course course) {
     List<String> all = new ArrayList<>(contributions(start, course));
     all.add(
@@ -29,7 +32,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
       all.add(
           "The temperatures rest on the carbon that each of "
               + steels.stream().map(SteelNow::id).collect(Collectors.joining(", "))
-              + " has after the soak.");
+              + " has by then.");
     }
     all.add(
         "Color tells a heat to 50 C (90 F) at best, and no two tables agree on its words; trust a"
@@ -61,7 +64,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
                           + show(r.lowC())
                           + (r.lowC() == r.highC() ? "" : " to " + show(r.highC()))
                           + ": "
-                          + reason(step, s)
+                          + reason(step, s, r, course)
                           + "."));
     }
     return all;
@@ -77,20 +80,44 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
     };
   }
 
-  private static String reason(ScheduleStep step, SteelNow s) {
+  /** Why a step leaves the range that a sheet prints for a steel. */
+  private String reason(ScheduleStep step, SteelNow s, TemperatureRange range, Course course) {
+    double at = step.hold().orElseThrow().toC();
     if (!s.hardens()) {
-      return "it does not harden, so the other steel decides";
+      return "it does not harden, so the others decide";
     }
-    return switch (step.name()) {
-      case "anneal" ->
-          step.doing().startsWith("Sub")
-              ? "a sub-critical anneal stays below what the first of its steels changes at; the"
-                  + " printed range is of a slow anneal"
-              : "no heat lies in the ranges of all its steels, and the one that hardens most deeply"
-                  + " decides";
-      case "temper 1" -> "the hardness that is wanted at the edge asks for it";
-      default -> "the other steel needs it, or the carbon has moved";
-    };
+    if (step.name().equals("harden") && s.ownHeat()) {
+      return "this is the heat of the others, and it stays soft there";
+    }
+    if (Math.abs(at - Math.max(range.lowC(), Math.min(range.highC(), at))) < HardeningHeat.NEAR) {
+      return "as near as a kiln can tell, and it suits the others better";
+    }
+    if (step.name().equals("anneal") && step.doing().startsWith("Sub")) {
+      return range.highC() > s.ac1C()
+          ? "a sub-critical anneal stays below what the first of its steels changes at; the printed"
+              + " range is of a slow anneal"
+          : "another steel begins to change there, and nothing must";
+    }
+    if (step.name().equals("anneal") && step.doing().startsWith("Spheroidize")) {
+      return "carbide has to be left to gather, and the range printed for it would dissolve all of"
+          + " it, or nothing, with the carbon that there is";
+    }
+    if (step.name().equals("temper 1")) {
+      return "the hardness that is wanted at the edge asks for it";
+    }
+    List<String> within =
+        course.steels().stream()
+            .filter(SteelNow::hardens)
+            .filter(
+                o ->
+                    range(step, o)
+                        .filter(r -> at > r.lowC() - 0.5 && at < r.highC() + 0.5)
+                        .isPresent())
+            .map(SteelNow::id)
+            .toList();
+    return within.isEmpty()
+        ? "its carbon has moved since it was bought, and with it the heat it needs"
+        : "their ranges do not meet, and it lies in that of " + String.join(", ", within);
   }
 
   private Optional<String> kiln(Course course) {
@@ -132,25 +159,31 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
             .map(After::deepestDipPct)
             .orElse(middle);
     double whole = before - end;
-    String share =
-        whole > 0.005
-            ? String.format(
-                Locale.ROOT,
-                " Of what is cleared, the soak clears %.0f %% and they %.0f %%.",
-                100 * (before - middle) / whole,
-                100 * (middle - end) / whole)
-            : "";
+    if (!(whole > LEAST_CLEARED_PCT)) {
+      return List.of(
+          String.format(
+              Locale.ROOT,
+              "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this"
+                  + " schedule change that.",
+              before));
+    }
+    double soakShare = 100 * (before - middle) / whole;
+    String cycles =
+        100 - soakShare < 10 && soaked.isPresent()
+            ? "normalizing and the cycles, cooler and shorter, hardly move it"
+            : String.format(Locale.ROOT, "normalizing and the cycles take it to %.2f %%", end);
     return List.of(
         String.format(
             Locale.ROOT,
-            "The deepest line misses %.2f %% carbon before; %snormalizing and the cycles take it to"
-                + " %.2f %%.%s",
+            "The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
+                + " %.0f %% and they %.0f %%.",
             before,
             soaked.isPresent()
-                ? String.format(Locale.ROOT, "the soak takes it to %.2f %%, ", middle)
-                : "without a soak, ",
-            end,
-            share));
+                ? String.format(Locale.ROOT, "the soak takes it to %.2f %%, and ", middle)
+                : "without a soak ",
+            cycles,
+            soakShare,
+            100 - soakShare));
   }
 
   /** The deepest dip of all, wt%. */

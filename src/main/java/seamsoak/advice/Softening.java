@@ -22,7 +22,12 @@ record Softening(Course course) {
   private static final double SLOW = 22;
 
   private static final double FULL_TO = 540;
-  private static final double SPHEROIDIZE_TO = 650;
+
+  /** Below this no more pearlite forms in a slow fall. */
+  private static final double PEARLITE_TO = 650;
+
+  /** Least above Ac1 to dissolve what must dissolve, and least below Accm to leave seeds, K. */
+  private static final double LEAST_FROM_CRITICAL = 15;
 
   /** Kinds of anneal. */
   enum Kind {
@@ -31,7 +36,11 @@ record Softening(Course course) {
     SUBCRITICAL
   }
 
-  static Kind kind(List<SteelNow> steels, Guard guard) {
+  private Kind kind(List<SteelNow> steels, Guard guard) {
+    // No fire but a kiln falls so slowly as the other two ask.
+    if (!course.heats().kiln()) {
+      return Kind.SUBCRITICAL;
+    }
     if (guard.way() != Guard.Way.AIR) {
       return Kind.FULL;
     }
@@ -47,27 +56,31 @@ record Softening(Course course) {
       case FULL ->
           slowly(
               steels,
-              FULL_TO,
+              annealCelsius(steels),
+              guard.slow() ? FULL_TO : PEARLITE_TO,
               "Full anneal at ",
               guard.because() + "; only a slow fall makes it soft enough to saw, drill and grind");
       case SPHEROIDIZE ->
           slowly(
               steels,
-              SPHEROIDIZE_TO,
+              spheroidizeCelsius(steels),
+              PEARLITE_TO,
               "Spheroidize at ",
               overEutectoid(steels)
-                  + " holds more carbon than pearlite does: this gathers it in small round grains,"
+                  + (excess(steels).size() == 1 ? " holds" : " hold")
+                  + " more carbon than pearlite does: this gathers it in small round grains,"
                   + " soft to work and even in the quench, not in brittle films. It wants the longer"
                   + " hold when hardening");
-      case SUBCRITICAL -> subCritical(steels);
+      case SUBCRITICAL -> subCritical(steels, guard);
     }
     return kind;
   }
 
-  private void subCritical(List<SteelNow> steels) {
+  private void subCritical(List<SteelNow> steels, Guard guard) {
     Heats heats = course.heats();
     double celsius = belowAc1(steels, BELOW_AC1);
-    List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, 60));
+    boolean hardened = guard.way() != Guard.Way.AIR;
+    List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, hardened ? 120 : 60));
     legs.addAll(heats.air(celsius));
     course.carry(
         step(
@@ -77,17 +90,21 @@ record Softening(Course course) {
             lowest(steels).id()
                 + " begins to change near "
                 + course.show(lowest(steels).ac1C())
-                + "; below that nothing does, so the fine grain stays. No steel of it hardens in"
-                + " air, so more is not needed to saw, drill and grind it",
+                + "; below that nothing does, so the fine grain stays. "
+                + (hardened
+                    ? capital(guard.because())
+                        + ": what did is tempered soft enough here to saw, drill and grind. A slow"
+                        + " fall would do it better, and needs a kiln"
+                    : "No steel of it hardens in air, so more is not needed to saw, drill and grind"
+                        + " it"),
             List.of("never above that heat: no color brighter than a dull red in shade"),
             celsius,
             legs),
         Structures.softened(steels));
   }
 
-  private void slowly(List<SteelNow> steels, double to, String doing, String why) {
+  private void slowly(List<SteelNow> steels, double celsius, double to, String doing, String why) {
     Heats heats = course.heats();
-    double celsius = annealCelsius(steels);
     double rate = rate(steels);
     List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, 30));
     legs.add(heats.falling(celsius, to, rate));
@@ -160,9 +177,31 @@ record Softening(Course course) {
   }
 
   private static String overEutectoid(List<SteelNow> steels) {
-    return String.join(
-        ", ",
-        steels.stream().filter(s -> s.hardens() && s.overEutectoid()).map(SteelNow::id).toList());
+    return String.join(", ", excess(steels).stream().map(SteelNow::id).toList());
+  }
+
+  private static List<SteelNow> excess(List<SteelNow> steels) {
+    return steels.stream().filter(s -> s.hardens() && s.overEutectoid()).toList();
+  }
+
+  /**
+   * Between Ac1 and Accm of the steel with the most carbon to gather, in its published range as far
+   * as that allows: once all carbide is dissolved pearlite comes out again, not grains.
+   */
+  private static double spheroidizeCelsius(List<SteelNow> steels) {
+    SteelNow most =
+        excess(steels).stream()
+            .max(Comparator.comparingDouble(s -> s.upperC() - s.ac1C()))
+            .orElseThrow();
+    double low = most.ac1C() + LEAST_FROM_CRITICAL;
+    double high = Math.max(low, most.upperC() - LEAST_FROM_CRITICAL);
+    double wanted =
+        range(most).map(r -> (r.lowC() + r.highC()) / 2).orElse(low + LEAST_FROM_CRITICAL);
+    return HardeningHeat.round(Math.max(low, Math.min(high, wanted)));
+  }
+
+  private static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   /** In the range that the sheets of its hardening steels share, else of the deepest of them. */

@@ -74,6 +74,13 @@ public record StageReport(
     return Math.max(skin(p, p.thicknessSkin()), skin(p, p.widthSkin()));
   }
 
+  /** What has to come off a face: the jacket while there is one, and the skin below it. */
+  static double softMetres(Workpiece p) {
+    return Math.max(
+        p.jacketMetres(p.thicknessSkin()) + skin(p, p.thicknessSkin()),
+        p.jacketMetres(p.widthSkin()) + skin(p, p.widthSkin()));
+  }
+
   private static double skin(Workpiece p, Strip strip) {
     double jacket = p.jacketMetres(strip);
     return Stage.skinMetres(jacket > 0 ? strip.ground(jacket) : strip, Stage.SKIN_ENDS_AT);

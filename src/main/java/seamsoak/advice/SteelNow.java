@@ -28,6 +28,12 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   /** Softer as quenched than this counts as not hardening, HRC; judgement. */
   private static final double HARD_HRC = 50;
 
+  /**
+   * The same for a grade that is not meant to be hardened and has taken up carbon: what gets no
+   * harder than a spring makes no edge; judgement.
+   */
+  private static final double HARD_OF_SOFT_GRADE_HRC = 55;
+
   /** Below this no martensite of any hardness forms, wt%; judgement. */
   private static final double LEAST_CARBON = 0.25;
 
@@ -109,16 +115,27 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
 
   /** Whether it has so much chromium or nickel that no formula here reaches it. */
   boolean beyondFormulas() {
-    return lines.alwaysAustenite()
-        || steel.analysis().percent(Element.CR) > LOW_ALLOY_PCT
-        || steel.analysis().percent(Element.NI) > LOW_ALLOY_PCT;
+    return lines.alwaysAustenite() || !lowAlloy(steel.analysis());
+  }
+
+  /** Whether the formulas for low-alloy steels reach an analysis. */
+  static boolean lowAlloy(Composition analysis) {
+    return analysis.percent(Element.CR) <= LOW_ALLOY_PCT
+        && analysis.percent(Element.NI) <= LOW_ALLOY_PCT;
   }
 
   /** Whether a fast enough quench makes it hard. */
   boolean hardens() {
+    boolean soft = steel.hardenability().filter(h -> h == Hardenability.NONE).isPresent();
     return !lines.alwaysAustenite()
         && carbonPct > LEAST_CARBON
-        && k.hardening().asQuenched().martensiteHrc(carbonPct) >= HARD_HRC;
+        && k.hardening().asQuenched().martensiteHrc(carbonPct)
+            >= (soft ? HARD_OF_SOFT_GRADE_HRC : HARD_HRC);
+  }
+
+  /** Whether its own sheet hardens it, from a heat that is none for carbon steels. */
+  boolean ownHeat() {
+    return beyondFormulas() && steel.heatTreatment().harden().isPresent();
   }
 
   /** Hardness of ferrite and pearlite, HV. */
@@ -132,11 +149,11 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
 
   /** What still air does to a section of it, cooled from a heat with grains of that number. */
   InAir inAir(Section section, double celsius, double grainNumber) {
-    if (!hardens()) {
-      return InAir.NO;
-    }
     if (steel.hardenability().filter(h -> h == Hardenability.AIR).isPresent()) {
       return InAir.YES;
+    }
+    if (!hardens() || beyondFormulas()) {
+      return InAir.NO;
     }
     QuenchedSteel austenite = quenched(celsius, grainNumber);
     double needed =

@@ -37,8 +37,8 @@ record StepCautions(CautionTable table, Billet billet, QuenchantTable quenchants
     List<List<String>> all = new ArrayList<>(List.of(List.of()));
     Set<Condition> wrapped = Set.of();
     for (Step step : billet.steps()) {
-      if (step instanceof Step.Tile tile) {
-        wrapped = tile.jacket().map(Jacket::coatingTaken).map(Condition::ofJacket).orElse(Set.of());
+      if (step instanceof Step.Tile) {
+        wrapped = sheet(step, wrapped);
       }
       Set<Condition> conditions = new HashSet<>(wrapped);
       if (step instanceof Step.Weld weld) {
@@ -61,11 +61,48 @@ record StepCautions(CautionTable table, Billet billet, QuenchantTable quenchants
         conditions.addAll(fire());
       }
       all.add(at(step.name(), hottest, conditions));
-      if (step instanceof Step.Unjacket || step instanceof Step.Grind) {
+      if (step instanceof Step.Unjacket) {
         wrapped = Set.of();
+      } else if (step instanceof Step.Grind) {
+        wrapped = sheet(step, jacketOf(wrapped));
       }
     }
     return List.copyOf(all);
+  }
+
+  /** What a jacket that is still on when the schedule begins brings along. */
+  Set<Condition> leftOn() {
+    Set<Condition> on = Set.of();
+    for (Step step : billet.steps()) {
+      on = sheet(step, on);
+    }
+    return on;
+  }
+
+  /** The conditions of a jacket after a step, from those before it. */
+  private Set<Condition> sheet(Step step, Set<Condition> before) {
+    if (step instanceof Step.Tile tile) {
+      return tile.jacket().map(Jacket::coatingTaken).map(Condition::ofJacket).orElse(Set.of());
+    }
+    boolean off =
+        step instanceof Step.Unjacket
+            || step instanceof Step.Grind grind && grind.depth().metres() >= thickestSheetMetres();
+    return off ? Set.of() : before;
+  }
+
+  private double thickestSheetMetres() {
+    return billet.steps().stream()
+        .filter(Step.Tile.class::isInstance)
+        .flatMap(s -> ((Step.Tile) s).jacket().stream())
+        .mapToDouble(j -> j.thickness().metres())
+        .max()
+        .orElse(0);
+  }
+
+  private static Set<Condition> jacketOf(Set<Condition> some) {
+    Set<Condition> all = new HashSet<>(some);
+    all.remove(Condition.SEALED_CAN);
+    return all;
   }
 
   /** Whether the weld after a step is in a can, so that the pieces are laid for one. */
@@ -76,9 +113,14 @@ record StepCautions(CautionTable table, Billet billet, QuenchantTable quenchants
         && (w.can().isPresent() || w.facesTaken() == Exposure.SEALED);
   }
 
-  /** For one step of a schedule. */
-  List<String> at(ScheduleStep step) {
+  /**
+   * For one step of a schedule.
+   *
+   * @param on what the piece is wrapped in brings along
+   */
+  List<String> at(ScheduleStep step, Set<Condition> on) {
     Set<Condition> conditions = new HashSet<>(step.more());
+    conditions.addAll(on);
     switch (step.in()) {
       case KILN -> conditions.add(Condition.KILN);
       case FORGE -> conditions.addAll(fire());

@@ -27,10 +27,12 @@ final class Structures {
                 new Metal(
                     s.id(),
                     "martensite, hard",
-                    hrc(
-                        s.quenched(celsius, grainNumber)
-                            .fullHrc(QuenchedSteel.ROOM_CELSIUS)
-                            .value()));
+                    s.beyondFormulas()
+                        ? Optional.empty()
+                        : hrc(
+                            s.quenched(celsius, grainNumber)
+                                .fullHrc(QuenchedSteel.ROOM_CELSIUS)
+                                .value()));
             case PERHAPS ->
                 new Metal(s.id(), "pearlite, perhaps with martensite", Optional.empty());
             case NO ->
@@ -53,7 +55,11 @@ final class Structures {
     for (SteelNow s : steels) {
       Optional<QuenchChoice.Taken> taken = quench.of(s);
       if (taken.isEmpty()) {
-        all.add(new Metal(s.id(), "does not harden", Optional.empty()));
+        all.add(
+            new Metal(
+                s.id(),
+                s.ownHeat() ? "does not harden from this heat" : "does not harden",
+                Optional.empty()));
         continue;
       }
       String hard =

@@ -8,6 +8,7 @@ import seamsoak.carbon.Edge;
 import seamsoak.carbon.Metal;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
+import seamsoak.steel.Steel;
 
 /**
  * Walks a billet through its steps: a fold that carries size and carbon from one to the next. Steps
@@ -106,7 +107,7 @@ public final class BilletWalk {
               .of(piece, step.mark().number(), shop.resolution());
     } else if (step instanceof Step.Tile s) {
       bare(piece);
-      p.piece = tiling(s).of(piece, step.mark().number(), shop.resolution());
+      p.piece = tiling(s, piece).of(piece, step.mark().number(), shop.resolution());
     } else if (step instanceof Step.Unjacket s) {
       unjacket(p, s);
     } else if (step instanceof Step.Soak || step instanceof Step.Normalize) {
@@ -139,8 +140,18 @@ public final class BilletWalk {
     return p.stage(step);
   }
 
-  private Tiling tiling(Step.Tile s) {
-    Optional<Metal> sheet = s.jacket().map(j -> shop.metal(j.steel()));
+  /** A jacket's metal; where it touches its own steel nothing tells the two apart. */
+  private Metal sheet(Steel steel, Workpiece piece) {
+    Metal metal = shop.metal(steel);
+    if (piece.thicknessSkin().metal(0).equals(metal) || piece.widthSkin().metal(0).equals(metal)) {
+      throw new IllegalArgumentException(
+          "the jacket is of the steel that it covers, " + steel.id() + "; take sheet of another");
+    }
+    return metal;
+  }
+
+  private Tiling tiling(Step.Tile s, Workpiece piece) {
+    Optional<Metal> sheet = s.jacket().map(j -> sheet(j.steel(), piece));
     return new Tiling(
         s.angle().radians(),
         s.slice().metres(),

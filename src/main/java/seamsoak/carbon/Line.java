@@ -41,24 +41,34 @@ public record Line(double dipPct, double metres) {
     return even.percent(cell) - strip.percent(cell);
   }
 
-  /** From the seam to where half the dip on that side is made good, m. */
+  /**
+   * Metal on one side of the seam in which more than half the dip of that side is missing, m.
+   * Summed, and not read where the profile first crosses it: carbide left in a single cell at the
+   * bound of a layer does not end a line.
+   */
   private static double side(Strip strip, EvenCarbon even, int from, int way) {
     double half = 0.5 * dip(strip, even, from);
-    double before = 0;
-    double missingBefore = 2 * half;
-    double x = 0;
-    for (int i = from; i >= 0 && i < strip.cells(); i += way) {
-      double middle = x + 0.5 * strip.metres(i);
-      double missing = dip(strip, even, i);
-      if (missing <= half) {
-        return half <= 0 || missing == missingBefore
-            ? before
-            : before + (middle - before) * (missingBefore - half) / (missingBefore - missing);
-      }
-      before = middle;
-      missingBefore = missing;
-      x += strip.metres(i);
+    if (half <= 0) {
+      return 0;
     }
-    return x;
+    double sum = 0;
+    double reach = 0.5 * strip.metres(from);
+    double above = half;
+    for (int i = from; i >= 0 && i < strip.cells(); i += way) {
+      double next = dip(strip, even, i) - half;
+      sum += reach * share(above, next);
+      above = next;
+      boolean last = i + way < 0 || i + way >= strip.cells();
+      reach = 0.5 * strip.metres(i) + (last ? 0 : 0.5 * strip.metres(i + way));
+    }
+    return sum + (above > 0 ? reach : 0);
+  }
+
+  /** Share of a stretch along which what runs straight from one value to another is above zero. */
+  private static double share(double first, double second) {
+    if (first > 0 && second > 0) {
+      return 1;
+    }
+    return first <= 0 && second <= 0 ? 0 : Math.max(first, second) / Math.abs(first - second);
   }
 }

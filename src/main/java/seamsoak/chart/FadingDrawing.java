@@ -86,7 +86,7 @@ final class FadingDrawing implements Drawing {
         v -> String.format(Locale.ROOT, "%.2f %%", v));
     name(
         canvas,
-        us ? "width of the line on the face, in" : "width of the line on the face, mm",
+        "width of the line on the face, where it shows, " + (us ? "in" : "mm"),
         24,
         lower.getMinY() - 12);
     if (figure.units() == UnitSystem.BOTH) {
@@ -156,10 +156,17 @@ final class FadingDrawing implements Drawing {
             Ink.SOFT,
             LEVEL));
     frame.draw(canvas);
+    if (figure.sets().stream()
+        .flatMap(s -> s.at().stream())
+        .map(value)
+        .allMatch(OptionalDouble::isEmpty)) {
+      middle(canvas, "no line shows after any step", area.getCenterX(), frame.y(level) - 12, false);
+    }
     for (int i = 0; i < figure.sets().size(); i++) {
       double end = curve(canvas, frame, figure.sets().get(i), Ink.STYLES.get(i), value);
       if (Double.isFinite(end)) {
-        sides.add(side(figure.sets().get(i), Ink.STYLES.get(i), end, value, said));
+        double room = RIGHT - (right.isEmpty() ? 100 : 130);
+        sides.add(side(figure.sets().get(i), Ink.STYLES.get(i), end, value, said, room));
       }
     }
     double edge = right.isEmpty() ? area.getMaxX() + 3 : area.getMaxX() + 42;
@@ -203,16 +210,18 @@ final class FadingDrawing implements Drawing {
       Ink.Style style,
       double y,
       Function<FadingFigure.State, OptionalDouble> value,
-      DoubleFunction<String> said) {
+      DoubleFunction<String> said,
+      double room) {
     double last = 0;
     for (FadingFigure.State s : set.at()) {
       last = value.apply(s).orElse(last);
     }
-    String end = "at the end " + said.apply(last);
+    boolean there = value.apply(set.at().get(set.at().size() - 1)).isPresent();
+    String end = (there ? "at the end " : "last seen ") + said.apply(last);
     List<Block.Line> lines =
         new ArrayList<>(
             Block.wrap(type, set.name(), RIGHT - 130, 1, Ink.LABEL, true, style.color()));
-    lines.addAll(Block.wrap(type, end, RIGHT - 100, 2, Ink.NOTE, false, Ink.SOFT));
+    lines.addAll(Block.wrap(type, end, room, 2, Ink.NOTE, false, Ink.SOFT));
     return new SideLabels.Side(y, Block.of(type, lines), style.color(), style);
   }
 

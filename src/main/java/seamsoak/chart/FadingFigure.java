@@ -56,7 +56,7 @@ public record FadingFigure(
    * A set of seams after a step.
    *
    * @param missingPct carbon missing, empty before the seams are there
-   * @param widthMm on the face, empty where no line is
+   * @param widthMm on the face, empty where no line shows
    */
   public record State(OptionalDouble missingPct, OptionalDouble widthMm, boolean shows) {
     public State {

@@ -77,10 +77,18 @@ record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
     return words.toString().strip();
   }
 
+  /**
+   * A width only where a line shows: below that it is the width of nothing to be seen, and a little
+   * carbide left at the seam makes it leap.
+   */
   private static FadingFigure.State state(SeamSet set, List<LineReport> lines) {
+    boolean shows = set.shows(lines);
     return new FadingFigure.State(
         set.dipPct(lines),
-        set.widthMm(lines).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-        set.shows(lines));
+        set.widthMm(lines)
+            .filter(w -> shows)
+            .map(OptionalDouble::of)
+            .orElse(OptionalDouble.empty()),
+        shows);
   }
 }

@@ -53,6 +53,9 @@ public final class Figures {
     }
     List<ScheduleFigure.Step> drawn = new ArrayList<>();
     List<String> said = new ArrayList<>();
+    Optional<ScheduleAdvice.Step> refused =
+        advice.schedule().steps().stream().filter(s -> s.refused().isPresent()).findFirst();
+    refused.ifPresent(r -> cut(steps, r.step()));
     steps.forEach(
         (name, segments) -> {
           ScheduleFigure.Step step = step(name, segments);
@@ -62,11 +65,25 @@ public final class Figures {
     return new ScheduleFigure(
         "schedule",
         "Heat treatment of " + advice.billet(),
-        answer("No soak clears these lines"),
-        "Temperature against time: " + String.join("; ", said) + ".",
+        refused
+            .map(r -> "Do not " + r.step() + " it as planned: this ends before that")
+            .orElseGet(() -> answer("No soak clears these lines")),
+        "Temperature against time: "
+            + String.join("; ", said)
+            + "."
+            + refused.map(r -> " The step " + r.step() + " is refused.").orElse(""),
         units,
         drawn,
         bands());
+  }
+
+  /** What must not be done is not drawn, nor what rests on it. */
+  private static void cut(Map<String, List<ScheduleAdvice.Segment>> steps, String refused) {
+    List<String> names = new ArrayList<>(steps.keySet());
+    int at = names.indexOf(refused);
+    if (at > 0) {
+      names.subList(at, names.size()).forEach(steps::remove);
+    }
   }
 
   private ScheduleFigure.Step step(String name, List<ScheduleAdvice.Segment> segments) {

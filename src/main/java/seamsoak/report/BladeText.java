@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
+import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.ScheduleAdvice.After;
 import seamsoak.advice.ScheduleAdvice.Metal;
 import seamsoak.advice.ScheduleAdvice.Outcome;
@@ -20,6 +21,7 @@ record BladeText(Advice advice, UnitSystem units) {
         ? ""
         : new Page()
             .table(bladeTable())
+            .then(new Page().table(mediaTable()).toString())
             .then(new Page().table(quenchTable()).toString())
             .toString();
   }
@@ -49,32 +51,48 @@ record BladeText(Advice advice, UnitSystem units) {
             .orElse("The blade"));
   }
 
+  /** Air and each quenchant at hand, held against what each steel needs. */
+  Table mediaTable() {
+    List<Object> heads = new ArrayList<>(List.of("in", "takes s"));
+    heads.add(shown().temperatureHeads("core hotter by"));
+    quenched()
+        .forEach(q -> heads.add(q.steel() + ": " + Shown.number(q.longestSeconds(), 1) + " s"));
+    Table table = new Table(heads.toArray());
+    for (ScheduleAdvice.Medium m : blade().map(Outcome::media).orElse(List.of())) {
+      table.row(
+          m.name() + (m.chosen() ? " *" : ""),
+          Shown.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0),
+          shown().pick(degrees(1.8 * m.differenceC()), degrees(m.differenceC())),
+          m.middles());
+    }
+    return table.captioned(
+        "How long its middle takes from "
+            + shown().temperature(800)
+            + " to "
+            + shown().temperature(500)
+            + ", how much hotter it gets than the face, and whether it hardens, against the time"
+            + " that each steel allows; * taken here");
+  }
+
+  private static String degrees(double difference) {
+    return Shown.number(5 * Math.round(difference / 5), 0);
+  }
+
   /** What decides that. */
   Table quenchTable() {
     Table table =
-        new Table(
-            "steel",
-            "C solved %",
-            shown().temperatureHeads("Ms"),
-            "austenite %",
-            "may s",
-            "takes s");
+        new Table("steel", "C solved %", shown().temperatureHeads("Ms"), "austenite %", "may s");
     for (Quenched q : quenched()) {
       table.row(
           q.steel(),
           Shown.percent(q.dissolvedPct()),
           shown().temperatureCells(q.msC()),
           Shown.number(q.retainedPct(), 0),
-          Shown.number(q.longestSeconds(), 1),
-          Shown.number(q.takesSeconds(), 1));
+          Shown.number(q.longestSeconds(), 1));
     }
     return table.captioned(
-        "In the quench: carbon in solution, start of martensite, austenite left; how long the middle"
-            + " may take from "
-            + shown().temperature(800)
-            + " to "
-            + shown().temperature(500)
-            + ", and takes");
+        "In the quench: carbon in solution, start of martensite, austenite left, and how long the"
+            + " middle may take");
   }
 
   /** Structure and hardness of each steel, said again only where they change. */

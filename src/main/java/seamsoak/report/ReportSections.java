@@ -137,6 +137,7 @@ record ReportSections(
         .head("Step by step")
         .terms(new StepsText(advice, shown()).terms())
         .table(blade.bladeTable())
+        .table(blade.mediaTable())
         .table(blade.quenchTable())
         .table(text.afterTable())
         .table(blade.structuresTable())

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import seamsoak.advice.Advice;
 import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.ScheduleAdvice.After;
@@ -14,6 +15,7 @@ import seamsoak.unit.UnitSystem;
 
 /** The schedule in words: the heats as a table, why and what to check, what comes of it. */
 public record ScheduleText(Advice advice, UnitSystem units) {
+  private static final Set<String> UNHARDENED = Set.of("beyond the formulas", "nothing hardens");
 
   /** The whole answer of the command. */
   public String page() {
@@ -59,6 +61,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     long cycles =
         advice.schedule().steps().stream().filter(s -> s.step().startsWith("refine")).count();
     String last = "";
+    slowly().ifPresent(parts::add);
     for (ScheduleAdvice.Step s : advice.schedule().steps()) {
       if (s.temperatureC().isEmpty() || s.step().equals("temper 2")) {
         continue;
@@ -87,7 +90,32 @@ public record ScheduleText(Advice advice, UnitSystem units) {
       parts.add(last);
     }
     String first = parts.isEmpty() ? "Nothing to do" : String.join(", ", parts);
-    return page.say(SoakText.capital(first) + ".").toString();
+    page.say(SoakText.capital(first) + ".");
+    if (advice.schedule().blade().isEmpty()) {
+      unhardened().forEach(page::say);
+    }
+    return page.toString();
+  }
+
+  /** A cool-down that is more than laying the billet aside. */
+  private Optional<String> slowly() {
+    List<Segment> down = segments().stream().filter(s -> s.step().equals("cool-down")).toList();
+    if (down.isEmpty() || down.get(0).cool().equals("air")) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        down.get(0).in().equals("kiln")
+            ? "from the last forging heat into the kiln at "
+                + shown().temperature(down.get(0).toC())
+            : "bury it in dry vermiculite or ash after the last forging heat");
+  }
+
+  /** Why nothing is hardened. */
+  private List<String> unhardened() {
+    return advice.schedule().conflicts().stream()
+        .filter(c -> UNHARDENED.contains(c.about()))
+        .map(c -> "It is not hardened here: " + c.says() + ". " + SoakText.capital(c.todo()) + ".")
+        .toList();
   }
 
   private String edge() {
@@ -126,7 +154,8 @@ public record ScheduleText(Advice advice, UnitSystem units) {
                 minutes(parts, "hold"),
                 then(parts),
                 minutes(parts, "cool")));
-    return table.captioned("The schedule; the rise is for a kiln that is at heat");
+    return table.captioned(
+        "The schedule; the rise is for a kiln that is at heat, down in air is to black");
   }
 
   private static Optional<Segment> part(List<Segment> parts, String kind) {

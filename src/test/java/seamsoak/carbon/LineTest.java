@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.Steels;
 
 /** Width and dip of lines read off profiles that are known. */
@@ -33,6 +35,17 @@ class LineTest {
     Line line = Line.of(strip(x -> x < h ? 0.5 : 0.8));
     assertEquals(0.3 * (1 - h / LENGTH), line.dipPct(), 1e-3);
     assertEquals(2 * h, line.metres(), 2 * LENGTH / CELLS);
+  }
+
+  /** One cell full of carbide inside a square dip, or at its bound, takes its own width off it. */
+  @ParameterizedTest
+  @ValueSource(ints = {40, 98})
+  void carbideInOneCellDoesNotEndALine(int cell) {
+    double h = 0.25e-3;
+    double at = (cell + 0.5) * LENGTH / CELLS;
+    DoubleUnaryOperator square = x -> x < h ? 0.5 : 0.8;
+    Line line = Line.of(strip(x -> Math.abs(x - at) < 1e-9 ? 0.9 : square.applyAsDouble(x)));
+    assertEquals(2 * h, line.metres(), 4 * LENGTH / CELLS);
   }
 
   /** The same steel on both sides: the seam inside gives what the mirror gives. */

@@ -216,7 +216,7 @@ final class Samples {
               ? new FadingFigure.State(OptionalDouble.empty(), OptionalDouble.empty(), false)
               : new FadingFigure.State(
                   OptionalDouble.of(left),
-                  i == 8 ? OptionalDouble.empty() : OptionalDouble.of(0.5 + 0.3 * i),
+                  left > 0.1 ? OptionalDouble.of(0.5 + 0.3 * i) : OptionalDouble.empty(),
                   left > 0.1));
     }
     return new FadingFigure.SeamSet(name, states);
