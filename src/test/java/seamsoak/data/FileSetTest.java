@@ -110,6 +110,16 @@ class FileSetTest {
   }
 
   @Test
+  void aFolderThatVanishesMeanwhileIsMadeAgain() throws IOException {
+    Path vanishing = Files.createDirectory(folder.resolve("vanishing"));
+    FileSet set = new FileSet(vanishing, MEMBERS);
+    set.put("a.txt", new byte[1]);
+    Files.delete(vanishing);
+    set.write(FIRST);
+    assertEquals(Optional.of(FIRST), RunMark.of(vanishing.resolve("a.txt")));
+  }
+
+  @Test
   void aLinkIsReplacedAndWhatItPointsToIsNot() throws IOException {
     Path elsewhere = Files.writeString(folder.resolve("elsewhere"), "mine");
     Files.createSymbolicLink(folder.resolve("a.txt"), elsewhere);
