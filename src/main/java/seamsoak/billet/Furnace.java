@@ -32,12 +32,33 @@ final class Furnace {
     }
   }
 
-  Furnace(StripSolver solver, HeatCurve curve) {
+  private Furnace(StripSolver solver, HeatCurve curve) {
     this.solver = solver;
     this.curve = curve;
   }
 
-  void put(Strip strip, Edge edge) {
+  /** All that a piece consists of. */
+  static Furnace of(
+      Workpiece piece, HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
+    Edge skins = piece.loose() instanceof Loose.Jacket ? faces : outside;
+    Furnace furnace = new Furnace(solver, curve);
+    furnace.put(piece.thicknessSkin(), skins);
+    furnace.put(piece.widthSkin(), skins);
+    piece.families().forEach(f -> furnace.put(f.strip(), Edge.SEALED));
+    for (Joint j : piece.joints()) {
+      furnace.put(j.first(), faces);
+      furnace.put(j.second(), faces);
+    }
+    if (piece.loose() instanceof Loose.Jacket j) {
+      furnace.put(j.sheet(), outside);
+    } else if (piece.loose() instanceof Loose.Layers l) {
+      l.halves().forEach(h -> furnace.put(h, faces));
+    }
+    furnace.heat();
+    return furnace;
+  }
+
+  private void put(Strip strip, Edge edge) {
     charges
         .computeIfAbsent(strip, s -> new HashMap<>())
         .computeIfAbsent(
@@ -49,7 +70,7 @@ final class Furnace {
             });
   }
 
-  void heat() {
+  private void heat() {
     all.parallelStream().forEach(c -> c.becomes = solver.advance(c.strip, curve, c.edge));
   }
 

@@ -18,6 +18,9 @@ import seamsoak.unit.UnitSystem;
 
 /** The charts of an advice: nothing is computed here, only put into the charts' words. */
 public final class Figures {
+  /** The ids that a billet's charts may have. */
+  public static final String IDS = "schedule|soak|seam|fading|section-[0-9]+";
+
   private static final double BLACK_CELSIUS = 480;
 
   /** Farthest from a seam that is worth drawing, in widths of the curve's own steep part. */
