@@ -1,7 +1,6 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,6 +37,7 @@ record AfterForging(Course course) {
     Guard guard = Guard.of(steels, heats.section(), FORGED_CELSIUS, course.grainNumber());
     double at = changesAt(steels);
     boolean slow = guard.way() != Guard.Way.AIR;
+    double inAir = heats.airSeconds8to5();
     // It comes from the anvil, so even a kiln has to wait for it at the lower heat.
     List<Leg> legs = heats.down(slow, FORGED_CELSIUS, at, Heater.FORGE);
     course.carry(
@@ -48,10 +48,10 @@ record AfterForging(Course course) {
             slow
                 ? guard.because() + ": cooled in air it lies hard and strained and may crack"
                 : "no steel of it hardens in still air in this section: its middle takes about "
-                    + Math.round(heats.airSeconds8to5())
+                    + Math.round(inAir)
                     + " s from "
                     + course.between(800, 500)
-                    + fastest(steels),
+                    + fastest(steels, heats, inAir),
             List.of(
                 slow
                     ? "when it is cold a file bites; if the file skates it is hard: anneal it before"
@@ -84,18 +84,22 @@ record AfterForging(Course course) {
   }
 
   /** What the steel that hardens most deeply asks for, to be held against what air does. */
-  private String fastest(List<SteelNow> steels) {
+  private String fastest(List<SteelNow> steels, Heats heats, double inAir) {
     return steels.stream()
         .filter(s -> s.hardens() && !s.beyondFormulas())
-        .map(s -> Map.entry(s.id(), s.quenched(FORGED_CELSIUS, course.grainNumber())))
-        .max(Comparator.comparingDouble(e -> e.getValue().longestSeconds8to5()))
+        .map(
+            s ->
+                Map.entry(
+                    s.id(),
+                    s.allowsInAir(heats.section(), FORGED_CELSIUS, course.grainNumber(), inAir)))
+        .max(Map.Entry.comparingByValue())
         .map(
             e ->
                 String.format(
                     Locale.ROOT,
-                    ", and %s, with its coarse grain, hardens within %.0f s",
+                    ", and %s, coarse as its grain is by now, hardens only within %.0f s",
                     e.getKey(),
-                    e.getValue().longestSeconds8to5()))
+                    e.getValue()))
         .orElse("");
   }
 

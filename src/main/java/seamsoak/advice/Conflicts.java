@@ -290,7 +290,7 @@ record Conflicts(Course course, Guard guard) {
                     t.steel().id(),
                     course.show(800),
                     course.show(500),
-                    t.result().longestSeconds8to5(),
+                    t.allowsSeconds(),
                     t.result().coreSeconds8to5(),
                     q.quenchant().name()),
                 remedy(t)));

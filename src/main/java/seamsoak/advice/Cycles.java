@@ -139,7 +139,9 @@ record Cycles(Course course) {
                       "break a test piece hardened from "
                           + course.show(last)
                           + ": the fracture is like gray silk; if it is grainy, one more cycle")
-                  : List.of("color even through the section before you count"),
+                  : i == 0 && guard.slow()
+                      ? List.of(magnet(steels), "color even through the section before you count")
+                      : List.of("color even through the section before you count"),
               legs(heats, guard, celsius, at),
               AfterForging.open(course),
               AfterForging.hardensInAir(guard),

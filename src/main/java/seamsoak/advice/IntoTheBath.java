@@ -136,8 +136,8 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
               + " thin yet");
     }
     all.add(
-        "as soon as it can be held: a new file skates along the edge; a soft spot is skin left on, or"
-            + " a slow quench");
+        "as soon as it can be held: a new file skates along the edge and a scriber leaves no scratch; a"
+            + " soft spot is skin left on, or a slow quench");
     all.add("a test piece hardened alongside, broken before the tempers: gray silk");
     return all;
   }
@@ -186,7 +186,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     double core = t.result().coreHrc().value();
     return t.steel().id()
         + " allows "
-        + seconds(t.result().longestSeconds8to5())
+        + seconds(t.allowsSeconds())
         + " s: "
         + switch (t.middle()) {
           case YES -> String.format(Locale.ROOT, "hard throughout, about %.0f HRC", core);

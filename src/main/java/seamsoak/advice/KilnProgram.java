@@ -16,7 +16,7 @@ record KilnProgram(Kiln kiln) {
   List<ProgramLine> of(List<ScheduleStep> steps) {
     List<ProgramLine> all = new ArrayList<>();
     for (int i = 0; i < steps.size(); i++) {
-      if (steps.get(i).in() == Heater.KILN) {
+      if (steps.get(i).in() == Heater.KILN && !tooHot(steps.get(i))) {
         boolean goesOn =
             steps.get(i).name().equals("pre-heat")
                 && i + 1 < steps.size()
@@ -25,6 +25,11 @@ record KilnProgram(Kiln kiln) {
       }
     }
     return List.copyOf(all);
+  }
+
+  /** Where nothing else is at hand a step stays with the kiln, though it does not get there. */
+  private boolean tooHot(ScheduleStep step) {
+    return step.hold().isPresent() && step.hottestC() > kiln.highestTaken().celsius() + 0.5;
   }
 
   private List<ProgramLine> one(ScheduleStep step, boolean goesOn) {

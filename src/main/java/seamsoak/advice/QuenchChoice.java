@@ -45,6 +45,16 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
       };
     }
 
+    /**
+     * How long the middle may take from 800 to 500 C in this section and still be hard, s. Times go
+     * as the square of the ideal diameter that they ask for, on the section's own way down; the
+     * same time along the curve of an ideally quenched bar would say less.
+     */
+    double allowsSeconds() {
+      double over = result.marginAtCore() / steel.k().hardening().depth().throughMargin();
+      return result.coreSeconds8to5() * over * over;
+    }
+
     /** The thickest blade of it that hardens to the middle, or nearly, in a quenchant, m. */
     double thickestMetres(Quenchant quenchant) {
       Hardening h = steel.k().hardening();

@@ -282,7 +282,7 @@ final class ScheduleAdvisor {
                         t.result().coreHrc().value(),
                         t.austenite().idealDiameterMetres() * 1e3,
                         t.result().neededMetres() * 1e3,
-                        t.result().longestSeconds8to5(),
+                        t.allowsSeconds(),
                         t.result().coreSeconds8to5(),
                         t.result().greatestDifferenceKelvin(),
                         t.middle().name().toLowerCase(Locale.ROOT),

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.ScheduleAdvice.After;
-import seamsoak.billet.Kiln;
+import seamsoak.billet.Equipment;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.steel.TemperatureRange;
@@ -26,7 +26,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
     for (ScheduleStep step : course.planned()) {
       outside(step, course).forEach(all::add);
     }
-    kiln(course).ifPresent(all::add);
+    all.addAll(fires(course));
     List<SteelNow> steels = course.steels();
     if (steels.size() > 1) {
       all.add(
@@ -120,27 +120,36 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
         : "their ranges do not meet, and it lies in that of " + String.join(", ", within);
   }
 
-  private Optional<String> kiln(Course course) {
-    Kiln kiln = course.billet.equipment().kilnTaken();
-    if (!kiln.there()) {
-      return Optional.of(
-          "Without a kiln the holds are only as good as the fire is even; long anneals in a forge are"
-              + " a hope.");
-    }
+  /** What the fires of the shop cannot do. */
+  private List<String> fires(Course course) {
+    Equipment has = course.billet.equipment();
+    boolean other =
+        has.forgeTaken() != Equipment.Forge.NONE || has.saltTaken() != Equipment.Salt.NONE;
+    double highest = has.kilnTaken().there() ? has.kilnTaken().highestTaken().celsius() : 0;
     List<String> over =
         course.planned().stream()
-            .filter(s -> s.in() != Heater.KILN && s.hold().isPresent())
-            .filter(s -> s.hottestC() > kiln.highestTaken().celsius())
+            .filter(s -> s.hold().isPresent() && s.hottestC() > highest + 0.5)
+            .filter(s -> s.in() != Heater.OVEN)
             .map(ScheduleStep::name)
             .toList();
-    return over.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "The kiln goes to "
-                + show(kiln.highestTaken().celsius())
-                + ": "
-                + String.join(", ", over)
-                + " is for the forge.");
+    List<String> all = new ArrayList<>();
+    if (!has.kilnTaken().there() && other) {
+      all.add(
+          "Without a kiln the holds are only as good as the fire is even; long anneals in a forge are"
+              + " a hope.");
+    } else if (!over.isEmpty()) {
+      String where = has.forgeTaken() == Equipment.Forge.NONE ? "the salt" : "the forge";
+      all.add(
+          (has.kilnTaken().there()
+                  ? "The kiln goes to " + show(highest)
+                  : "There is neither kiln nor forge")
+              + ": "
+              + String.join(", ", over)
+              + (other
+                  ? (over.size() > 1 ? " are for " : " is for ") + where + "."
+                  : " cannot be done in this shop and must be done elsewhere."));
+    }
+    return all;
   }
 
   /** What the soak and what the cycles do for the deepest line, so that nobody soaks twice. */

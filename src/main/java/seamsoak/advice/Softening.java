@@ -190,9 +190,7 @@ record Softening(Course course) {
    */
   private static double spheroidizeCelsius(List<SteelNow> steels) {
     SteelNow most =
-        excess(steels).stream()
-            .max(Comparator.comparingDouble(s -> s.upperC() - s.ac1C()))
-            .orElseThrow();
+        excess(steels).stream().max(Comparator.comparingDouble(SteelNow::carbonPct)).orElseThrow();
     double low = most.ac1C() + LEAST_FROM_CRITICAL;
     double high = Math.max(low, most.upperC() - LEAST_FROM_CRITICAL);
     double wanted =

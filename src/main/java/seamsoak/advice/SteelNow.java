@@ -5,6 +5,7 @@ import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.property.Correlations;
+import seamsoak.property.GrossmannCriterion;
 import seamsoak.property.HardeningDepth;
 import seamsoak.property.PhaseLines;
 import seamsoak.property.QuenchedSteel;
@@ -166,6 +167,21 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
       return InAir.YES;
     }
     return austenite.mayHardenInAir(section) ? InAir.PERHAPS : InAir.NO;
+  }
+
+  /**
+   * How long the middle of a section may take from 800 to 500 C in still air and still be hard, s.
+   *
+   * @param takesSeconds it takes
+   */
+  double allowsInAir(Section section, double celsius, double grainNumber, double takesSeconds) {
+    GrossmannCriterion criterion = k.hardening().criterion();
+    double needed = criterion.neededMetres(section, criterion.stillAirPerInch());
+    double over =
+        quenched(celsius, grainNumber).idealDiameterMetres()
+            / needed
+            / k.hardening().depth().throughMargin();
+    return takesSeconds * over * over;
   }
 
   /** Whether its sheets forbid normalizing. */

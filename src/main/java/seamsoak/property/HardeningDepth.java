@@ -105,6 +105,11 @@ public final class HardeningDepth {
     };
   }
 
+  /** Margin from which a section is hard to the middle. */
+  public double throughMargin() {
+    return through;
+  }
+
   /** Margin from which a middle is half hard. */
   public double halfMargin() {
     return half;

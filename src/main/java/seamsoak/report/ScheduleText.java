@@ -11,10 +11,14 @@ import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.ScheduleAdvice.After;
 import seamsoak.advice.ScheduleAdvice.CriticalTemperatures;
 import seamsoak.advice.ScheduleAdvice.Segment;
+import seamsoak.advice.StageReport;
 import seamsoak.unit.UnitSystem;
 
 /** The schedule in words: the heats as a table, why and what to check, what comes of it. */
 public record ScheduleText(Advice advice, UnitSystem units) {
+  /** More do not fit beside the rest. */
+  private static final int MOST_STEELS = 3;
+
   private static final Set<String> UNHARDENED = Set.of("beyond the formulas", "nothing hardens");
 
   /** The whole answer of the command. */
@@ -210,18 +214,41 @@ public record ScheduleText(Advice advice, UnitSystem units) {
 
   Table afterTable() {
     Shown shown = shown();
+    List<String> steels =
+        advice.schedule().after().stream()
+            .flatMap(a -> a.layers().stream())
+            .map(StageReport.LayerCarbon::steel)
+            .distinct()
+            .limit(MOST_STEELS)
+            .toList();
     Table table =
-        new Table("after", "lines that show", "carbon short %", "grain", shown.lengthHeads("skin"));
+        new Table(
+            "after",
+            "lines",
+            "short C %",
+            "grain",
+            shown.lengthHeads("skin"),
+            steels.stream().map(s -> s + " C %").toList());
     for (After a : advice.schedule().after()) {
       table.row(
           a.step(),
           Integer.toString(a.linesVisible()),
           Shown.percent(a.deepestDipPct()),
           Shown.number(a.grainAstm(), 1),
-          shown.lengthCells(Optional.of(a.skinMm())));
+          shown.lengthCells(Optional.of(a.skinMm())),
+          steels.stream().map(s -> carbon(a, s)).toList());
     }
     return table.captioned(
-        "What is left: sets of seams that show, the deepest, ASTM grain number, skin to grind");
+        "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number, skin"
+            + " to grind, mean carbon of each steel");
+  }
+
+  private static String carbon(After after, String steel) {
+    return after.layers().stream()
+        .filter(l -> l.steel().equals(steel))
+        .findFirst()
+        .map(l -> Shown.percent(l.meanPct()))
+        .orElse(Shown.UNKNOWN);
   }
 
   private String critical() {
