@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
@@ -38,6 +39,18 @@ public final class PlanAdvisor {
 
   /** Walks, soaks and schedules a billet. */
   public Advice advise(Billet billet, Progress progress) {
+    return advise(billet, progress, ScheduleAdvisor::run);
+  }
+
+  /** Walks and soaks a billet; its schedule ends with the soak. */
+  public Advice soak(Billet billet, Progress progress) {
+    return advise(billet, progress, ScheduleAdvisor::runToSoak);
+  }
+
+  private Advice advise(
+      Billet billet,
+      Progress progress,
+      BiFunction<ScheduleAdvisor, Optional<SoakAdvice.Recommended>, ScheduleAdvisor.Run> carry) {
     Assumptions usual =
         Assumptions.USUAL
             .withCoveredShare(billet.coveredTaken().share())
@@ -66,7 +79,7 @@ public final class PlanAdvisor {
     ScheduleAdvisor scheduling = told.scheduling;
     SoakAdvice soak =
         told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
-    ScheduleAdvisor.Run run = scheduling.run(soak.recommended());
+    ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
     List<String> stops = new ArrayList<>(HardStop.history(billet));
     stops.addAll(run.hardStops());
     return new Advice(
@@ -128,6 +141,9 @@ public final class PlanAdvisor {
       Sightings sightings, SoakSamples all, Optional<SoakSamples> agreeing, boolean usual) {
     if (sightings.none()) {
       return List.of();
+    }
+    if (all.count() == 0) {
+      return List.of("What you saw is left out: it takes possible histories to weigh it.");
     }
     if (agreeing.isPresent()) {
       return List.of(

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Bath;
+import seamsoak.data.Fault;
 import seamsoak.property.Hardening;
 import seamsoak.property.QuenchResult;
 import seamsoak.property.Quenchant;
+import seamsoak.property.QuenchantTable;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.Section;
 
@@ -64,6 +66,22 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
 
   /** A bath with what the table knows of it. */
   record Known(Bath bath, Quenchant quenchant) {
+    /** {@link Fault} for a bath that the table does not have. */
+    static Known of(Bath bath, QuenchantTable table) {
+      return new Known(bath, table.find(bath.kind()).orElseThrow(() -> unknown(bath, table)));
+    }
+
+    private static Fault unknown(Bath bath, QuenchantTable table) {
+      return new Fault(
+          bath.place(),
+          "there is no quenchant '" + Fault.shown(bath.kind()) + "'",
+          table
+              .nearest(bath.kind())
+              .map(near -> "did you mean '" + near + "'?")
+              .orElse(
+                  "they are " + String.join(", ", table.all().stream().map(q -> q.id()).toList())));
+    }
+
     /** How warm it is: as stated, else the middle of where it is used. */
     double celsius() {
       return bath.at().map(t -> t.celsius()).orElse(quenchant.bathCelsius());

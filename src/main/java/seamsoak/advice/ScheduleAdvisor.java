@@ -6,14 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import seamsoak.advice.ScheduleAdvice.Outcome;
 import seamsoak.advice.ScheduleAdvice.Quenched;
-import seamsoak.billet.Bath;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
-import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchantTable;
 import seamsoak.property.QuenchedSteel;
@@ -54,30 +52,12 @@ final class ScheduleAdvisor {
     this.visibility = visibility;
     this.cautions = new StepCautions(cautions, billet, quenchants);
     this.units = units;
-    this.baths = billet.quenchantsTaken().stream().map(b -> known(b, quenchants)).toList();
+    this.baths =
+        billet.quenchantsTaken().stream().map(b -> QuenchChoice.Known.of(b, quenchants)).toList();
     this.grains = new Grain(shop, billet.stack());
     this.start = end.piece();
     this.hot = end.endKelvin() > Shop.BLACK_KELVIN;
     this.forgedGrain = grains.after(end.lastHeat().orElse(new HeatCurve(List.of())), 0);
-  }
-
-  private static QuenchChoice.Known known(Bath bath, QuenchantTable table) {
-    return new QuenchChoice.Known(
-        bath,
-        table
-            .find(bath.kind())
-            .orElseThrow(
-                () ->
-                    new Fault(
-                        bath.place(),
-                        "there is no quenchant '" + Fault.shown(bath.kind()) + "'",
-                        table
-                            .nearest(bath.kind())
-                            .map(near -> "did you mean '" + near + "'?")
-                            .orElse(
-                                "they are "
-                                    + String.join(
-                                        ", ", table.all().stream().map(q -> q.id()).toList())))));
   }
 
   /** Where its temperatures and times lie, in words. */
@@ -150,14 +130,29 @@ final class ScheduleAdvisor {
     return billet.blade().edge().map(Steel::id);
   }
 
-  /** The whole schedule, with a soak where one is given. */
-  Run run(Optional<SoakAdvice.Recommended> soak) {
+  /** The schedule as far as the soak: what that does to the metal and what to heed at it. */
+  Run runToSoak(Optional<SoakAdvice.Recommended> soak) {
+    Course course = soaked(soak);
+    return new Run(
+        advice(course, course.steels(), List.of(), List.of(), Optional.empty()),
+        course.after("soak"),
+        course.piece(),
+        List.of());
+  }
+
+  private Course soaked(Optional<SoakAdvice.Recommended> soak) {
     Course course = course();
     AfterForging first = new AfterForging(course);
     if (hot) {
       first.coolDown();
     }
     soak.filter(s -> s.minutes() > 0).ifPresent(first::soak);
+    return course;
+  }
+
+  /** The whole schedule, with a soak where one is given. */
+  Run run(Optional<SoakAdvice.Recommended> soak) {
+    Course course = soaked(soak);
     List<SteelNow> steels = course.steels();
     double normalize = Cycles.normalizeCelsius(steels);
     Guard guard = guard(course, normalize);
@@ -179,25 +174,39 @@ final class ScheduleAdvisor {
       new BenchWork(course).grind();
       new BenchWork(course).testEtch();
     }
-    List<ScheduleAdvice.CriticalTemperatures> critical =
-        steels.stream().map(SteelNow::told).toList();
-    ScheduleAdvice advice =
-        new ScheduleAdvice(
-            course.segments(),
-            course.after(),
-            critical,
-            new ScheduleWords(visibility, units).remarks(start, course),
-            course.steps(),
-            List.copyOf(conflicts),
+    return new Run(
+        advice(
+            course,
+            steels,
+            conflicts,
             billet.equipment().kilnTaken().there()
                 ? new KilnProgram(billet.equipment().kilnTaken()).of(course.planned())
                 : List.of(),
-            blade,
-            course.planned().stream()
-                .filter(s -> !s.legs().isEmpty())
-                .map(ScheduleStep::told)
-                .toList());
-    return new Run(advice, course.after("soak"), cycled, List.copyOf(stops));
+            blade),
+        course.after("soak"),
+        cycled,
+        List.copyOf(stops));
+  }
+
+  private ScheduleAdvice advice(
+      Course course,
+      List<SteelNow> steels,
+      List<ScheduleAdvice.Conflict> conflicts,
+      List<ScheduleAdvice.ProgramLine> program,
+      Optional<Outcome> blade) {
+    return new ScheduleAdvice(
+        course.segments(),
+        course.after(),
+        steels.stream().map(SteelNow::told).toList(),
+        new ScheduleWords(visibility, units).remarks(start, course),
+        course.steps(),
+        List.copyOf(conflicts),
+        program,
+        blade,
+        course.planned().stream()
+            .filter(s -> !s.legs().isEmpty())
+            .map(ScheduleStep::told)
+            .toList());
   }
 
   /** From the anneal to the tempers. */

@@ -10,10 +10,11 @@ import java.util.Optional;
  * @param options from the coolest sensible soak to the hottest allowed, 10 C apart
  * @param recommended the one to take, empty when none clears within what is allowed
  * @param clears whether the lines are gone after what is recommended (or are gone already)
- * @param goneAlreadyPct in how many of the samples no line is left before the soak, percent
+ * @param goneAlreadyPct in how many of the samples no line is left before the soak, percent; this
+ *     and the next two are empty where there are no samples
  * @param goneByScheduleAlonePct in how many the schedule clears them without a soak, percent
  * @param withinLongestPct in how many the hottest allowed soak clears within the longest, percent
- * @param samples how many histories the bands rest on
+ * @param samples how many histories the bands rest on; 0 when none were asked for
  * @param dominant the input that sways the minutes most
  * @param highestForgingC highest forging temperature of its steels
  * @param burningC where the first of them burns
@@ -26,9 +27,9 @@ public record SoakAdvice(
     List<SoakOption> options,
     Optional<Recommended> recommended,
     boolean clears,
-    double goneAlreadyPct,
-    double goneByScheduleAlonePct,
-    double withinLongestPct,
+    Optional<Double> goneAlreadyPct,
+    Optional<Double> goneByScheduleAlonePct,
+    Optional<Double> withinLongestPct,
     int samples,
     String dominant,
     double highestForgingC,
@@ -42,7 +43,7 @@ public record SoakAdvice(
    *
    * @param temperatureC of the core
    * @param minutes held until no line shows, empty beyond 24 h
-   * @param minutesLow 10 % of the samples need less
+   * @param minutesLow 10 % of the samples need less; empty where there are none
    * @param minutesHigh 90 % of the samples need less
    * @param clears whether the lines go within the longest soak allowed
    * @param metalLossMm metal that scale takes off a face meanwhile
@@ -66,7 +67,7 @@ public record SoakAdvice(
    *
    * @param temperatureC of the core
    * @param minutes to hold; 0 when nothing needs clearing
-   * @param minutesLow band
+   * @param minutesLow band, empty where there are no samples
    * @param minutesHigh band, empty when the cautious end does not clear within 24 h
    * @param reason why this one
    */

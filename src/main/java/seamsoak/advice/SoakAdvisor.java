@@ -13,7 +13,6 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
@@ -84,7 +83,6 @@ final class SoakAdvisor {
    * @param seen what is to be said of what the smith saw
    */
   SoakAdvice advise(SoakSamples possible, List<String> seen) {
-    List<HeatCurve> cycles = schedule.cycles();
     List<SoakOption> options =
         Arrays.stream(temperatures())
             .parallel()
@@ -92,7 +90,9 @@ final class SoakAdvisor {
             .toList();
     List<LineReport> lines = LineReport.of(end, visibility);
     boolean showsNow = clearing.anyShows();
-    boolean scheduleClears = possible.goneBySchedulePct() >= SURE_PCT && goneAfter(cycles);
+    boolean scheduleClears =
+        sure(possible.goneBySchedulePct())
+            && SoakSamples.clears(end, visibility, shop, schedule.cycles());
     Optional<Recommended> recommended = recommend(options, showsNow, scheduleClears, possible);
     double best = bestAllowed(options);
     SoakAdvice draft =
@@ -113,14 +113,6 @@ final class SoakAdvisor {
             List.of());
     return new SoakWords(billet, draft, units)
         .withAdvice(seen, recommended.isPresent() ? List.of() : remedies(best));
-  }
-
-  private boolean goneAfter(List<HeatCurve> cycles) {
-    Workpiece piece = end;
-    for (HeatCurve curve : cycles) {
-      piece = piece.heated(curve, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
-    }
-    return !new Clearing(piece, visibility, shop).anyShows();
   }
 
   private double most() {
@@ -202,7 +194,7 @@ final class SoakAdvisor {
   private Optional<Recommended> recommend(
       List<SoakOption> options, boolean showsNow, boolean scheduleClears, SoakSamples possible) {
     SoakOption coolest = options.get(0);
-    if (!showsNow && possible.goneAlreadyPct() >= SURE_PCT) {
+    if (!showsNow && sure(possible.goneAlreadyPct())) {
       return Optional.of(none(coolest, "no line shows: nothing to clear, so no soak is needed"));
     }
     if (scheduleClears) {
@@ -216,11 +208,11 @@ final class SoakAdvisor {
         options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
     Optional<SoakOption> sure =
         within.stream()
-            .filter(o -> o.minutesHigh().map(m -> m <= most()).orElse(false))
+            .filter(o -> cautious(o, possible).map(m -> m <= most()).orElse(false))
             .findFirst();
     if (sure.isPresent()) {
       SoakOption o = sure.get();
-      double minutes = Math.ceil(o.minutesHigh().orElseThrow());
+      double minutes = Math.ceil(cautious(o, possible).orElseThrow());
       return Optional.of(
           new Recommended(
               o.temperatureC(),
@@ -229,8 +221,10 @@ final class SoakAdvisor {
               o.minutesHigh(),
               "the coolest soak that clears the lines within "
                   + TimeSpan.ofMinutes(most()).format(units)
-                  + " in nine of ten possible histories; hotter is quicker but coarsens the grain"
-                  + " and scales more"));
+                  + (possible.count() == 0
+                      ? " by the middle estimate, which half of all billets outlast"
+                      : " in nine of ten possible histories")
+                  + "; hotter is quicker but coarsens the grain and scales more"));
     }
     return within.stream()
         .max(Comparator.comparingDouble(SoakOption::temperatureC))
@@ -243,6 +237,16 @@ final class SoakAdvisor {
                     o.minutesHigh(),
                     "the hottest that the steels allow for forging, as long as you allow: it clears"
                         + " the lines by the middle estimate, not in nine of ten histories"));
+  }
+
+  /** Whether all but a few samples say so; where there are none the middle estimate decides. */
+  private static boolean sure(Optional<Double> percent) {
+    return percent.map(p -> p >= SURE_PCT).orElse(true);
+  }
+
+  /** Minutes that do in nine of ten samples, or by the middle estimate where there are none. */
+  private static Optional<Double> cautious(SoakOption option, SoakSamples possible) {
+    return possible.count() == 0 ? option.minutes() : option.minutesHigh();
   }
 
   private static Recommended none(SoakOption coolest, String reason) {

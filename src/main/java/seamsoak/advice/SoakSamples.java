@@ -159,7 +159,8 @@ record SoakSamples(
     return new LineVisibility(a.visibleDipPct(), a.visibleMetres());
   }
 
-  private static boolean clears(
+  /** Whether heats leave no line that shows. */
+  static boolean clears(
       Workpiece end, LineVisibility visibility, Shop shop, List<HeatCurve> schedule) {
     for (Family f : end.families()) {
       if (!f.shows(end.shownFace(), visibility)) {
@@ -180,20 +181,21 @@ record SoakSamples(
     return seconds.length;
   }
 
-  double goneAlreadyPct() {
+  /** In how many samples no line is left before the soak, percent; empty where there are none. */
+  Optional<Double> goneAlreadyPct() {
     return percent(goneAlready);
   }
 
-  double goneBySchedulePct() {
+  Optional<Double> goneBySchedulePct() {
     return percent(goneBySchedule);
   }
 
-  private static double percent(boolean[] which) {
+  private static Optional<Double> percent(boolean[] which) {
     int yes = 0;
     for (boolean b : which) {
       yes += b ? 1 : 0;
     }
-    return 100.0 * yes / which.length;
+    return which.length == 0 ? Optional.empty() : Optional.of(100.0 * yes / which.length);
   }
 
   /**
@@ -225,19 +227,24 @@ record SoakSamples(
 
   /** A percentile of the minutes at a temperature, empty where it lies beyond 24 h. */
   Optional<Double> minutes(double atCelsius, double share) {
+    if (count() == 0) {
+      return Optional.empty();
+    }
     double m = Spread.percentile(minutesAt(atCelsius), share);
     return m * 60 <= Clearing.LONGEST_SECONDS ? Optional.of(Math.max(0, m)) : Optional.empty();
   }
 
   /** In how many samples a hold of that long clears all lines, percent. */
-  double withinPct(double atCelsius, double minutes) {
+  Optional<Double> withinPct(double atCelsius, double minutes) {
     double[] all = minutesAt(atCelsius);
-    return 100.0 * Arrays.stream(all).filter(m -> m <= minutes).count() / all.length;
+    return all.length == 0
+        ? Optional.empty()
+        : Optional.of(100.0 * Arrays.stream(all).filter(m -> m <= minutes).count() / all.length);
   }
 
   /** The input that sways the minutes at a temperature most, in words. */
   String dominant(double atCelsius) {
-    int d = Spread.dominant(places, minutesAt(atCelsius));
+    int d = count() == 0 ? -1 : Spread.dominant(places, minutesAt(atCelsius));
     return d < 0 ? "none" : Histories.INPUTS.get(d);
   }
 }

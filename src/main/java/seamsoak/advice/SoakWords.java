@@ -20,21 +20,29 @@ record SoakWords(Billet billet, SoakAdvice advice, UnitSystem units) {
     List<String> said = new ArrayList<>(seen);
     if (advice.recommended().isEmpty()) {
       said.add(
-          String.format(
-              Locale.ROOT,
-              "No soak within what is allowed clears the lines by the middle estimate; the hottest"
-                  + " allowed clears them in %.0f %% of the possible histories.",
-              advice.withinLongestPct()));
+          "No soak within what is allowed clears the lines by the middle estimate"
+              + advice
+                  .withinLongestPct()
+                  .map(
+                      p ->
+                          String.format(
+                              Locale.ROOT,
+                              "; the hottest allowed clears them in %.0f %% of the possible"
+                                  + " histories.",
+                              p))
+                  .orElse("."));
     }
     said.addAll(remedies);
     said.add(
-        String.format(
-            Locale.ROOT,
-            "The lines are gone before any soak in %.0f %% of %d possible histories, and after the"
-                + " normalizing and refining cycles alone in %.0f %%.",
-            advice.goneAlreadyPct(),
-            advice.samples(),
-            advice.goneByScheduleAlonePct()));
+        advice.samples() == 0
+            ? "No possible histories were asked for, so how sure this is cannot be said."
+            : String.format(
+                Locale.ROOT,
+                "The lines are gone before any soak in %.0f %% of %d possible histories, and after"
+                    + " the normalizing and refining cycles alone in %.0f %%.",
+                advice.goneAlreadyPct().orElseThrow(),
+                advice.samples(),
+                advice.goneByScheduleAlonePct().orElseThrow()));
     notCarbon().ifPresent(said::add);
     measured().ifPresent(said::add);
     narrower().ifPresent(said::add);

@@ -1,6 +1,5 @@
 package seamsoak.billet;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -68,7 +67,10 @@ record Tiling(
     Workpiece laid =
         bar.withFamilies(
                 all -> all.stream().map(f -> f.withNormal(f.normal().tiled(radians))).toList())
-            .withSkins(cutFace(bar, resolution), Workpiece.face(bar.widthSkin(), 0, resolution));
+            // the cut faces come from the bar's inside
+            .withSkins(
+                bar.inside(sliceMetres / 2, resolution),
+                Workpiece.face(bar.widthSkin(), 0, resolution));
     return new Workpiece(
         row,
         laid.body(),
@@ -79,15 +81,5 @@ record Tiling(
         loose,
         jacket,
         Optional.of(new Tiles(cut.tileLengthMetres(), bar.size().widthMetres(), tiles, cut)));
-  }
-
-  /** The cut faces come from the bar's inside: its mean steel with the carbon it has there. */
-  private Strip cutFace(Workpiece bar, Resolution resolution) {
-    Strip inward = bar.widthSkin();
-    double core = inward.ratio(inward.cells() - 1);
-    double[] cells = resolution.oneEnd(sliceMetres / 2).cells(sliceMetres / 2);
-    double[] ratio = new double[cells.length];
-    Arrays.fill(ratio, core);
-    return Strip.of(bar.body(), cells, ratio);
   }
 }

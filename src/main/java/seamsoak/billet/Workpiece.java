@@ -1,12 +1,14 @@
 package seamsoak.billet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Regrid;
@@ -38,6 +40,9 @@ public record Workpiece(
     Loose loose,
     Optional<Metal> jacket,
     Optional<Tiles> tiles) {
+
+  /** Share of a skin that may go before its far end would show. */
+  private static final double DEEP_SHARE = 0.5;
 
   public Workpiece {
     families = List.copyOf(families);
@@ -71,7 +76,7 @@ public record Workpiece(
    * @param faces edge of faces that are not welded yet
    */
   public Heated heated(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
-    Furnace furnace = new Furnace(solver, curve);
+    Furnace furnace = Furnace.of(this, curve, outside, faces, solver);
     double diffused = body.diffused(curve);
     List<Family> newFamilies = new ArrayList<>();
     for (Family f : families) {
@@ -112,34 +117,6 @@ public record Workpiece(
             jacket,
             tiles);
     return new Heated(next, thicknessLoss, widthLoss, furnace.worstMassError());
-  }
-
-  /** Strips that are the same object, in the same edge, go through the fire once. */
-  private static final class Furnace {
-    private final StripSolver solver;
-    private final HeatCurve curve;
-    private final Map<Strip, Map<Edge, StripSolver.Advanced>> done = new IdentityHashMap<>();
-    private double worst;
-
-    Furnace(StripSolver solver, HeatCurve curve) {
-      this.solver = solver;
-      this.curve = curve;
-    }
-
-    StripSolver.Advanced through(Strip strip, Edge edge) {
-      return done.computeIfAbsent(strip, s -> new HashMap<>())
-          .computeIfAbsent(
-              edge,
-              e -> {
-                StripSolver.Advanced a = solver.advance(strip, curve, e);
-                worst = Math.max(worst, Math.abs(a.massErrorRelative()));
-                return a;
-              });
-    }
-
-    double worstMassError() {
-      return worst;
-    }
   }
 
   /** Everything that lies together welded. */
@@ -201,8 +178,8 @@ public record Workpiece(
       throw new IllegalArgumentException("the billet is not that thick");
     }
     return withSkins(
-            fresh(thicknessSkin.ground(depthMetres), resolution),
-            fresh(widthSkin.ground(depthMetres), resolution))
+            ground(thicknessSkin, depthMetres, size.thicknessMetres() / 2, resolution),
+            ground(widthSkin, depthMetres, size.widthMetres() / 2, resolution))
         .withSize(left);
   }
 
@@ -214,8 +191,10 @@ public record Workpiece(
       throw new IllegalArgumentException("the billet does not hold such a section");
     }
     return withSkins(
-            across > 0 ? fresh(thicknessSkin.ground(across), resolution) : thicknessSkin,
-            along > 0 ? fresh(widthSkin.ground(along), resolution) : widthSkin)
+            across > 0
+                ? ground(thicknessSkin, across, size.thicknessMetres() / 2, resolution)
+                : thicknessSkin,
+            along > 0 ? ground(widthSkin, along, size.widthMetres() / 2, resolution) : widthSkin)
         .withSize(new Size(size.lengthMetres(), widthMetres, thicknessMetres));
   }
 
@@ -231,8 +210,8 @@ public record Workpiece(
     return new Workpiece(
         left,
         body,
-        fresh(thicknessSkin.ground(sheetAcross + depthMetres), resolution),
-        fresh(widthSkin.ground(sheetAlong + depthMetres), resolution),
+        ground(thicknessSkin, sheetAcross + depthMetres, size.thicknessMetres() / 2, resolution),
+        ground(widthSkin, sheetAlong + depthMetres, size.widthMetres() / 2, resolution),
         families,
         joints,
         loose,
@@ -250,6 +229,33 @@ public record Workpiece(
       sum += skin.metres(i);
     }
     return sum;
+  }
+
+  private double insideRatio() {
+    return Stream.of(widthSkin, thicknessSkin)
+        .filter(s -> s.metal(s.cells() - 1).equals(body))
+        .map(s -> s.ratio(s.cells() - 1))
+        .findFirst()
+        .orElse(body.startRatio());
+  }
+
+  /**
+   * A skin ground by a depth. In a stack of pieces it ends at the middle of its own piece; where
+   * most of that goes, it is followed to the middle of the billet.
+   */
+  private Strip ground(Strip skin, double depthMetres, double middle, Resolution resolution) {
+    double below = middle - skin.metres();
+    boolean deep = depthMetres > DEEP_SHARE * skin.metres() && below > resolution.finestMetres();
+    return fresh(
+        (deep ? skin.followedBy(inside(below, resolution)) : skin).ground(depthMetres), resolution);
+  }
+
+  /** Metal far from all faces: the mean steel with the carbon it has there. */
+  Strip inside(double metres, Resolution resolution) {
+    double[] cells = resolution.oneEnd(metres).cells(metres);
+    double[] ratio = new double[cells.length];
+    Arrays.fill(ratio, insideRatio());
+    return Strip.of(body, cells, ratio);
   }
 
   private static Strip fresh(Strip skin, Resolution resolution) {

@@ -11,6 +11,9 @@ import java.util.List;
  * <p>Where two different faces were joined, the plane of interest lies inside, at {@link #seam()}.
  */
 public final class Strip {
+  /** What rounding leaves of a layer ground off: thinner than an atom is none. */
+  private static final double ATOM_METRES = 1e-10;
+
   private final List<Metal> metals;
   private final int[] metal;
   private final double[] metres;
@@ -228,7 +231,7 @@ public final class Strip {
   public Strip ground(double depthMetres) {
     double left = depthMetres;
     int i = 0;
-    while (i < metres.length && left >= metres[i]) {
+    while (i < metres.length && left >= metres[i] - ATOM_METRES) {
       left -= metres[i];
       i++;
     }
@@ -236,7 +239,7 @@ public final class Strip {
       throw new IllegalArgumentException("the strip is not that thick");
     }
     Strip rest = part(i, cells());
-    rest.metres[0] -= left;
+    rest.metres[0] -= Math.max(0, left);
     return rest;
   }
 }

@@ -20,6 +20,9 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
   private static final double DAY = 86400;
   private static final int MOST_HALVINGS = 60;
 
+  /** Hundreds of times what long heats take: whoever needs more stands still. */
+  private static final int MOST_STEPS = 50_000;
+
   /** Share of the near layer that scale may eat in one step. */
   private static final double MOST_EATEN = 0.2;
 
@@ -89,6 +92,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     private double scaled;
     private double clockStep;
     private double elapsed;
+    private int steps;
 
     /** Whether the stepper holds the fluxes at the start of the next step. */
     private boolean goesOn;
@@ -193,6 +197,10 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     private double accepted(HeatCurve.Segment segment, double t, double wanted) {
       double step = wanted;
       int failures = 0;
+      if (++steps > MOST_STEPS) {
+        throw new IllegalStateException(
+            "the carbon solver gets nowhere at " + segment + " after " + t + " s");
+      }
       for (int i = 0; i < MOST_HALVINGS; i++) {
         double grown = eatenIn(segment, t, step);
         double eatenThen = eaten + grown;

@@ -18,6 +18,9 @@ import seamsoak.unit.UnitSystem;
 
 /** The charts of an advice: nothing is computed here, only put into the charts' words. */
 public final class Figures {
+  /** The ids that a billet's charts may have. */
+  public static final String IDS = "schedule|soak|seam|fading|section-[0-9]+";
+
   private static final double BLACK_CELSIUS = 480;
 
   /** Farthest from a seam that is worth drawing, in widths of the curve's own steep part. */
@@ -145,11 +148,13 @@ public final class Figures {
         "soak",
         "Soak that clears the lines of " + advice.billet(),
         answer("No soak clears within what is allowed"),
-        String.format(
-            Locale.ROOT,
-            "Minutes to clear the lines against soak temperature, with the band that holds eight of"
-                + " ten of %d possible histories, and the metal and grain it costs.",
-            soak.samples()),
+        "Minutes to clear the lines against soak temperature"
+            + (soak.samples() == 0
+                ? " by the middle estimate alone"
+                : ", with the band that holds eight of ten of "
+                    + soak.samples()
+                    + " possible histories")
+            + ", and the metal and grain it costs.",
         units,
         soak.options().stream().map(Figures::option).toList(),
         List.of(

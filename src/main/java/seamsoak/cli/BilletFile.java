@@ -8,6 +8,7 @@ import picocli.CommandLine.Parameters;
 import seamsoak.advice.Advice;
 import seamsoak.advice.CautionTable;
 import seamsoak.advice.PlanAdvisor;
+import seamsoak.advice.Progress;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
 import seamsoak.data.RunMark;
@@ -25,7 +26,9 @@ final class BilletFile {
       names = "--samples",
       paramLabel = "N",
       converter = Written.Samples.class,
-      description = "Possible histories behind the bands; 128 unless given. More is slower.")
+      description =
+          "Possible histories behind the bands; 128 unless given. More is slower, 0 is quickest and"
+              + " leaves the bands out.")
   private int samples = 128;
 
   private String text;
@@ -47,12 +50,26 @@ final class BilletFile {
     return RunMark.of(inputs);
   }
 
+  /** All of it. */
   Advice advice(Root root) {
+    return advice(root, PlanAdvisor::advise);
+  }
+
+  /** As far as the soak, which is quicker. */
+  Advice soak(Root root) {
+    return advice(root, PlanAdvisor::soak);
+  }
+
+  private interface Asked {
+    Advice of(PlanAdvisor advisor, Billet billet, Progress progress);
+  }
+
+  private Advice advice(Root root, Asked asked) {
     Billet billet = read(root);
     PlanAdvisor advisor =
         new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), root.units(), samples);
     try (ProgressLine progress = ProgressLine.on(root.err())) {
-      return advisor.advise(billet, progress);
+      return asked.of(advisor, billet, progress);
     }
   }
 

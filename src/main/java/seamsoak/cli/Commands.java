@@ -121,7 +121,7 @@ final class Commands {
     return (e, line, parsed) -> {
       line.getOut().flush();
       if (e instanceof Fault) {
-        line.getErr().println(e.getMessage() + ".");
+        line.getErr().println(e.getMessage() + (e.getMessage().endsWith("?") ? "" : "."));
         return WRONG_DATA;
       }
       return unexpected(e, line.getErr());

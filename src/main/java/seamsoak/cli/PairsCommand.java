@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,6 +43,7 @@ import seamsoak.steel.Steel;
     })
 final class PairsCommand implements Callable<Integer> {
   private static final int FEWEST = 2;
+  private static final Pattern FILES = Pattern.compile("pairs\\.(svg|png)");
 
   @ParentCommand private Root root;
   @Mixin private ChartFiles charts;
@@ -105,7 +107,7 @@ final class PairsCommand implements Callable<Integer> {
   }
 
   private List<String> written(PairList list) {
-    FileSet files = new FileSet(out);
+    FileSet files = new FileSet(out, FILES);
     charts.put(files, PairFigures.matrix(list.matrix()));
     List<String> inputs = new ArrayList<>(List.of(Commands.version()));
     inputs.addAll(list.matrix().steels());

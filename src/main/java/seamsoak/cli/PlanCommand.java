@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,6 +39,10 @@ import seamsoak.report.SourcesText;
       "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json --out charts --png%n"
     })
 final class PlanCommand implements Callable<Integer> {
+  private static final Pattern FILES =
+      Pattern.compile(
+          "(" + Figures.IDS + ")\\.(svg|png)|report\\.html|kiln\\.csv|plan\\.txt|advice\\.json");
+
   @ParentCommand private Root root;
   @Mixin private BilletFile billet;
   @Mixin private ChartFiles charts;
@@ -51,7 +56,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    FileSet files = new FileSet(out);
+    FileSet files = new FileSet(out, FILES);
     Advice advice = billet.advice(root);
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);

@@ -25,7 +25,7 @@ import seamsoak.report.SourcesText;
     name = "schedule",
     description = "The whole treatment after the last weld, from the cool-down to the tempers.",
     synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " schedule BILLET [--program FILE] [OPTIONS]",
+    customSynopsis = Commands.PROGRAM + " schedule BILLET [--program FILE] [--replace] [OPTIONS]",
     footer = {
       "%nExamples:",
       "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json",
@@ -42,11 +42,20 @@ final class ScheduleCommand implements Callable<Integer> {
       description = "File to write the kiln's program to, as comma-separated columns.")
   private Path program;
 
+  @Option(
+      names = "--replace",
+      description = "Write over a file of that name that is not by this program.")
+  private boolean replace;
+
   @Override
   public Integer call() {
+    if (program != null) {
+      refuseStranger();
+    }
     Advice advice = billet.advice(root);
     if (program != null) {
-      write(new ProgramText(advice, root.units()).csv(billet.mark(root).value()));
+      String csv = new ProgramText(advice, root.units()).csv(billet.mark(root).value());
+      WholeFile.write(program, csv.getBytes(StandardCharsets.UTF_8));
     }
     Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
     return BilletFile.print(
@@ -61,13 +70,12 @@ final class ScheduleCommand implements Callable<Integer> {
   }
 
   /** What somebody else has written, the billet's own file above all, is not written over. */
-  private void write(String csv) {
-    if (Files.exists(program) && RunMark.of(program).isEmpty()) {
+  private void refuseStranger() {
+    if (!replace && Files.exists(program) && RunMark.of(program).isEmpty()) {
       throw new Fault(
           Place.of(program.toString()),
           "it was not written by this program",
-          "choose another name for the kiln's program");
+          "choose another name for the kiln's program, or say --replace to write over it");
     }
-    WholeFile.write(program, csv.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -28,7 +28,7 @@ final class SoakCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Advice advice = billet.advice(root);
+    Advice advice = billet.soak(root);
     Trace trace = root.trace(t -> t.ofSoak(billet.read(root), advice));
     return BilletFile.print(
         root,

@@ -166,14 +166,15 @@ final class Written {
     @Override
     public Integer convert(String text) {
       try {
-        int count = text.matches("[0-9]+") ? Integer.parseInt(text) : 0;
-        if (count >= FEWEST_SAMPLES && count <= MOST_SAMPLES) {
+        int count = text.matches("[0-9]+") ? Integer.parseInt(text) : 1;
+        if (count == 0 || count >= FEWEST_SAMPLES && count <= MOST_SAMPLES) {
           return count;
         }
       } catch (NumberFormatException e) {
         // refused below with the same sentence as a number out of range
       }
-      throw refuse(text, "is not a whole number from " + FEWEST_SAMPLES + " to " + MOST_SAMPLES);
+      throw refuse(
+          text, "is neither 0 nor a whole number from " + FEWEST_SAMPLES + " to " + MOST_SAMPLES);
     }
   }
 

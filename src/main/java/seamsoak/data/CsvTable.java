@@ -126,11 +126,10 @@ public final class CsvTable {
     /** What a cell holds may be shown in a table or a sentence. */
     private void checkPrintable() {
       for (int i = 0; i < cells.size(); i++) {
-        if (!Printable.is(cells.get(i).replaceAll("\\R", " "))) {
+        String cell = cells.get(i);
+        if (!Printable.is(cell) && !Printable.is(cell.replaceAll("\\R", " "))) {
           throw new Fault(
-              place(i),
-              "'" + Fault.shown(cells.get(i)) + "' holds control characters",
-              "give text");
+              place(i), "'" + Fault.shown(cell) + "' holds control characters", "give text");
         }
       }
     }

@@ -8,21 +8,30 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The files that one run writes to a folder. All of them are on the disk, under other names, before
  * the first takes its place: a run that fails or is told to stop leaves the old set as it was, and
- * one that is killed leaves whole files, each of which names its run.
+ * one that is killed leaves whole files, each of which names its run. What earlier runs put there
+ * and this one has no more is taken away, so that the folder tells of one run.
  */
 public final class FileSet {
   private final Path folder;
+  private final Pattern members;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
   private final List<WholeFile> parts = new ArrayList<>();
   private boolean stopped;
 
-  /** A set still empty; {@link Fault} when no files can be put there. */
-  public FileSet(Path folder) {
+  /**
+   * A set still empty; {@link Fault} when no files can be put there.
+   *
+   * @param members names that such a set may hold, though not every run has them all
+   */
+  public FileSet(Path folder, Pattern members) {
     this.folder = folder;
+    this.members = members;
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
       throw fault("it is a file, not a folder");
     }
@@ -83,7 +92,7 @@ public final class FileSet {
     } finally {
       takeAway();
       if (!whole) {
-        made.forEach(FileSet::removeEmpty);
+        made.forEach(FileSet::remove);
       }
       forget(stop);
     }
@@ -107,6 +116,19 @@ public final class FileSet {
   private synchronized void move() {
     goOn();
     parts.forEach(WholeFile::move);
+    leftOver().forEach(FileSet::remove);
+  }
+
+  /** Written by an earlier run and not by this one. */
+  private List<Path> leftOver() {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(p -> members.matcher(p.getFileName().toString()).matches())
+          .filter(p -> !files.containsKey(p.getFileName().toString()))
+          .filter(p -> RunMark.of(p).isPresent())
+          .toList();
+    } catch (IOException e) {
+      return List.of(); // a folder that may be written to but not be looked into
+    }
   }
 
   private void goOn() {
@@ -144,11 +166,11 @@ public final class FileSet {
     return missing;
   }
 
-  private static void removeEmpty(Path made) {
+  private static void remove(Path fileOrEmptyFolder) {
     try {
-      Files.deleteIfExists(made);
+      Files.deleteIfExists(fileOrEmptyFolder);
     } catch (IOException e) {
-      // somebody has put something there meanwhile
+      // somebody has put something there meanwhile, or holds on to it
     }
   }
 

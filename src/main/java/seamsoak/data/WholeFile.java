@@ -43,6 +43,9 @@ public final class WholeFile implements AutoCloseable {
       if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
         throw new IOException("a folder has that name");
       }
+      if (Files.exists(target) && !Files.isRegularFile(target)) {
+        throw new IOException("a device or pipe has that name");
+      }
       write(content);
     } catch (IOException e) {
       close();
@@ -52,6 +55,11 @@ public final class WholeFile implements AutoCloseable {
 
   /** Writes a file; {@link Fault} when that cannot be done, with what was there left as it was. */
   public static void write(Path target, byte[] content) {
+    try {
+      clear(target.toAbsolutePath().getParent());
+    } catch (IOException e) {
+      // told by what follows
+    }
     try (WholeFile file = new WholeFile(target, content)) {
       file.move();
     }

@@ -181,40 +181,15 @@ public final class TrBdf2 {
 
   /**
    * Solves size y = known + weight (flux_i - flux_(i+1)) at a time; flux receives the closing
-   * fluxes. Long on purpose: the compiler then leaves it as it is, once.
+   * fluxes. Its loops are methods of their own, which the compiler then compiles once each.
    */
   private boolean solveStage(double time, double weight, double[] y, double[] flux) {
     moveTo(time);
     double last = Double.POSITIVE_INFINITY;
     for (int k = 0; k < MOST_NEWTON; k++) {
       system.fluxes(y, flux, byLeft, byRight);
-      // rows of size - weight d(flux_i - flux_(i+1))/dy against what the stage still lacks
-      for (int i = 0; i < n; i++) {
-        matrix.row(
-            i,
-            -weight * byLeft[i],
-            size[i] - weight * (byRight[i] - byLeft[i + 1]),
-            weight * byRight[i + 1],
-            known[i] + weight * (flux[i] - flux[i + 1]) - size[i] * y[i]);
-      }
-      // back from the last cell: the fluxes move along their linearization, the contents by them
-      double change = 0;
-      double right = 0;
-      double out = flux[n];
-      for (int i = n - 1; i >= 0; i--) {
-        double here = matrix.back(i, right);
-        change = Math.max(change, Math.abs(here) / system.tolerance(i, y[i]));
-        if (i < n - 1) {
-          double in = flux[i + 1] + byLeft[i + 1] * here + byRight[i + 1] * right;
-          y[i + 1] = (known[i + 1] + weight * (in - out)) / size[i + 1];
-          flux[i + 1] = in;
-          out = in;
-        }
-        right = here;
-      }
-      double in = flux[0] + byRight[0] * right;
-      y[0] = (known[0] + weight * (in - out)) / size[0];
-      flux[0] = in;
+      eliminate(weight, y, flux);
+      double change = correct(weight, y, flux);
       if (!(change < 1e12) || (k > 3 && change > 2 * last)) {
         break;
       }
@@ -233,6 +208,51 @@ public final class TrBdf2 {
     }
     leftOver = Double.POSITIVE_INFINITY;
     return false;
+  }
+
+  /** Rows of size - weight d(flux_i - flux_(i+1))/dy against what the stage still lacks. */
+  private void eliminate(double weight, double[] y, double[] flux) {
+    double in = flux[0];
+    double right = byRight[0];
+    double left = byLeft[0];
+    for (int i = 0; i < n; i++) {
+      double out = flux[i + 1];
+      double nextLeft = byLeft[i + 1];
+      double nextRight = byRight[i + 1];
+      matrix.row(
+          i,
+          -weight * left,
+          size[i] - weight * (right - nextLeft),
+          weight * nextRight,
+          known[i] + weight * (in - out) - size[i] * y[i]);
+      in = out;
+      left = nextLeft;
+      right = nextRight;
+    }
+  }
+
+  /**
+   * Back from the last cell: the fluxes move along their linearization, the contents by them.
+   * Returns the largest change in tolerances.
+   */
+  private double correct(double weight, double[] y, double[] flux) {
+    int end = n - 1;
+    double right = matrix.back(end, 0);
+    double change = Math.abs(right) / system.tolerance(end, y[end]);
+    double out = flux[n];
+    for (int i = end - 1; i >= 0; i--) {
+      double here = matrix.back(i, right);
+      change = Math.max(change, Math.abs(here) / system.tolerance(i, y[i]));
+      double in = flux[i + 1] + byLeft[i + 1] * here + byRight[i + 1] * right;
+      y[i + 1] = (known[i + 1] + weight * (in - out)) / size[i + 1];
+      flux[i + 1] = in;
+      out = in;
+      right = here;
+    }
+    double in = flux[0] + byRight[0] * right;
+    y[0] = (known[0] + weight * (in - out)) / size[0];
+    flux[0] = in;
+    return change;
   }
 
   private void estimateError(double step, double[] after) {

@@ -3,6 +3,8 @@ package seamsoak.pairing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
@@ -12,19 +14,29 @@ import seamsoak.steel.SteelTable;
 
 /** The pairings that smiths use or ask about, as {@code steel-pairs.csv} has them. */
 public final class PairTable {
+  private static final String FILE = "steel-pairs.csv";
+  private static final double MOST_MILLIMETRES = 100;
+
   private final List<Practice> pairs;
 
   private PairTable(List<Practice> pairs) {
     this.pairs = List.copyOf(pairs);
   }
 
+  /** The packed pairs of steels that a table of the user's lacks are left out. */
   public static PairTable load(DataFolder data, SteelTable steels) {
+    Set<String> ids = steels.steels().stream().map(Steel::id).collect(Collectors.toSet());
     List<Practice> pairs = new ArrayList<>();
-    for (CsvTable.Row row : data.csv("steel-pairs.csv").rows()) {
+    List<CsvTable.Row> rows = data.csv(FILE).rows();
+    boolean packed = !data.read().containsKey(FILE);
+    for (CsvTable.Row row : rows) {
+      if (packed && !(ids.contains(row.text("first")) && ids.contains(row.text("second")))) {
+        continue;
+      }
       Practice pair =
           new Practice(
-              id(row, "first", steels),
-              id(row, "second", steels),
+              id(row, "first", ids),
+              id(row, "second", ids),
               positive(row, "first_mm"),
               positive(row, "second_mm"),
               row.text("note"),
@@ -41,20 +53,15 @@ public final class PairTable {
     return new PairTable(pairs);
   }
 
-  private static final double MOST_MILLIMETRES = 100;
-
-  private static String id(CsvTable.Row row, String column, SteelTable steels) {
+  private static String id(CsvTable.Row row, String column, Set<String> ids) {
     String name = row.text(column);
-    return steels.steels().stream()
-        .map(Steel::id)
-        .filter(name::equals)
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Fault(
-                    row.place(column),
-                    "there is no steel '" + name + "'",
-                    "write the id of a line of steels.csv"));
+    if (!ids.contains(name)) {
+      throw new Fault(
+          row.place(column),
+          "there is no steel '" + name + "'",
+          "write the id of a line of steels.csv");
+    }
+    return name;
   }
 
   private static double positive(CsvTable.Row row, String column) {

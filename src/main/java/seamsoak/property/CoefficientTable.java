@@ -52,6 +52,6 @@ public final class CoefficientTable {
             "give each term once");
       }
     }
-    return new Coefficients(correlation, own.get(0).place(), values, Origin.of(own, "term"));
+    return new Coefficients(correlation, own.get(0), values, Origin.of(own, "term"));
   }
 }

@@ -3,8 +3,8 @@ package seamsoak.property;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import seamsoak.data.CsvTable;
 import seamsoak.data.Fault;
-import seamsoak.data.Place;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -15,13 +15,16 @@ import seamsoak.steel.Element;
  */
 public final class Coefficients {
   private final String correlation;
-  private final Place place;
+
+  /** The first of its rows: where it stands is worked out only for who must be told. */
+  private final CsvTable.Row first;
+
   private final Map<String, Double> values;
   private final Origin origin;
 
-  Coefficients(String correlation, Place place, Map<String, Double> values, Origin origin) {
+  Coefficients(String correlation, CsvTable.Row first, Map<String, Double> values, Origin origin) {
     this.correlation = correlation;
-    this.place = place;
+    this.first = first;
     this.values = Map.copyOf(values);
     this.origin = origin;
   }
@@ -50,7 +53,9 @@ public final class Coefficients {
     Double value = values.get(term);
     if (value == null) {
       throw new Fault(
-          place, "correlation " + correlation + " has no term " + term, "it needs that row");
+          first.place(),
+          "correlation " + correlation + " has no term " + term,
+          "it needs that row");
     }
     return value;
   }
@@ -89,7 +94,9 @@ public final class Coefficients {
             points.put(Double.valueOf(term), value);
           } catch (NumberFormatException e) {
             throw new Fault(
-                place, "term " + term + " of " + correlation + " is no number", "give a number");
+                first.place(),
+                "term " + term + " of " + correlation + " is no number",
+                "give a number");
           }
         });
     return points;

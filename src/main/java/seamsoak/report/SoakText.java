@@ -65,6 +65,9 @@ public record SoakText(Advice advice, UnitSystem units) {
   }
 
   String band(Recommended r) {
+    if (!hasBand()) {
+      return "by the middle estimate alone";
+    }
     double low = Math.floor(r.minutesLow().orElse(0.0));
     return r.minutesHigh()
         .map(
@@ -92,6 +95,10 @@ public record SoakText(Advice advice, UnitSystem units) {
     return legend.isEmpty() ? page.toString() : page.say(legend).toString();
   }
 
+  private boolean hasBand() {
+    return advice.soak().samples() > 0;
+  }
+
   boolean noneNeeded() {
     return advice.soak().recommended().filter(r -> r.minutes() == 0).isPresent();
   }
@@ -117,17 +124,21 @@ public record SoakText(Advice advice, UnitSystem units) {
       table.row(
           shown.temperatureCells(o.temperatureC()),
           Shown.minutesCell(o.minutes(), true),
-          Shown.minutesCell(o.minutesLow(), false),
-          Shown.minutesCell(o.minutesHigh(), true),
+          hasBand() ? Shown.minutesCell(o.minutesLow(), false) : "-",
+          hasBand() ? Shown.minutesCell(o.minutesHigh(), true) : "-",
           shown.lengthCells(o.metalLossMm()),
           shown.lengthCells(o.skinMm()),
           o.grainAstm().map(g -> Shown.number(g, 1)).orElse("-"),
           mark(o));
     }
     return table.captioned(
-        "Soaks that clear the lines: minutes held at heat by the middle estimate, low and high of "
-            + advice.soak().samples()
-            + " possible histories (8 of 10 lie between), metal lost on a face, skin without full"
+        "Soaks that clear the lines: minutes held at heat by the middle estimate, "
+            + (hasBand()
+                ? "low and high of "
+                    + advice.soak().samples()
+                    + " possible histories (8 of 10 lie between)"
+                : "low and high not asked for")
+            + ", metal lost on a face, skin without full"
             + " carbon, ASTM grain size number (small is coarse)");
   }
 

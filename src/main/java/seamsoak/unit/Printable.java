@@ -17,7 +17,18 @@ public final class Printable {
 
   /** Whether a text can be shown as it is. */
   public static boolean is(String text) {
-    return !UPSETTING.matcher(text).find();
+    return isPlain(text) || !UPSETTING.matcher(text).find();
+  }
+
+  /** Most text by far, and quick to tell. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The text with a question mark for each character that cannot be shown. */

@@ -84,7 +84,7 @@ class BandTest {
             share + " at " + celsius + ": " + a + " by 128, " + b + " by 2000");
       }
     }
-    assertEquals(many.goneAlreadyPct(), few.goneAlreadyPct(), 5);
+    assertEquals(many.goneAlreadyPct().orElseThrow(), few.goneAlreadyPct().orElseThrow(), 5);
   }
 
   @Test

@@ -163,7 +163,7 @@ class PlanAdvisorTest {
         advise(
             Walks.bar("1084", "10 mm x 30 mm x 100 mm", "{ \"do\": \"cool\", \"in\": \"air\" }"));
     assertEquals(0, none.soak().recommended().orElseThrow().minutes());
-    assertEquals(100, none.soak().goneAlreadyPct());
+    assertEquals(Optional.of(100.0), none.soak().goneAlreadyPct());
     assertTrue(none.goesAhead());
     assertEquals("normalize", none.schedule().steps().get(0).step(), "it is cold already");
     assertEquals(Optional.empty(), none.seam());
@@ -187,7 +187,7 @@ class PlanAdvisorTest {
     Advice advice = advise(hasty);
     assertEquals(Optional.empty(), advice.soak().recommended());
     assertFalse(advice.goesAhead());
-    assertTrue(advice.soak().withinLongestPct() < 50);
+    assertTrue(advice.soak().withinLongestPct().orElseThrow() < 50);
     List<String> said = advice.soak().advice();
     assertTrue(said.get(0).startsWith("No soak within what is allowed"), said.get(0));
     assertTrue(said.stream().anyMatch(s -> s.contains("deeper before each closing")));

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.carbon.Line;
 import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Strip;
 import seamsoak.data.Fault;
 
 class BilletWalkTest {
@@ -88,6 +89,26 @@ class BilletWalkTest {
     assertEquals(40e-3, piece.size().thicknessMetres(), 1e-12);
     assertEquals(2, piece.joints().size());
     assertTrue(piece.hasLooseFaces());
+  }
+
+  /** The outer piece of four is gone, and more: sound metal to the middle is what is left. */
+  @Test
+  void grindingMayGoDeeperThanTheOuterPiece() {
+    Workpiece piece =
+        Walks.last(
+                Walks.walk(
+                    Walks.bar(
+                        "1084",
+                        "20 mm x 20 mm x 1600 mm",
+                        step("{ 'do': 'restack', 'across': 4, 'high': 4, 'kerf': '1 mm' }"),
+                        WELD,
+                        step("{ 'do': 'grind', 'depth': '19 mm' }"))))
+            .piece();
+    Strip skin = piece.thicknessSkin();
+    double due = piece.body().startRatio();
+    assertEquals(piece.size().thicknessMetres() / 2, skin.metres(), 0.2e-3);
+    assertEquals(due, skin.ratio(0), 1e-6 * due);
+    assertEquals(due, skin.ratio(skin.cells() - 1), 1e-6 * due);
   }
 
   @Test

@@ -1,7 +1,5 @@
 package seamsoak.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,10 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,33 +78,6 @@ class BilletAnswerTest {
     }
   }
 
-  /** The same program in either system: 1.8 F to the degree, 32 F at freezing. */
-  @Test
-  void theProgramIsWrittenInEitherSystem() throws IOException {
-    List<String> metric = program("metric");
-    List<String> us = program("us");
-    assertEquals("step,segment,rate_C_per_h,to_C,stay_min,then", metric.get(0));
-    assertEquals("step,segment,rate_F_per_h,to_F,stay_min,then", us.get(0));
-    assertEquals(
-        "step,segment,rate_F_per_h,rate_C_per_h,to_F,to_C,stay_min,then", program("both").get(0));
-    assertEquals(metric.size(), us.size());
-    assertTrue(metric.size() > 6);
-    for (int i = 1; i < metric.size(); i++) {
-      String[] c = metric.get(i).split(",");
-      String[] f = us.get(i).split(",");
-      assertEquals(1.8 * Double.parseDouble(c[3]) + 32, Double.parseDouble(f[3]), 3.5);
-      assertEquals(1.8 * Double.parseDouble(c[2]), Double.parseDouble(f[2]), 1.9);
-      assertEquals(c[4], f[4]);
-    }
-  }
-
-  private List<String> program(String units) throws IOException {
-    Path file = folder.resolve(units + ".csv");
-    Ran ran = run("schedule", SAN_MAI, "--units", units, "--program", file.toString());
-    assertEquals(0, ran.code(), ran.err());
-    return Files.readAllLines(file);
-  }
-
   @Test
   void jsonSaysThatThereIsNoneToRecommend() throws IOException {
     Ran ran = run("soak", stubborn(), "--json");
@@ -171,87 +139,6 @@ class BilletAnswerTest {
     assertTrue(names.containsAll(List.of(wanted.split(" "))), names.toString());
   }
 
-  /** What a file holds, told as if it lay in another folder: two of them name where they lie. */
-  private static byte[] written(Path file, Path folder, Path as) throws IOException {
-    byte[] bytes = Files.readAllBytes(file);
-    boolean tells = file.toString().matches(".*\\.(json|html)");
-    return tells
-        ? new String(bytes, UTF_8).replace(folder.toString(), as.toString()).getBytes(UTF_8)
-        : bytes;
-  }
-
-  @Test
-  void planWritesItsFilesTheSameEachTime() throws IOException {
-    Path first = folder.resolve("a/new/folder");
-    Path second = folder.resolve("b");
-    Ran ran = runInto(first, "--png");
-    runInto(second, "--png");
-    List<String> names;
-    try (Stream<Path> files = Files.list(first)) {
-      names = files.map(f -> f.getFileName().toString()).sorted().toList();
-    }
-    assertEquals(
-        List.of(
-            "advice.json",
-            "fading.png",
-            "fading.svg",
-            "kiln.csv",
-            "plan.txt",
-            "report.html",
-            "schedule.png",
-            "schedule.svg",
-            "seam.png",
-            "seam.svg",
-            "section-1.png",
-            "section-1.svg",
-            "soak.png",
-            "soak.svg"),
-        names);
-    for (String name : names) {
-      assertTrue(ran.out().contains(first.resolve(name).toString()), name);
-      assertArrayEquals(
-          written(first.resolve(name), first, first),
-          written(second.resolve(name), second, first),
-          name);
-    }
-    assertTrue(Files.readString(first.resolve("plan.txt")).contains("Cautions, always"));
-  }
-
-  @Test
-  void whatAnotherHandHasPutThereIsNotWrittenOver() throws IOException {
-    Path out = folder.resolve("kept");
-    assertEquals(4, runInto(out).code());
-    assertEquals(4, runInto(out).code(), "files of its own it renews");
-    Path mine = out.resolve("soak.svg");
-    Files.writeString(mine, "<svg/>");
-    Ran refused = runInto(out);
-    assertEquals(3, refused.code());
-    assertTrue(
-        refused.err().contains(mine + ": it was not written by this program"), refused.err());
-    assertEquals("<svg/>", Files.readString(mine));
-    assertEquals(4, runInto(out, "--replace").code());
-    assertTrue(Files.size(mine) > 1000);
-  }
-
-  /** The report tells how the steels go together, so the tables of pairs are its inputs too. */
-  @Test
-  void theMarkOfAPlanIsOfTheTablesOfPairsToo() throws IOException {
-    Path data = Files.createDirectory(folder.resolve("data"));
-    Path limits = data.resolve("pair-limits.csv");
-    List<String> lines = Files.readAllLines(Path.of("alloy-data/pair-limits.csv"));
-    Set<String> marks = new HashSet<>();
-    Files.write(limits, lines);
-    for (int i = 0; i < 2; i++) {
-      marks.add(runInto(folder.resolve("same"), "--data", data.toString(), "--json").text("run"));
-    }
-    assertEquals(1, marks.size(), "the same tables, the same mark");
-    List<String> other = new ArrayList<>(lines);
-    other.set(1, other.get(1) + " ");
-    Files.write(limits, other);
-    marks.add(runInto(folder.resolve("other"), "--data", data.toString(), "--json").text("run"));
-    assertEquals(2, marks.size());
-  }
-
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -264,13 +151,6 @@ class BilletAnswerTest {
       })
   void aWordIsQuotedForTheShell(String word, String quoted) {
     assertEquals(quoted, Commands.quoted(word));
-  }
-
-  private Ran runInto(Path out, String... more) {
-    List<String> args =
-        new ArrayList<>(List.of("plan", GALVANIZED, "--samples", "2", "--out", out.toString()));
-    args.addAll(List.of(more));
-    return Ran.run(args.toArray(String[]::new));
   }
 
   @ParameterizedTest

@@ -30,6 +30,12 @@ final class Contract {
   /** Far beyond what any input may take, for a machine with much else to do. */
   private static final Duration HANGS = Duration.ofSeconds(60);
 
+  /**
+   * How long the program may compute for one answer, {@code -Dcontract.seconds=5}. No limit in an
+   * ordinary build, which shares its machine. Memory is limited by the build's {@code -Xmx512m}.
+   */
+  static final int SECONDS = Integer.getInteger("contract.seconds", Integer.MAX_VALUE);
+
   private static final int LONGEST_SENTENCE = 1000;
 
   /** Inside of the program, or a number that is none. */
@@ -81,7 +87,7 @@ final class Contract {
             });
   }
 
-  private static void oneSentence(String err) {
+  static void oneSentence(String err) {
     assertEquals(1, err.lines().count(), err);
     String said = err.stripTrailing();
     assertFalse(UPSETTING.matcher(said).find(), said);

@@ -12,22 +12,15 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import seamsoak.data.RunMark;
 
 /** What comes of a run when the machine lets it down or the smith stops it. */
 class FaultsTest {
   private static final String QUICK =
       HostileCase.FOLDER.resolve("quick.json").toAbsolutePath().toString();
   private static final String MAIN = "seamsoak.cli.Main";
-
-  /** Real plans stopped or killed at random moments; each costs seconds. */
-  private static final int PLANS = Integer.getInteger("kills.plans", 2);
 
   @TempDir private Path folder;
 
@@ -63,6 +56,23 @@ class FaultsTest {
     assertTrue(process.waitFor(60, TimeUnit.SECONDS));
     assertEquals(0, process.exitValue());
     assertEquals("", Files.readString(err));
+  }
+
+  @Test
+  void aPlanWhoseReaderLeavesIsWrittenAllTheSame() throws Exception {
+    Path err = folder.resolve("err");
+    Process process =
+        Child.builder(
+                folder,
+                List.of(),
+                MAIN,
+                List.of("plan", QUICK, "--samples", "2", "--json", "--out", "out"))
+            .redirectError(err.toFile())
+            .start();
+    process.getInputStream().close();
+    assertTrue(process.waitFor(120, TimeUnit.SECONDS));
+    assertEquals(0, process.exitValue(), Files.readString(err));
+    Contract.wholeSet(folder.resolve("out"));
   }
 
   /** A pipe can be read but once, and so could a file that vanishes meanwhile. */
@@ -115,6 +125,36 @@ class FaultsTest {
     }
   }
 
+  /** The same with a limit that needs no rights: no file may grow beyond 24 kB. */
+  @Test
+  void aFileThatMayNotGrowLeavesTheOldSet() throws Exception {
+    Path out = folder.resolve("out");
+    assertEquals(0, plan(out, "--units", "us").code());
+    Map<Path, String> before = Contract.snapshot(out);
+    Path err = folder.resolve("err");
+    List<String> limited =
+        new ArrayList<>(List.of("bash", "-c", "ulimit -f 24 && exec \"$@\"", "bash"));
+    ProcessBuilder plan =
+        Child.builder(
+            folder,
+            List.of("-XX:-UsePerfData"),
+            MAIN,
+            List.of("plan", QUICK, "--samples", "2", "--units", "metric", "--out", "out"));
+    limited.addAll(plan.command());
+    assumeTrue(does("bash", "-c", "ulimit -f 24"));
+    Process process =
+        plan.command(limited)
+            .redirectError(err.toFile())
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    assertTrue(process.waitFor(120, TimeUnit.SECONDS));
+    String said = Files.readString(err);
+    assertEquals(3, process.exitValue(), said);
+    assertEquals(1, said.lines().count(), said);
+    assertTrue(said.contains("it cannot be written ("), said);
+    assertEquals(before, Contract.snapshot(out));
+  }
+
   @Test
   void aFolderThatMayOnlyBeReadIsRefusedAtOnce() throws Exception {
     Path disk = Files.createDirectory(folder.resolve("disk"));
@@ -132,74 +172,6 @@ class FaultsTest {
       if (mounted) {
         does("umount", disk.toString());
       }
-    }
-  }
-
-  /** Asked to stop, a run leaves the old set or the new one, and nothing else. */
-  @Test
-  void stoppedAtAnyMomentOneSetIsThere() throws Exception {
-    atRandomMoments(
-        Process::destroy,
-        child -> {
-          int code = child.process().exitValue();
-          assertTrue(code == 0 || code == 143, code + " is no honest exit code");
-          assertTrue(litter().isEmpty(), litter().toString());
-          Contract.wholeSet(folder.resolve("out"));
-        });
-  }
-
-  /** Killed, a run may leave files of two runs; each is whole and says which. */
-  @Test
-  void killedAtAnyMomentEveryFileIsWholeAndTheNextRunPutsItRight() throws Exception {
-    atRandomMoments(
-        Process::destroyForcibly,
-        child -> {
-          try (Stream<Path> files = Files.list(folder.resolve("out"))) {
-            for (Path file :
-                files.filter(f -> !f.getFileName().toString().startsWith(".")).toList()) {
-              Contract.whole(file);
-              assertTrue(RunMark.of(file).isPresent(), file.toString());
-            }
-          }
-          assertEquals(0, plan(folder.resolve("out"), "--units", "us").code());
-          assertEquals(List.of(), litter());
-          Contract.wholeSet(folder.resolve("out"));
-        });
-  }
-
-  private interface Check {
-    void of(Child child) throws Exception;
-  }
-
-  private void atRandomMoments(Consumer<Process> end, Check check) throws Exception {
-    long seed = System.nanoTime();
-    SplittableRandom random = new SplittableRandom(seed);
-    assertEquals(0, plan(folder.resolve("out"), "--units", "us").code());
-    List<String> args =
-        List.of("plan", QUICK, "--samples", "2", "--units", "metric", "--out", "out");
-    long start = System.nanoTime();
-    assertEquals(0, Child.start(folder, List.of(), MAIN, args).code());
-    long whole = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
-    for (int n = 0; n < PLANS; n++) {
-      assertEquals(0, plan(folder.resolve("out"), "--units", "us").code());
-      Child child = Child.start(folder, List.of(), MAIN, args);
-      // the writing comes last: look there more often
-      long moment = n % 2 == 0 ? random.nextLong(whole) : whole - random.nextLong(whole / 8 + 1);
-      Thread.sleep(moment);
-      end.accept(child.process());
-      child.code();
-      try {
-        check.of(child);
-      } catch (AssertionError e) {
-        throw new AssertionError(
-            "seed " + seed + ", after " + moment + " ms: " + e.getMessage(), e);
-      }
-    }
-  }
-
-  private List<String> litter() throws IOException {
-    try (Stream<Path> files = Files.list(folder.resolve("out"))) {
-      return files.map(f -> f.getFileName().toString()).filter(f -> f.startsWith(".")).toList();
     }
   }
 

@@ -8,13 +8,21 @@ import java.util.List;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
 
-/** A command line that was run: its exit code and what it printed. */
-record Ran(int code, String out, String err) {
+/**
+ * A command line that was run.
+ *
+ * @param code its exit code
+ * @param out what it printed
+ * @param err what it said beside
+ * @param seconds what it computed, not what it waited
+ */
+record Ran(int code, String out, String err, double seconds) {
   static Ran run(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
+    double start = ComputingTime.seconds();
     int code = Commands.run(new PrintWriter(out), new PrintWriter(err), args);
-    return new Ran(code, out.toString(), err.toString());
+    return new Ran(code, out.toString(), err.toString(), ComputingTime.seconds() - start);
   }
 
   JsonValue json() {

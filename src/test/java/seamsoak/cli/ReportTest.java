@@ -21,13 +21,21 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The report as a file. */
 class ReportTest {
+  /**
+   * The checker judges the one style sheet by its start tag, before there is anything to take the
+   * policy's hash of. {@link ReportInBrowserTest} shows that a browser lets it in.
+   */
+  private static final Pattern SHEET =
+      Pattern.compile("^Warning: Inline style violates Content Security Policy .*\nFrom line .*\n");
+
   @ParameterizedTest
   @ValueSource(strings = {"mosaic", "refused", "nasty"})
   void theHtmlCheckerFindsNothing(String name) throws Exception {
     EmbeddedValidator checker = new EmbeddedValidator();
     checker.setOutputFormat(EmbeddedValidator.OutputFormat.TEXT);
     String said = checker.validate(ReportInBrowserTest.report(name)).strip();
-    assertEquals("Document checking completed. No errors found.", said);
+    assertEquals(
+        "Document checking completed. No errors found.", SHEET.matcher(said).replaceFirst(""));
   }
 
   @Test

@@ -1,9 +1,12 @@
 package seamsoak.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,6 +22,11 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The same input gives the same bytes, whatever the machine speaks and however many cores it has.
  */
 class SameEverywhereTest {
+  /** Letters whose case and order differ from language to language, and a kiln. */
+  private static final String MORE =
+      "\"name\": \"I\u0131\u0130i \u00C5se, stra\u00DFe \u03A3\", \"equipment\":"
+          + " { \"kiln\": { \"highest\": \"1250 C\", \"ramp\": \"500 C/h\" } },";
+
   private static Map<String, byte[]> plain;
 
   @TempDir private Path folder;
@@ -26,11 +34,17 @@ class SameEverywhereTest {
   @BeforeAll
   static void onAPlainMachine(@TempDir Path folder) throws Exception {
     plain =
-        plan(
+        answers(
             folder,
             "-Duser.language=en -Duser.country=US -Duser.timezone=UTC -Dfile.encoding=UTF-8"
                 + " -XX:ActiveProcessorCount=1");
-    assertTrue(plain.size() >= 8, plain.keySet().toString());
+    for (String kind : List.of("svg", "png", "html", "json", "csv", "txt")) {
+      assertTrue(
+          plain.keySet().stream().anyMatch(name -> name.endsWith("." + kind)),
+          kind + " in " + plain.keySet());
+    }
+    String said = new String(plain.get("standard output"), UTF_8);
+    assertEquals(EveryAnswer.LINES.size(), said.split("exit code 0 of ").length - 1, said);
   }
 
   @ParameterizedTest
@@ -51,20 +65,17 @@ class SameEverywhereTest {
         "-Duser.language=de -Duser.country=DE -Dfile.encoding=UTF-16 -XX:ActiveProcessorCount=4"
       })
   void theBytesAreTheSame(String settings) throws Exception {
-    Map<String, byte[]> here = plan(folder, settings);
+    Map<String, byte[]> here = answers(folder, settings);
     assertEquals(plain.keySet(), here.keySet());
     plain.forEach((name, bytes) -> assertArrayEquals(bytes, here.get(name), name));
   }
 
   /** All that a run prints and writes, by name. */
-  private static Map<String, byte[]> plan(Path folder, String settings) throws Exception {
-    Files.copy(HostileCase.FOLDER.resolve("quick.json"), folder.resolve("billet.json"));
+  private static Map<String, byte[]> answers(Path folder, String settings) throws Exception {
+    String quick = HostileCase.read(HostileCase.FOLDER.resolve("quick.json"));
+    Files.writeString(folder.resolve("billet.json"), quick.replaceFirst("\\{", "{ " + MORE));
     Child child =
-        Child.start(
-            folder,
-            List.of(settings.split(" ")),
-            "seamsoak.cli.Main",
-            List.of("plan", "billet.json", "--samples", "4", "--sources", "--png", "--out", "out"));
+        Child.start(folder, List.of(settings.split(" ")), EveryAnswer.class.getName(), List.of());
     assertEquals(0, child.code(), child.said());
     Map<String, byte[]> all = new TreeMap<>();
     all.put("standard output", Files.readAllBytes(child.out()));
@@ -75,5 +86,32 @@ class SameEverywhereTest {
       }
     }
     return all;
+  }
+
+  /** The program as it is called, for one command after the other. */
+  static final class EveryAnswer {
+    private static final List<String> LINES =
+        List.of(
+            "steels",
+            "steels 75Ni8 --sources",
+            "pair O1 1084 --json",
+            "pairs 1084 1095 75Ni8 O1 --csv --out out --png",
+            "migrate 1084 75Ni8 --layer 1mm,0.5mm --at 1100C --for 20min",
+            "decarb 1095 --at 2100F --for 30min --json",
+            "schedule billet.json --samples 4 --json");
+
+    private EveryAnswer() {}
+
+    public static void main(String[] args) {
+      PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, UTF_8));
+      PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8));
+      for (String line : LINES) {
+        int code = Commands.run(out, err, line.split(" "));
+        out.println("exit code " + code + " of " + line);
+      }
+      out.flush();
+      err.flush();
+      Main.main("plan billet.json --samples 4 --sources --png --out out".split(" "));
+    }
   }
 }

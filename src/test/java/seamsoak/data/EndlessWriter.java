@@ -2,6 +2,7 @@ package seamsoak.data;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Writes sets of files of two runs in turns until it is killed. */
 final class EndlessWriter {
@@ -23,7 +24,7 @@ final class EndlessWriter {
 
   /** A set whose every byte tells the run. */
   static void write(Path folder, RunMark run) {
-    FileSet set = new FileSet(folder);
+    FileSet set = new FileSet(folder, Pattern.compile("[a-f]\\.[a-z]+"));
     NAMES.forEach(name -> set.put(name, content(run)));
     set.write(run);
   }

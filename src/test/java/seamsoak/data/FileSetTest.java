@@ -2,9 +2,11 @@ package seamsoak.data;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -17,6 +19,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -27,6 +30,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FileSetTest {
   private static final RunMark FIRST = RunMark.of(List.of("first"));
   private static final RunMark SECOND = RunMark.of(List.of("second"));
+
+  private static final Pattern MEMBERS = Pattern.compile("[a-z]+\\.txt|chart\\.svg");
 
   @TempDir Path folder;
 
@@ -44,7 +49,7 @@ class FileSetTest {
     image.setRGB(2, 1, 0x123456);
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     ImageIO.write(image, "png", png);
-    FileSet set = new FileSet(folder);
+    FileSet set = new FileSet(folder, MEMBERS);
     set.put("chart.png", png.toByteArray());
     set.write(FIRST);
     byte[] written = Files.readAllBytes(folder.resolve("chart.png"));
@@ -84,16 +89,34 @@ class FileSetTest {
   }
 
   @Test
+  void whatAnEarlierRunHadAndThisOneHasNotGoes() throws IOException {
+    write(FIRST, "a.txt", "old", "chart.svg", "old", "pairs.svg", "of another command");
+    Files.writeString(folder.resolve("notes.txt"), "mine");
+    write(SECOND, "a.txt", "new");
+    assertEquals(List.of("a.txt", "notes.txt", "pairs.svg"), names());
+  }
+
+  @Test
   void foldersMadeForNothingAreTakenAway() throws IOException {
     Path file = Files.createFile(folder.resolve("file"));
-    FileSet set = new FileSet(folder.resolve("x/y"));
+    FileSet set = new FileSet(folder.resolve("x/y"), MEMBERS);
     set.put("n".repeat(300), new byte[1]);
     assertThrows(Fault.class, () -> set.write(FIRST));
     assertEquals(List.of("file"), names());
-    FileSet below = new FileSet(file.resolve("x"));
+    FileSet below = new FileSet(file.resolve("x"), MEMBERS);
     below.put("a.txt", new byte[1]);
     assertThrows(Fault.class, () -> below.write(FIRST));
     assertEquals(List.of("file"), names());
+  }
+
+  @Test
+  void aFolderThatVanishesMeanwhileIsMadeAgain() throws IOException {
+    Path vanishing = Files.createDirectory(folder.resolve("vanishing"));
+    FileSet set = new FileSet(vanishing, MEMBERS);
+    set.put("a.txt", new byte[1]);
+    Files.delete(vanishing);
+    set.write(FIRST);
+    assertEquals(Optional.of(FIRST), RunMark.of(vanishing.resolve("a.txt")));
   }
 
   @Test
@@ -103,6 +126,23 @@ class FileSetTest {
     write(FIRST, "a.txt", "new");
     assertEquals("mine", Files.readString(elsewhere));
     assertTrue(Files.isRegularFile(folder.resolve("a.txt")));
+  }
+
+  @Test
+  void aPipeIsNotReplaced() throws Exception {
+    Path pipe = folder.resolve("a.txt");
+    assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0);
+    Fault fault = assertThrows(Fault.class, () -> write(FIRST, "a.txt", "new"));
+    assertTrue(fault.getMessage().contains("a device or pipe"), fault.getMessage());
+    assertFalse(Files.isRegularFile(pipe));
+    assertEquals(List.of("a.txt"), names());
+  }
+
+  @Test
+  void aSingleFileClearsTheLitterBesideIt() throws IOException {
+    Files.createFile(folder.resolve(".seamsoak-999999999-kiln.csv"));
+    WholeFile.write(folder.resolve("kiln.csv"), new byte[1]);
+    assertEquals(List.of("kiln.csv"), names());
   }
 
   @Test
@@ -127,7 +167,7 @@ class FileSetTest {
   void filesOfAnotherHandAreKnown() throws IOException {
     write(FIRST, "ours.txt", "");
     Files.writeString(folder.resolve("notes.txt"), "run 12 miles");
-    FileSet set = new FileSet(folder);
+    FileSet set = new FileSet(folder, MEMBERS);
     set.put("ours.txt", new byte[0]);
     set.put("notes.txt", new byte[0]);
     set.put("new.txt", new byte[0]);
@@ -137,7 +177,7 @@ class FileSetTest {
   @Test
   void aFileIsNoFolder() throws IOException {
     Path file = Files.createFile(folder.resolve("file"));
-    Fault fault = assertThrows(Fault.class, () -> new FileSet(file));
+    Fault fault = assertThrows(Fault.class, () -> new FileSet(file, MEMBERS));
     assertEquals(
         file + ": it is a file, not a folder; --out takes a folder to write to",
         fault.getMessage());
@@ -148,7 +188,7 @@ class FileSetTest {
   }
 
   private void write(RunMark mark, String... namesAndTexts) {
-    FileSet set = new FileSet(folder);
+    FileSet set = new FileSet(folder, MEMBERS);
     for (int i = 0; i < namesAndTexts.length; i += 2) {
       set.put(namesAndTexts[i], namesAndTexts[i + 1].getBytes(StandardCharsets.UTF_8));
     }

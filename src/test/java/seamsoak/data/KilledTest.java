@@ -17,9 +17,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.cli.Child;
 
-/** Killed at random moments while it writes, the program leaves nothing that is not whole. */
+/**
+ * Killed at random moments while it writes, the program leaves nothing that is not whole; {@code
+ * -Dkills=50} sets how often.
+ */
 class KilledTest {
-  private static final int KILLS = Integer.getInteger("kills", 50);
+  private static final int KILLS = Integer.getInteger("kills", 10);
   private static final int LATEST_MILLIS = 60;
 
   @TempDir private Path folder;

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +34,19 @@ class PairTablesTest {
       assertFalse(p.note().isBlank(), p.toString());
       assertTrue(sources.find(p.source()).isPresent(), p.toString());
     }
+  }
+
+  /** Whoever brings few steels of their own need not bring pairs too. */
+  @Test
+  void packedPairsOfSteelsThatAreNotThereAreLeftOut() throws IOException {
+    List<String> lines = Files.readAllLines(Path.of("alloy-data/steels.csv"));
+    Files.write(
+        folder.resolve("steels.csv"),
+        lines.stream().filter(l -> l.matches("(id|1084|75Ni8),.*")).toList());
+    DataFolder own = DataFolder.over(folder);
+    PairTable table = PairTable.load(own, SteelTable.load(own));
+    assertEquals(1, table.pairs().size());
+    assertTrue(table.of("75Ni8", "1084").isPresent());
   }
 
   @Test
