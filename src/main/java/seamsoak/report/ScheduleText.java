@@ -228,7 +228,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
             "short C %",
             "grain",
             shown.lengthHeads("skin"),
-            steels.stream().map(s -> s + " C %").toList());
+            steels.stream().map(s -> "C % " + s).toList());
     for (After a : advice.schedule().after()) {
       table.row(
           a.step(),

@@ -158,7 +158,7 @@ class ScheduleTest {
   void whatMustNotBeNormalizedIsAnnealedOnly() {
     Advice advice = Schedules.bar("D2", "12 mm", "");
     assertEquals(
-        List.of("cool-down", "anneal"),
+        List.of("cool-down", "anneal", "grind", "test etch"),
         advice.schedule().steps().stream().map(ScheduleAdvice.Step::step).toList());
     assertTrue(conflict(advice, "normalizing").orElseThrow().says().contains("must not"));
     assertTrue(conflict(advice, "beyond the formulas").orElseThrow().todo().contains("1010"));

@@ -199,7 +199,9 @@ class SourcesTest {
   private String answer(List<String> command, String... more) throws IOException {
     List<String> all = new ArrayList<>(command);
     all.addAll(Arrays.asList(more));
-    return run(all, "--json").toString().replaceFirst("\"run\" : \"[0-9a-f]+\",", "");
+    Ran ran = run(all, "--json");
+    String said = ran.code() + "\n" + ran.out() + "\n" + ran.err();
+    return said.replaceFirst("\"run\" : \"[0-9a-f]+\",", "");
   }
 
   /** And that the comparison would notice: what is named does sway it. */
