@@ -25,6 +25,7 @@ final class Furnace {
     private final Strip strip;
     private final Edge edge;
     private StripSolver.Advanced becomes;
+    private RuntimeException failed;
 
     Charge(Strip strip, Edge edge) {
       this.strip = strip;
@@ -42,13 +43,13 @@ final class Furnace {
       Workpiece piece, HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
     Edge skins = piece.loose() instanceof Loose.Jacket ? faces : outside;
     Furnace furnace = new Furnace(solver, curve);
-    furnace.put(piece.thicknessSkin(), skins);
-    furnace.put(piece.widthSkin(), skins);
     piece.families().forEach(f -> furnace.put(f.strip(), Edge.SEALED));
     for (Joint j : piece.joints()) {
       furnace.put(j.first(), faces);
       furnace.put(j.second(), faces);
     }
+    furnace.put(piece.thicknessSkin(), skins);
+    furnace.put(piece.widthSkin(), skins);
     if (piece.loose() instanceof Loose.Jacket j) {
       furnace.put(j.sheet(), outside);
     } else if (piece.loose() instanceof Loose.Layers l) {
@@ -71,7 +72,21 @@ final class Furnace {
   }
 
   private void heat() {
-    all.parallelStream().forEach(c -> c.becomes = solver.advance(c.strip, curve, c.edge));
+    all.parallelStream().forEach(this::heat);
+    // the first in order, whichever came first in time, and as it was thrown
+    for (Charge c : all) {
+      if (c.failed != null) {
+        throw c.failed;
+      }
+    }
+  }
+
+  private void heat(Charge c) {
+    try {
+      c.becomes = solver.advance(c.strip, curve, c.edge);
+    } catch (RuntimeException e) {
+      c.failed = e;
+    }
   }
 
   /** What came of a strip that was put in. */

@@ -91,7 +91,9 @@ class HelpTest {
     Ran between = Ran.run("steels", "--json", "1084");
     Ran after = Ran.run("steels", "1084", "--json");
     assertEquals(0, after.code());
-    assertEquals(after, before);
-    assertEquals(after, between);
+    assertEquals(after.out(), before.out());
+    assertEquals(after.out(), between.out());
+    assertEquals(after.err(), before.err());
+    assertEquals(after.err(), between.err());
   }
 }
