@@ -32,6 +32,9 @@ record Softening(Course course) {
   }
 
   static Kind kind(List<SteelNow> steels, Guard guard) {
+    if (steels.stream().noneMatch(SteelNow::hardens)) {
+      return Kind.SUBCRITICAL; // the fire has taken their carbon meanwhile
+    }
     if (guard.way() != Guard.Way.AIR) {
       return Kind.FULL;
     }
