@@ -79,7 +79,7 @@ record AfterForging(Course course) {
         Locale.ROOT,
         "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can bear"
             + " it",
-        Math.ceil(Leg.curve(legs).seconds() / 60),
+        Leg.curve(legs).seconds() / 60,
         heats.minutesToTouch(FORGED_CELSIUS));
   }
 

@@ -89,7 +89,7 @@ record Cycles(Course course) {
                 + String.format(
                     Locale.ROOT,
                     ", then still air to black, about %.0f min",
-                    Math.ceil(Leg.curve(heats.air(celsius)).seconds() / 60))
+                    Leg.curve(heats.air(celsius)).seconds() / 60)
                 + (guard.way() == Guard.Way.AIR_THEN_ANNEAL
                     ? "; anneal it the same day, before anything cuts it"
                     : ""),

@@ -37,8 +37,9 @@ record Softening(Course course) {
   }
 
   private Kind kind(List<SteelNow> steels, Guard guard) {
-    // No fire but a kiln falls so slowly as the other two ask.
-    if (!course.heats().kiln()) {
+    // The fire may have taken their carbon; and no fire but a kiln falls as slowly as the others
+    // ask.
+    if (steels.stream().noneMatch(SteelNow::hardens) || !course.heats().kiln()) {
       return Kind.SUBCRITICAL;
     }
     if (guard.way() != Guard.Way.AIR) {

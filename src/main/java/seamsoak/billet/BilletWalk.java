@@ -23,7 +23,9 @@ public final class BilletWalk {
   /** Each turning of every other piece doubles them; shops stop at some dozens. */
   private static final int MOST_FAMILIES = 1000;
 
-  private static final double THINNEST_METRES = 1e-5;
+  /** What is thinner is no billet any more but a foil that any fire eats; judgement. */
+  public static final double THINNEST_METRES = 0.25e-3;
+
   private static final double THICKEST_METRES = 0.5;
 
   private final Shop shop;
@@ -130,7 +132,7 @@ public final class BilletWalk {
     if (smaller < THINNEST_METRES || smaller > THICKEST_METRES) {
       throw new IllegalArgumentException(
           smaller < THINNEST_METRES
-              ? "the billet would be thinner than 0.01 mm"
+              ? "the billet would be thinner than 0.25 mm"
               : "the billet would be thicker and wider than 0.5 m");
     }
     if (p.piece.families().size() > MOST_FAMILIES) {

@@ -52,9 +52,11 @@ final class Contract {
 
   private Contract() {}
 
-  /** Runs a command line that may not hang. */
+  /** Runs a command line that may not hang, nor compute too long. */
   static Ran run(List<String> args) {
-    return assertTimeoutPreemptively(HANGS, () -> Ran.run(args.toArray(String[]::new)));
+    Ran ran = assertTimeoutPreemptively(HANGS, () -> Ran.run(args.toArray(String[]::new)));
+    assertTrue(ran.seconds() <= SECONDS, "computed for " + ran.seconds() + " s");
+    return ran;
   }
 
   /**
