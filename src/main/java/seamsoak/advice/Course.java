@@ -13,6 +13,7 @@ import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
+import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
@@ -90,6 +91,11 @@ final class Course {
   /** A range as the answer shows it. */
   String between(double low, double high) {
     return show(low) + (show(low).equals(show(high)) ? "" : " to " + show(high));
+  }
+
+  /** A published range as the answer shows it. */
+  String between(TemperatureRange range) {
+    return between(range.lowC(), range.highC());
   }
 
   /** A difference as a shop can tell it: to 10 F and 5 C. */

@@ -6,15 +6,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Equipment;
-import seamsoak.heat.HeatCurve;
 import seamsoak.property.Quenchant;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.steel.Hardenability;
-import seamsoak.unit.Length;
 import seamsoak.unit.TimeSpan;
 
 /**
- * Pre-heat, hardening, cold and tempers.
+ * Pre-heat and hardening, and with what follows at once, cold and tempers, the whole of it.
  *
  * @param course the piece
  * @param heat to harden from
@@ -22,20 +20,11 @@ import seamsoak.unit.TimeSpan;
  * @param coarse whether the carbides are coarse from an anneal
  */
 record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boolean coarse) {
-  private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
-
   /** Thicker sections are warmed through first, m; judgement. */
   private static final double THICK_METRES = 10e-3;
 
   /** Longer than this a forge holds no heat, min; judgement. */
   private static final double FORGE_MINUTES = 3;
-
-  private static final double ROOM = QuenchedSteel.ROOM_CELSIUS;
-  private static final double DRY_ICE = -75;
-  private static final double NITROGEN = -190;
-
-  /** Austenite worth a cold bath; judgement. */
-  private static final double MUCH_AUSTENITE = 0.10;
 
   /** Where a pre-heat is held; empty when none is needed. */
   private Optional<Double> preHeatC() {
@@ -53,10 +42,11 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     Optional<Double> pre = preHeatC();
     pre.ifPresent(celsius -> preHeat(heats, celsius));
     harden(heats, pre.orElse(Heats.ROOM_CELSIUS), refused);
-    double coldest = cold();
+    AfterTheBath after = new AfterTheBath(course, quench);
+    double coldest = after.cold();
     Tempering tempers =
         Tempering.of(heat.edge(), quench, heat.celsius(), grain, coldest, wantedHrc);
-    temper(tempers);
+    after.temper(tempers);
     return tempers;
   }
 
@@ -109,7 +99,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             AfterForging.open(course),
             more,
             refused);
-    course.carry(step, Structures.quenched(steels, quench, ROOM));
+    course.carry(step, Structures.quenched(steels, quench, QuenchedSteel.ROOM_CELSIUS));
   }
 
   /** What follows the quench itself; in a hot bath the steel is still soft. */
@@ -226,95 +216,5 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
       case SALT -> Set.of(Condition.SALT);
       default -> Set.of();
     };
-  }
-
-  /** Cools on below room temperature if that pays and can be done; how cold it got. */
-  private double cold() {
-    Equipment.Cold has = course.billet.equipment().coldTaken();
-    double most =
-        quench.steels().stream()
-            .mapToDouble(t -> t.austenite().retainedShare(ROOM))
-            .max()
-            .orElse(0);
-    if (has == Equipment.Cold.NONE || most < MUCH_AUSTENITE) {
-      return ROOM;
-    }
-    double to = has == Equipment.Cold.DRY_ICE ? DRY_ICE : NITROGEN;
-    List<SteelNow> steels = course.steels();
-    course.carry(
-        new ScheduleStep(
-            "sub-zero",
-            Heater.BENCH,
-            "When it is cold to the hand, cool it on to "
-                + course.show(to)
-                + " in "
-                + (has == Equipment.Cold.DRY_ICE ? "dry ice and alcohol" : "liquid nitrogen")
-                + " for an hour, then let it come up by itself",
-            String.format(
-                Locale.ROOT,
-                "takes most of the %.0f %% austenite that the quench leaves; within the hour after"
-                    + " it, before the temper",
-                100 * most),
-            List.of("no pinging; a piece that pings has cracked"),
-            List.of(
-                new Leg(
-                    "cool",
-                    new HeatCurve(List.of(new HeatCurve.Segment(ROOM + ZERO, to + ZERO, 3600))),
-                    has == Equipment.Cold.DRY_ICE ? "dry ice" : "nitrogen")),
-            seamsoak.carbon.Edge.SEALED,
-            Set.of(Condition.SUB_ZERO),
-            Optional.empty()),
-        Structures.quenched(steels, quench, to));
-    return to;
-  }
-
-  private void temper(Tempering t) {
-    for (int i = 1; i <= Tempering.TIMES; i++) {
-      Heats heats = course.heats();
-      List<SteelNow> steels = course.steels();
-      List<Leg> legs = heats.upAndHold(t.celsius(), Tempering.HOURS * 60);
-      course.carry(
-          new ScheduleStep(
-              "temper " + i,
-              heats.heater(t.celsius()),
-              "Hold at " + course.show(t.celsius()) + ", then let it cool until a hand can bear it",
-              i == 1
-                  ? why(t, steels)
-                  : "the first temper lets some austenite turn to fresh martensite; this one tempers"
-                      + " that too",
-              List.of(
-                  "a thermometer beside the blade, not the oven's own",
-                  i == 1
-                      ? "a file begins to bite, barely"
-                      : "finish grinding takes off the last "
-                          + new Length(StageReport.skinMetres(course.piece())).format(course.units)
-                          + " of skin; keep it so cool that no color runs"),
-              legs,
-              AfterForging.open(course),
-              conditions(quench.quenchant()),
-              Optional.empty()),
-          Structures.tempered(steels, quench, t));
-    }
-  }
-
-  private String why(Tempering t, List<SteelNow> steels) {
-    StringBuilder all = new StringBuilder();
-    all.append(
-        String.format(
-            Locale.ROOT, "for %.0f HRC at the thin edge: %s", t.wantedHrc(), Tempering.times()));
-    for (SteelNow s : steels) {
-      all.append(
-          s.beyondFormulas()
-              ? ", " + s.id() + (s.ownHeat() ? " is soft from this heat" : " stays soft")
-              : s.hardens()
-                  ? String.format(
-                      Locale.ROOT,
-                      ", %s comes from %.0f to about %.0f HRC",
-                      s.id(),
-                      t.quenchedHrc(s),
-                      t.hrc(s))
-                  : ", " + s.id() + " stays soft");
-    }
-    return all.append("; give or take 2").toString();
   }
 }

@@ -156,8 +156,7 @@ final class ScheduleAdvisor {
     List<SteelNow> steels = course.steels();
     double normalize = Cycles.normalizeCelsius(steels);
     Guard guard = guard(course, normalize);
-    List<ScheduleAdvice.Conflict> conflicts =
-        new ArrayList<>(new Conflicts(course, guard).ofBillet());
+    List<ScheduleAdvice.Conflict> conflicts = new ArrayList<>(new Conflicts(course, guard).all());
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
     Cycles before = new Cycles(course);
     if (!guard.slow()) {
@@ -251,7 +250,7 @@ final class ScheduleAdvisor {
     Tempering temper =
         new IntoTheBath(course, heat, quench, anneal != Softening.Kind.SUBCRITICAL)
             .run(billet.blade().hardnessTaken().hrc(), grain, stops.stream().findFirst());
-    conflicts.addAll(new Conflicts(course, guard).ofBlade(heat, quench, temper));
+    conflicts.addAll(new BladeConflicts(course, heat, quench, temper).all());
     Media media = new Media(shop.correlations(), section, heat.celsius(), grain);
     return outcome(section, heat, quench, temper, media.of(choices, quench));
   }
