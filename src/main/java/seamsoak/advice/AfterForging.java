@@ -44,7 +44,7 @@ record AfterForging(Course course) {
         new ScheduleStep(
             "cool-down",
             slow && heats.kiln() ? Heater.KILN : Heater.BENCH,
-            slow ? slowly(heats, at) : inAir(heats, legs),
+            slow ? slowly(heats, at) : inAir(heats),
             slow
                 ? guard.because() + ": cooled in air it lies hard and strained and may crack"
                 : "no steel of it hardens in still air in this section: its middle takes about "
@@ -74,12 +74,12 @@ record AfterForging(Course course) {
         : "Bury the billet, still glowing, in dry vermiculite or ash until a hand can bear it";
   }
 
-  private static String inAir(Heats heats, List<Leg> legs) {
+  private static String inAir(Heats heats) {
     return String.format(
         Locale.ROOT,
         "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can bear"
             + " it",
-        Leg.curve(legs).seconds() / 60,
+        heats.minutesToBlack(FORGED_CELSIUS),
         heats.minutesToTouch(FORGED_CELSIUS));
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
@@ -122,8 +121,7 @@ final class Course {
   private Workpiece heated(ScheduleStep step, HeatCurve curve) {
     try {
       Workpiece next = piece.heated(curve, step.outside(), Edge.SEALED, shop.solver()).piece();
-      if (Math.min(next.size().thicknessMetres(), next.size().widthMetres())
-          >= BilletWalk.THINNEST_METRES) {
+      if (!next.size().tooThin()) {
         return next;
       }
     } catch (IllegalArgumentException e) {

@@ -28,9 +28,6 @@ record Cycles(Course course) {
   /** Steel that hardens deeper than this loses nothing that matters to fine grain; judgement. */
   private static final double DEEP_METRES = 60e-3;
 
-  /** Finest grain number that ASTM A255 has a factor for. */
-  private static final double FACTORS_END = 8;
-
   static final int MOST_CYCLES = 5;
   private static final double CYCLE_MINUTES = 5;
 
@@ -89,7 +86,7 @@ record Cycles(Course course) {
                 + String.format(
                     Locale.ROOT,
                     ", then still air to black, about %.0f min",
-                    Leg.curve(heats.air(celsius)).seconds() / 60)
+                    heats.minutesToBlack(celsius))
                 + (guard.way() == Guard.Way.AIR_THEN_ANNEAL
                     ? "; anneal it the same day, before anything cuts it"
                     : ""),
@@ -214,8 +211,8 @@ record Cycles(Course course) {
     double cost =
         100
             * (1
-                - any.quenched(at, FACTORS_END).idealDiameterMetres()
-                    / any.quenched(at, FACTORS_END - 1).idealDiameterMetres());
+                - any.quenched(at, SteelNow.FINEST).idealDiameterMetres()
+                    / any.quenched(at, SteelNow.FINEST - 1).idealDiameterMetres());
     String gain =
         next - number < 0.1
             ? "One more cycle at this heat would gain nothing"

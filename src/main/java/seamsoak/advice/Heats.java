@@ -140,6 +140,11 @@ record Heats(Shop shop, Equipment equipment, Size size) {
         "cool", curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)), cool, Leg.NO_LAG);
   }
 
+  /** Minutes in still air to black. */
+  double minutesToBlack(double fromCelsius) {
+    return Leg.curve(air(fromCelsius)).seconds() / 60;
+  }
+
   /** Minutes in still air until a hand can bear it. */
   double minutesToTouch(double fromCelsius) {
     return sections().coolInAir(section(), fromCelsius + ZERO, WARM_CELSIUS + ZERO).seconds() / 60;

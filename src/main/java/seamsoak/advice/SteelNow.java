@@ -45,7 +45,7 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
    * Finer grain counts as this number: the standard's factors end here, and the margins of
    * hardening were set against blades as smiths refine them.
    */
-  private static final double FINEST = 8;
+  static final double FINEST = 8;
 
   /** Whether a section hardens when it is left in still air. */
   enum InAir {

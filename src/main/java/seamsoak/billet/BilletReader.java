@@ -19,7 +19,6 @@ public final class BilletReader {
   private static final int MOST_BATHS = 20;
   private static final int MOST_STEPS = 500;
   private static final int MOST_HEATS = 500;
-  private static final double THICKEST_METRES = 0.5;
 
   private final SteelReader steels;
 
@@ -132,7 +131,7 @@ public final class BilletReader {
             f.required("length", Values::size),
             f.optional("skin", Values::depth),
             f.place());
-    if (stack.thickness().metres() > THICKEST_METRES) {
+    if (stack.thickness().metres() > Size.THICKEST_METRES) {
       throw new Fault(
           f.place("thickness"),
           "the stack is " + stack.thickness().inMillimetres(0) + " mm thick",

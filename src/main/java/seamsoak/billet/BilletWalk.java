@@ -23,11 +23,6 @@ public final class BilletWalk {
   /** Each turning of every other piece doubles them; shops stop at some dozens. */
   private static final int MOST_FAMILIES = 1000;
 
-  /** What is thinner is no billet any more but a foil that any fire eats; judgement. */
-  public static final double THINNEST_METRES = 0.25e-3;
-
-  private static final double THICKEST_METRES = 0.5;
-
   private final Shop shop;
   private final boolean linesOnly;
 
@@ -128,12 +123,11 @@ public final class BilletWalk {
       }
       p.endKelvin = Math.min(before.endKelvin(), Shop.BLACK_KELVIN);
     }
-    double smaller = Math.min(p.piece.size().thicknessMetres(), p.piece.size().widthMetres());
-    if (smaller < THINNEST_METRES || smaller > THICKEST_METRES) {
-      throw new IllegalArgumentException(
-          smaller < THINNEST_METRES
-              ? "the billet would be thinner than 0.25 mm"
-              : "the billet would be thicker and wider than 0.5 m");
+    if (p.piece.size().tooThin()) {
+      throw new IllegalArgumentException("the billet would be thinner than 0.25 mm");
+    }
+    if (p.piece.size().tooThick()) {
+      throw new IllegalArgumentException("the billet would be thicker and wider than 0.5 m");
     }
     if (p.piece.families().size() > MOST_FAMILIES) {
       throw new IllegalArgumentException(

@@ -2,6 +2,12 @@ package seamsoak.billet;
 
 /** Outer size of a billet, jacket included, m. */
 public record Size(double lengthMetres, double widthMetres, double thicknessMetres) {
+  /** What is thicker is beyond any fire of a smith; judgement. */
+  static final double THICKEST_METRES = 0.5;
+
+  /** What is thinner is no billet any more but a foil that any fire eats; judgement. */
+  private static final double THINNEST_METRES = 0.25e-3;
+
   /** Volume, m3. */
   public double cubicMetres() {
     return lengthMetres * widthMetres * thicknessMetres;
@@ -21,7 +27,21 @@ public record Size(double lengthMetres, double widthMetres, double thicknessMetr
   }
 
   /** Whether nothing is left in some direction. */
-  public boolean gone() {
+  boolean gone() {
     return !(lengthMetres > 0 && widthMetres > 0 && thicknessMetres > 0);
+  }
+
+  /** Whether its section is a foil. */
+  public boolean tooThin() {
+    return !(section() >= THINNEST_METRES);
+  }
+
+  boolean tooThick() {
+    return section() > THICKEST_METRES;
+  }
+
+  /** The smaller side of the section, m. */
+  private double section() {
+    return Math.min(thicknessMetres, widthMetres);
   }
 }

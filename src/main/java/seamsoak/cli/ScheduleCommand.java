@@ -1,7 +1,6 @@
 package seamsoak.cli;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -71,7 +70,7 @@ final class ScheduleCommand implements Callable<Integer> {
 
   /** What somebody else has written, the billet's own file above all, is not written over. */
   private void refuseStranger() {
-    if (!replace && Files.exists(program) && RunMark.of(program).isEmpty()) {
+    if (!replace && RunMark.isStranger(program)) {
       throw new Fault(
           Place.of(program.toString()),
           "it was not written by this program",

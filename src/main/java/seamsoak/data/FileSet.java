@@ -57,7 +57,7 @@ public final class FileSet {
 
   /** The files, as they will lie in the folder, that some other hand has put there. */
   public List<Path> strangers() {
-    return paths().stream().filter(p -> Files.exists(p) && RunMark.of(p).isEmpty()).toList();
+    return paths().stream().filter(RunMark::isStranger).toList();
   }
 
   /** {@link Fault} when there are any. */

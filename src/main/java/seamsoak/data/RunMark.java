@@ -62,6 +62,11 @@ public record RunMark(String value) {
     }
   }
 
+  /** Whether a file is there that some other hand has put there. */
+  public static boolean isStranger(Path file) {
+    return Files.exists(file) && of(file).isEmpty();
+  }
+
   /**
    * A file's content with the mark where its kind has room for it. JSON and CSV have none: whoever
    * writes those gives the mark a member or a column.
