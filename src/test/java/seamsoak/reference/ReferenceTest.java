@@ -1,5 +1,7 @@
 package seamsoak.reference;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,12 +13,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.carbon.CarbonReferences;
@@ -29,11 +34,17 @@ import seamsoak.source.Standing;
 /**
  * Every number of {@code reference/<property>/<source>.csv} against the program. A new property
  * needs its files and one entry in a map such as {@link PropertyReferences#all()}.
+ *
+ * <p>Mutation testing takes the rows of a property together: each of its tests reads all tables
+ * anew, and for 1,900 rows that would be all it does.
  */
+@TestInstance(Lifecycle.PER_CLASS)
 final class ReferenceTest {
   private static final Path FOLDER = Path.of("src/test/resources/reference");
 
-  /** Read anew for each test, so that mutation testing sees how tables are read too. */
+  private static final boolean ONE_BY_ONE = System.getProperty("reference.rows") == null;
+
+  /** Not static, so that mutation testing sees how tables are read too. */
   private final Map<String, ToDoubleFunction<Inputs>> properties = properties();
 
   private static final Map<String, String> DEVIATIONS = deviations();
@@ -85,11 +96,28 @@ final class ReferenceTest {
     return rows().stream().filter(r -> !DEVIATIONS.containsKey(r.key()));
   }
 
+  record Rows(List<ReferenceRow> rows) {
+    @Override
+    public String toString() {
+      return ONE_BY_ONE ? rows.get(0).toString() : rows.get(0).property();
+    }
+  }
+
+  static Stream<Rows> agreeingRows() throws IOException {
+    return agreeing()
+        .collect(groupingBy(r -> ONE_BY_ONE ? r.key() : r.property(), LinkedHashMap::new, toList()))
+        .values()
+        .stream()
+        .map(Rows::new);
+  }
+
   @ParameterizedTest
-  @MethodSource("agreeing")
-  void agreesWithSource(ReferenceRow row) {
-    double tie = 1e-12 * Math.abs(row.expected()); // 2291.25 printed as 2291.2 is within 0.05
-    assertEquals(row.expected(), computed(row), row.tolerance() + tie, row::toString);
+  @MethodSource("agreeingRows")
+  void agreesWithSource(Rows rows) {
+    for (ReferenceRow row : rows.rows()) {
+      double tie = 1e-12 * Math.abs(row.expected()); // 2291.25 printed as 2291.2 is within 0.05
+      assertEquals(row.expected(), computed(row), row.tolerance() + tie, row::toString);
+    }
   }
 
   @Test
