@@ -170,6 +170,33 @@ public final class CarbonInSteel implements CarbonLaw {
     }
 
     @Override
+    public void stopAtBends(double[] from, double[] to, int first, int end) {
+      for (int i = first; i < end; i++) {
+        to[i] = to[i] < from[i] ? stoppedFalling(from[i], to[i]) : stoppedRising(from[i], to[i]);
+      }
+    }
+
+    private double stoppedFalling(double from, double to) {
+      if (from >= austeniteMost && to < austeniteMost) {
+        return Math.nextDown(austeniteMost);
+      }
+      if (from >= austeniteLeast && to < austeniteLeast) {
+        return Math.nextDown(austeniteLeast);
+      }
+      return from > ferriteMost && to < ferriteMost ? ferriteMost : to;
+    }
+
+    private double stoppedRising(double from, double to) {
+      if (from <= ferriteMost && to > ferriteMost && ferriteMost > 0) {
+        return Math.nextUp(ferriteMost);
+      }
+      if (from < austeniteLeast && to >= austeniteLeast) {
+        return austeniteLeast;
+      }
+      return from < austeniteMost && to >= austeniteMost ? austeniteMost : to;
+    }
+
+    @Override
     public double potential(double y) {
       if (y <= ferriteMost) {
         return ferriteMost > 0 ? ferriteDiffusivity * y : dilute * y;

@@ -37,6 +37,9 @@ public interface CarbonLaw {
       }
     }
 
+    /** Stops cells that pass into another mixture of phases just beyond its border. */
+    default void stopAtBends(double[] from, double[] to, int first, int end) {}
+
     /** Smallest carbon per metal atom with that activity. */
     double ratioAt(double activity);
 

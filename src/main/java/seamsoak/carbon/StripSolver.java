@@ -197,6 +197,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     private double accepted(HeatCurve.Segment segment, double t, double wanted) {
       double step = wanted;
       int failures = 0;
+      int refused = 0;
       if (++steps > MOST_STEPS) {
         throw new IllegalStateException(
             "the carbon solver gets nowhere at " + segment + " after " + t + " s");
@@ -214,10 +215,18 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
           accept(eatenThen, grown);
           return step;
         }
-        step *= done ? Math.max(LEAST_GROWTH, SAFETY * Math.pow(stepper.error(), -1.0 / 3)) : 0.5;
+        step *= done ? shortened(stepper.error(), ++refused) : 0.5;
       }
       throw new IllegalStateException(
           "the carbon solver found no step at " + segment + " after " + t + " s");
+    }
+
+    /**
+     * The factor for a step with too large an error. Where it is refused again, a front bends the
+     * course within the step, and the error shrinks no faster than the step itself.
+     */
+    private static double shortened(double error, int refused) {
+      return Math.max(LEAST_GROWTH, SAFETY * (refused > 1 ? 1 / error : Math.pow(error, -1.0 / 3)));
     }
 
     private void accept(double eatenThen, double grown) {

@@ -199,6 +199,13 @@ final class StripSystem implements ConservativeSystem {
     }
   }
 
+  @Override
+  public void stopAtBends(double[] from, double[] to) {
+    for (int layer = 0; layer + 1 < layerFrom.length; layer++) {
+      law(layerFrom[layer]).stopAtBends(from, to, layerFrom[layer], layerFrom[layer + 1]);
+    }
+  }
+
   private CarbonLaw.At law(int cell) {
     return laws[strip.metalIndex(cell)];
   }

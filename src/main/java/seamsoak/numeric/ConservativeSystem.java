@@ -30,4 +30,14 @@ public interface ConservativeSystem {
 
   /** Smallest change in y that matters, for cell i at value y. */
   double tolerance(int cell, double y);
+
+  /**
+   * Shortens a correction to where the fluxes bend: a cell that would pass a bend stops just beyond
+   * it, so that the next correction knows the slope there. Without it corrections can go back and
+   * forth across a bend for ever.
+   *
+   * @param from contents per size before the correction
+   * @param to those after it, which are changed
+   */
+  default void stopAtBends(double[] from, double[] to) {}
 }

@@ -41,6 +41,7 @@ public final class TrBdf2 {
   private final double[] byRight;
   private final double[] known;
   private final double[] middle;
+  private final double[] before;
   private final Tridiagonal matrix;
   private double[] flux0;
   private double[] flux2;
@@ -64,6 +65,7 @@ public final class TrBdf2 {
     byRight = new double[n + 1];
     known = new double[n];
     middle = new double[n];
+    before = new double[n];
     matrix = new Tridiagonal(n);
   }
 
@@ -189,6 +191,7 @@ public final class TrBdf2 {
     for (int k = 0; k < MOST_NEWTON; k++) {
       system.fluxes(y, flux, byLeft, byRight);
       eliminate(weight, y, flux);
+      System.arraycopy(y, 0, before, 0, n);
       double change = correct(weight, y, flux);
       if (!(change < 1e12) || (k > 3 && change > 2 * last)) {
         break;
@@ -205,6 +208,7 @@ public final class TrBdf2 {
         return true;
       }
       last = change;
+      system.stopAtBends(before, y);
     }
     leftOver = Double.POSITIVE_INFINITY;
     return false;
