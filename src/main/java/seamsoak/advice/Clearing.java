@@ -76,39 +76,54 @@ record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
         : OptionalDouble.of(Math.max(0, watch.gone - RISE_SECONDS));
   }
 
-  /** Notes the moment a line no longer shows, between two steps on logarithmic scales. */
+  /** Notes the moment a line no longer shows, between two steps. */
   private final class Watch implements StripSolver.Watcher {
     private final Seam seam;
     private final EvenCarbon even;
     private double gone = Double.NaN;
-    private double before;
-    private double dipBefore;
+    private Seen earlier;
+    private Seen before;
 
     Watch(Seam seam) {
       this.seam = seam;
       this.even = Line.evened(seam.strip());
-      this.dipBefore = Line.of(seam.strip(), even).dipPct();
+      this.before = new Seen(0, Math.log(Line.of(seam.strip(), even).dipPct()));
+      this.earlier = before;
     }
 
     @Override
     public boolean after(double seconds, Strip strip) {
       Line line = Line.of(strip, even);
+      Seen now = new Seen(seconds, Math.log(line.dipPct()));
       if (visibility.shows(line, seam.trace())) {
-        before = seconds;
-        dipBefore = line.dipPct();
+        // what was seen at other heats says nothing of how fast it goes at this one
+        earlier = before.seconds < RISE_SECONDS ? now : before;
+        before = now;
         return true;
       }
-      double limit = visibility.dipPct();
-      if (line.dipPct() < limit && dipBefore > limit && line.dipPct() > 0) {
-        double part = Math.log(dipBefore / limit) / Math.log(dipBefore / line.dipPct());
-        gone =
-            before > 0
-                ? Math.exp(Math.log(before) + part * Math.log(seconds / before))
-                : part * seconds;
-      } else {
-        gone = seconds;
-      }
+      double limit = Math.log(visibility.dipPct());
+      gone =
+          now.logDip < limit && limit < before.logDip && Double.isFinite(now.logDip)
+              ? secondsAt(limit, earlier, before, now)
+              : seconds;
       return false;
     }
+  }
+
+  /** The logarithm of a dip, which falls nearly straight in time, and when it was so deep. */
+  private record Seen(double seconds, double logDip) {}
+
+  /** When a dip was so deep: between the last two of three sights, by the parabola through all. */
+  private static double secondsAt(double logDip, Seen a, Seen b, Seen c) {
+    double bc = (c.seconds - b.seconds) / (c.logDip - b.logDip);
+    double straight = b.seconds + bc * (logDip - b.logDip);
+    if (!(a.logDip > b.logDip)) {
+      return straight;
+    }
+    double ab = (b.seconds - a.seconds) / (b.logDip - a.logDip);
+    // time keeps rising as the dip falls, however far apart the three are
+    double most = Math.abs(bc / (c.logDip - b.logDip));
+    double bend = Math.max(-most, Math.min(most, (bc - ab) / (c.logDip - a.logDip)));
+    return straight + bend * (logDip - b.logDip) * (logDip - c.logDip);
   }
 }

@@ -5,6 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -96,7 +99,8 @@ final class Root implements Callable<Integer> {
   private boolean version;
 
   private DataFolder tables;
-  private Correlations correlations;
+  private final FutureTask<Correlations> correlations =
+      new FutureTask<>(() -> Correlations.load(data()));
   private Steels steels;
 
   @Override
@@ -124,6 +128,7 @@ final class Root implements Callable<Integer> {
   /** The options of every command, and the tables read so far, as far as they sway an answer. */
   List<String> inputs() {
     List<String> inputs = new ArrayList<>(List.of(units.name(), "" + sources));
+    correlations(); // or some of its tables might not be among those read yet
     data()
         .read()
         .forEach(
@@ -138,15 +143,25 @@ final class Root implements Callable<Integer> {
    * Read once, like the steels: they may change meanwhile, and the run's mark is of what was read.
    */
   Correlations correlations() {
-    if (correlations == null) {
-      correlations = Correlations.load(data());
+    correlations.run();
+    try {
+      return correlations.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException known) {
+        throw known;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
     }
-    return correlations;
   }
 
+  /** The correlations are read meanwhile: nearly all who ask for steels need them next. */
   Steels steels() {
     if (steels == null) {
-      steels = Steels.load(data());
+      DataFolder both = data();
+      ForkJoinPool.commonPool().execute(correlations);
+      steels = Steels.load(both);
     }
     return steels;
   }

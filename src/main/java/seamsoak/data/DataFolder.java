@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 
 /**
  * Where the tables come from: the ones packed into the program, or those of a folder of the user's
@@ -20,8 +20,10 @@ public final class DataFolder {
 
   private final Optional<Path> folder;
 
-  /** What was read from the user's folder, by the tables' names. */
-  private final Map<String, String> read = new TreeMap<>();
+  /**
+   * What was read from the user's folder, by the tables' names; tables may be read side by side.
+   */
+  private final Map<String, String> read = new ConcurrentSkipListMap<>();
 
   private DataFolder(Optional<Path> folder) {
     this.folder = folder;
