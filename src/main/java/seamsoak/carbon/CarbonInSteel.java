@@ -170,10 +170,14 @@ public final class CarbonInSteel implements CarbonLaw {
     }
 
     @Override
-    public void stopAtBends(double[] from, double[] to, int first, int end) {
+    public boolean stopAtBends(double[] from, double[] to, int first, int end) {
+      boolean any = false;
       for (int i = first; i < end; i++) {
-        to[i] = to[i] < from[i] ? stoppedFalling(from[i], to[i]) : stoppedRising(from[i], to[i]);
+        double y = to[i] < from[i] ? stoppedFalling(from[i], to[i]) : stoppedRising(from[i], to[i]);
+        any |= y != to[i];
+        to[i] = y;
       }
+      return any;
     }
 
     private double stoppedFalling(double from, double to) {

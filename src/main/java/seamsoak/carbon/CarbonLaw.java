@@ -37,8 +37,12 @@ public interface CarbonLaw {
       }
     }
 
-    /** Stops cells that pass into another mixture of phases just beyond its border. */
-    default void stopAtBends(double[] from, double[] to, int first, int end) {}
+    /**
+     * Stops cells that pass into another mixture of phases just beyond its border; tells whether.
+     */
+    default boolean stopAtBends(double[] from, double[] to, int first, int end) {
+      return false;
+    }
 
     /** Smallest carbon per metal atom with that activity. */
     double ratioAt(double activity);

@@ -200,10 +200,12 @@ final class StripSystem implements ConservativeSystem {
   }
 
   @Override
-  public void stopAtBends(double[] from, double[] to) {
+  public boolean stopAtBends(double[] from, double[] to) {
+    boolean any = false;
     for (int layer = 0; layer + 1 < layerFrom.length; layer++) {
-      law(layerFrom[layer]).stopAtBends(from, to, layerFrom[layer], layerFrom[layer + 1]);
+      any |= law(layerFrom[layer]).stopAtBends(from, to, layerFrom[layer], layerFrom[layer + 1]);
     }
+    return any;
   }
 
   private CarbonLaw.At law(int cell) {

@@ -38,6 +38,9 @@ public interface ConservativeSystem {
    *
    * @param from contents per size before the correction
    * @param to those after it, which are changed
+   * @return whether any cell was stopped
    */
-  default void stopAtBends(double[] from, double[] to) {}
+  default boolean stopAtBends(double[] from, double[] to) {
+    return false;
+  }
 }

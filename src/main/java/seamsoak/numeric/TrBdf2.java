@@ -204,11 +204,15 @@ public final class TrBdf2 {
       } else if (leftOver < 1) {
         leftOver = Math.pow(leftOver, FORGETTING);
       }
-      if (change * Math.min(1, leftOver) <= NEWTON_TOLERANCE) {
+      if (change <= NEWTON_TOLERANCE) {
+        return true;
+      }
+      // beyond a bend the last linearization says nothing of what is left
+      boolean bent = system.stopAtBends(before, y);
+      if (!bent && change * leftOver <= NEWTON_TOLERANCE) {
         return true;
       }
       last = change;
-      system.stopAtBends(before, y);
     }
     leftOver = Double.POSITIVE_INFINITY;
     return false;
