@@ -81,49 +81,28 @@ record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
     private final Seam seam;
     private final EvenCarbon even;
     private double gone = Double.NaN;
-    private Seen earlier;
-    private Seen before;
+    private Fading earlier;
+    private Fading before;
 
     Watch(Seam seam) {
       this.seam = seam;
       this.even = Line.evened(seam.strip());
-      this.before = new Seen(0, Math.log(Line.of(seam.strip(), even).dipPct()));
+      this.before = Fading.seen(0, Line.of(seam.strip(), even).dipPct());
       this.earlier = before;
     }
 
     @Override
     public boolean after(double seconds, Strip strip) {
       Line line = Line.of(strip, even);
-      Seen now = new Seen(seconds, Math.log(line.dipPct()));
+      Fading now = Fading.seen(seconds, line.dipPct());
       if (visibility.shows(line, seam.trace())) {
         // what was seen at other heats says nothing of how fast it goes at this one
-        earlier = before.seconds < RISE_SECONDS ? now : before;
+        earlier = before.seconds() < RISE_SECONDS ? now : before;
         before = now;
         return true;
       }
-      double limit = Math.log(visibility.dipPct());
-      gone =
-          now.logDip < limit && limit < before.logDip && Double.isFinite(now.logDip)
-              ? secondsAt(limit, earlier, before, now)
-              : seconds;
+      gone = now.secondsAt(visibility.dipPct(), earlier, before).orElse(seconds);
       return false;
     }
-  }
-
-  /** The logarithm of a dip, which falls nearly straight in time, and when it was so deep. */
-  private record Seen(double seconds, double logDip) {}
-
-  /** When a dip was so deep: between the last two of three sights, by the parabola through all. */
-  private static double secondsAt(double logDip, Seen a, Seen b, Seen c) {
-    double bc = (c.seconds - b.seconds) / (c.logDip - b.logDip);
-    double straight = b.seconds + bc * (logDip - b.logDip);
-    if (!(a.logDip > b.logDip)) {
-      return straight;
-    }
-    double ab = (b.seconds - a.seconds) / (b.logDip - a.logDip);
-    // time keeps rising as the dip falls, however far apart the three are
-    double most = Math.abs(bc / (c.logDip - b.logDip));
-    double bend = Math.max(-most, Math.min(most, (bc - ab) / (c.logDip - a.logDip)));
-    return straight + bend * (logDip - b.logDip) * (logDip - c.logDip);
   }
 }

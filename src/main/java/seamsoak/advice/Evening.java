@@ -51,21 +51,21 @@ record Evening(Shop shop) {
     if (already <= limit) {
       return Optional.of(0.0);
     }
-    double[] found = {Double.NaN, 0, already};
+    Fading[] last = {Fading.seen(0, already), Fading.seen(0, already)};
+    double[] found = {Double.NaN};
     shop.solver()
         .advance(
             now,
             HeatCurve.hold(kelvin, LONGEST_SECONDS),
             Edge.SEALED,
             (t, s) -> {
-              double left = Math.abs(meanOfFirst(s) - goal);
-              if (left > limit) {
-                found[1] = t;
-                found[2] = left;
+              Fading seen = Fading.seen(t, Math.abs(meanOfFirst(s) - goal));
+              if (seen.logLeft() > Math.log(limit)) {
+                last[0] = last[1];
+                last[1] = seen;
                 return true;
               }
-              double part = (found[2] - limit) / (found[2] - left);
-              found[0] = found[1] + part * (t - found[1]);
+              found[0] = seen.secondsAt(limit, last[0], last[1]).orElse(t);
               return false;
             });
     return Double.isNaN(found[0]) ? Optional.empty() : Optional.of(found[0] / 60);

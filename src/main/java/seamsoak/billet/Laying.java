@@ -131,7 +131,6 @@ final class Laying {
     boolean toMiddle = odd && followed == inHalf;
     double left = stack.thickness().metres() / 2 - depth;
     Strip rest = followed < inHalf ? Strip.of(body, left, shop.resolution().oneEnd(left)) : null;
-    return new Loose.Layers(
-        List.copyOf(halves.values()), order, toMiddle, rest, shop.resolution().coarseInside());
+    return new Loose.Layers(List.copyOf(halves.values()), order, toMiddle, rest);
   }
 }

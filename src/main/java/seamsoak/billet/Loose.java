@@ -18,10 +18,8 @@ public sealed interface Loose {
    * @param sorts index into the halves for each layer, outermost first, as far in as is followed
    * @param toMiddle whether the last one is the stack's middle layer
    * @param rest the mean of all that lies deeper, or null
-   * @param coarse whether the layers below the face are followed in a few cells
    */
-  record Layers(
-      List<Strip> halves, List<Integer> sorts, boolean toMiddle, Strip rest, boolean coarse)
+  record Layers(List<Strip> halves, List<Integer> sorts, boolean toMiddle, Strip rest)
       implements Loose {
     public Layers {
       halves = List.copyOf(halves);
@@ -29,7 +27,7 @@ public sealed interface Loose {
     }
 
     Layers withHalves(List<Strip> next) {
-      return new Layers(next, sorts, toMiddle, rest, coarse);
+      return new Layers(next, sorts, toMiddle, rest);
     }
 
     /** From the outer face inward once welded: the outer half saw the fire, the others a seam. */
@@ -37,8 +35,7 @@ public sealed interface Loose {
       Strip whole = outerHalf;
       int last = sorts.size() - 1;
       for (int i = 0; i <= last; i++) {
-        Strip fine = halves.get(sorts.get(i));
-        Strip half = coarse ? fine.coarse() : fine;
+        Strip half = halves.get(sorts.get(i));
         if (i > 0) {
           whole = whole.followedBy(half);
         }

@@ -3,6 +3,8 @@ package seamsoak.carbon;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -97,5 +99,43 @@ class LevelsTest {
 
   private static double slope(Metal metal, double celsius) {
     return metal.law().at(celsius + 273.15).potentialSlope(metal.startRatio());
+  }
+
+  /**
+   * A cell on its way through ferrite, the level, austenite and carbide stops at each border once,
+   * where the slope is that of the far side; on the way back too.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {700, 760, 800, 900, 1000})
+  void stopsBeyondEachBorder(double celsius) {
+    CarbonLaw.At law = Steels.of("C0.77").law().at(celsius + 273.15);
+    List<Double> up = stops(law, 0, 0.2);
+    List<Double> down = stops(law, 0.2, 0);
+    for (double stop : up) {
+      assertBorder(law, stop, Math.nextDown(stop));
+    }
+    for (double stop : down) {
+      assertBorder(law, stop, Math.nextUp(stop));
+    }
+    int borders = celsius < 727 ? 1 : celsius < 912 ? 3 : 1;
+    assertEquals(borders, up.size());
+    assertEquals(borders, down.size());
+  }
+
+  private static void assertBorder(CarbonLaw.At law, double stop, double before) {
+    assertTrue((law.potentialSlope(stop) == 0) != (law.potentialSlope(before) == 0));
+  }
+
+  private static List<Double> stops(CarbonLaw.At law, double from, double to) {
+    List<Double> stops = new ArrayList<>();
+    double[] here = {from};
+    double[] next = {to};
+    while (law.stopAtBends(here, next, 0, 1)) {
+      stops.add(next[0]);
+      here[0] = next[0];
+      next[0] = to;
+    }
+    assertEquals(to, next[0]);
+    return stops;
   }
 }
