@@ -21,7 +21,7 @@ import seamsoak.source.Range;
  *
  * <p>Range: r from 0 to 100.
  *
- * <p>Band: r a third lower to a third higher.
+ * <p>Band: r 35 % lower to 35 % higher.
  */
 public final class HardeningDepth {
   /** How far into a section it hardens. */

@@ -178,4 +178,11 @@ class PropertyShapesTest {
   void grangeIsInFahrenheit() {
     assertEquals((1333 - 32) / 1.8, k.lowerCritical().get(1).celsius(Analyses.of("")), 1e-9);
   }
+
+  /** A length grows by a third of what the volume does. */
+  @Test
+  void martensiteGrowsAlikeInAllDirections() {
+    Asm4MartensiteGrowth growth = k.mechanics().martensiteGrowth();
+    assertEquals(growth.volumePct(0.6) / 3, growth.lengthPct(0.6), 1e-12);
+  }
 }

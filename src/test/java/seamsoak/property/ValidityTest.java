@@ -1,6 +1,7 @@
 package seamsoak.property;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -26,6 +27,9 @@ class ValidityTest {
       "C 0 0.83 Mn 0 2 Si 0 1 Cr 0 2 Mo 0 1 V 0 0.5 W 0 1 Al 0 0.2 P 0 0.04 S 0 0.04";
   private static final String TRZASKA =
       "C 0.06 0.68 Mn 0 2.04 Si 0 1.75 Cr 0 2.3 Ni 0 3.85 Mo 0 1.05 V 0 0.5 Cu 0 1";
+
+  private static final List<String> NEITHER_CARBON_NOR_HEAT =
+      List.of("hardness", "severity", "margin", "distance");
 
   private final Correlations k = Correlations.load(DataFolder.packed());
 
@@ -61,8 +65,36 @@ class ValidityTest {
             k.hardening().idealDiameter().correlation(),
             k.hardening().parameter().correlation(),
             k.hardening().ramp().correlation(),
-            k.hardening().magnet().correlation());
-    return Stream.concat(regressions, others).collect(Collectors.toMap(Correlation::name, c -> c));
+            k.hardening().magnet().correlation(),
+            k.hardening().conversion().correlation(),
+            k.hardening().criterion().correlation(),
+            k.hardening().depth().correlation(),
+            k.hardening().jominy().correlation(),
+            k.ae1().correlation(),
+            k.ironCarbon().a3(),
+            k.ironCarbon().accm(),
+            k.mobility().correlation(),
+            k.ferriteActivity().correlation(),
+            k.activity().iron(),
+            k.activity().of(Element.CR).orElseThrow(),
+            k.activity().of(Element.W).orElseThrow(),
+            k.forging().refusal(),
+            k.forging().stainless(),
+            k.mechanics().martensiteGrowth().correlation(),
+            k.mechanics().expansion().correlation(),
+            k.mechanics().expansion().lattice().correlation(),
+            k.mechanics().stainlessExpansion().correlation(),
+            k.mechanics().hotStrength().correlation(),
+            k.mechanics().welding().correlation(),
+            k.mechanics().hardening().correlation(),
+            k.mechanics().brightness().correlation());
+    Stream<Correlation> diffusivities =
+        Stream.of(k.carbonDiffusivity(), k.ferriteDiffusivities())
+            .flatMap(List::stream)
+            .map(CarbonDiffusivity::correlation);
+    return Stream.of(regressions, others, diffusivities)
+        .flatMap(s -> s)
+        .collect(Collectors.toMap(c -> c.name() + ", " + c.gives(), c -> c));
   }
 
   /**
@@ -116,11 +148,43 @@ class ValidityTest {
     "van-bohemen2012-bs, Bs, C 0 1.5 low alloy",
     "steven-haynes1956-bs, Bs, C 0.1 0.55 low alloy",
     "li1998-bs, Bs, C 0 1 low alloy",
-    "magnet, heat at which the magnet lets go, ''"
+    "magnet, heat at which the magnet lets go, ''",
+    "astm-e140, Rockwell C against Vickers hardness, hardness 20 68",
+    "grossmann-criterion, ideal diameter that a section needs, severity 0.02 5",
+    "hardening-depth, hardness of a slower quench, margin 0 100",
+    "jominy-rates, cooling rate of the end-quenched bar at 705 C, distance 1 32",
+    "ae1-mean, Ae1, ''",
+    "fe-c-a3, A3 of iron and carbon, C 0.02 0.76",
+    "fe-c-accm, Accm of iron and carbon, C 0.76 2",
+    "agren1986-mobility, mobility of carbon in austenite, C 0 2.1 temperature 700 1400",
+    "agren1986-mobility, diffusivity of carbon in austenite, C 0 2.1 temperature 700 1400",
+    "liu2009, diffusivity of carbon in austenite, C 0 2.1 temperature 700 1400",
+    "tibbetts1980, diffusivity of carbon in austenite, C 0.1 1.3 temperature 800 1100",
+    "slycke-ericsson1981, diffusivity of carbon in austenite, C 0 1.5 temperature 800 1200",
+    "lee-matlock-van-tyne2011, diffusivity of carbon in austenite,"
+        + " C 0 1.5 Mn 0 2 Si 0 2 Ni 0 4 Cr 0 1.1 Mo 0 0.6 temperature 800 1200",
+    "wells1950, diffusivity of carbon in austenite, C 0 1.5 temperature 800 1200",
+    "wert1950, diffusivity of carbon in ferrite, temperature -40 912",
+    "agren1982-ferrite, diffusivity of carbon in ferrite, temperature -40 912",
+    "gustafson1985-ferrite, activity of carbon in ferrite, temperature 20 912",
+    "austenite-activity-Fe, 'activity of carbon in austenite, part of Fe', temperature 700 1300",
+    "austenite-activity-Cr, 'activity of carbon in austenite, part of Cr',"
+        + " Cr 0 5 temperature 700 1300",
+    "austenite-activity-W, 'activity of carbon in austenite, part of W',"
+        + " W 0 5 temperature 700 1300",
+    "asm4-martensite-growth, growth of austenite that becomes martensite, C 0 1.5",
+    "cementite-volume, volume and expansion of cementite, ''",
+    "stainless-expansion, mean expansion of austenitic stainless steel, temperature 20 870",
+    "misaka-yoshimoto1967-hot-strength, hot strength,"
+        + " C 0 1.2 Cr 0 5 Ni 0 5 temperature 750 1200",
+    "welding-heat, heats for forge welding, ''",
+    "hardening-range, hardening range where no sheet gives one, ''",
+    "etch-brightness, brightness after etching, ''",
+    "seki-nagata2005-lattice, lattice of ferrite and austenite, C 0 3.35 temperature 20 1277"
   })
   void ranges(String name, String gives, String expected) {
-    Correlation c = all().get(name);
-    assertEquals(gives, c.gives());
+    Correlation c = all().get(name + ", " + gives);
+    assertNotNull(c, "not there");
     String full =
         expected
             .replace(" low alloy", LOW_ALLOY)
@@ -144,6 +208,9 @@ class ValidityTest {
   void leavingARangeIsNoticed() {
     for (Correlation c : all().values()) {
       for (Range r : c.validity()) {
+        if (NEITHER_CARBON_NOR_HEAT.contains(r.quantity())) {
+          continue;
+        }
         double inside = r.high();
         double outside = r.high() * 1.001;
         assertTrue(of(c, r, inside).isEmpty(), () -> c.name() + " " + r);
