@@ -50,7 +50,7 @@ class RefinementTest {
 
   /**
    * From the coolest soak, where ferrite is left at the seam, to the hottest, and with thick layers
-   * too: the answer within 3 % of a fine grid's, the samples within 8 %. Both are told too short.
+   * too: the answer within 3 % of a fine grid's, the samples within 10 %. Both are told too short.
    */
   @ParameterizedTest
   @CsvSource({"mosaic, 740 800 900 1000 1200", "galvanized-jacket, 860 1000 1150"})
@@ -64,7 +64,7 @@ class RefinementTest {
       double celsius = Double.parseDouble(each);
       double minutes = minutes(finer, celsius);
       assertEquals(minutes, minutes(fine, celsius), 0.03 * minutes, each);
-      assertEquals(minutes, minutes(sample, celsius), 0.08 * minutes, each);
+      assertEquals(minutes, minutes(sample, celsius), 0.1 * minutes, each);
     }
   }
 
