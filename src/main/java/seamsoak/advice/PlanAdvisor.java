@@ -174,6 +174,9 @@ public final class PlanAdvisor {
 
   private static Optional<SeamProfile> profile(
       Workpiece end, ScheduleAdvisor.Run run, LineVisibility visibility) {
+    if (run.cycled().isEmpty()) {
+      return Optional.empty();
+    }
     List<String> names = new ArrayList<>(List.of("before"));
     List<Workpiece> pieces = new ArrayList<>(List.of(end));
     run.soaked()
@@ -183,7 +186,7 @@ public final class PlanAdvisor {
               pieces.add(soaked);
             });
     names.add("after the schedule");
-    pieces.add(run.cycled());
+    pieces.add(run.cycled().get());
     return SeamProfile.of(names, pieces, visibility.dipPct());
   }
 }

@@ -8,6 +8,7 @@ import seamsoak.advice.ScheduleAdvice.Outcome;
 import seamsoak.advice.ScheduleAdvice.Quenched;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Equipment;
+import seamsoak.billet.Family;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
@@ -79,19 +80,19 @@ final class ScheduleAdvisor {
    *
    * @param advice what to do and what comes of it
    * @param soaked the metal after the soak, if there is one
-   * @param cycled the metal after normalizing and cycles
+   * @param cycled the metal after normalizing and cycles, if it was followed so far
    * @param hardStops why a step must not be done as planned
    */
   record Run(
       ScheduleAdvice advice,
       Optional<Workpiece> soaked,
-      Workpiece cycled,
+      Optional<Workpiece> cycled,
       List<String> hardStops) {}
 
   /** The curves of normalizing and cycles for the billet as it is, without a soak. */
   List<HeatCurve> cycles() {
     if (cycles == null) {
-      cycles = cyclesOf(course());
+      cycles = cyclesOf(course(start));
     }
     return cycles;
   }
@@ -111,8 +112,8 @@ final class ScheduleAdvisor {
     return grains.number(curve);
   }
 
-  private Course course() {
-    return new Course(billet, shop, visibility, cautions, units, start, forgedGrain);
+  private Course course(Workpiece piece) {
+    return new Course(billet, shop, visibility, cautions, units, piece, forgedGrain);
   }
 
   private static Guard guard(Course course, double celsius) {
@@ -130,18 +131,22 @@ final class ScheduleAdvisor {
     return billet.blade().edge().map(Steel::id);
   }
 
-  /** The schedule as far as the soak: what that does to the metal and what to heed at it. */
+  /** The schedule as far as the soak: what to heed at it, without what becomes of the seams. */
   Run runToSoak(Optional<SoakAdvice.Recommended> soak) {
-    Course course = soaked(soak);
+    Course course = soaked(soak, start.withFamilies(ScheduleAdvisor::layers));
     return new Run(
         advice(course, course.steels(), List.of(), List.of(), Optional.empty()),
-        course.after("soak"),
-        course.piece(),
+        Optional.empty(),
+        Optional.empty(),
         List.of());
   }
 
-  private Course soaked(Optional<SoakAdvice.Recommended> soak) {
-    Course course = course();
+  private static List<Family> layers(List<Family> all) {
+    return all.stream().filter(f -> f.kind() == Family.Kind.LAYER).toList();
+  }
+
+  private Course soaked(Optional<SoakAdvice.Recommended> soak, Workpiece piece) {
+    Course course = course(piece);
     AfterForging first = new AfterForging(course);
     if (hot) {
       first.coolDown();
@@ -152,7 +157,7 @@ final class ScheduleAdvisor {
 
   /** The whole schedule, with a soak where one is given. */
   Run run(Optional<SoakAdvice.Recommended> soak) {
-    Course course = soaked(soak);
+    Course course = soaked(soak, start);
     List<SteelNow> steels = course.steels();
     double normalize = Cycles.normalizeCelsius(steels);
     Guard guard = guard(course, normalize);
@@ -183,7 +188,7 @@ final class ScheduleAdvisor {
                 : List.of(),
             blade),
         course.after("soak"),
-        cycled,
+        Optional.of(cycled),
         List.copyOf(stops));
   }
 

@@ -272,7 +272,7 @@ public record Workpiece(
   }
 
   /** The same piece with every family changed. */
-  Workpiece withFamilies(UnaryOperator<List<Family>> change) {
+  public Workpiece withFamilies(UnaryOperator<List<Family>> change) {
     return new Workpiece(
         size, body, thicknessSkin, widthSkin, change.apply(families), joints, loose, jacket, tiles);
   }
