@@ -2,10 +2,13 @@ package seamsoak.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
+import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.unit.Printable;
 
@@ -65,8 +68,8 @@ final class Commands {
    * look through the options of all takes longer than most of the answers.
    */
   private static CommandLine line(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Root());
     boolean one = args.length > 0 && ALONE.contains(args[0]);
+    CommandLine line = new CommandLine(new Root(packed(one, args)));
     for (String name : one ? List.of(args[0]) : ALL) {
       line.addSubcommand(name, command(name));
     }
@@ -82,6 +85,14 @@ final class Commands {
     version(line.getCommandSpec());
     line.getSubcommands().values().forEach(sub -> version(sub.getCommandSpec()));
     return line;
+  }
+
+  /** The packed tables, begun while picocli looks through the options, where they will be used. */
+  private static Optional<Tables> packed(boolean one, String... args) {
+    boolean others =
+        Stream.of(args)
+            .anyMatch(a -> a.startsWith("--data") || a.equals("-h") || a.equals("--help"));
+    return one && !others ? Optional.of(new Tables(DataFolder.packed()).begin()) : Optional.empty();
   }
 
   private static Object command(String name) {

@@ -4,10 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -98,10 +96,13 @@ final class Root implements Callable<Integer> {
       description = "Show the version.")
   private boolean version;
 
-  private DataFolder tables;
-  private final FutureTask<Correlations> correlations =
-      new FutureTask<>(() -> Correlations.load(data()));
-  private Steels steels;
+  private final Optional<Tables> packed;
+  private Tables tables;
+
+  /** The packed tables may be on their way before the options are looked through. */
+  Root(Optional<Tables> packed) {
+    this.packed = packed;
+  }
 
   @Override
   public Integer call() {
@@ -119,8 +120,15 @@ final class Root implements Callable<Integer> {
   }
 
   DataFolder data() {
+    return tables().folder();
+  }
+
+  private Tables tables() {
     if (tables == null) {
-      tables = data == null ? DataFolder.packed() : DataFolder.over(data);
+      tables =
+          data == null
+              ? packed.orElseGet(() -> new Tables(DataFolder.packed()).begin())
+              : new Tables(DataFolder.over(data)).begin();
     }
     return tables;
   }
@@ -128,7 +136,9 @@ final class Root implements Callable<Integer> {
   /** The options of every command, and the tables read so far, as far as they sway an answer. */
   List<String> inputs() {
     List<String> inputs = new ArrayList<>(List.of(units.name(), "" + sources));
-    correlations(); // or some of its tables might not be among those read yet
+    // or some of their tables might not be among those read yet
+    correlations();
+    steels();
     data()
         .read()
         .forEach(
@@ -139,31 +149,12 @@ final class Root implements Callable<Integer> {
     return inputs;
   }
 
-  /**
-   * Read once, like the steels: they may change meanwhile, and the run's mark is of what was read.
-   */
   Correlations correlations() {
-    correlations.run();
-    try {
-      return correlations.get();
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException known) {
-        throw known;
-      }
-      throw new IllegalStateException(e.getCause());
-    } catch (InterruptedException e) {
-      throw new IllegalStateException(e);
-    }
+    return tables().correlations();
   }
 
-  /** The correlations are read meanwhile: nearly all who ask for steels need them next. */
   Steels steels() {
-    if (steels == null) {
-      DataFolder both = data();
-      ForkJoinPool.commonPool().execute(correlations);
-      steels = Steels.load(both);
-    }
-    return steels;
+    return tables().steels();
   }
 
   PairAdvisor pairAdvisor(PairLimits limits) {
