@@ -13,6 +13,7 @@ import seamsoak.data.DataFolder;
 import seamsoak.property.HardeningDepth.Depth;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
 
@@ -176,5 +177,59 @@ class QuenchedSteelTest {
     assertTrue(
         e.low() <= e.value() && e.value() <= e.high() && e.value() >= low && e.high() <= high,
         e::toString);
+  }
+
+  /** Below A1 nothing dissolves, above it all that the Accm line allows and the steel has. */
+  @Test
+  void carbonDissolvesFromA1() {
+    Composition steel = steels.find("1095").orElseThrow().analysis();
+    PhaseLines lines = new PhaseLines(k, steel);
+    double a1 = lines.a1Celsius();
+    assertEquals(0, QuenchedSteel.dissolvedCarbonPct(k, steel, Math.nextDown(a1)));
+    assertTrue(QuenchedSteel.dissolvedCarbonPct(k, steel, a1) > 0.6);
+    double at = QuenchedSteel.dissolvedCarbonPct(k, steel, 780);
+    assertEquals(780, lines.accmCelsius(at), 0.01);
+    assertEquals(steel.carbon(), QuenchedSteel.dissolvedCarbonPct(k, steel, 1000));
+    QuenchedSteel hardened = QuenchedSteel.from(k, steel, 780, GRAIN);
+    assertEquals(at, hardened.austenite().carbon(), 1e-12);
+    assertEquals(
+        k.hardening().idealDiameter().idealDiameterMetres(steel.with(Element.C, at), GRAIN),
+        hardened.idealDiameterMetres(),
+        1e-12);
+  }
+
+  @Test
+  void martensiteStartsBetweenTheTwoFormulas() {
+    Composition austenite = steel("1095").austenite();
+    double first = k.vanBohemenMs().celsius(austenite);
+    double second = k.ingberKunertMs().celsius(austenite);
+    Estimate ms = steel("1095").msCelsius();
+    assertEquals(first, ms.value());
+    assertEquals(Math.min(first, second), ms.low());
+    assertEquals(Math.max(first, second), ms.high());
+    assertTrue(ms.low() < ms.high());
+  }
+
+  @Test
+  void oneHardnessOfTheMiddleHoweverAsked() {
+    QuenchedSteel o1 = steel("O1");
+    Section section = Section.plate(0.012);
+    QuenchResult all = o1.quench(section, in("oil-medium"));
+    assertEquals(all.coreHrc(), o1.coreHrc(section, in("oil-medium")));
+    assertEquals(
+        k.hardening().criterion().longestSeconds(o1.idealDiameterMetres(), 800, 500),
+        o1.longestSeconds8to5(),
+        1e-9);
+    assertEquals(o1.longestSeconds8to5(), all.longestSeconds8to5());
+  }
+
+  /** A steel without a table of its own is tempered by the mean of all, from its own hardness. */
+  @Test
+  void withoutATableTheMeanOfAllSpeaks() {
+    QuenchedSteel steel = steel("1084");
+    double full = steel.fullHrc(20).value();
+    Estimate mean = k.hardening().tempering().usual(full).hrc(500, 2);
+    assertEquals(mean.value(), steel.tempering("no such steel", steel).hrc(500, 2).value());
+    assertEquals(mean.value(), steel.tempering().hrc(500, 2).value());
   }
 }
