@@ -37,7 +37,7 @@ import seamsoak.steel.Element;
  * @param seconds of the hold
  */
 public record Peers(String name, Strip strip, Edge edge, double kelvin, double seconds) {
-  private static final double[] TOLERANCES = {1e-2, 3e-3, 1e-3, 3e-4, 1e-4, 1e-5};
+  private static final double[] TOLERANCES = {1e-2, 5e-3, 3e-3, 2e-3, 1e-3, 3e-4, 1e-4, 1e-5};
   private static final double ENOUGH_SECONDS = 1;
 
   public static void main(String[] args) throws IOException {
