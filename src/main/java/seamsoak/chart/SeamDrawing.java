@@ -162,7 +162,7 @@ final class SeamDrawing implements Drawing {
     List<Block.Line> lines =
         Block.wrap(
             type,
-            level.label() + " " + percent(level.carbonPct()),
+            level.label() + " " + percent(level.carbonPct()).replace(' ', '\u00A0'),
             RIGHT - 90,
             2,
             13,
