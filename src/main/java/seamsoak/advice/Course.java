@@ -27,6 +27,7 @@ final class Course {
   private final LineVisibility visibility;
   private final StepCautions cautions;
   private final Grain grains;
+  private final Workpiece start;
   private Workpiece piece;
   private double grainMetres;
   private Set<Condition> on;
@@ -52,8 +53,14 @@ final class Course {
     this.on = cautions.leftOn();
     this.units = units;
     this.grains = new Grain(shop, billet.stack());
+    this.start = start;
     this.piece = start;
     this.grainMetres = grainMetres;
+  }
+
+  /** As it was before the first step. */
+  Workpiece start() {
+    return start;
   }
 
   Workpiece piece() {

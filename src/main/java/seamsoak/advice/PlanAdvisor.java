@@ -42,7 +42,10 @@ public final class PlanAdvisor {
     return advise(billet, progress, ScheduleAdvisor::run);
   }
 
-  /** Walks and soaks a billet; its schedule ends with the soak. */
+  /**
+   * Walks and soaks a billet. Its schedule ends with the soak, and through that only layers and
+   * faces are followed, no seams.
+   */
   public Advice soak(Billet billet, Progress progress) {
     return advise(billet, progress, ScheduleAdvisor::runToSoak);
   }
@@ -67,6 +70,9 @@ public final class PlanAdvisor {
     Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
     SoakSamples all =
         SoakSamples.of(walks, sightings, told.soaking.nodes(), told.scheduling.cycles());
+    if (samples > 0) {
+      all = all.scaled(told.soaking.overSamples());
+    }
     Optional<SoakSamples> agreeing = all.thatAgree();
     boolean usualHolds = true;
     if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
-import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
@@ -73,7 +72,7 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
 
   private Workpiece end(Assumptions a) {
     List<Stage> stages =
-        BilletWalk.ofLines(new Shop(shop.correlations(), a, Resolution.SAMPLE)).walk(billet);
+        BilletWalk.ofLines(new Shop(shop.correlations(), a, shop.resolution())).walk(billet);
     return stages.get(stages.size() - 1).piece();
   }
 

@@ -79,7 +79,7 @@ final class ScheduleAdvisor {
    * A schedule carried out.
    *
    * @param advice what to do and what comes of it
-   * @param soaked the metal after the soak, if there is one
+   * @param soaked the metal after the soak, if there is one and the seams were followed
    * @param cycled the metal after normalizing and cycles, if it was followed so far
    * @param hardStops why a step must not be done as planned
    */
@@ -202,7 +202,7 @@ final class ScheduleAdvisor {
         course.segments(),
         course.after(),
         steels.stream().map(SteelNow::told).toList(),
-        new ScheduleWords(visibility, units).remarks(start, course),
+        new ScheduleWords(visibility, units).remarks(course.start(), course),
         course.steps(),
         List.copyOf(conflicts),
         program,

@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import seamsoak.advice.SoakAdvice.Recommended;
 import seamsoak.advice.SoakAdvice.SoakOption;
 import seamsoak.billet.Billet;
+import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
@@ -74,6 +76,25 @@ final class SoakAdvisor {
         : IntStream.rangeClosed(0, parts)
             .mapToDouble(i -> lowest + (highest - lowest) * i / parts)
             .toArray();
+  }
+
+  /**
+   * By node, how much longer this history takes on the answer's grid than on that of the samples; 1
+   * where either has nothing to clear or never does.
+   */
+  double[] overSamples() {
+    Shop coarse = new Shop(shop.correlations(), shop.assumptions(), Resolution.SAMPLE);
+    List<Stage> stages = BilletWalk.ofLines(coarse).walk(billet);
+    Clearing sample = new Clearing(stages.get(stages.size() - 1).piece(), visibility, coarse);
+    return Arrays.stream(nodes())
+        .parallel()
+        .map(
+            celsius -> {
+              double fine = clearing.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
+              double coarser = sample.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
+              return fine > 0 && coarser > 0 ? fine / coarser : 1;
+            })
+        .toArray();
   }
 
   /**

@@ -95,6 +95,22 @@ record SoakSamples(
         samples.stream().map(Sample::assumptions).toList());
   }
 
+  /**
+   * The same with their seconds set right for the samples' grid, which tells them short.
+   *
+   * @param factors by temperature
+   */
+  SoakSamples scaled(double[] factors) {
+    double[][] scaled = new double[seconds.length][celsius.length];
+    for (int i = 0; i < scaled.length; i++) {
+      for (int k = 0; k < celsius.length; k++) {
+        scaled[i][k] = seconds[i][k] * factors[k];
+      }
+    }
+    return new SoakSamples(
+        celsius, scaled, places, goneAlready, goneBySchedule, agrees, assumptions);
+  }
+
   /** The samples that would have shown all that was seen; empty when almost none would. */
   Optional<SoakSamples> thatAgree() {
     int[] kept = IntStream.range(0, count()).filter(this::allAgree).toArray();

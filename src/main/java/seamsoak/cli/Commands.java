@@ -48,6 +48,8 @@ final class Commands {
   /** It tells of all others, so it cannot do without them. */
   private static final String COMPLETION = "completion";
 
+  private static final List<String> NO_TABLES = List.of("-h", "--help", "--version");
+
   private static final List<String> ALL =
       List.of(
           "plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels", COMPLETION);
@@ -89,9 +91,7 @@ final class Commands {
 
   /** The packed tables, begun while picocli looks through the options, where they will be used. */
   private static Optional<Tables> packed(boolean one, String... args) {
-    boolean others =
-        Stream.of(args)
-            .anyMatch(a -> a.startsWith("--data") || a.equals("-h") || a.equals("--help"));
+    boolean others = Stream.of(args).anyMatch(a -> a.startsWith("--data") || NO_TABLES.contains(a));
     return one && !others ? Optional.of(new Tables(DataFolder.packed()).begin()) : Optional.empty();
   }
 

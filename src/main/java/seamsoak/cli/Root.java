@@ -136,9 +136,6 @@ final class Root implements Callable<Integer> {
   /** The options of every command, and the tables read so far, as far as they sway an answer. */
   List<String> inputs() {
     List<String> inputs = new ArrayList<>(List.of(units.name(), "" + sources));
-    // or some of their tables might not be among those read yet
-    correlations();
-    steels();
     data()
         .read()
         .forEach(

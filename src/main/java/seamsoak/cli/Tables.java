@@ -21,7 +21,7 @@ final class Tables {
     this.steels = new FutureTask<>(() -> Steels.load(folder));
   }
 
-  /** Begins to read beside whatever comes next; whoever asks meanwhile waits or reads the other. */
+  /** Begins to read beside whatever comes next; who asks waits, or reads what nobody has begun. */
   Tables begin() {
     ForkJoinPool.commonPool().execute(correlations);
     ForkJoinPool.commonPool().execute(steels);
@@ -47,6 +47,9 @@ final class Tables {
     } catch (ExecutionException e) {
       if (e.getCause() instanceof RuntimeException known) {
         throw known;
+      }
+      if (e.getCause() instanceof Error broken) {
+        throw broken;
       }
       throw new IllegalStateException(e.getCause());
     } catch (InterruptedException e) {

@@ -34,7 +34,7 @@ public interface ConservativeSystem {
   /**
    * Shortens a correction to where the fluxes bend: a cell that would pass a bend stops just beyond
    * it, so that the next correction knows the slope there. Without it corrections can go back and
-   * forth across a bend for ever.
+   * forth across a bend forever.
    *
    * @param from contents per size before the correction
    * @param to those after it, which are changed

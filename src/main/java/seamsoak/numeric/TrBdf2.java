@@ -26,7 +26,7 @@ public final class TrBdf2 {
   private static final double G = 2 - Math.sqrt(2);
   private static final double D = G / 2;
   private static final double W = Math.sqrt(2) / 4;
-  private static final int MOST_NEWTON = 8;
+  private static final int MOST_NEWTON = 10;
   private static final double NEWTON_TOLERANCE = 0.03;
 
   /** How much worse the corrections may shrink than they did last time, as a power. */
@@ -198,18 +198,22 @@ public final class TrBdf2 {
       }
       // what is left after this correction, judged by how fast the corrections shrink, at first by
       // how fast they last did
-      if (k > 0) {
+      if (last < Double.POSITIVE_INFINITY) {
         double rate = change / last;
         leftOver = rate < 1 ? rate / (1 - rate) : Double.POSITIVE_INFINITY;
-      } else if (leftOver < 1) {
+      } else if (k == 0 && leftOver < 1) {
         leftOver = Math.pow(leftOver, FORGETTING);
       }
       if (change <= NEWTON_TOLERANCE) {
         return true;
       }
       // beyond a bend the last linearization says nothing of what is left
-      boolean bent = system.stopAtBends(before, y);
-      if (!bent && change * leftOver <= NEWTON_TOLERANCE) {
+      if (system.stopAtBends(before, y)) {
+        leftOver = Double.POSITIVE_INFINITY;
+        last = Double.POSITIVE_INFINITY;
+        continue;
+      }
+      if (change * leftOver <= NEWTON_TOLERANCE) {
         return true;
       }
       last = change;

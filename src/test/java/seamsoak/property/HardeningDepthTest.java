@@ -44,7 +44,9 @@ class HardeningDepthTest {
     assertFalse(rule.mayHardenInAir(Math.nextDown(0.5)));
   }
 
-  /** A bath counts more at the face than at the middle, water twice as much more as oil. */
+  /**
+   * A bath counts more at the face than at the middle, three times in water and half again in oil.
+   */
   @Test
   void aBathCountsMoreAtTheFace() {
     assertEquals(3 * 1.2, rule.severityAtFace(Quenchant.Kind.WATER, 1.2), 1e-12);

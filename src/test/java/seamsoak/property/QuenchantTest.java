@@ -64,7 +64,7 @@ class QuenchantTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"0.4,0.4,0.5", "0.3,0.5,0.5", "0.4,0.4,0.4"})
-  void severitiesMayBeOne(String severities) throws IOException {
+  void severitiesMayBeEqual(String severities) throws IOException {
     assertEquals(1, table("mine,oil,oil,fast," + severities + ",,,,judgement,seen,").all().size());
   }
 
