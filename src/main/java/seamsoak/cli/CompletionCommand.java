@@ -2,6 +2,7 @@ package seamsoak.cli;
 
 import java.net.URISyntaxException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
@@ -32,13 +33,21 @@ final class CompletionCommand implements Callable<Integer> {
    */
   private static final String QUICK = "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC";
 
+  /**
+   * What the build lays ready beside the jar; of another Java or jar, or not there, Java does
+   * without, and the last option keeps it from saying so among the answers.
+   */
+  private static final String READY = " -XX:SharedArchiveFile='%s' -Xlog:disable";
+
   @ParentCommand private Root root;
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
     root.out().println("#!/usr/bin/env bash");
-    root.out().println(NAME + "() { java " + QUICK + " -jar '" + jar() + "' \"$@\"; }");
+    String jar = jar();
+    String ready = String.format(Locale.ROOT, READY, jar.replaceFirst("[.]jar$", ".jsa"));
+    root.out().println(NAME + "() { java " + QUICK + ready + " -jar '" + jar + "' \"$@\"; }");
     root.out().println(AutoComplete.bash(NAME, spec.parent().commandLine()));
     root.out().flush();
     return Commands.ANSWERED;
