@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,6 +68,24 @@ class CorrelationTableTest {
     assertEquals(Standing.PARTLY, k.andrewsAe3().correlation().standing());
     assertEquals(Standing.MEMORY, k.leeLeeAccm().correlation().standing());
     assertEquals(Standing.SEEN, k.vanBohemenMs().correlation().standing());
+  }
+
+  /** Sources once each in order, terms by standing, each note with the terms it is about. */
+  @Test
+  void saysWhereEachTermComesFrom() throws IOException {
+    CoefficientTable table =
+        table(
+            "a,Mn,1,C/wt%,andrews1965,seen,from a plot\n"
+                + "a,Si,2,C/wt%,eldis1982,from memory,\n"
+                + "a,Cr,3,C/wt%,andrews1965,seen,from a plot\n"
+                + "b,Mn,3,C/wt%,andrews1965,seen,\n");
+    assertEquals(Set.of("a", "b"), table.names());
+    Correlation c = table.of("a").describe("something", "C", List.of(), "none");
+    assertEquals("andrews1965, eldis1982", c.sourceKey());
+    assertEquals(Standing.PARTLY, c.standing());
+    assertEquals(List.of("Mn", "Cr"), c.terms().get(Standing.SEEN));
+    assertEquals(List.of("Si"), c.terms().get(Standing.MEMORY));
+    assertEquals(List.of("Mn, Cr: from a plot"), c.notes());
   }
 
   private CoefficientTable table(String rows) throws IOException {

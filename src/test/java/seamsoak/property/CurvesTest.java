@@ -1,6 +1,7 @@
 package seamsoak.property;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -14,7 +15,7 @@ import seamsoak.data.DataFolder;
 import seamsoak.heat.HeatCurve;
 import seamsoak.source.Estimate;
 
-/** What is read off a cooling curve and a tempering curve of a few made-up points. */
+/** Sections, and what is read off a cooling and a tempering curve of a few made-up points. */
 class CurvesTest {
   /** Core and face from 1000 to 400 K. */
   private static final SectionCurve COOLING =
@@ -139,5 +140,17 @@ class CurvesTest {
     Estimate softer = tempering().kelvinFor(-20, 2);
     assertEquals(1000, softer.value(), 1e-9);
     assertEquals(1, softer.exceeded().size());
+  }
+
+  /** The smaller side is the thickness, whichever comes first; neither may be nothing. */
+  @Test
+  void sidesOfASection() {
+    assertEquals(new Section(0.005, 0.03), new Section(0.03, 0.005));
+    assertEquals(0.005, new Section(0.03, 0.005).thicknessMetres());
+    assertThrows(IllegalArgumentException.class, () -> new Section(0, 0.03));
+    assertThrows(IllegalArgumentException.class, () -> new Section(0.03, 0));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new Section(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
   }
 }

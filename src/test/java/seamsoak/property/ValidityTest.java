@@ -74,6 +74,7 @@ class ValidityTest {
             k.ironCarbon().a3(),
             k.ironCarbon().accm(),
             k.mobility().correlation(),
+            k.scaledSurface().correlation(),
             k.ferriteActivity().correlation(),
             k.activity().iron(),
             k.activity().of(Element.CR).orElseThrow(),
@@ -163,6 +164,7 @@ class ValidityTest {
     "slycke-ericsson1981, diffusivity of carbon in austenite, C 0 1.5 temperature 800 1200",
     "lee-matlock-van-tyne2011, diffusivity of carbon in austenite,"
         + " C 0 1.5 Mn 0 2 Si 0 2 Ni 0 4 Cr 0 1.1 Mo 0 0.6 temperature 800 1200",
+    "oneill1993-surface, activity of carbon at a face under scale, temperature 726.85 1249.85",
     "wells1950, diffusivity of carbon in austenite, C 0 1.5 temperature 800 1200",
     "wert1950, diffusivity of carbon in ferrite, temperature -40 912",
     "agren1982-ferrite, diffusivity of carbon in ferrite, temperature -40 912",
