@@ -232,4 +232,18 @@ class QuenchedSteelTest {
     assertEquals(mean.value(), steel.tempering("no such steel", steel).hrc(500, 2).value());
     assertEquals(mean.value(), steel.tempering().hrc(500, 2).value());
   }
+
+  /** A grade with a table goes by it, moved by what it hardens to now above or below the usual. */
+  @Test
+  void withATableItsOwnSpeaks() {
+    TemperingCurve own = k.hardening().tempering().of("O1").orElseThrow();
+    QuenchedSteel usual = steel("O1");
+    assertEquals(own.hrc(500, 2).value(), usual.tempering("O1", usual).hrc(500, 2).value(), 1e-9);
+    Composition lean = usual.austenite().with(Element.C, 0.4);
+    QuenchedSteel less = new QuenchedSteel(k, lean, GRAIN);
+    double softer = usual.fullHrc(20).value() - less.fullHrc(20).value();
+    assertTrue(softer > 3);
+    assertEquals(
+        own.hrc(500, 2).value() - softer, less.tempering("O1", usual).hrc(500, 2).value(), 1e-9);
+  }
 }
