@@ -55,6 +55,49 @@ class FormatTest {
     all(Length.parse(text)::format, us, metric, us + " (" + metric + ")");
   }
 
+  /** At the steps of the rule: seconds below a minute, halves to 10 min, minutes to 2 h, hours. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.4, 0 min",
+    "0.5, 1 s",
+    "59.4, 59 s",
+    "59.5, 1 min",
+    "89, 1.5 min",
+    "594, 10 min",
+    "600, 10 min",
+    "640, 11 min",
+    "7169, 119 min",
+    "7170, 2 h",
+    "7260, 2 h 1 min",
+    "86369, 23 h 59 min",
+    "86400, 24 h",
+    "88000, 24 h",
+    "88300, 25 h",
+    "-30, -30 s"
+  })
+  void timesAtTheirSteps(double seconds, String expected) {
+    assertEquals(expected, new TimeSpan(seconds).format(UnitSystem.BOTH));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "49, 90 F per hour, 49 C per hour, 90 F (49 C) per hour",
+    "20, 36 F per hour, 20 C per hour, 36 F (20 C) per hour",
+    "50, 90 F per hour, 50 C per hour, 90 F (50 C) per hour",
+    "552, 995 F per hour, 550 C per hour, 995 F (550 C) per hour"
+  })
+  void heatingRates(double kelvinPerHour, String us, String metric, String both) {
+    all(new HeatingRate(kelvinPerHour)::format, us, metric, both);
+  }
+
+  @Test
+  void conversionsByHand() {
+    assertEquals(1.5, new TimeSpan(5400).hours());
+    assertEquals(90, TimeSpan.ofMinutes(1.5).seconds());
+    assertEquals(0.0254, Length.ofMillimetres(25.4).metres(), 1e-15);
+    assertEquals(180, new HeatingRate(100).fahrenheitPerHour());
+  }
+
   @Test
   void aNegativePositionKeepsItsSign() {
     assertEquals("-1/16 in (-1.59 mm)", new Length(-0.0254 / 16).format(UnitSystem.BOTH));
