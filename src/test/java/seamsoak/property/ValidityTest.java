@@ -244,6 +244,20 @@ class ValidityTest {
     assertEquals(2, k.grainGrowth().correlation().exceeded(odd, 1200).size());
   }
 
+  /** Published factors bear out all but two elements. */
+  @Test
+  void saysWhichElementsWereChecked() {
+    for (Element e : List.of(Element.CR, Element.MN, Element.SI, Element.NI)) {
+      assertEquals(
+          "0.006 in log10 per wt% against published alloy factors",
+          k.activity().of(e).orElseThrow().statedError());
+    }
+    for (Element e : List.of(Element.V, Element.W)) {
+      assertEquals("not at hand", k.activity().of(e).orElseThrow().statedError());
+    }
+    assertTrue(k.activity().of(Element.CU).isEmpty());
+  }
+
   @Test
   void estimatesNameTheirSource() {
     assertEquals("ae1-mean", k.ae1().estimate(Analyses.of("C0.8")).source());
