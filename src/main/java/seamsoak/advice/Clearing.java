@@ -6,8 +6,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import seamsoak.billet.Billet;
+import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Family;
 import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.EvenCarbon;
@@ -32,6 +35,12 @@ record Clearing(Workpiece piece, LineVisibility visibility, Shop shop) {
   private static final double FOLLOWED_SECONDS = 20 * LONGEST_SECONDS;
 
   static final double RISE_SECONDS = 300;
+
+  /** What is left to clear of a billet after its history, followed for its lines only. */
+  static Clearing after(Billet billet, Shop shop, LineVisibility visibility) {
+    List<Stage> stages = BilletWalk.ofLines(shop).walk(billet);
+    return new Clearing(stages.get(stages.size() - 1).piece(), visibility, shop);
+  }
 
   /** Whether any line shows before the soak. */
   boolean anyShows() {

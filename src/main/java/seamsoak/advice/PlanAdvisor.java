@@ -114,10 +114,6 @@ public final class PlanAdvisor {
       LineVisibility visibility,
       ScheduleAdvisor scheduling,
       SoakAdvisor soaking) {
-    Workpiece end() {
-      return stages.get(stages.size() - 1).piece();
-    }
-
     boolean agrees(Sightings sightings) {
       for (boolean a : sightings.agree(stages, visibility)) {
         if (!a) {

@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Shop;
-import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
@@ -71,9 +69,8 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
   }
 
   private Workpiece end(Assumptions a) {
-    List<Stage> stages =
-        BilletWalk.ofLines(new Shop(shop.correlations(), a, shop.resolution())).walk(billet);
-    return stages.get(stages.size() - 1).piece();
+    Shop other = new Shop(shop.correlations(), a, shop.resolution());
+    return Clearing.after(billet, other, visibility).piece();
   }
 
   private OptionalDouble seconds(Workpiece piece, double celsius) {

@@ -10,7 +10,6 @@ import java.util.stream.IntStream;
 import seamsoak.advice.SoakAdvice.Recommended;
 import seamsoak.advice.SoakAdvice.SoakOption;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
@@ -84,8 +83,7 @@ final class SoakAdvisor {
    */
   double[] overSamples() {
     Shop coarse = new Shop(shop.correlations(), shop.assumptions(), Resolution.SAMPLE);
-    List<Stage> stages = BilletWalk.ofLines(coarse).walk(billet);
-    Clearing sample = new Clearing(stages.get(stages.size() - 1).piece(), visibility, coarse);
+    Clearing sample = Clearing.after(billet, coarse, visibility);
     return Arrays.stream(nodes())
         .parallel()
         .map(

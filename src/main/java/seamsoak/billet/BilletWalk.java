@@ -123,12 +123,7 @@ public final class BilletWalk {
       }
       p.endKelvin = Math.min(before.endKelvin(), Shop.BLACK_KELVIN);
     }
-    if (p.piece.size().tooThin()) {
-      throw new IllegalArgumentException("the billet would be thinner than 0.25 mm");
-    }
-    if (p.piece.size().tooThick()) {
-      throw new IllegalArgumentException("the billet would be thicker and wider than 0.5 m");
-    }
+    p.piece.size().requireBillet();
     if (p.piece.families().size() > MOST_FAMILIES) {
       throw new IllegalArgumentException(
           "there would be more than " + MOST_FAMILIES + " kinds of seams");

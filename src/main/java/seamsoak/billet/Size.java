@@ -36,8 +36,14 @@ public record Size(double lengthMetres, double widthMetres, double thicknessMetr
     return !(section() >= THINNEST_METRES);
   }
 
-  boolean tooThick() {
-    return section() > THICKEST_METRES;
+  /** {@code IllegalArgumentException} with a sentence where no billet can be so thin or thick. */
+  void requireBillet() {
+    if (tooThin()) {
+      throw new IllegalArgumentException("the billet would be thinner than 0.25 mm");
+    }
+    if (section() > THICKEST_METRES) {
+      throw new IllegalArgumentException("the billet would be thicker and wider than 0.5 m");
+    }
   }
 
   /** The smaller side of the section, m. */

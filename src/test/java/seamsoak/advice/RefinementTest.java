@@ -12,10 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
-import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
-import seamsoak.billet.Stage;
 import seamsoak.billet.Walks;
 
 /** A finer grid and a tighter tolerance do not change the demo's advice. */
@@ -99,7 +97,6 @@ class RefinementTest {
 
   private static Clearing clearing(Billet billet, Assumptions a, Resolution resolution) {
     Shop shop = new Shop(Walks.CORRELATIONS, a, resolution);
-    List<Stage> stages = BilletWalk.ofLines(shop).walk(billet);
-    return new Clearing(Walks.last(stages).piece(), SoakSamples.visibility(a), shop);
+    return Clearing.after(billet, shop, SoakSamples.visibility(a));
   }
 }
