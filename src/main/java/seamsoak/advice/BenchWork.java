@@ -76,7 +76,7 @@ record BenchWork(Course course) {
   }
 
   static boolean jacketed(Workpiece piece) {
-    return piece.jacketMetres(piece.thicknessSkin()) > 0;
+    return piece.jacketMetres(piece.thickness()) > 0;
   }
 
   void testEtch() {

@@ -168,11 +168,13 @@ final class Course {
             step.refused()));
     planned.add(step);
     pieces.add(piece);
-    List<LineReport> lines = LineReport.of(piece, visibility);
+    List<SeamPlace> places = SeamPlace.of(piece, visibility);
+    List<LineReport> lines = LineReport.of(places, visibility);
     after.add(
         new ScheduleAdvice.After(
             step.name(),
             (int) lines.stream().filter(LineReport::visible).count(),
+            (int) SeamCrossing.of(places).stream().filter(c -> c.shows(visibility)).count(),
             ScheduleWords.deepest(lines),
             grainNumber(),
             StageReport.skinMetres(piece) * 1e3,

@@ -24,6 +24,8 @@ final class Histories {
   private static final double MOST_COVERED = 1;
   private static final double LEAST_DIP = 0.6;
   private static final double MOST_DIP = 1.4;
+  private static final double LEAST_BROAD_METRES = 1.2e-3;
+  private static final double MOST_BROAD_METRES = 4.1e-3;
 
   /** What is taken to be uncertain and by how much, in words. */
   static String words() {
@@ -31,7 +33,8 @@ final class Histories {
         Locale.ROOT,
         "one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f %%, of"
             + " grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip %.1f to"
-            + " %.1f of its setting, carbon over the grade's limits, scaling from steel to iron",
+            + " %.1f of its setting, carbon over the grade's limits, scaling from steel to iron,"
+            + " breadth that the eye compares %.1f to %.1f mm",
         100 * MOBILITY_SIGMA,
         KELVIN_SIGMA,
         100 * TIME_SIGMA,
@@ -39,7 +42,9 @@ final class Histories {
         LEAST_COVERED,
         MOST_COVERED,
         LEAST_DIP,
-        MOST_DIP);
+        MOST_DIP,
+        1e3 * LEAST_BROAD_METRES,
+        1e3 * MOST_BROAD_METRES);
   }
 
   /** The inputs, in the order of {@link Sample#place}. */
@@ -52,9 +57,10 @@ final class Histories {
           "cover of the faces",
           "dip that shows",
           "carbon of the steels",
-          "scaling");
+          "scaling",
+          "breadth that the eye compares");
 
-  /** The root of x^9 = x + 1; its powers are the steps of the sequence in eight dimensions. */
+  /** The root of x^10 = x + 1; its powers are the steps of the sequence in nine dimensions. */
   private static final double GOLDEN =
       Roots.between(x -> Math.pow(x, INPUTS.size() + 1) - x - 1, 1, 2, 1e-15);
 
@@ -98,7 +104,7 @@ final class Histories {
                 ? usual.coveredShare()
                 : LEAST_COVERED + (MOST_COVERED - LEAST_COVERED) * u[4],
             usual.visibleDipPct() * (LEAST_DIP + (MOST_DIP - LEAST_DIP) * u[5]),
-            usual.visibleMetres(),
+            LEAST_BROAD_METRES * Math.pow(MOST_BROAD_METRES / LEAST_BROAD_METRES, u[8]),
             2 * u[6] - 1,
             u[7],
             usual.carbonMonoxideAtm()));

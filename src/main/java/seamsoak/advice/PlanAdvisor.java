@@ -57,8 +57,7 @@ public final class PlanAdvisor {
     Assumptions usual =
         Assumptions.USUAL
             .withCoveredShare(billet.coveredTaken().share())
-            .withVisible(
-                billet.visible().dipTaken().value(), billet.visible().widthTaken().metres());
+            .withVisibleDip(billet.visible().dipTaken().value());
     // the histories need nothing of the middle estimate: they are walked meanwhile
     SampleWalks walks =
         SampleWalks.begin(
@@ -189,6 +188,6 @@ public final class PlanAdvisor {
             });
     names.add("after the schedule");
     pieces.add(run.cycled().get());
-    return SeamProfile.of(names, pieces, visibility.dipPct());
+    return SeamProfile.of(names, pieces, visibility);
   }
 }

@@ -74,7 +74,7 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
   }
 
   private OptionalDouble seconds(Workpiece piece, double celsius) {
-    return new Clearing(piece, visibility, shop).secondsAt(celsius + 273.15);
+    return Clearing.of(piece, visibility, shop).secondsAt(celsius + 273.15);
   }
 
   private String says(String what, OptionalDouble seconds, double celsius) {

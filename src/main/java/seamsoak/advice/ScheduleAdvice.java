@@ -117,7 +117,8 @@ public record ScheduleAdvice(
    *
    * @param step its name
    * @param linesVisible sets of seams whose line still shows
-   * @param deepestDipPct carbon missing at the worst of them, wt%
+   * @param crossingsVisible sets of places where seams cross and show
+   * @param deepestMissingPct carbon missing at the worst seam, wt%
    * @param grainAstm austenite grain size number, an upper estimate of the size
    * @param skinMm depth of the skin to 90 % of the core's carbon, to be ground off
    * @param layers carbon of each steel
@@ -128,7 +129,8 @@ public record ScheduleAdvice(
   public record After(
       String step,
       int linesVisible,
-      double deepestDipPct,
+      int crossingsVisible,
+      double deepestMissingPct,
       double grainAstm,
       double skinMm,
       List<StageReport.LayerCarbon> layers,

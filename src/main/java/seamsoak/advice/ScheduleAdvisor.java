@@ -8,7 +8,7 @@ import seamsoak.advice.ScheduleAdvice.Outcome;
 import seamsoak.advice.ScheduleAdvice.Quenched;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Equipment;
-import seamsoak.billet.Family;
+import seamsoak.billet.SectionLine;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
@@ -133,7 +133,7 @@ final class ScheduleAdvisor {
 
   /** The schedule as far as the soak: what to heed at it, without what becomes of the seams. */
   Run runToSoak(Optional<SoakAdvice.Recommended> soak) {
-    Course course = soaked(soak, start.withFamilies(ScheduleAdvisor::layers));
+    Course course = soaked(soak, start.withInner(ScheduleAdvisor::layers));
     return new Run(
         advice(course, course.steels(), List.of(), List.of(), Optional.empty()),
         Optional.empty(),
@@ -141,8 +141,8 @@ final class ScheduleAdvisor {
         List.of());
   }
 
-  private static List<Family> layers(List<Family> all) {
-    return all.stream().filter(f -> f.kind() == Family.Kind.LAYER).toList();
+  private static List<SectionLine> layers(List<SectionLine> inner) {
+    return inner.stream().filter(l -> l.kind() == SectionLine.Kind.LAYERS).toList();
   }
 
   private Course soaked(Optional<SoakAdvice.Recommended> soak, Workpiece piece) {

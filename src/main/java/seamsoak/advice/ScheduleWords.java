@@ -160,12 +160,12 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
     }
     List<After> after = course.after();
     Optional<After> soaked = after.stream().filter(a -> a.step().equals("soak")).findFirst();
-    double middle = soaked.map(After::deepestDipPct).orElse(before);
+    double middle = soaked.map(After::deepestMissingPct).orElse(before);
     double end =
         after.stream()
             .filter(a -> a.step().startsWith("refine") || a.step().equals("normalize"))
             .reduce((a, b) -> b)
-            .map(After::deepestDipPct)
+            .map(After::deepestMissingPct)
             .orElse(middle);
     double whole = before - end;
     if (!(whole > LEAST_CLEARED_PCT)) {
@@ -195,9 +195,9 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
             100 - soakShare));
   }
 
-  /** The deepest dip of all, wt%. */
+  /** The most carbon missing at any seam, wt%. */
   static double deepest(List<LineReport> lines) {
-    return lines.stream().mapToDouble(LineReport::dipPct).max().orElse(0);
+    return lines.stream().mapToDouble(LineReport::missingPct).max().orElse(0);
   }
 
   private String show(double celsius) {

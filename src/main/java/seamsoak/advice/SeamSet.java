@@ -16,7 +16,8 @@ import java.util.stream.Stream;
  */
 public record SeamSet(int step, String name) {
   /**
-   * The sets in the order of their steps; when there are more than so many, those deepest at last.
+   * The sets in the order of their steps; when there are more than so many, those that show most at
+   * last.
    */
   public static List<SeamSet> deepest(List<StageReport> history, int most) {
     Set<Integer> steps = new TreeSet<>();
@@ -24,7 +25,7 @@ public record SeamSet(int step, String name) {
     List<LineReport> last = history.get(history.size() - 1).lines();
     return steps.stream()
         .map(step -> new SeamSet(step, name(step, history)))
-        .sorted(Comparator.comparingDouble(s -> -s.dipPct(last).orElse(0)))
+        .sorted(Comparator.comparingDouble(s -> -s.contrast(last).orElse(0)))
         .limit(most)
         .sorted(Comparator.comparingInt(SeamSet::step))
         .toList();
@@ -38,9 +39,9 @@ public record SeamSet(int step, String name) {
         .orElse("layers");
   }
 
-  /** Carbon missing at the worst of them, wt%; none where they are not yet. */
-  public OptionalDouble dipPct(List<LineReport> lines) {
-    return own(lines).mapToDouble(LineReport::dipPct).max();
+  /** Contrast of the one that shows most; none where they are not yet, or lie under the face. */
+  public OptionalDouble contrast(List<LineReport> lines) {
+    return own(lines).flatMap(l -> l.contrast().stream()).mapToDouble(k -> k).max();
   }
 
   /** Width of the widest line on the face, mm; none where they lie under it. */

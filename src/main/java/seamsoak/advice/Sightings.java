@@ -1,16 +1,13 @@
 package seamsoak.advice;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Family;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Line;
 import seamsoak.carbon.LineVisibility;
 
 /**
@@ -40,9 +37,9 @@ record Sightings(List<Step> steps) {
     Seen seen = step.mark().seen().orElseThrow();
     Workpiece piece = stages.get(step.mark().number()).piece();
     return seen.width().isPresent()
-        && piece.families().stream()
-            .filter(f -> f.kind() == Family.Kind.SEAM && isMeant(seen, f.name(), f.step()))
-            .mapToDouble(f -> f.narrowestMetres() * f.trace(piece.shownFace()))
+        && SeamPlace.of(piece, LineVisibility.USUAL).stream()
+            .filter(p -> isMeant(seen, p.name(), p.plane().name().step()))
+            .mapToDouble(p -> p.narrowestMetres() * p.trace())
             .min()
             .stream()
             .anyMatch(least -> seen.width().get().metres() < CLEARLY_FINER * least);
@@ -64,31 +61,24 @@ record Sightings(List<Step> steps) {
   }
 
   private static boolean agrees(Seen seen, Workpiece piece, LineVisibility visibility) {
-    List<Family> meant = new ArrayList<>();
-    int latest = 0;
-    for (Family f : piece.families()) {
-      if (f.kind() == Family.Kind.SEAM && isMeant(seen, f.name(), f.step())) {
-        meant.add(f);
-        latest = Math.max(latest, f.step());
-      }
-    }
-    int made = seen.step().orElse(latest);
-    List<Family> shown =
-        meant.stream()
-            .filter(f -> f.step() == made && f.shows(piece.shownFace(), visibility))
+    List<SeamPlace> meant =
+        SeamPlace.of(piece, visibility).stream()
+            .filter(p -> isMeant(seen, p.name(), p.plane().name().step()))
             .toList();
+    int latest = meant.stream().mapToInt(p -> p.plane().name().step()).max().orElse(0);
+    int made = seen.step().orElse(latest);
+    List<SeamPlace> shown =
+        meant.stream().filter(p -> p.plane().name().step() == made && p.shows(visibility)).toList();
     if (seen.line() == Seen.Look.NONE) {
       return shown.isEmpty();
     }
-    return seen.width().isEmpty()
-        ? !shown.isEmpty()
-        : fits(seen.width().get().metres(), shown, piece);
+    return seen.width().isEmpty() ? !shown.isEmpty() : fits(seen.width().get().metres(), shown);
   }
 
-  private static boolean fits(double width, List<Family> shown, Workpiece piece) {
+  private static boolean fits(double width, List<SeamPlace> shown) {
     double allowed = Math.max(WIDTH_METRES, WIDTH_SHARE * width);
     return shown.stream()
-        .mapToDouble(f -> Line.of(f.strip()).metres() * f.trace(piece.shownFace()))
+        .mapToDouble(p -> p.carbon().metres() * p.trace())
         .anyMatch(w -> Math.abs(w - width) <= allowed);
   }
 

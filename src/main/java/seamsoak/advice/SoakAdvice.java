@@ -7,6 +7,8 @@ import java.util.Optional;
  * What a soak would do for the lines.
  *
  * @param lines as they are before it
+ * @param crossings of them, as they are before it
+ * @param clearedAtC temperature that the minutes of each line and crossing are told for
  * @param options from the coolest sensible soak to the hottest allowed, 10 C apart
  * @param recommended the one to take, empty when none clears within what is allowed
  * @param clears whether the lines are gone after what is recommended (or are gone already)
@@ -15,6 +17,7 @@ import java.util.Optional;
  * @param goneByScheduleAlonePct in how many the schedule clears them without a soak, percent
  * @param withinLongestPct in how many the hottest allowed soak clears within the longest, percent
  * @param samples how many histories the bands rest on; 0 when none were asked for
+ * @param samplesLeftOut how many more could not be walked
  * @param dominant the input that sways the minutes most
  * @param highestForgingC highest forging temperature of its steels
  * @param burningC where the first of them burns
@@ -24,6 +27,8 @@ import java.util.Optional;
  */
 public record SoakAdvice(
     List<LineReport> lines,
+    List<CrossingReport> crossings,
+    double clearedAtC,
     List<SoakOption> options,
     Optional<Recommended> recommended,
     boolean clears,
@@ -31,6 +36,7 @@ public record SoakAdvice(
     Optional<Double> goneByScheduleAlonePct,
     Optional<Double> withinLongestPct,
     int samples,
+    int samplesLeftOut,
     String dominant,
     double highestForgingC,
     double burningC,
@@ -77,4 +83,26 @@ public record SoakAdvice(
       Optional<Double> minutesLow,
       Optional<Double> minutesHigh,
       String reason) {}
+
+  /** The same with other sentences. */
+  SoakAdvice saying(List<String> sentences) {
+    return new SoakAdvice(
+        lines,
+        crossings,
+        clearedAtC,
+        options,
+        recommended,
+        clears,
+        goneAlreadyPct,
+        goneByScheduleAlonePct,
+        withinLongestPct,
+        samples,
+        samplesLeftOut,
+        dominant,
+        highestForgingC,
+        burningC,
+        refusalC,
+        mostMinutes,
+        sentences);
+  }
 }

@@ -53,7 +53,7 @@ final class SoakAdvisor {
     this.schedule = schedule;
     this.units = units;
     this.limits = Limits.of(billet, this.end, shop);
-    this.clearing = new Clearing(this.end, visibility, shop);
+    this.clearing = Clearing.of(this.end, visibility, shop);
   }
 
   /** Temperatures from the lowest at which the body is austenite to the refusal limit, degC. */
@@ -107,16 +107,20 @@ final class SoakAdvisor {
             .parallel()
             .mapToObj(celsius -> option(celsius, possible))
             .toList();
-    List<LineReport> lines = LineReport.of(end, visibility);
     boolean showsNow = clearing.anyShows();
     boolean scheduleClears =
         sure(possible.goneBySchedulePct())
             && SoakSamples.clears(end, visibility, shop, schedule.cycles());
     Optional<Recommended> recommended = recommend(options, showsNow, scheduleClears, possible);
     double best = bestAllowed(options);
+    double at =
+        recommended.filter(r -> r.minutes() > 0).map(Recommended::temperatureC).orElse(best);
+    Clearing.Soak soak = clearing.at(at + ZERO_CELSIUS);
     SoakAdvice draft =
         new SoakAdvice(
-            lines,
+            lines(soak),
+            crossings(soak),
+            at,
             options,
             recommended,
             recommended.isPresent(),
@@ -124,6 +128,7 @@ final class SoakAdvisor {
             possible.goneBySchedulePct(),
             possible.withinPct(best, most()),
             possible.count(),
+            possible.leftOut(),
             possible.dominant(recommended.map(Recommended::temperatureC).orElse(best)),
             limits.forgingCelsius(),
             limits.burningCelsius(),
@@ -132,6 +137,28 @@ final class SoakAdvisor {
             List.of());
     return new SoakWords(billet, draft, units)
         .withAdvice(seen, recommended.isPresent() ? List.of() : remedies(best));
+  }
+
+  private List<LineReport> lines(Clearing.Soak soak) {
+    List<LineReport> all = new ArrayList<>();
+    List<LineReport> now = LineReport.of(clearing.places(), visibility);
+    for (int i = 0; i < now.size(); i++) {
+      all.add(now.get(i).withMinutes(minutes(soak.seconds(clearing.places().get(i)))));
+    }
+    return all;
+  }
+
+  private List<CrossingReport> crossings(Clearing.Soak soak) {
+    return clearing.crossings().stream()
+        .map(c -> CrossingReport.of(c, visibility).withMinutes(minutes(soak.seconds(c))))
+        .toList();
+  }
+
+  /** Nothing longer than a day is told. */
+  private static Optional<Double> minutes(OptionalDouble seconds) {
+    return seconds.orElse(Double.POSITIVE_INFINITY) <= Clearing.LONGEST_SECONDS
+        ? Optional.of(seconds.getAsDouble() / 60)
+        : Optional.empty();
   }
 
   private double most() {
@@ -155,9 +182,7 @@ final class SoakAdvisor {
 
   private SoakOption option(double celsius, SoakSamples possible) {
     OptionalDouble seconds = clearing.secondsAt(celsius + ZERO_CELSIUS);
-    boolean withinADay = seconds.orElse(Double.POSITIVE_INFINITY) <= Clearing.LONGEST_SECONDS;
-    Optional<Double> minutes =
-        withinADay ? Optional.of(seconds.getAsDouble() / 60) : Optional.empty();
+    Optional<Double> minutes = minutes(seconds);
     List<String> remarks = new ArrayList<>();
     if (celsius > limits.burningCelsius()) {
       remarks.add("above the burning line: the steel may crumble");
@@ -204,7 +229,7 @@ final class SoakAdvisor {
     try {
       return Optional.of(
           shop.solver()
-              .advance(end.thicknessSkin(), curve, shop.edge(billet.soak().outsideTaken())));
+              .advance(end.thickness().toMiddle(), curve, shop.edge(billet.soak().outsideTaken())));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }

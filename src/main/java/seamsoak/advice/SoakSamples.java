@@ -8,12 +8,10 @@ import java.util.stream.IntStream;
 import seamsoak.advice.Histories.Sample;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Family;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
-import seamsoak.carbon.Strip;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 
@@ -27,6 +25,7 @@ import seamsoak.property.Correlations;
  * @param goneBySchedule by sample, whether the schedule clears them without a soak
  * @param agrees by sample and sighting, whether the history would have shown what was seen
  * @param assumptions by sample
+ * @param leftOut how many histories could not be walked and are not among them
  */
 record SoakSamples(
     double[] celsius,
@@ -35,7 +34,8 @@ record SoakSamples(
     boolean[] goneAlready,
     boolean[] goneBySchedule,
     boolean[][] agrees,
-    List<Assumptions> assumptions) {
+    List<Assumptions> assumptions,
+    int leftOut) {
   /** So many samples, or this share of them, must agree with what was seen to be believed. */
   private static final int LEAST_KEPT = 8;
 
@@ -59,8 +59,8 @@ record SoakSamples(
    */
   static SoakSamples of(
       SampleWalks walks, Sightings sightings, double[] celsius, List<HeatCurve> schedule) {
-    List<Sample> samples = walks.samples();
-    int count = samples.size();
+    int[] done = walks.done();
+    int count = done.length;
     double[][] seconds = new double[count][];
     boolean[] gone = new boolean[count];
     boolean[] later = new boolean[count];
@@ -69,10 +69,10 @@ record SoakSamples(
         .parallel()
         .forEach(
             i -> {
-              Assumptions a = samples.get(i).assumptions();
-              SampleWalks.Walked walked = walks.walked(i);
+              Assumptions a = walks.samples().get(done[i]).assumptions();
+              SampleWalks.Walked walked = walks.walked(done[i]);
               LineVisibility visibility = visibility(a);
-              Clearing clearing = new Clearing(walked.end(), visibility, walked.shop());
+              Clearing clearing = Clearing.of(walked.end(), visibility, walked.shop());
               agrees[i] = sightings.agree(walked.stages(), visibility);
               gone[i] = !clearing.anyShows();
               later[i] = gone[i] || clears(walked.end(), visibility, walked.shop(), schedule);
@@ -85,6 +85,7 @@ record SoakSamples(
                           })
                       .toArray();
             });
+    List<Sample> samples = Arrays.stream(done).mapToObj(walks.samples()::get).toList();
     return new SoakSamples(
         celsius,
         seconds,
@@ -92,7 +93,8 @@ record SoakSamples(
         gone,
         later,
         agrees,
-        samples.stream().map(Sample::assumptions).toList());
+        samples.stream().map(Sample::assumptions).toList(),
+        walks.samples().size() - count);
   }
 
   /**
@@ -108,7 +110,7 @@ record SoakSamples(
       }
     }
     return new SoakSamples(
-        celsius, scaled, places, goneAlready, goneBySchedule, agrees, assumptions);
+        celsius, scaled, places, goneAlready, goneBySchedule, agrees, assumptions, leftOut);
   }
 
   /** The samples that would have shown all that was seen; empty when almost none would. */
@@ -125,7 +127,8 @@ record SoakSamples(
             only(kept, goneAlready),
             only(kept, goneBySchedule),
             Arrays.stream(kept).mapToObj(i -> agrees[i]).toArray(boolean[][]::new),
-            Arrays.stream(kept).mapToObj(assumptions::get).toList()));
+            Arrays.stream(kept).mapToObj(assumptions::get).toList(),
+            leftOut));
   }
 
   private boolean allAgree(int sample) {
@@ -172,25 +175,17 @@ record SoakSamples(
   }
 
   static LineVisibility visibility(Assumptions a) {
-    return new LineVisibility(a.visibleDipPct(), a.visibleMetres());
+    return new LineVisibility(a.visibleDipPct(), a.broadMetres());
   }
 
   /** Whether heats leave no line that shows. */
   static boolean clears(
       Workpiece end, LineVisibility visibility, Shop shop, List<HeatCurve> schedule) {
-    for (Family f : end.families()) {
-      if (!f.shows(end.shownFace(), visibility)) {
-        continue;
-      }
-      Strip strip = f.strip();
-      for (HeatCurve curve : schedule) {
-        strip = shop.solver().advance(strip, curve, Edge.SEALED).strip();
-      }
-      if (f.heated(strip, 0).shows(end.shownFace(), visibility)) {
-        return false;
-      }
+    Workpiece piece = end;
+    for (HeatCurve curve : schedule) {
+      piece = piece.heated(curve, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
     }
-    return true;
+    return !Clearing.of(piece, visibility, shop).anyShows();
   }
 
   int count() {

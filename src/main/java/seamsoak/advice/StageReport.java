@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import seamsoak.billet.Family;
+import seamsoak.billet.SectionLine;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
@@ -20,7 +20,8 @@ import seamsoak.carbon.Strip;
  * @param widthMm outer size
  * @param thicknessMm outer size
  * @param cellAspect length over width of the pattern's cell as it is looked at
- * @param lines at every set of seams
+ * @param lines at every set of seams and boundaries of layers
+ * @param crossings where seams of two directions cross
  * @param layers carbon of each steel
  * @param skinMm depth of the skin to 90 % of the core's carbon, the deeper of the two faces
  * @param faceCarbonPct carbon at the face across the thickness, wt%
@@ -36,6 +37,7 @@ public record StageReport(
     double thicknessMm,
     double cellAspect,
     List<LineReport> lines,
+    List<CrossingReport> crossings,
     List<LayerCarbon> layers,
     double skinMm,
     double faceCarbonPct,
@@ -53,6 +55,7 @@ public record StageReport(
 
   static StageReport of(Stage stage, LineVisibility visibility, List<String> cautions) {
     Workpiece p = stage.piece();
+    List<SeamPlace> places = SeamPlace.of(p, visibility);
     return new StageReport(
         stage.step(),
         stage.kind(),
@@ -60,10 +63,11 @@ public record StageReport(
         p.size().widthMetres() * 1e3,
         p.size().thicknessMetres() * 1e3,
         p.cellAspect(),
-        LineReport.of(p, visibility),
+        LineReport.of(places, visibility),
+        CrossingReport.of(places, visibility),
         layers(p),
         skinMetres(p) * 1e3,
-        p.thicknessSkin().percent(0),
+        p.thickness().parts().get(0).percent(0),
         stage.scaledMetres() * 1e3,
         stage.remarks(),
         cautions);
@@ -71,14 +75,12 @@ public record StageReport(
 
   /** Depth to 90 % of the core's carbon, the deeper of the two faces, below the jacket's metal. */
   static double skinMetres(Workpiece p) {
-    return Math.max(skin(p, p.thicknessSkin()), skin(p, p.widthSkin()));
+    return p.skins().mapToDouble(s -> skin(p, s)).max().orElseThrow();
   }
 
   /** What has to come off a face: the jacket while there is one, and the skin below it. */
   static double softMetres(Workpiece p) {
-    return Math.max(
-        p.jacketMetres(p.thicknessSkin()) + skin(p, p.thicknessSkin()),
-        p.jacketMetres(p.widthSkin()) + skin(p, p.widthSkin()));
+    return p.skins().mapToDouble(s -> p.jacketMetres(s) + skin(p, s)).max().orElseThrow();
   }
 
   private static double skin(Workpiece p, Strip strip) {
@@ -89,19 +91,19 @@ public record StageReport(
   /** Mean carbon of each steel over its layers; of the body where there are none. */
   static List<LayerCarbon> layers(Workpiece p) {
     Map<Metal, double[]> sums = new LinkedHashMap<>();
-    for (Family f : p.families()) {
-      if (f.kind() == Family.Kind.LAYER) {
-        add(sums, f.strip(), f.share());
-      }
-    }
+    p.inner().stream()
+        .filter(l -> l.kind() == SectionLine.Kind.LAYERS && l.isWelded() && isUnlike(l.strip()))
+        .forEach(l -> add(sums, l.strip(), l.share()));
     if (sums.isEmpty()) {
-      Strip inward = p.widthSkin();
-      double core = inward.percent(inward.cells() - 1);
-      return List.of(new LayerCarbon(p.body().name(), core));
+      return List.of(new LayerCarbon(p.body().name(), p.body().percent(p.coreRatio())));
     }
     List<LayerCarbon> all = new ArrayList<>();
     sums.forEach((m, s) -> all.add(new LayerCarbon(m.name(), m.percent(s[1] / s[0]))));
     return List.copyOf(all);
+  }
+
+  private static boolean isUnlike(Strip pair) {
+    return !pair.metal(0).equals(pair.metal(pair.cells() - 1));
   }
 
   private static void add(Map<Metal, double[]> sums, Strip strip, double share) {

@@ -16,6 +16,7 @@ import seamsoak.billet.Heat;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
+import seamsoak.carbon.LineVisibility;
 import seamsoak.pairing.PairLimits;
 import seamsoak.property.Correlations;
 import seamsoak.source.SourceTable;
@@ -194,15 +195,14 @@ public final class Tracer {
     if (billet.covered().isEmpty()) {
       metals(all).coveredFaces();
     }
-    if (billet.visible().dip().isEmpty() || billet.visible().width().isEmpty()) {
-      all.setting(
-          "visible-line",
-          String.format(
-              Locale.ROOT,
-              "when a line shows: from %.2f wt%% of carbon missing and %.2f mm in width",
-              billet.visible().dipTaken().value(),
-              billet.visible().widthTaken().millimetres()));
-    }
+    all.setting(
+        "visible-line",
+        String.format(
+            Locale.ROOT,
+            "when a line shows: where carbon seen over 0.06 mm is %.2f wt%% short of that over %.0f"
+                + " mm around it, on the face",
+            billet.visible().dipTaken().value(),
+            1e3 * LineVisibility.USUAL.broadMetres()));
     all.setting("possible-histories", "the band: " + Histories.words());
     all.setting(
         "heats",

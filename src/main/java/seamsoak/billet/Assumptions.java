@@ -9,7 +9,7 @@ package seamsoak.billet;
  * @param grindingMetresOff added to every ground depth, m
  * @param coveredShare how open a covered face is, 0 to 1
  * @param visibleDipPct least dip that shows, wt%
- * @param visibleMetres least width on the face that shows, m
+ * @param broadMetres what the eye compares a line with, on the face, m
  * @param carbonPlace where the steels' carbon lies: -1 lowest of the grade, 0 typical, 1 highest
  * @param ironShare scaling constant: 0 as measured on steel, 1 as measured on iron, between on a
  *     log scale
@@ -22,12 +22,12 @@ public record Assumptions(
     double grindingMetresOff,
     double coveredShare,
     double visibleDipPct,
-    double visibleMetres,
+    double broadMetres,
     double carbonPlace,
     double ironShare,
     double carbonMonoxideAtm) {
   /** As published and as written. */
-  public static final Assumptions USUAL = new Assumptions(1, 0, 1, 0, 0.5, 0.10, 0.10e-3, 0, 0, 1);
+  public static final Assumptions USUAL = new Assumptions(1, 0, 1, 0, 0.5, 0.10, 3e-3, 0, 0, 1);
 
   /** With covered faces open by another share. */
   public Assumptions withCoveredShare(double share) {
@@ -38,7 +38,7 @@ public record Assumptions(
         grindingMetresOff,
         share,
         visibleDipPct,
-        visibleMetres,
+        broadMetres,
         carbonPlace,
         ironShare,
         carbonMonoxideAtm);
@@ -53,7 +53,7 @@ public record Assumptions(
         metres,
         coveredShare,
         visibleDipPct,
-        visibleMetres,
+        broadMetres,
         carbonPlace,
         ironShare,
         carbonMonoxideAtm);
@@ -68,14 +68,14 @@ public record Assumptions(
         grindingMetresOff,
         coveredShare,
         visibleDipPct,
-        visibleMetres,
+        broadMetres,
         carbonPlace,
         ironShare,
         carbonMonoxideAtm);
   }
 
-  /** With lines showing from another dip and width on. */
-  public Assumptions withVisible(double dipPct, double metres) {
+  /** With lines showing from another dip on. */
+  public Assumptions withVisibleDip(double dipPct) {
     return new Assumptions(
         mobilityFactor,
         kelvinOff,
@@ -83,7 +83,7 @@ public record Assumptions(
         grindingMetresOff,
         coveredShare,
         dipPct,
-        metres,
+        broadMetres,
         carbonPlace,
         ironShare,
         carbonMonoxideAtm);

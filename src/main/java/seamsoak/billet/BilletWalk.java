@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import seamsoak.carbon.Edge;
+import seamsoak.carbon.Line;
 import seamsoak.carbon.Metal;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
@@ -21,7 +22,7 @@ public final class BilletWalk {
   private static final double WELL_BELOW = 0.8;
 
   /** Each turning of every other piece doubles them; shops stop at some dozens. */
-  private static final int MOST_FAMILIES = 1000;
+  private static final int MOST_LINES = 1000;
 
   private final Shop shop;
   private final boolean linesOnly;
@@ -36,9 +37,9 @@ public final class BilletWalk {
   }
 
   /**
-   * A walk that follows no more than the lines need: unlike layers are left out, so are seams once
-   * their line is well below what shows (inside the metal a line only fades), and faces that will
-   * not be closed again only scale. What lines still show come out as in a full walk.
+   * A walk that follows no more than the lines need: the layers are left out once the lines between
+   * them are well below what shows, since inside the metal a line only fades. What lines still show
+   * come out as in a full walk.
    */
   public static BilletWalk ofLines(Shop shop) {
     return new BilletWalk(shop, true);
@@ -49,12 +50,11 @@ public final class BilletWalk {
     List<Stage> stages = new ArrayList<>();
     Workpiece laid = new Laying(shop).of(billet.stack());
     stages.add(new Stage(0, "stack", laid, Optional.empty(), Shop.BLACK_KELVIN, 0, 0, List.of()));
-    int lastClosing = lastClosing(billet.steps());
     for (Step step : billet.steps()) {
       Stage before = stages.get(stages.size() - 1);
       try {
         Stage after = after(step, before);
-        stages.add(linesOnly ? after.withPiece(forLines(after.piece(), step, lastClosing)) : after);
+        stages.add(linesOnly ? after.withPiece(forLines(after.piece())) : after);
       } catch (IllegalArgumentException e) {
         throw new Fault(
             step.place(), step.title() + " cannot be done: " + e.getMessage(), "change the step");
@@ -63,21 +63,20 @@ public final class BilletWalk {
     return List.copyOf(stages);
   }
 
-  /** Number of the last step that closes faces, 0 if none does. */
-  private static int lastClosing(List<Step> steps) {
-    return steps.stream()
-        .filter(s -> s instanceof Step.Restack || s instanceof Step.Tile)
-        .mapToInt(s -> s.mark().number())
-        .max()
-        .orElse(0);
+  private Workpiece forLines(Workpiece piece) {
+    double least = WELL_BELOW * shop.assumptions().visibleDipPct();
+    return piece.withInner(
+        all ->
+            all.stream()
+                .filter(l -> l.kind() != SectionLine.Kind.LAYERS || mayShow(l, least))
+                .toList());
   }
 
-  private Workpiece forLines(Workpiece piece, Step step, int lastClosing) {
-    double least = WELL_BELOW * shop.assumptions().visibleDipPct();
-    Workpiece seams = piece.withFamilies(all -> all.stream().filter(f -> f.dips(least)).toList());
-    return step.mark().number() == lastClosing
-        ? seams.withSkins(seams.thicknessSkin().coarse(), seams.widthSkin().coarse())
-        : seams;
+  private static boolean mayShow(SectionLine layers, double leastPct) {
+    return layers.parts().size() > 1
+        || layers.near() == SectionLine.End.GAP
+        || layers.strip().planes().stream()
+            .anyMatch(p -> Line.of(layers.strip(), p).depthPct() >= leastPct);
   }
 
   private Stage after(Step step, Stage before) {
@@ -124,9 +123,9 @@ public final class BilletWalk {
       p.endKelvin = Math.min(before.endKelvin(), Shop.BLACK_KELVIN);
     }
     p.piece.size().requireBillet();
-    if (p.piece.families().size() > MOST_FAMILIES) {
+    if (p.piece.inner().size() > MOST_LINES) {
       throw new IllegalArgumentException(
-          "there would be more than " + MOST_FAMILIES + " kinds of seams");
+          "there would be more than " + MOST_LINES + " kinds of seams");
     }
     return p.stage(step);
   }
@@ -134,7 +133,7 @@ public final class BilletWalk {
   /** A jacket's metal; where it touches its own steel nothing tells the two apart. */
   private Metal sheet(Steel steel, Workpiece piece) {
     Metal metal = shop.metal(steel);
-    if (piece.thicknessSkin().metal(0).equals(metal) || piece.widthSkin().metal(0).equals(metal)) {
+    if (piece.skins().anyMatch(s -> s.metal(0).equals(metal))) {
       throw new IllegalArgumentException(
           "the jacket is of the steel that it covers, " + steel.id() + "; take sheet of another");
     }
@@ -278,7 +277,7 @@ public final class BilletWalk {
     }
 
     private double sheet() {
-      return piece.loose() instanceof Loose.Jacket ? 0 : piece.jacketMetres(piece.thicknessSkin());
+      return piece.loose() instanceof Loose.Jacket ? 0 : piece.jacketMetres(piece.thickness());
     }
 
     Stage stage(Step step) {

@@ -28,7 +28,6 @@ public final class Defaults {
   public static final TimeSpan MOST_SOAK = TimeSpan.ofMinutes(60);
   public static final Exposure SOAK_OUTSIDE = Exposure.COVERED;
   public static final Percent VISIBLE_DIP = new Percent(0.10);
-  public static final Length VISIBLE_WIDTH = Length.ofMillimetres(0.10);
   public static final Percent COVERED = new Percent(50);
 
   public static final Hardness HARDNESS = new Hardness(60);
@@ -97,10 +96,6 @@ public final class Defaults {
         visible.dip().isEmpty(),
         "lines",
         "visible from " + VISIBLE_DIP.format(units) + " of carbon missing");
-    judged(
-        visible.width().isEmpty(),
-        "lines",
-        "visible from " + VISIBLE_WIDTH.format(units) + " in width");
     judged(
         billet.covered().isEmpty(),
         "covered faces",

@@ -12,66 +12,49 @@ import seamsoak.heat.HeatCurve;
 
 /**
  * One stay of many strips in the fire, on as many cores as are idle. Strips that are the same
- * object, in the same edge, are computed once.
+ * object, in the same edges, are computed once.
  */
 final class Furnace {
   private final StripSolver solver;
   private final HeatCurve curve;
-  private final Map<Strip, Map<Edge, Charge>> charges = new IdentityHashMap<>();
+  private final Map<Strip, Map<Edges, Charge>> charges = new IdentityHashMap<>();
   private final List<Charge> all = new ArrayList<>();
+
+  private record Edges(Edge near, Edge far) {}
 
   /** A strip in the fire, and what comes of it. */
   private static final class Charge {
     private final Strip strip;
-    private final Edge edge;
+    private final Edges edges;
     private StripSolver.Advanced becomes;
     private RuntimeException failed;
 
-    Charge(Strip strip, Edge edge) {
+    Charge(Strip strip, Edges edges) {
       this.strip = strip;
-      this.edge = edge;
+      this.edges = edges;
     }
   }
 
-  private Furnace(StripSolver solver, HeatCurve curve) {
+  Furnace(StripSolver solver, HeatCurve curve) {
     this.solver = solver;
     this.curve = curve;
   }
 
-  /** All that a piece consists of. */
-  static Furnace of(
-      Workpiece piece, HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
-    Edge skins = piece.loose() instanceof Loose.Jacket ? faces : outside;
-    Furnace furnace = new Furnace(solver, curve);
-    piece.families().forEach(f -> furnace.put(f.strip(), Edge.SEALED));
-    for (Joint j : piece.joints()) {
-      furnace.put(j.first(), faces);
-      furnace.put(j.second(), faces);
-    }
-    furnace.put(piece.thicknessSkin(), skins);
-    furnace.put(piece.widthSkin(), skins);
-    if (piece.loose() instanceof Loose.Jacket j) {
-      furnace.put(j.sheet(), outside);
-    } else if (piece.loose() instanceof Loose.Layers l) {
-      l.halves().forEach(h -> furnace.put(h, faces));
-    }
-    furnace.heat();
-    return furnace;
-  }
-
-  private void put(Strip strip, Edge edge) {
+  /** Lays a strip in; it stays as it is until the heat. */
+  Strip put(Strip strip, Edge near, Edge far) {
     charges
         .computeIfAbsent(strip, s -> new HashMap<>())
         .computeIfAbsent(
-            edge,
+            new Edges(near, far),
             e -> {
               Charge charge = new Charge(strip, e);
               all.add(charge);
               return charge;
             });
+    return strip;
   }
 
-  private void heat() {
+  void heat() {
     all.parallelStream().forEach(this::heat);
     // the first in order, whichever came first in time, and as it was thrown
     for (Charge c : all) {
@@ -83,15 +66,24 @@ final class Furnace {
 
   private void heat(Charge c) {
     try {
-      c.becomes = solver.advance(c.strip, curve, c.edge);
+      c.becomes = solver.advance(c.strip, curve, c.edges.near(), c.edges.far());
     } catch (RuntimeException e) {
       c.failed = e;
     }
   }
 
   /** What came of a strip that was put in. */
-  StripSolver.Advanced through(Strip strip, Edge edge) {
-    return charges.get(strip).get(edge).becomes;
+  Strip becomes(Strip strip, Edge near, Edge far) {
+    return charges.get(strip).get(new Edges(near, far)).becomes.strip();
+  }
+
+  /** Metal that a strip lost at its near edge, m. */
+  double lostAtNear(Strip strip, Edge near) {
+    return charges.get(strip).values().stream()
+        .filter(c -> c.edges.near().equals(near))
+        .mapToDouble(c -> c.becomes.metalLost())
+        .findFirst()
+        .orElseThrow();
   }
 
   double worstMassError() {

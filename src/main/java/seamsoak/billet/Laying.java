@@ -8,14 +8,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.gamma.Erf;
+import seamsoak.billet.SectionLine.End;
+import seamsoak.billet.SectionLine.Kind;
 import seamsoak.carbon.Metal;
+import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
 import seamsoak.steel.Steel;
 
 /** Lays the pieces of a stack on each other. */
 final class Laying {
-  /** Layers that a strip through the outer face follows one by one; deeper lies their mean. */
-  private static final int FOLLOWED = 4;
+  /** Stacks of so many layers have a line through each of them; others one through their mean. */
+  private static final int FOLLOWED = 9;
+
+  /** The same where all are of one steel, whose seams lie on the line. */
+  private static final int FOLLOWED_ALIKE = 60;
 
   /** erf(1.163) = 0.9: where a skin's carbon is within a tenth of the core's. */
   private static final double SKIN_ARGUMENT = 1.163087;
@@ -30,25 +36,46 @@ final class Laying {
     Metal body = shop.body(stack);
     double skin = stack.skinTaken().metres();
     Map<Sort, Strip> halves = new LinkedHashMap<>();
+    List<Integer> counts = new ArrayList<>();
     for (int i = 0; i < stack.layers(); i++) {
-      halves.computeIfAbsent(
-          sort(stack, i), s -> half(shop.metal(s.steel()), s.metres() / 2, skin));
+      Sort sort = sort(stack, i);
+      if (halves.putIfAbsent(sort, half(shop.metal(sort.steel()), sort.metres() / 2, skin))
+          == null) {
+        counts.add(0);
+      }
+      int k = new ArrayList<>(halves.keySet()).indexOf(sort);
+      counts.set(k, counts.get(k) + 1);
     }
-    Strip outer = halves.get(sort(stack, 0));
     Size size =
         new Size(stack.length().metres(), stack.width().metres(), stack.thickness().metres());
-    Strip side = half(body, stack.width().metres() / 2, skin);
     boolean one = stack.layers() == 1;
+    boolean alike = stack.steels().stream().distinct().count() == 1;
+    boolean followed = stack.layers() <= (alike ? FOLLOWED_ALIKE : FOLLOWED);
+    Strip side = half(body, size.widthMetres() / 2, skin);
     return new Workpiece(
         size,
         body,
-        outer,
-        side,
-        List.of(),
-        one ? List.of() : joints(stack, halves),
-        one ? new Loose.Nothing() : layers(stack, halves, body),
+        followed
+            ? through(stack, halves)
+            : SectionLine.half(
+                Kind.THICKNESS, Direction.THICKNESS, half(body, size.thicknessMetres() / 2, skin)),
+        SectionLine.half(Kind.WIDTH, Direction.WIDTH, side),
+        one ? List.of() : pairs(stack, halves, followed),
+        one ? new Loose.Nothing() : Loose.Layers.of(List.copyOf(halves.values()), counts),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** A line through every layer, one by one. */
+  private SectionLine through(Stack stack, Map<Sort, Strip> halves) {
+    Map<Sort, SectionLine> layers = new LinkedHashMap<>();
+    halves.forEach(
+        (s, h) -> layers.put(s, SectionLine.half(Kind.THICKNESS, Direction.THICKNESS, h)));
+    List<SectionLine> all = new ArrayList<>();
+    for (int i = 0; i < stack.layers(); i++) {
+      all.add(layers.get(sort(stack, i)));
+    }
+    return new Row(all, SeamName.LAYERS).line(Kind.THICKNESS, Direction.THICKNESS);
   }
 
   /** Layers of one steel and one thickness. */
@@ -87,50 +114,33 @@ final class Laying {
     return Strip.of(metal, cells, ratio);
   }
 
-  /** One joint for each sort of neighbors, in whichever order, with how often it occurs. */
-  private static List<Joint> joints(Stack stack, Map<Sort, Strip> halves) {
-    Map<Set<Sort>, Integer> planes = new LinkedHashMap<>();
-    Map<Set<Sort>, Integer> first = new LinkedHashMap<>();
+  /**
+   * One line for each sort of neighbors, in whichever order; where the line through the layers has
+   * the seams between like ones, they need none of their own.
+   */
+  private static List<SectionLine> pairs(Stack stack, Map<Sort, Strip> halves, boolean followed) {
+    Set<Set<Sort>> known = new HashSet<>();
+    List<SectionLine> pairs = new ArrayList<>();
     for (int i = 0; i + 1 < stack.layers(); i++) {
-      Set<Sort> pair = new HashSet<>(List.of(sort(stack, i), sort(stack, i + 1)));
-      planes.merge(pair, 1, Integer::sum);
-      first.putIfAbsent(pair, i);
+      Sort upper = sort(stack, i);
+      Sort lower = sort(stack, i + 1);
+      boolean onTheLine = followed && upper.steel().equals(lower.steel());
+      // a set of one where the two are alike
+      if (known.add(new HashSet<>(List.of(upper, lower))) && !onTheLine) {
+        pairs.add(pair(halves.get(upper), halves.get(lower)));
+      }
     }
-    List<Joint> joints = new ArrayList<>();
-    planes.forEach((pair, count) -> joints.add(joint(stack, halves, first.get(pair), count)));
-    return joints;
+    return pairs;
   }
 
-  private static Joint joint(Stack stack, Map<Sort, Strip> halves, int layer, int planes) {
-    Steel upper = stack.steel(layer);
-    Steel lower = stack.steel(layer + 1);
-    boolean same = upper.equals(lower);
-    return new Joint(
-        same ? "layers of " + upper.id() : "layers " + upper.id() + " | " + lower.id(),
-        same ? Family.Kind.SEAM : Family.Kind.LAYER,
-        0,
-        1,
-        planes,
+  private static SectionLine pair(Strip upper, Strip lower) {
+    return new SectionLine(
+        Kind.LAYERS,
         Direction.THICKNESS,
-        halves.get(sort(stack, layer)),
-        halves.get(sort(stack, layer + 1)));
-  }
-
-  private Loose layers(Stack stack, Map<Sort, Strip> halves, Metal body) {
-    List<Sort> kinds = new ArrayList<>(halves.keySet());
-    int middle = stack.layers() / 2;
-    boolean odd = stack.layers() % 2 == 1;
-    int inHalf = odd ? middle + 1 : middle;
-    int followed = Math.min(inHalf, FOLLOWED);
-    List<Integer> order = new ArrayList<>();
-    double depth = 0;
-    for (int i = 0; i < followed; i++) {
-      order.add(kinds.indexOf(sort(stack, i)));
-      depth += stack.thickness(i).metres();
-    }
-    boolean toMiddle = odd && followed == inHalf;
-    double left = stack.thickness().metres() / 2 - depth;
-    Strip rest = followed < inHalf ? Strip.of(body, left, shop.resolution().oneEnd(left)) : null;
-    return new Loose.Layers(List.copyOf(halves.values()), order, toMiddle, rest);
+        1,
+        upper == lower ? List.of(lower) : List.of(upper.reversed(), lower),
+        upper == lower ? End.GAP : End.MIRROR,
+        End.MIRROR,
+        SeamName.LAYERS);
   }
 }

@@ -3,7 +3,7 @@ package seamsoak.billet;
 import java.util.List;
 import seamsoak.carbon.Strip;
 
-/** What lies around or in a billet and is not welded to it yet. */
+/** What lies around or in a billet, not welded to it yet, and is on none of its lines. */
 public sealed interface Loose {
   /** Nothing. */
   record Nothing() implements Loose {}
@@ -12,38 +12,53 @@ public sealed interface Loose {
   record Jacket(Strip sheet) implements Loose {}
 
   /**
-   * The layers of a stack.
+   * The layers of a stack, whose lines across the layers run through their mean.
    *
    * @param halves of each sort of layer, from its face to its middle
-   * @param sorts index into the halves for each layer, outermost first, as far in as is followed
-   * @param toMiddle whether the last one is the stack's middle layer
-   * @param rest the mean of all that lies deeper, or null
+   * @param counts how many layers there are of each
+   * @param startRatio carbon per metal atom of all of them before the fire
+   * @param startMetres their thickness before the fire
    */
-  record Layers(List<Strip> halves, List<Integer> sorts, boolean toMiddle, Strip rest)
+  record Layers(List<Strip> halves, List<Integer> counts, double startRatio, double startMetres)
       implements Loose {
     public Layers {
       halves = List.copyOf(halves);
-      sorts = List.copyOf(sorts);
+      counts = List.copyOf(counts);
+    }
+
+    static Layers of(List<Strip> halves, List<Integer> counts) {
+      Layers fresh = new Layers(halves, counts, 1, 1);
+      return new Layers(halves, counts, fresh.ratio(), fresh.metres());
     }
 
     Layers withHalves(List<Strip> next) {
-      return new Layers(next, sorts, toMiddle, rest);
+      return new Layers(next, counts, startRatio, startMetres);
     }
 
-    /** From the outer face inward once welded: the outer half saw the fire, the others a seam. */
-    Strip welded(Strip outerHalf) {
-      Strip whole = outerHalf;
-      int last = sorts.size() - 1;
-      for (int i = 0; i <= last; i++) {
-        Strip half = halves.get(sorts.get(i));
-        if (i > 0) {
-          whole = whole.followedBy(half);
-        }
-        if (i < last || !toMiddle) {
-          whole = whole.followedBy(half.reversed());
-        }
+    private double metres() {
+      double sum = 0;
+      for (int i = 0; i < halves.size(); i++) {
+        sum += 2 * counts.get(i) * halves.get(i).metres();
       }
-      return rest == null ? whole : whole.followedBy(rest);
+      return sum;
+    }
+
+    private double ratio() {
+      double sum = 0;
+      for (int i = 0; i < halves.size(); i++) {
+        sum += 2 * counts.get(i) * halves.get(i).carbon();
+      }
+      return sum / metres();
+    }
+
+    /** What the layers have left of the carbon that they began with, as a share. */
+    double carbonLeft() {
+      return startRatio > 0 ? ratio() / startRatio : 1;
+    }
+
+    /** What they have left of their thickness. */
+    double metresLeft() {
+      return metres() / startMetres;
     }
   }
 }

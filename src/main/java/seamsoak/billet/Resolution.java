@@ -19,8 +19,28 @@ public record Resolution(double finestMetres, double growth, double relativeTole
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;
 
+  /** Between two seams that have come close together a few cells do. */
+  private static final double MOST_SHARE_BETWEEN = 0.15;
+
   /** Grid of a layer, finest at its near end. */
   Grid oneEnd(double metres) {
     return new Grid(Math.min(MOST_SHARE, finestMetres / metres), growth, false);
+  }
+
+  /** Cells of a zone of a line, fine where told. */
+  double[] zone(double metres, boolean nearFine, boolean farFine) {
+    if (nearFine && farFine) {
+      double share = Math.min(MOST_SHARE_BETWEEN, finestMetres / metres);
+      return new Grid(share, growth, true).cells(metres);
+    }
+    double[] cells = oneEnd(metres).cells(metres);
+    if (!nearFine) {
+      for (int i = 0, k = cells.length - 1; i < k; i++, k--) {
+        double swap = cells[i];
+        cells[i] = cells[k];
+        cells[k] = swap;
+      }
+    }
+    return cells;
   }
 }

@@ -3,6 +3,8 @@ package seamsoak.billet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
+import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
 
 /**
@@ -16,6 +18,9 @@ import seamsoak.carbon.Strip;
 record Restacking(int across, int high, Turn turn, double kerfMetres) {
   /** How far from square a bar may be whose pieces are turned. */
   private static final double SQUARE_WITHIN = 0.02;
+
+  /** More layers than that on one line are told by their mean. */
+  private static final int MOST_LAYERS = 24;
 
   /**
    * The stack, its new faces loose.
@@ -45,59 +50,48 @@ record Restacking(int across, int high, Turn turn, double kerfMetres) {
               pieces,
               kerfMetres * 1e3));
     }
-    Workpiece piece = turn == Turn.ALL ? quarterTurned(bar) : bar;
-    Strip side = Workpiece.face(piece.widthSkin(), 0, resolution);
-    Strip top = Workpiece.face(piece.thicknessSkin(), 0, resolution);
+    SectionLine thickness = bar.thickness().fresh(resolution);
+    SectionLine width = bar.width().fresh(resolution);
+    if (layers(thickness) * high > MOST_LAYERS) {
+      thickness = thickness.averaged(bar.body());
+    }
+    boolean all = turn == Turn.ALL;
     boolean mixed = turn == Turn.ALTERNATE;
-    List<Joint> joints = new ArrayList<>();
-    String name = "restack " + step;
-    if (across > 1) {
-      joints.add(
-          new Joint(
-              name + " side by side",
-              Family.Kind.SEAM,
-              step,
-              1,
-              across - 1,
-              Direction.WIDTH,
-              side,
-              mixed ? top : side));
-    }
-    if (high > 1) {
-      joints.add(
-          new Joint(
-              name + " one on another",
-              Family.Kind.SEAM,
-              step,
-              1,
-              high - 1,
-              Direction.THICKNESS,
-              top,
-              mixed ? side : top));
-    }
-    Size stacked =
-        new Size(
-            length, across * piece.size().widthMetres(), high * piece.size().thicknessMetres());
-    return piece
-        .withFamilies(mixed ? Restacking::half : f -> f)
-        .withSize(stacked)
-        .withSkins(top, side)
-        .withJoints(joints, new Loose.Nothing());
+    // a quarter turn brings the top to the side
+    SectionLine up = all ? width.reversed() : thickness;
+    SectionLine along = all ? thickness.reversed() : width;
+    SeamName name = new SeamName(SeamName.Kind.RESTACK, step);
+    SectionLine newWidth =
+        Row.of(across, along, mixed ? up.reversed() : along, name)
+            .line(SectionLine.Kind.WIDTH, Direction.WIDTH);
+    SectionLine newThickness =
+        Row.of(high, up, mixed ? along.reversed() : up, name)
+            .line(SectionLine.Kind.THICKNESS, Direction.THICKNESS);
+    UnaryOperator<List<SectionLine>> turned =
+        all
+            ? inner -> inner.stream().map(l -> l.with(l.normal().turned(), l.share())).toList()
+            : mixed ? Restacking::half : inner -> inner;
+    return bar.withInner(turned)
+        .withSkins(newThickness, newWidth)
+        .withSize(new Size(length, newWidth.metres(), newThickness.metres()));
   }
 
-  private static Workpiece quarterTurned(Workpiece bar) {
-    Size s = bar.size();
-    return bar.withFamilies(all -> all.stream().map(f -> f.turned(f.share())).toList())
-        .withSkins(bar.widthSkin(), bar.thicknessSkin())
-        .withSize(new Size(s.lengthMetres(), s.thicknessMetres(), s.widthMetres()));
+  /** Layers that a line runs through one by one; 0 where it runs through their mean. */
+  private static int layers(SectionLine line) {
+    Strip strip = line.strip();
+    int changes = 0;
+    for (int i = 1; i < strip.cells(); i++) {
+      changes += strip.metal(i).equals(strip.metal(i - 1)) ? 0 : 1;
+    }
+    return changes == 0 ? 0 : line.isHalf() ? 2 * changes + 1 : changes + 1;
   }
 
   /** Half of the pieces stay as they were, half are turned. */
-  private static List<Family> half(List<Family> all) {
-    List<Family> split = new ArrayList<>();
-    for (Family f : all) {
-      split.add(f.withShare(f.share() / 2));
-      split.add(f.turned(f.share() / 2));
+  private static List<SectionLine> half(List<SectionLine> all) {
+    List<SectionLine> split = new ArrayList<>();
+    for (SectionLine l : all) {
+      split.add(l.with(l.normal(), l.share() / 2));
+      split.add(l.with(l.normal().turned(), l.share() / 2));
     }
     return split;
   }

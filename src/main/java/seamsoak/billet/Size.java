@@ -21,6 +21,10 @@ public record Size(double lengthMetres, double widthMetres, double thicknessMetr
         thicknessMetres - 2 * thicknessDepth);
   }
 
+  Size withThickness(double metres) {
+    return new Size(lengthMetres, widthMetres, metres);
+  }
+
   Size stretched(Stretch f) {
     return new Size(
         lengthMetres * f.length(), widthMetres * f.width(), thicknessMetres * f.thickness());

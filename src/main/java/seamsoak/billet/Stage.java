@@ -49,13 +49,14 @@ public record Stage(
    * came with, or what the core's activity would give it if that is less: a soft layer is no skin.
    */
   public static double skinMetres(Strip skin, double share) {
-    int core = skin.cells() - 1;
+    int core = core(skin);
     double activity = skin.metal(core).law().at(SHARED_AT_KELVIN).activity(skin.ratio(core));
+    int last = skin.cells() - 1;
     double depth = 0;
     double found = 0;
     double before = Double.NaN;
     double middleBefore = 0;
-    for (int i = 0; i <= core; i++) {
+    for (int i = 0; i <= last; i++) {
       Metal metal = skin.metal(i);
       double even = metal.law().at(SHARED_AT_KELVIN).ratioAt(activity);
       double due = metal.percent(Math.min(metal.startRatio(), even));
@@ -74,5 +75,15 @@ public record Stage(
       middleBefore = middle;
     }
     return Double.isNaN(found) ? depth : found;
+  }
+
+  /** The cell with the most carbon beyond the last seam. */
+  private static int core(Strip skin) {
+    int[] zones = skin.zones();
+    int best = zones[zones.length - 2];
+    for (int i = best; i < skin.cells(); i++) {
+      best = skin.ratio(i) > skin.ratio(best) ? i : best;
+    }
+    return best;
   }
 }

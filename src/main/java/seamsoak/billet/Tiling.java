@@ -1,10 +1,13 @@
 package seamsoak.billet;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import seamsoak.carbon.Metal;
+import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
 
 /**
@@ -49,10 +52,21 @@ record Tiling(
     if (cut.tileLengthMetres() <= 0) {
       throw new IllegalArgumentException("the faces cannot be ground that deep");
     }
-    Strip face = Workpiece.face(bar.thicknessSkin(), groundMetres, resolution);
+    boolean joined = tiles > 1;
     Direction normal = new Direction(Math.sin(radians), 0, Math.cos(radians));
-    Joint joint =
-        new Joint("tiles " + step, Family.Kind.SEAM, step, 1, tiles - 1, normal, face, face);
+    SectionLine up = bar.thickness().fresh(resolution);
+    SectionLine cutUp = groundMetres > 0 ? up.ground(groundMetres, resolution) : up;
+    SectionLine across =
+        new SectionLine(
+            SectionLine.Kind.TILE,
+            normal,
+            1,
+            cutUp.parts(),
+            joined ? SectionLine.End.GAP : SectionLine.End.MIRROR,
+            joined && !cutUp.isHalf() ? SectionLine.End.GAP : SectionLine.End.MIRROR,
+            new SeamName(SeamName.Kind.TILES, step));
+    List<SectionLine> inner = new ArrayList<>(List.of(across));
+    bar.inner().forEach(l -> inner.add(l.with(l.normal().tiled(radians), l.share())));
     double sheet = jacket.isPresent() ? jacketMetres : 0;
     Size row =
         new Size(
@@ -64,22 +78,23 @@ record Tiling(
             .<Loose>map(
                 m -> new Loose.Jacket(Strip.of(m, jacketMetres, resolution.oneEnd(jacketMetres))))
             .orElse(new Loose.Nothing());
-    Workpiece laid =
-        bar.withFamilies(
-                all -> all.stream().map(f -> f.withNormal(f.normal().tiled(radians))).toList())
-            // the cut faces come from the bar's inside
-            .withSkins(
-                bar.inside(sliceMetres / 2, resolution),
-                Workpiece.face(bar.widthSkin(), 0, resolution));
     return new Workpiece(
         row,
-        laid.body(),
-        laid.thicknessSkin(),
-        laid.widthSkin(),
-        laid.families(),
-        tiles > 1 ? List.of(joint) : List.of(),
+        bar.body(),
+        cutFace(bar, resolution),
+        bar.width().fresh(resolution),
+        inner,
         loose,
         jacket,
         Optional.of(new Tiles(cut.tileLengthMetres(), bar.size().widthMetres(), tiles, cut)));
+  }
+
+  /** From the cut face inward: the cut runs through the inside of the bar, far from its faces. */
+  private SectionLine cutFace(Workpiece bar, Resolution resolution) {
+    double[] cells = resolution.oneEnd(sliceMetres / 2).cells(sliceMetres / 2);
+    double[] ratio = new double[cells.length];
+    Arrays.fill(ratio, bar.coreRatio());
+    return SectionLine.half(
+        SectionLine.Kind.THICKNESS, Direction.THICKNESS, Strip.of(bar.body(), cells, ratio));
   }
 }

@@ -1,60 +1,60 @@
 package seamsoak.billet;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import seamsoak.billet.SectionLine.End;
+import seamsoak.billet.SectionLine.Kind;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.Metal;
-import seamsoak.carbon.Regrid;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
 
 /**
- * A billet between two operations: its size and the strips that stand for all of its metal.
+ * A billet between two operations: its size and the lines that stand for all of its metal.
  * Immutable; each operation gives the next one.
  *
  * @param size outer size, jacket included
  * @param body the mean of all its steels by share
- * @param thicknessSkin from the face across the thickness inward
- * @param widthSkin from the face across the width inward
- * @param families seams and layers inside
- * @param joints faces laid together, not welded yet
- * @param loose jacket or layers not welded yet
+ * @param thickness the line from face to face
+ * @param width the line from side to side
+ * @param inner lines inside that meet no outer face: across the tiles, across the layers
+ * @param loose what lies around or in it and is on no line yet
  * @param jacket the jacket's metal while there is one
  * @param tiles the tiles it was made of, if it was
  */
 public record Workpiece(
     Size size,
     Metal body,
-    Strip thicknessSkin,
-    Strip widthSkin,
-    List<Family> families,
-    List<Joint> joints,
+    SectionLine thickness,
+    SectionLine width,
+    List<SectionLine> inner,
     Loose loose,
     Optional<Metal> jacket,
     Optional<Tiles> tiles) {
 
-  /** Share of a skin that may go before its far end would show. */
-  private static final double DEEP_SHARE = 0.5;
-
   public Workpiece {
-    families = List.copyOf(families);
-    joints = List.copyOf(joints);
+    inner = List.copyOf(inner);
   }
 
   /** What a heat does. */
-  public record Heated(
-      Workpiece piece, double thicknessLoss, double widthLoss, double worstMassError) {}
+  public record Heated(Workpiece piece, double thicknessLoss, double worstMassError) {}
 
   public boolean hasLooseFaces() {
-    return !joints.isEmpty() || !(loose instanceof Loose.Nothing);
+    return lines().anyMatch(l -> l.parts().size() > 1 || l.near() == End.GAP || l.far() == End.GAP)
+        || !(loose instanceof Loose.Nothing);
+  }
+
+  /** All its lines. */
+  public Stream<SectionLine> lines() {
+    return Stream.concat(Stream.of(thickness, width), inner.stream());
+  }
+
+  /** What is under each outer face, from the face inward to the middle. */
+  public Stream<Strip> skins() {
+    return Stream.of(thickness, width).flatMap(l -> l.skins().stream());
   }
 
   /** The face on which the pattern is looked at: the cut end, or the top once tiles are laid. */
@@ -76,68 +76,75 @@ public record Workpiece(
    * @param faces edge of faces that are not welded yet
    */
   public Heated heated(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
-    Furnace furnace = Furnace.of(this, curve, outside, faces, solver);
     double diffused = body.diffused(curve);
-    List<Family> newFamilies = new ArrayList<>();
-    for (Family f : families) {
-      newFamilies.add(f.heated(furnace.through(f.strip(), Edge.SEALED).strip(), diffused));
-    }
-    List<Joint> newJoints = new ArrayList<>();
-    Size left = size;
-    for (Joint j : joints) {
-      StripSolver.Advanced first = furnace.through(j.first(), faces);
-      StripSolver.Advanced second = furnace.through(j.second(), faces);
-      newJoints.add(j.withStrips(first.strip(), second.strip()));
-      left = j.shrink(left, first.metalLost() + second.metalLost());
-    }
-    boolean jacketed = loose instanceof Loose.Jacket;
-    StripSolver.Advanced across = furnace.through(thicknessSkin, jacketed ? faces : outside);
-    StripSolver.Advanced along = furnace.through(widthSkin, jacketed ? faces : outside);
-    Loose newLoose = loose;
-    double thicknessLoss = across.metalLost();
-    double widthLoss = along.metalLost();
+    Furnace furnace = new Furnace(solver, curve);
+    through(furnace::put, outside, faces, 0);
+    furnace.heat();
+    Workpiece heated = through(furnace::becomes, outside, faces, diffused);
+    // a jacket that is not welded yet takes the fire for the face below it
+    Strip outer = loose instanceof Loose.Jacket j ? j.sheet() : thickness.parts().get(0);
+    double lost = furnace.lostAtNear(outer, outside);
+    return new Heated(heated.measured(lost, this), lost, furnace.worstMassError());
+  }
+
+  /** Every strip of it, each with its edges: the only place that lists them. */
+  private Workpiece through(SectionLine.Fire fire, Edge outside, Edge faces, double diffused) {
+    Edge skins = loose instanceof Loose.Jacket ? faces : outside;
+    UnaryOperator<SectionLine> heat = l -> l.heated(fire, skins, faces, diffused);
+    Loose next = loose;
     if (loose instanceof Loose.Jacket j) {
-      StripSolver.Advanced sheet = furnace.through(j.sheet(), outside);
-      newLoose = new Loose.Jacket(sheet.strip());
-      thicknessLoss += sheet.metalLost();
-      widthLoss += sheet.metalLost();
+      next = new Loose.Jacket(fire.through(j.sheet(), outside, Edge.SEALED));
     } else if (loose instanceof Loose.Layers l) {
-      newLoose =
-          l.withHalves(l.halves().stream().map(h -> furnace.through(h, faces).strip()).toList());
+      next =
+          l.withHalves(l.halves().stream().map(h -> fire.through(h, faces, Edge.SEALED)).toList());
     }
-    Workpiece next =
-        new Workpiece(
-            left.less(thicknessLoss, widthLoss, thicknessLoss),
-            body,
-            across.strip(),
-            along.strip(),
-            newFamilies,
-            newJoints,
-            newLoose,
-            jacket,
-            tiles);
-    return new Heated(next, thicknessLoss, widthLoss, furnace.worstMassError());
+    return withLines(heat, next);
+  }
+
+  /** Its size by what is left of its lines; its ends lose what its faces do. */
+  private Workpiece measured(double endLoss, Workpiece before) {
+    double sheet = loose instanceof Loose.Jacket j ? 2 * j.sheet().metres() : 0;
+    double length = size.lengthMetres() - 2 * endLoss;
+    if (tiles.isPresent()) {
+      for (int i = 0; i < inner.size(); i++) {
+        SectionLine was = before.inner.get(i);
+        if (was.kind() == Kind.TILE && was.near() == End.GAP) {
+          double perSeam = was.metres() - inner.get(i).metres();
+          length -= (tiles.get().count() - 1) * perSeam / was.normal().length();
+        }
+      }
+    }
+    return withSize(new Size(length, width.metres() + sheet, thickness.metres() + sheet));
   }
 
   /** Everything that lies together welded. */
   Workpiece welded() {
-    List<Family> all = new ArrayList<>(families);
-    joints.forEach(j -> all.add(j.welded()));
-    Strip across = thicknessSkin;
-    Strip along = widthSkin;
-    if (loose instanceof Loose.Jacket j) {
-      across = thicknessSkin.under(j.sheet());
-      along = widthSkin.under(j.sheet());
-    } else if (loose instanceof Loose.Layers l) {
-      across = l.welded(thicknessSkin);
-    }
+    Optional<Strip> sheet =
+        loose instanceof Loose.Jacket j ? Optional.of(j.sheet()) : Optional.empty();
+    Workpiece whole = withLines(l -> l.welded(sheet), new Loose.Nothing());
+    return loose instanceof Loose.Layers l ? whole.likeLayers(l, thickness) : whole;
+  }
+
+  /**
+   * The body has the carbon that its layers have: what they lost at their faces before the weld,
+   * the lines that do not run through each of them lose alike (carbon where two losses meet is the
+   * product of both over the core's).
+   */
+  private Workpiece likeLayers(Loose.Layers layers, SectionLine before) {
+    double left = layers.carbonLeft();
+    boolean followed = before.parts().size() > 1 || before.far() == End.GAP;
+    SectionLine across =
+        followed
+            ? thickness
+            : thickness.with(List.of(thickness.strip().scaled(layers.metresLeft()).enriched(left)));
+    SectionLine along = width.with(List.of(width.strip().enriched(left)));
     return new Workpiece(
-        size, body, across, along, all, List.of(), new Loose.Nothing(), jacket, tiles);
+        size.withThickness(across.metres()), body, across, along, inner, loose, jacket, tiles);
   }
 
   /** Scale knocked off by a blow. */
   Workpiece descaled() {
-    return withSkins(thicknessSkin.descaled(), widthSkin.descaled());
+    return withSkins(thickness.descaled(), width.descaled());
   }
 
   /** Drawn thinner by a factor at constant width. */
@@ -147,21 +154,12 @@ public record Workpiece(
 
   /** Drawn, pressed or rolled. */
   Workpiece stretched(Stretch f) {
-    Map<Strip, Map<Double, Strip>> done = new IdentityHashMap<>();
-    List<Family> all = new ArrayList<>();
-    for (Family family : families) {
-      Strip thin =
-          done.computeIfAbsent(family.strip(), s -> new HashMap<>())
-              .computeIfAbsent(family.normal().thinning(f), family.strip()::scaled);
-      all.add(family.stretched(f, thin));
-    }
     return new Workpiece(
         size.stretched(f),
         body,
-        thicknessSkin.scaled(f.thickness()).descaled(),
-        widthSkin.scaled(f.width()).descaled(),
-        all,
-        joints,
+        thickness.stretched(f).descaled(),
+        width.stretched(f).descaled(),
+        inner.stream().map(l -> l.stretched(f)).toList(),
         loose,
         jacket,
         tiles.map(t -> t.stretched(f)));
@@ -173,14 +171,7 @@ public record Workpiece(
    * @throws IllegalArgumentException when there is not that much metal
    */
   Workpiece ground(double depthMetres, Resolution resolution) {
-    Size left = size.less(depthMetres, depthMetres, depthMetres);
-    if (left.gone()) {
-      throw new IllegalArgumentException("the billet is not that thick");
-    }
-    return withSkins(
-            ground(thicknessSkin, depthMetres, size.thicknessMetres() / 2, resolution),
-            ground(widthSkin, depthMetres, size.widthMetres() / 2, resolution))
-        .withSize(left);
+    return less(depthMetres, depthMetres, depthMetres, resolution);
   }
 
   /** Ground and cut to a section inside this one, its length kept. */
@@ -190,104 +181,98 @@ public record Workpiece(
     if (!(across >= 0 && along >= 0 && thicknessMetres > 0 && widthMetres > 0)) {
       throw new IllegalArgumentException("the billet does not hold such a section");
     }
-    return withSkins(
-            across > 0
-                ? ground(thicknessSkin, across, size.thicknessMetres() / 2, resolution)
-                : thicknessSkin,
-            along > 0 ? ground(widthSkin, along, size.widthMetres() / 2, resolution) : widthSkin)
-        .withSize(new Size(size.lengthMetres(), widthMetres, thicknessMetres));
+    return less(0, along, across, resolution);
   }
 
   /** The jacket and a depth below it taken off. */
   Workpiece unjacketed(double depthMetres, Resolution resolution) {
-    double sheetAcross = jacketMetres(thicknessSkin);
-    double sheetAlong = jacketMetres(widthSkin);
-    Size left =
-        size.less(sheetAcross + depthMetres, sheetAlong + depthMetres, sheetAcross + depthMetres);
+    double across = jacketMetres(thickness) + depthMetres;
+    double along = jacketMetres(width) + depthMetres;
+    Workpiece left = less(across, along, across, resolution);
+    return new Workpiece(
+        left.size, body, left.thickness, left.width, inner, loose, Optional.empty(), tiles);
+  }
+
+  private Workpiece less(double length, double along, double across, Resolution resolution) {
+    Size left = size.less(length, along, across);
     if (left.gone()) {
       throw new IllegalArgumentException("the billet is not that thick");
     }
-    return new Workpiece(
-        left,
-        body,
-        ground(thicknessSkin, sheetAcross + depthMetres, size.thicknessMetres() / 2, resolution),
-        ground(widthSkin, sheetAlong + depthMetres, size.widthMetres() / 2, resolution),
-        families,
-        joints,
-        loose,
-        Optional.empty(),
-        tiles);
+    return withSkins(
+            across > 0 ? thickness.ground(across, resolution) : thickness,
+            along > 0 ? width.ground(along, resolution) : width)
+        .withSize(left);
   }
 
-  /** Thickness of jacket left on a skin, m. */
+  /** Thickness of jacket left at the end of a line, m. */
+  public double jacketMetres(SectionLine line) {
+    return jacketMetres(line.parts().get(0));
+  }
+
+  /** Thickness of jacket left at the near edge of a strip, m. */
   public double jacketMetres(Strip skin) {
-    if (jacket.isEmpty()) {
-      return 0;
-    }
     double sum = 0;
-    for (int i = 0; i < skin.cells() && skin.metal(i).equals(jacket.get()); i++) {
+    for (int i = 0; jacket.isPresent() && i < skin.cells(); i++) {
+      if (!skin.metal(i).equals(jacket.get())) {
+        break;
+      }
       sum += skin.metres(i);
     }
     return sum;
   }
 
-  private double insideRatio() {
-    return Stream.of(widthSkin, thicknessSkin)
+  /** Carbon per metal atom of the body far from every seam and face. */
+  public double coreRatio() {
+    return Stream.of(width, thickness)
+        .map(SectionLine::toMiddle)
         .filter(s -> s.metal(s.cells() - 1).equals(body))
-        .map(s -> s.ratio(s.cells() - 1))
+        .mapToDouble(Workpiece::farthest)
         .findFirst()
         .orElse(body.startRatio());
   }
 
-  /**
-   * A skin ground by a depth. In a stack of pieces it ends at the middle of its own piece; where
-   * most of that goes, it is followed to the middle of the billet.
-   */
-  private Strip ground(Strip skin, double depthMetres, double middle, Resolution resolution) {
-    double below = middle - skin.metres();
-    boolean deep = depthMetres > DEEP_SHARE * skin.metres() && below > resolution.finestMetres();
-    return fresh(
-        (deep ? skin.followedBy(inside(below, resolution)) : skin).ground(depthMetres), resolution);
-  }
-
-  /** Metal far from all faces: the mean steel with the carbon it has there. */
-  Strip inside(double metres, Resolution resolution) {
-    double[] cells = resolution.oneEnd(metres).cells(metres);
-    double[] ratio = new double[cells.length];
-    Arrays.fill(ratio, insideRatio());
-    return Strip.of(body, cells, ratio);
-  }
-
-  private static Strip fresh(Strip skin, Resolution resolution) {
-    double near = 0;
-    for (int i = 0; i < skin.cells() && skin.metal(i).equals(skin.metal(0)); i++) {
-      near += skin.metres(i);
+  /** In the middle of the longest stretch that neither a seam nor another metal parts. */
+  private static double farthest(Strip strip) {
+    int[] zones = strip.zones();
+    double longest = 0;
+    double ratio = 0;
+    for (int z = 0; z + 1 < zones.length; z++) {
+      Strip zone = strip.part(zones[z], zones[z + 1]);
+      // a half line ends in the middle of its last zone, unless a seam lies there
+      boolean open =
+          z + 2 == zones.length
+              && strip.planes().stream().noneMatch(p -> p.face() == strip.cells());
+      double metres = open ? 2 * zone.metres() : zone.metres();
+      if (metres > longest) {
+        longest = metres;
+        ratio = open ? zone.ratio(zone.cells() - 1) : zone.ratio(zone.cells() / 2);
+      }
     }
-    return Regrid.nearLayer(skin, resolution.oneEnd(near));
+    return ratio;
   }
 
-  /** A face as it is laid against another: ground by a depth, its cells cut anew. */
-  static Strip face(Strip skin, double depthMetres, Resolution resolution) {
-    return fresh(depthMetres > 0 ? skin.ground(depthMetres) : skin.descaled(), resolution);
-  }
-
-  /** The same piece with every family changed. */
-  public Workpiece withFamilies(UnaryOperator<List<Family>> change) {
+  private Workpiece withLines(UnaryOperator<SectionLine> change, Loose next) {
     return new Workpiece(
-        size, body, thicknessSkin, widthSkin, change.apply(families), joints, loose, jacket, tiles);
+        size,
+        body,
+        change.apply(thickness),
+        change.apply(width),
+        inner.stream().map(change).toList(),
+        next,
+        jacket,
+        tiles);
+  }
+
+  /** The same piece with other lines inside. */
+  public Workpiece withInner(UnaryOperator<List<SectionLine>> change) {
+    return new Workpiece(size, body, thickness, width, change.apply(inner), loose, jacket, tiles);
   }
 
   Workpiece withSize(Size next) {
-    return new Workpiece(
-        next, body, thicknessSkin, widthSkin, families, joints, loose, jacket, tiles);
+    return new Workpiece(next, body, thickness, width, inner, loose, jacket, tiles);
   }
 
-  Workpiece withSkins(Strip across, Strip along) {
-    return new Workpiece(size, body, across, along, families, joints, loose, jacket, tiles);
-  }
-
-  Workpiece withJoints(List<Joint> next, Loose nextLoose) {
-    return new Workpiece(
-        size, body, thicknessSkin, widthSkin, families, next, nextLoose, jacket, tiles);
+  Workpiece withSkins(SectionLine across, SectionLine along) {
+    return new Workpiece(size, body, across, along, inner, loose, jacket, tiles);
   }
 }

@@ -3,12 +3,12 @@ package seamsoak.carbon;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
- * A strip of metal from a plane of interest (its near edge, index 0) to the next plane of symmetry.
- * Cells have a thickness, a metal and carbon per metal atom. Immutable.
- *
- * <p>Where two different faces were joined, the plane of interest lies inside, at {@link #seam()}.
+ * A straight line through metal, from its near edge (index 0) to its far one: cells with a
+ * thickness, a metal and carbon per metal atom, and the places of the seams on it. An edge is an
+ * outer face or a plane of symmetry; which of the two, the heat says. Immutable.
  */
 public final class Strip {
   /** What rounding leaves of a layer ground off: thinner than an atom is none. */
@@ -18,22 +18,25 @@ public final class Strip {
   private final int[] metal;
   private final double[] metres;
   private final double[] ratio;
-  private final int seam;
-  private final double scaledMetres;
+  private final List<Plane> planes;
+  private final double nearScaled;
+  private final double farScaled;
 
   Strip(
       List<Metal> metals,
       int[] metal,
       double[] metres,
       double[] ratio,
-      int seam,
-      double scaledMetres) {
+      List<Plane> planes,
+      double nearScaled,
+      double farScaled) {
     this.metals = metals;
     this.metal = metal;
     this.metres = metres;
     this.ratio = ratio;
-    this.seam = seam;
-    this.scaledMetres = scaledMetres;
+    this.planes = planes;
+    this.nearScaled = nearScaled;
+    this.farScaled = farScaled;
   }
 
   /** One metal with the carbon it came with, on a grid. */
@@ -41,12 +44,13 @@ public final class Strip {
     double[] cells = grid.cells(metres);
     double[] ratio = new double[cells.length];
     Arrays.fill(ratio, metal.startRatio());
-    return new Strip(List.of(metal), new int[cells.length], cells, ratio, 0, 0);
+    return of(metal, cells, ratio);
   }
 
   /** One metal with given cells. */
   public static Strip of(Metal metal, double[] metres, double[] ratio) {
-    return new Strip(List.of(metal), new int[metres.length], metres.clone(), ratio.clone(), 0, 0);
+    int[] all = new int[metres.length];
+    return new Strip(List.of(metal), all, metres.clone(), ratio.clone(), List.of(), 0, 0);
   }
 
   public int cells() {
@@ -88,14 +92,24 @@ public final class Strip {
     return metal(cell).percent(ratio[cell]);
   }
 
-  /** The face, counted from the near edge, at which the plane of interest lies. */
+  /** The seams on it, from the near edge on. */
+  public List<Plane> planes() {
+    return planes;
+  }
+
+  /** The face, counted from the near edge, of the first seam on it; 0 where there is none. */
   public int seam() {
-    return seam;
+    return planes.isEmpty() ? 0 : planes.get(0).face();
   }
 
   /** Metal that the scale now on the near edge has eaten, m. */
   public double scaledMetres() {
-    return scaledMetres;
+    return nearScaled;
+  }
+
+  /** Metal that the scale now on the far edge has eaten, m. */
+  public double farScaledMetres() {
+    return farScaled;
   }
 
   /** Thickness of the whole strip, m. */
@@ -118,34 +132,57 @@ public final class Strip {
     for (int i = 0; i < thin.length; i++) {
       thin[i] *= factor;
     }
-    return new Strip(metals, metal, thin, ratio, seam, scaledMetres);
+    List<Plane> moved = mapped(planes, p -> p.spread(p.spreadSquareMetres() * factor * factor));
+    return new Strip(metals, metal, thin, ratio, moved, nearScaled, farScaled);
+  }
+
+  /** The same strip with every cell's carbon multiplied by a factor. */
+  public Strip enriched(double factor) {
+    double[] all = ratio.clone();
+    for (int i = 0; i < all.length; i++) {
+      all[i] *= factor;
+    }
+    return with(metres, all, nearScaled, farScaled);
+  }
+
+  /** The same strip, its seams having been in a fire that spread carbon by a further D t. */
+  public Strip spread(double squareMetres) {
+    List<Plane> all = mapped(planes, p -> p.spread(p.spreadSquareMetres() + squareMetres));
+    return new Strip(metals, metal, metres, ratio, all, nearScaled, farScaled);
   }
 
   /** The same strip with its scale knocked off, so that new scale starts from nothing. */
   public Strip descaled() {
-    return new Strip(metals, metal, metres, ratio, seam, 0);
+    return with(metres, ratio, 0, 0);
   }
 
-  Strip with(double[] newMetres, double[] newRatio, double newScaledMetres) {
-    return new Strip(metals, metal, newMetres, newRatio, seam, newScaledMetres);
+  Strip with(double[] newMetres, double[] newRatio, double newNearScaled, double newFarScaled) {
+    return new Strip(metals, metal, newMetres, newRatio, planes, newNearScaled, newFarScaled);
   }
 
-  /** The same layers in two cells each, with the carbon they have. */
-  public Strip coarse() {
-    Strip all = null;
-    for (int from = 0; from < cells(); ) {
-      int to = from + 1;
-      while (to < cells() && metal[to] == metal[from]) {
-        to++;
+  /**
+   * The same strip of one metal throughout, with all its carbon, shared out as its activity is: for
+   * layers so thin that what follows cannot tell them apart.
+   */
+  public Strip averaged(Metal mean) {
+    CarbonLaw.At[] laws = new CarbonLaw.At[metals.size()];
+    CarbonLaw.At own = mean.law().at(SeamSteel.COMPARED_AT_KELVIN);
+    double[] r = new double[cells()];
+    double sum = 0;
+    for (int i = 0; i < r.length; i++) {
+      CarbonLaw.At law = laws[metal[i]];
+      if (law == null) {
+        law = metal(i).law().at(SeamSteel.COMPARED_AT_KELVIN);
+        laws[metal[i]] = law;
       }
-      Strip layer = part(from, to);
-      double half = layer.metres() / 2;
-      double mean = layer.carbon() / layer.metres();
-      Strip two = of(metal(from), new double[] {half, half}, new double[] {mean, mean});
-      all = all == null ? two : all.followedBy(two);
-      from = to;
+      r[i] = own.ratioAt(law.activity(ratio[i]));
+      sum += metres[i] * r[i];
     }
-    return all.with(all.metres, all.ratio, scaledMetres);
+    double factor = sum > 0 ? carbon() / sum : 1;
+    for (int i = 0; i < r.length; i++) {
+      r[i] *= factor;
+    }
+    return new Strip(List.of(mean), new int[r.length], metres, r, planes, nearScaled, farScaled);
   }
 
   /** This strip turned end for end. */
@@ -159,10 +196,16 @@ public final class Strip {
       t[i] = metres[n - 1 - i];
       r[i] = ratio[n - 1 - i];
     }
-    return new Strip(metals, m, t, r, n - seam, 0);
+    List<Plane> back = new ArrayList<>(planes.size());
+    for (int k = planes.size() - 1; k >= 0; k--) {
+      back.add(planes.get(k).at(n - planes.get(k).face()));
+    }
+    return new Strip(metals, m, t, r, List.copyOf(back), farScaled, nearScaled);
   }
 
-  /** This strip followed by another, end to end; the plane of interest is where this one has it. */
+  /**
+   * This strip followed by another, end to end. A seam that ends one and begins the other is one.
+   */
   public Strip followedBy(Strip next) {
     List<Metal> all = new ArrayList<>(metals);
     int[] place = new int[next.metals.size()];
@@ -184,43 +227,88 @@ public final class Strip {
       t[n + i] = next.metres[i];
       r[n + i] = next.ratio[i];
     }
-    return new Strip(List.copyOf(all), m, t, r, seam, scaledMetres);
+    List<Plane> both = new ArrayList<>(planes);
+    boolean endsInSeam = !planes.isEmpty() && planes.get(planes.size() - 1).face() == n;
+    for (Plane p : next.planes) {
+      if (p.face() > 0 || !endsInSeam) {
+        both.add(p.at(n + p.face()));
+      }
+    }
+    return new Strip(List.copyOf(all), m, t, r, List.copyOf(both), nearScaled, next.farScaled);
   }
 
-  /**
-   * Two faces forge-welded: the near edge of this one against the near edge of the other. The plane
-   * of interest is the weld.
-   */
+  /** This strip welded to the one that follows it. */
+  public Strip weldedTo(Strip next, SeamName name) {
+    return withSeam(cells(), name).followedBy(next);
+  }
+
+  /** Two faces forge-welded: the near edge of this one against the near edge of the other. */
   public Strip weldedTo(Strip other) {
-    Strip back = reversed();
-    Strip joined = back.followedBy(other);
-    return new Strip(joined.metals, joined.metal, joined.metres, joined.ratio, cells(), 0);
+    return reversed().weldedTo(other, SeamName.LAYERS);
+  }
+
+  /** The same strip with a new seam at a face; one that lies there already stays. */
+  public Strip withSeam(int face, SeamName name) {
+    List<Plane> all = new ArrayList<>(planes);
+    int at = 0;
+    while (at < all.size() && all.get(at).face() < face) {
+      at++;
+    }
+    if (at < all.size() && all.get(at).face() == face) {
+      return this;
+    }
+    all.add(at, new Plane(face, name, 0));
+    return new Strip(metals, metal, metres, ratio, List.copyOf(all), nearScaled, farScaled);
+  }
+
+  /** The whole of which this strip is the half up to a plane of symmetry at its far edge. */
+  public Strip mirrored() {
+    return followedBy(reversed());
   }
 
   /** A layer laid on the near edge, its own near edge outward. */
   public Strip under(Strip layer) {
-    Strip joined = layer.followedBy(this);
-    return new Strip(joined.metals, joined.metal, joined.metres, joined.ratio, 0, 0);
+    return layer.followedBy(this);
   }
 
   /** The cells from one to another, exclusive, with their first as near edge. */
-  Strip part(int from, int to) {
+  public Strip part(int from, int to) {
+    List<Plane> inside = new ArrayList<>();
+    for (Plane p : planes) {
+      boolean first = from == 0 && p.face() == 0;
+      boolean last = to == cells() && p.face() == to;
+      if (first || last || (p.face() > from && p.face() < to)) {
+        inside.add(p.at(p.face() - from));
+      }
+    }
     return new Strip(
         metals,
         Arrays.copyOfRange(metal, from, to),
         Arrays.copyOfRange(metres, from, to),
         Arrays.copyOfRange(ratio, from, to),
-        0,
-        0);
+        List.copyOf(inside),
+        from == 0 ? nearScaled : 0,
+        to == cells() ? farScaled : 0);
   }
 
-  /** Cells from the near edge on that are of the near edge's metal. */
-  int nearLayerCells() {
-    int i = 1;
-    while (i < metal.length && metal[i] == metal[0]) {
-      i++;
+  /**
+   * Where the metal changes or a seam lies, as faces, both edges included: between two of them
+   * nothing hinders a new grid or scale that eats its way in.
+   */
+  public int[] zones() {
+    int[] faces = new int[cells() + 1];
+    int count = 1;
+    int next = 0;
+    for (int f = 1; f <= cells(); f++) {
+      while (next < planes.size() && planes.get(next).face() < f) {
+        next++;
+      }
+      boolean seam = next < planes.size() && planes.get(next).face() == f;
+      if (seam || f == cells() || metal[f - 1] != metal[f]) {
+        faces[count++] = f;
+      }
     }
-    return i;
+    return Arrays.copyOf(faces, count);
   }
 
   /**
@@ -240,6 +328,10 @@ public final class Strip {
     }
     Strip rest = part(i, cells());
     rest.metres[0] -= Math.max(0, left);
-    return rest;
+    return rest.with(rest.metres, rest.ratio, 0, rest.farScaled);
+  }
+
+  private static List<Plane> mapped(List<Plane> planes, UnaryOperator<Plane> by) {
+    return planes.isEmpty() ? planes : planes.stream().map(by).toList();
   }
 }

@@ -36,13 +36,18 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
    * A strip after a heat.
    *
    * @param strip as it is then
-   * @param carbonLost what left through the near edge, by the fire and with the scale, metres times
+   * @param carbonLost what left through the edges, by the fire and with the scale, metres times
    *     atoms per metal atom
-   * @param metalLost thickness that scale ate, m
+   * @param metalLost thickness that scale ate at the near edge, m
+   * @param farMetalLost the same at the far edge
    * @param massErrorRelative carbon not accounted for over the carbon at the start
    */
   public record Advanced(
-      Strip strip, double carbonLost, double metalLost, double massErrorRelative) {}
+      Strip strip,
+      double carbonLost,
+      double metalLost,
+      double farMetalLost,
+      double massErrorRelative) {}
 
   /** Looks at the strip after each step. */
   public interface Watcher {
@@ -50,13 +55,19 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     boolean after(double seconds, Strip strip);
   }
 
-  public Advanced advance(Strip strip, HeatCurve curve, Edge edge) {
-    return new Run(strip, edge, null).through(curve);
+  /** Through a whole curve, a plane of symmetry at the far edge. */
+  public Advanced advance(Strip strip, HeatCurve curve, Edge near) {
+    return advance(strip, curve, near, Edge.SEALED);
   }
 
-  /** Advances until the curve ends or the watcher has seen enough. */
-  public Advanced advance(Strip strip, HeatCurve curve, Edge edge, Watcher watcher) {
-    return new Run(strip, edge, watcher).through(curve);
+  /** Through a whole curve. */
+  public Advanced advance(Strip strip, HeatCurve curve, Edge near, Edge far) {
+    return new Run(strip, near, far, null).through(curve);
+  }
+
+  /** Until the curve ends or the watcher has seen enough, a plane of symmetry at the far edge. */
+  public Advanced advance(Strip strip, HeatCurve curve, Edge near, Watcher watcher) {
+    return new Run(strip, near, Edge.SEALED, watcher).through(curve);
   }
 
   /** Activity of carbon in the face at which a strip's plane of interest lies, at a temperature. */
@@ -69,7 +80,8 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
       double between = 0.5 * (strip.ratio(seam - 1) + strip.ratio(seam));
       return strip.metal(seam).law().at(kelvin).activity(between);
     }
-    StripSystem system = new StripSystem(strip, Edge.SEALED, surroundings, relativeTolerance);
+    StripSystem system =
+        new StripSystem(strip, Edge.SEALED, Edge.SEALED, surroundings, relativeTolerance);
     system.enter(new HeatCurve.Segment(kelvin, kelvin, 1));
     int faces = strip.cells() + 1;
     system.fluxes(strip.ratios(), new double[faces], new double[faces], new double[faces]);
@@ -77,9 +89,10 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
   }
 
   private final class Run {
-    private final Edge edge;
     private final Watcher watcher;
     private final double carbonAtStart;
+    private final Scaling near;
+    private final Scaling far;
     private Strip strip;
     private StripSystem system;
     private TrBdf2 stepper;
@@ -87,9 +100,6 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     private double[] after;
     private double lost;
     private double lostCorrection;
-    private double metalLost;
-    private double eaten;
-    private double scaled;
     private double clockStep;
     private double elapsed;
     private int steps;
@@ -97,21 +107,26 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     /** Whether the stepper holds the fluxes at the start of the next step. */
     private boolean goesOn;
 
-    Run(Strip strip, Edge edge, Watcher watcher) {
-      this.edge = edge;
+    Run(Strip strip, Edge near, Edge far, Watcher watcher) {
       this.watcher = watcher;
       this.carbonAtStart = strip.carbon();
-      this.scaled = strip.scaledMetres();
+      this.near = new Scaling(near, surroundings, strip.scaledMetres());
+      this.far = new Scaling(far, surroundings, strip.farScaledMetres());
       take(strip);
     }
 
     private void take(Strip next) {
       strip = next;
-      system = new StripSystem(next, edge, surroundings, relativeTolerance);
+      system = new StripSystem(next, near.edge(), far.edge(), surroundings, relativeTolerance);
       stepper = new TrBdf2(system);
       y = next.ratios();
       after = new double[y.length];
-      eaten = 0;
+      near.startAnew();
+      far.startAnew();
+    }
+
+    private boolean sealed() {
+      return near.sealed() && far.sealed();
     }
 
     Advanced through(HeatCurve curve) {
@@ -126,12 +141,12 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
           carbonAtStart == 0
               ? 0
               : (carbonAtStart - carbon - (lost + lostCorrection)) / carbonAtStart;
-      return new Advanced(end, lost + lostCorrection, metalLost, error);
+      return new Advanced(end, lost + lostCorrection, near.metalLost(), far.metalLost(), error);
     }
 
     private Strip now() {
-      system.eat(eaten, eaten);
-      return strip.with(system.thicknesses(), y.clone(), scaled);
+      system.recession().eat(near.eaten(), near.eaten(), far.eaten(), far.eaten());
+      return strip.with(system.thicknesses(), y.clone(), near.scaled(), far.scaled());
     }
 
     private boolean through(HeatCurve.Segment segment) {
@@ -161,8 +176,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
         clockStep = clipped ? Math.max(clockStep, spent * factor) : spent * factor;
         t = clipped ? segment.seconds() : t + took;
         elapsed += took;
-        if (edge.share() > 0 && system.nearMetres() - eaten < GONE) {
-          dropNearLayer();
+        if (dropped()) {
           system.enter(segment);
         }
         if (watcher != null && !watcher.after(elapsed, now())) {
@@ -203,16 +217,18 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
             "the carbon solver gets nowhere at " + segment + " after " + t + " s");
       }
       for (int i = 0; i < MOST_HALVINGS; i++) {
-        double grown = eatenIn(segment, t, step);
-        double eatenThen = eaten + grown;
-        system.eat(eaten, eatenThen);
+        double atNear = near.eatenIn(segment, t, step);
+        double atFar = far.eatenIn(segment, t, step);
+        system
+            .recession()
+            .eat(near.eaten(), near.eaten() + atNear, far.eaten(), far.eaten() + atFar);
         boolean done = goesOn ? stepper.stepOn(t, step, y, after) : stepper.step(t, step, y, after);
-        goesOn = edge.share() == 0;
+        goesOn = sealed();
         if (!done && ++failures >= 3) {
           done = stepper.eulerStep(t, step, y, after);
         }
         if (done && stepper.error() <= 1) {
-          accept(eatenThen, grown);
+          accept(atNear, atFar);
           return step;
         }
         step *= done ? shortened(stepper.error(), ++refused) : 0.5;
@@ -229,59 +245,62 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
       return Math.max(LEAST_GROWTH, SAFETY * (refused > 1 ? 1 / error : Math.pow(error, -1.0 / 3)));
     }
 
-    private void accept(double eatenThen, double grown) {
-      double out = -stepper.throughFirstFace();
+    private void accept(double atNear, double atFar) {
+      double out = stepper.throughLastFace() - stepper.throughFirstFace();
       double sum = lost + out;
       lostCorrection += Math.abs(lost) >= Math.abs(out) ? (lost - sum) + out : (out - sum) + lost;
       lost = sum;
-      eaten = eatenThen;
       stepper.goOn();
-      metalLost += grown;
-      scaled += grown;
+      near.eats(atNear);
+      far.eats(atFar);
       double[] swap = y;
       y = after;
       after = swap;
     }
 
-    /** Metal that scale eats in a step, m: the increment of X^2 is 2 k_c dt. */
-    private double eatenIn(HeatCurve.Segment segment, double t, double step) {
-      if (edge.share() == 0) {
-        return 0;
-      }
-      double a = scaling(segment, t);
-      double b = scaling(segment, t + step / 2);
-      double c = scaling(segment, t + step);
-      double square = scaled * scaled + 2 * step * (a + 4 * b + c) / 6;
-      return Math.sqrt(square) - scaled;
-    }
-
-    private double scaling(HeatCurve.Segment segment, double t) {
-      return edge.share() * surroundings.scaling().applyAsDouble(segment.kelvinAt(t));
-    }
-
     private double limitEaten(HeatCurve.Segment segment, double t, double step) {
-      double most = MOST_EATEN * (system.nearMetres() - eaten);
+      if (sealed()) {
+        return step;
+      }
+      double atNear = MOST_EATEN * system.recession().nearMetres(near.eaten(), far.eaten());
+      double atFar = MOST_EATEN * system.recession().farMetres(near.eaten(), far.eaten());
       double s = step;
-      while (eatenIn(segment, t, s) > most) {
+      while (near.eatenIn(segment, t, s) > atNear || far.eatenIn(segment, t, s) > atFar) {
         s *= 0.5;
       }
       return s;
     }
 
-    /** The near layer is gone: what carbon its last trace held goes with the scale. */
-    private void dropNearLayer() {
-      Strip left = now();
-      int cells = left.nearLayerCells();
-      if (cells == left.cells()) {
-        throw new IllegalArgumentException("the metal is scaled away to the middle");
+    /** Whether scale has come through the zone at an edge; its last trace goes with the scale. */
+    private boolean dropped() {
+      if (sealed()) {
+        return false;
       }
-      Strip gone = left.part(0, cells);
+      Recession left = system.recession();
+      boolean nearGone = !near.sealed() && left.nearMetres(near.eaten(), far.eaten()) < GONE;
+      boolean farGone = !far.sealed() && left.farMetres(near.eaten(), far.eaten()) < GONE;
+      if (!nearGone && !farGone) {
+        return false;
+      }
+      if (left.oneZone()) {
+        throw new IllegalArgumentException("all of the metal is scaled away");
+      }
+      Strip now = now();
+      int from = nearGone ? left.nearCells() : 0;
+      int to = farGone ? left.farFrom() : now.cells();
+      if (from >= to) {
+        throw new IllegalArgumentException("all of the metal is scaled away");
+      }
+      goes(now.part(0, from), near);
+      goes(now.part(to, now.cells()), far);
+      Strip rest = now.part(from, to);
+      take(rest.with(rest.thicknesses(), rest.ratios(), near.scaled(), far.scaled()));
+      return true;
+    }
+
+    private void goes(Strip gone, Scaling at) {
       lost += gone.carbon();
-      metalLost += gone.metres();
-      scaled += gone.metres();
-      double keep = scaled;
-      Strip rest = left.part(cells, left.cells());
-      take(rest.with(rest.thicknesses(), rest.ratios(), keep));
+      at.takes(gone.metres());
     }
   }
 }

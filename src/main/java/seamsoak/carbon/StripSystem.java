@@ -7,21 +7,18 @@ import seamsoak.numeric.ConservativeSystem;
 
 /**
  * A strip in the fire as a chain of cells: carbon flows by activity, and at an open edge scale eats
- * the near layer, whose cells shrink together so that each keeps to its share of what is left.
+ * the zone next to it, whose cells shrink together so that each keeps to its share of what is left.
  */
 final class StripSystem implements ConservativeSystem {
   /** wt% carbon to carbon per iron atom, near enough for a tolerance. */
   private static final double RATIO_PER_PERCENT = 0.047;
 
   private final Strip strip;
-  private final Edge edge;
-  private final Surroundings surroundings;
+  private final OuterFace near;
+  private final OuterFace far;
   private final double relativeTolerance;
   private final int n;
-  private final int nearCells;
-  private final double[] startMetres;
-  private final double[] shareAbove;
-  private final double nearMetres;
+  private final Recession recession;
   private final int[] layerFrom;
   private CarbonLaw.At[] laws;
   private CarbonLaw.At[] otherLaws;
@@ -32,41 +29,17 @@ final class StripSystem implements ConservativeSystem {
   private HeatCurve.Segment segment;
   private double kelvin = Double.NaN;
   private double otherKelvin = Double.NaN;
-  private double edgeKelvin = Double.NaN;
-
-  /** Carbon that the edge would hold in its metal, and the potential there; NaN when sealed. */
-  private double edgeRatio = Double.NaN;
-
-  private double edgePotential;
-  private double now;
-  private double stepStart;
-  private double stepEnd;
-  private double eatenAtStart;
-  private double eatenAtEnd;
-
   private final double[] metres;
 
-  /** Share of the near layer that the cells' thickness was last set for. */
-  private double nearLeft = 1;
-
-  StripSystem(Strip strip, Edge edge, Surroundings surroundings, double relativeTolerance) {
+  StripSystem(
+      Strip strip, Edge near, Edge far, Surroundings surroundings, double relativeTolerance) {
     this.strip = strip;
-    this.edge = edge;
-    this.surroundings = surroundings;
-    this.relativeTolerance = relativeTolerance;
     this.n = strip.cells();
-    this.nearCells = strip.nearLayerCells();
-    this.startMetres = strip.thicknesses();
-    this.metres = startMetres.clone();
-    double near = 0;
-    for (int i = 0; i < nearCells; i++) {
-      near += startMetres[i];
-    }
-    this.nearMetres = near;
-    this.shareAbove = new double[nearCells + 1];
-    for (int i = 0; i < nearCells; i++) {
-      shareAbove[i + 1] = shareAbove[i] + startMetres[i] / near;
-    }
+    this.near = new OuterFace(near, strip.metal(0), surroundings);
+    this.far = new OuterFace(far, strip.metal(n - 1), surroundings);
+    this.relativeTolerance = relativeTolerance;
+    this.metres = strip.thicknesses();
+    this.recession = new Recession(strip);
     this.laws = new CarbonLaw.At[strip.metals().size()];
     this.otherLaws = new CarbonLaw.At[laws.length];
     this.seams = new Seam[n];
@@ -90,19 +63,14 @@ final class StripSystem implements ConservativeSystem {
     setKelvin(next.fromKelvin());
   }
 
-  /** Metal eaten from the near edge since the system was made, at the ends of the next step, m. */
-  void eat(double atStart, double atEnd) {
-    eatenAtStart = atStart;
-    eatenAtEnd = atEnd;
+  /** What scale eats of this strip. */
+  Recession recession() {
+    return recession;
   }
 
   /** Cells as thick as they are at the time set. */
   double[] thicknesses() {
     return metres.clone();
-  }
-
-  double nearMetres() {
-    return nearMetres;
   }
 
   @Override
@@ -112,21 +80,13 @@ final class StripSystem implements ConservativeSystem {
 
   @Override
   public void beginStep(double startSeconds, double endSeconds) {
-    stepStart = startSeconds;
-    stepEnd = endSeconds;
+    recession.beginStep(startSeconds, endSeconds);
   }
 
   @Override
   public void moveTo(double seconds) {
-    now = seconds;
     setKelvin(segment.kelvinAt(seconds));
-    double left = (nearMetres - eaten()) / nearMetres;
-    if (left != nearLeft) {
-      nearLeft = left;
-      for (int i = 0; i < nearCells; i++) {
-        metres[i] = startMetres[i] * left;
-      }
-    }
+    recession.moveTo(seconds, metres);
   }
 
   /** Steps go back and forth between two temperatures: the laws of both are kept. */
@@ -146,10 +106,6 @@ final class StripSystem implements ConservativeSystem {
       }
     }
     otherKelvin = was;
-  }
-
-  private double eaten() {
-    return eatenAtStart + (eatenAtEnd - eatenAtStart) * (now - stepStart) / (stepEnd - stepStart);
   }
 
   @Override
@@ -182,20 +138,30 @@ final class StripSystem implements ConservativeSystem {
         byRight[f] = -r * slope[f];
       }
     }
-    flux[n] = 0;
-    byLeft[n] = 0;
-    byRight[n] = 0;
+    atEdges(y, flux, byLeft, byRight);
+    recession.addTo(metres, y, near, far, flux, byLeft, byRight);
+  }
+
+  /** What the fire takes through the outer faces. */
+  private void atEdges(double[] y, double[] flux, double[] byLeft, double[] byRight) {
     flux[0] = 0;
     byLeft[0] = 0;
     byRight[0] = 0;
-    settleEdge();
-    if (y[0] > edgeRatio) {
+    near.settle(law(0), kelvin);
+    if (near.takesFrom(y[0])) {
       double r = 2 / metres[0];
-      flux[0] = r * (edgePotential - potential[0]);
+      flux[0] = r * (near.potential() - potential[0]);
       byRight[0] = -r * slope[0];
     }
-    if (eatenAtEnd > eatenAtStart) {
-      addRecession(y, flux, byLeft, byRight);
+    int end = n - 1;
+    flux[n] = 0;
+    byLeft[n] = 0;
+    byRight[n] = 0;
+    far.settle(law(end), kelvin);
+    if (far.takesFrom(y[end])) {
+      double r = 2 / metres[end];
+      flux[n] = r * (potential[end] - far.potential());
+      byLeft[n] = r * slope[end];
     }
   }
 
@@ -214,45 +180,6 @@ final class StripSystem implements ConservativeSystem {
 
   private Seam.Side side(int cell, double[] y) {
     return new Seam.Side(law(cell), y[cell], potential[cell], slope[cell], 2 / metres[cell]);
-  }
-
-  private void settleEdge() {
-    if (edge.share() > 0 && kelvin != edgeKelvin) {
-      edgeKelvin = kelvin;
-      double outside = edgeActivity();
-      // as much as the metal can have, whatever lies in it as carbide: nothing leaves it then
-      boolean full = outside >= law(0).mostActivity();
-      edgeRatio = full ? Double.POSITIVE_INFINITY : law(0).ratioAt(outside);
-      edgePotential = full ? Double.NaN : law(0).potential(edgeRatio);
-    }
-  }
-
-  /** Activity held at the near edge where it is not sealed. */
-  private double edgeActivity() {
-    double own = law(0).activity(strip.metal(0).startRatio());
-    double scaled = surroundings.activity().applyAsDouble(kelvin);
-    return scaled + (1 - edge.share()) * Math.max(0, own - scaled);
-  }
-
-  /**
-   * The cells' faces move into the metal; what they pass over changes cells, at the edge it is
-   * lost.
-   */
-  private void addRecession(double[] y, double[] flux, double[] byLeft, double[] byRight) {
-    double speed = (eatenAtEnd - eatenAtStart) / (stepEnd - stepStart);
-    if (y[0] > edgeRatio) {
-      flux[0] -= speed * edgeRatio;
-    } else {
-      flux[0] -= speed * y[0];
-      byRight[0] -= speed;
-    }
-    for (int f = 1; f < nearCells; f++) {
-      double w = speed * (1 - shareAbove[f]);
-      double toRight = metres[f - 1] / (metres[f - 1] + metres[f]);
-      flux[f] -= w * ((1 - toRight) * y[f - 1] + toRight * y[f]);
-      byLeft[f] -= w * (1 - toRight);
-      byRight[f] -= w * toRight;
-    }
   }
 
   /** Diffusivity at the fastest cell for the temperature set, m2/s. */

@@ -15,13 +15,14 @@ import org.jfree.chart.ui.Layer;
 import seamsoak.unit.Length;
 import seamsoak.unit.UnitSystem;
 
-/** Draws a {@link FadingFigure}: carbon missing above, width of the line below, steps across. */
+/** Draws a {@link FadingFigure}: contrast above, width of the line below, steps across. */
 final class FadingDrawing implements Drawing {
   private static final double LEFT = 66;
   private static final double RIGHT = 258;
   private static final double DIP = 250;
   private static final double WIDTHS = 190;
   private static final double BETWEEN = 46;
+  private static final double LEAST_WIDEST_MM = 0.2;
   private static final Ink.Style LEVEL = new Ink.Style(Ink.SOFT, Ink.dashed(1.5, 2, 4), null);
 
   private final FadingFigure figure;
@@ -67,23 +68,23 @@ final class FadingDrawing implements Drawing {
   public void draw(Canvas canvas) {
     heading.draw(canvas);
     boolean us = figure.units() != UnitSystem.METRIC;
-    Function<FadingFigure.State, OptionalDouble> dip = FadingFigure.State::missingPct;
+    Function<FadingFigure.State, OptionalDouble> contrast = FadingFigure.State::contrast;
     Function<FadingFigure.State, OptionalDouble> wide = FadingFigure.State::widthMm;
-    double most = Math.max(1.15 * most(dip), 1.3 * figure.showsFromPct());
-    double widest = Math.max(1.15 * most(wide), 1.3 * figure.showsFromMm());
-    List<Tick> percent = Tick.round(0, most, 6, Tick.Unit.OWN);
+    double most = Math.max(1.15 * most(contrast), 1.3);
+    double widest = Math.max(1.15 * most(wide), LEAST_WIDEST_MM);
+    List<Tick> times = Tick.round(0, most, 6, Tick.Unit.OWN);
     List<Tick> metric = Tick.round(0, widest, 5, Tick.Unit.OWN);
     List<Tick> inch = Tick.round(0, widest, 5, Tick.Unit.INCH);
-    name(canvas, "carbon missing at the seam, wt%", 24, upper.getMinY() - 12);
+    name(canvas, "contrast of the line, from 1 on it shows", 24, upper.getMinY() - 12);
     plot(
         canvas,
         upper,
         most,
-        percent,
+        times,
         List.of(),
-        dip,
-        figure.showsFromPct(),
-        v -> String.format(Locale.ROOT, "%.2f %%", v));
+        contrast,
+        OptionalDouble.of(1),
+        v -> String.format(Locale.ROOT, "%.1f", v));
     name(
         canvas,
         "width of the line on the face, where it shows, " + (us ? "in" : "mm"),
@@ -99,7 +100,7 @@ final class FadingDrawing implements Drawing {
         us ? inch : metric,
         figure.units() == UnitSystem.BOTH ? metric : List.of(),
         wide,
-        figure.showsFromMm(),
+        OptionalDouble.empty(),
         this::length);
     steps(canvas);
   }
@@ -124,7 +125,7 @@ final class FadingDrawing implements Drawing {
       List<Tick> left,
       List<Tick> right,
       Function<FadingFigure.State, OptionalDouble> value,
-      double level,
+      OptionalDouble level,
       DoubleFunction<String> said) {
     canvas.fill(area, Ink.PANEL);
     planned(canvas, area);
@@ -136,31 +137,14 @@ final class FadingDrawing implements Drawing {
       frame.letterRight(canvas, right);
     }
     frame.letterLeft(canvas, left);
-    ValueMarker line = new ValueMarker(level, LEVEL.color(), LEVEL.stroke());
-    line.setAlpha(1);
-    frame.plot.addRangeMarker(line, Layer.BACKGROUND);
     List<SideLabels.Side> sides = new ArrayList<>();
-    sides.add(
-        new SideLabels.Side(
-            frame.y(level),
-            Block.of(
-                type,
-                Block.wrap(
-                    type,
-                    "a line shows from " + said.apply(level),
-                    RIGHT - 130,
-                    2,
-                    Ink.NOTE,
-                    false,
-                    Ink.DARK)),
-            Ink.SOFT,
-            LEVEL));
+    level.ifPresent(at -> sides.add(showsFrom(frame, at)));
     frame.draw(canvas);
     if (figure.sets().stream()
         .flatMap(s -> s.at().stream())
         .map(value)
         .allMatch(OptionalDouble::isEmpty)) {
-      middle(canvas, "no line shows after any step", area.getCenterX(), frame.y(level) - 12, false);
+      middle(canvas, "no line shows after any step", area.getCenterX(), area.getCenterY(), false);
     }
     for (int i = 0; i < figure.sets().size(); i++) {
       double end = curve(canvas, frame, figure.sets().get(i), Ink.STYLES.get(i), value);
@@ -171,6 +155,19 @@ final class FadingDrawing implements Drawing {
     }
     double edge = right.isEmpty() ? area.getMaxX() + 3 : area.getMaxX() + 42;
     SideLabels.draw(canvas, sides, edge, area.getMinY() - 10, area.getMaxY() + 10);
+  }
+
+  private SideLabels.Side showsFrom(Frame frame, double level) {
+    ValueMarker line = new ValueMarker(level, LEVEL.color(), LEVEL.stroke());
+    line.setAlpha(1);
+    frame.plot.addRangeMarker(line, Layer.BACKGROUND);
+    return new SideLabels.Side(
+        frame.y(level),
+        Block.of(
+            type,
+            Block.wrap(type, "a line shows from here", RIGHT - 130, 2, Ink.NOTE, false, Ink.DARK)),
+        Ink.SOFT,
+        LEVEL);
   }
 
   /** Draws a set's line with a mark at each step, full where it shows; gives its last height. */

@@ -5,13 +5,11 @@ import java.util.OptionalDouble;
 import seamsoak.unit.UnitSystem;
 
 /**
- * How lines fade: carbon missing and width, step by step.
+ * How lines fade: contrast and width, step by step.
  *
  * @param steps in order, at least one
  * @param planned how many of them, at the end, are still to be done
  * @param sets one to four sets of seams
- * @param showsFromPct carbon missing from which a line shows
- * @param showsFromMm width from which a line shows
  */
 public record FadingFigure(
     String id,
@@ -21,9 +19,7 @@ public record FadingFigure(
     UnitSystem units,
     List<Step> steps,
     int planned,
-    List<SeamSet> sets,
-    double showsFromPct,
-    double showsFromMm)
+    List<SeamSet> sets)
     implements Figure {
 
   public FadingFigure {
@@ -38,8 +34,6 @@ public record FadingFigure(
         throw new IllegalArgumentException("'" + set.name() + "' needs a state for each step");
       }
     }
-    Figure.finite(showsFromPct, "carbon");
-    Figure.finite(showsFromMm, "width");
   }
 
   /** A step: its number, empty for a planned one, and its name. */
@@ -55,12 +49,12 @@ public record FadingFigure(
   /**
    * A set of seams after a step.
    *
-   * @param missingPct carbon missing, empty before the seams are there
+   * @param contrast from 1 on a line shows; empty before the seams are there
    * @param widthMm on the face, empty where no line shows
    */
-  public record State(OptionalDouble missingPct, OptionalDouble widthMm, boolean shows) {
+  public record State(OptionalDouble contrast, OptionalDouble widthMm, boolean shows) {
     public State {
-      missingPct.ifPresent(v -> Figure.finite(v, "carbon"));
+      contrast.ifPresent(v -> Figure.finite(v, "contrast"));
       widthMm.ifPresent(v -> Figure.finite(v, "width"));
     }
   }

@@ -6,15 +6,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.advice.Advice;
+import seamsoak.advice.CrossingReport;
 import seamsoak.advice.LineReport;
 import seamsoak.advice.ScheduleAdvice;
 import seamsoak.advice.SeamSet;
 import seamsoak.advice.StageReport;
-import seamsoak.billet.Visible;
 import seamsoak.unit.UnitSystem;
 
 /** Puts the lines of an advice into a {@link FadingFigure}. */
-record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
+record FadingFigures(Advice advice, UnitSystem units) {
   private static final int MOST = 4;
 
   /** Nothing where there are no seams. */
@@ -35,7 +35,12 @@ record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
       steps.add(new FadingFigure.Step("", a.step()));
       lines.add(a.lines());
     }
-    int shown = (int) lines.get(lines.size() - 1).stream().filter(LineReport::visible).count();
+    boolean shown = lines.get(lines.size() - 1).stream().anyMatch(LineReport::visible);
+    boolean knots =
+        advice.schedule().after().isEmpty()
+            ? advice.soak().crossings().stream().anyMatch(CrossingReport::visible)
+            : advice.schedule().after().get(advice.schedule().after().size() - 1).crossingsVisible()
+                > 0;
     List<FadingFigure.SeamSet> drawn =
         sets.stream()
             .map(
@@ -47,32 +52,35 @@ record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
         new FadingFigure(
             "fading",
             "How the lines of " + advice.billet() + " fade",
-            shown == 0 ? "No line shows at the end" : "A line still shows at the end",
-            "Carbon missing at each set of seams and width of its line, step by step. "
+            shown
+                ? "A line still shows at the end"
+                : knots
+                    ? "At the end only knots show, where seams cross"
+                    : "No line shows at the end",
+            "Contrast of the line at each set of seams, which shows from 1 on, and its width, step by"
+                + " step. "
                 + words(drawn),
             units,
             steps,
             advice.schedule().after().size(),
-            drawn,
-            visible.dipTaken().value(),
-            visible.widthTaken().millimetres()));
+            drawn));
   }
 
   private static String words(List<FadingFigure.SeamSet> sets) {
     StringBuilder words = new StringBuilder();
     for (FadingFigure.SeamSet set : sets) {
-      double[] missing =
+      double[] contrast =
           set.at().stream()
-              .map(FadingFigure.State::missingPct)
+              .map(FadingFigure.State::contrast)
               .flatMapToDouble(OptionalDouble::stream)
               .toArray();
       words.append(
           String.format(
               Locale.ROOT,
-              "%s: %.2f %% missing at first, %.2f %% at the end. ",
+              "%s: contrast %.1f at first, %.1f at the end. ",
               set.name(),
-              missing[0],
-              missing[missing.length - 1]));
+              contrast[0],
+              contrast[contrast.length - 1]));
     }
     return words.toString().strip();
   }
@@ -84,7 +92,7 @@ record FadingFigures(Advice advice, Visible visible, UnitSystem units) {
   private static FadingFigure.State state(SeamSet set, List<LineReport> lines) {
     boolean shows = set.shows(lines);
     return new FadingFigure.State(
-        set.dipPct(lines),
+        set.contrast(lines),
         set.widthMm(lines)
             .filter(w -> shows)
             .map(OptionalDouble::of)

@@ -37,7 +37,7 @@ public final class Figures {
   /** All the charts of a billet: those of the advice, how its lines fade, its sections. */
   public List<Figure> all(Billet billet) {
     List<Figure> figures = new ArrayList<>(all());
-    new FadingFigures(advice, billet.visible(), units).figure().ifPresent(figures::add);
+    new FadingFigures(advice, units).figure().ifPresent(figures::add);
     figures.addAll(new SectionFigures(billet, advice, units).all());
     return List.copyOf(figures);
   }
@@ -189,26 +189,29 @@ public final class Figures {
               .toList();
       curves.add(new SeamFigure.Curve(stage.stage(), points));
     }
-    double before = seam.stages().get(0).dipPct();
-    double after = seam.stages().get(seam.stages().size() - 1).dipPct();
+    SeamProfile.AtStage before = seam.stages().get(0);
+    SeamProfile.AtStage after = seam.stages().get(seam.stages().size() - 1);
     return new SeamFigure(
         "seam",
         "Carbon across the seams: " + seam.seams(),
         String.format(
-            Locale.ROOT, "Missing at the seam: %.2f %% before, %.2f %% at the end", before, after),
+            Locale.ROOT,
+            "Contrast %.1f before, %.1f at the end; a line shows from 1",
+            before.contrast(),
+            after.contrast()),
         String.format(
             Locale.ROOT,
-            "Carbon against distance from the seam. Evened out it would be %.2f %%; a line shows"
-                + " below %.2f %%. Missing at the seam: %.2f %% before and %.2f %% at the end.",
-            seam.evenPct(),
-            seam.visibleBelowPct(),
-            before,
-            after),
+            "Carbon against distance from the seam. Far from it there is %.2f %%. Missing at the"
+                + " seam: %.2f %% before and %.2f %% at the end; contrast %.1f before and %.1f at the"
+                + " end, a line shows from 1.",
+            seam.farPct(),
+            before.missingPct(),
+            after.missingPct(),
+            before.contrast(),
+            after.contrast()),
         units,
         curves,
-        List.of(
-            new SeamFigure.Level("evened out", seam.evenPct()),
-            new SeamFigure.Level("a line shows below", seam.visibleBelowPct())));
+        List.of(new SeamFigure.Level("far from the seam", seam.farPct())));
   }
 
   /** Out to where the last curve has all but made good what it lacks, at least half the strip. */

@@ -251,7 +251,8 @@ public final class TrBdf2 {
     int end = n - 1;
     double right = matrix.back(end, 0);
     double change = Math.abs(right) / system.tolerance(end, y[end]);
-    double out = flux[n];
+    double out = flux[n] + byLeft[n] * right;
+    flux[n] = out;
     for (int i = end - 1; i >= 0; i--) {
       double here = matrix.back(i, right);
       change = Math.max(change, Math.abs(here) / system.tolerance(i, y[i]));

@@ -1,5 +1,6 @@
 package seamsoak.report;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import seamsoak.advice.Decarburization;
 import seamsoak.advice.Migration;
 import seamsoak.advice.PairAdvice;
 import seamsoak.advice.PairList;
+import seamsoak.advice.StageReport;
 import seamsoak.advice.SteelReport;
 import seamsoak.advice.Trace;
 import seamsoak.data.JsonWriter;
@@ -16,7 +18,7 @@ import seamsoak.steel.Steel;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
-  private static final String SCHEMA = "seamsoak/1";
+  private static final String SCHEMA = "seamsoak/2";
 
   private JsonReport() {}
 
@@ -80,7 +82,9 @@ public final class JsonReport {
   }
 
   public static String soak(Advice advice, Trace sources) {
-    return about(advice, "soak", JsonWriter.members(advice.soak()), sources);
+    Map<String, Object> soak = JsonWriter.members(advice.soak());
+    soak.put("history", history(advice));
+    return about(advice, "soak", soak, sources);
   }
 
   public static String schedule(Advice advice, Trace sources) {
@@ -95,8 +99,20 @@ public final class JsonReport {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("run", run);
     all.putAll(JsonWriter.members(advice));
+    all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
+  }
+
+  /** The billet after each step; what the step does goes by the name it has in the file. */
+  private static List<Map<String, Object>> history(Advice advice) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (StageReport stage : advice.history()) {
+      Map<String, Object> told = new LinkedHashMap<>();
+      JsonWriter.members(stage).forEach((k, v) -> told.put(k.equals("kind") ? "do" : k, v));
+      all.add(told);
+    }
+    return all;
   }
 
   /** A part of an advice, with what must be known to read it. */

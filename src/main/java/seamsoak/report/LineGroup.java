@@ -1,6 +1,7 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,13 +39,21 @@ record LineGroup(List<LineReport> lines) {
     return lines.get(0).name() + in;
   }
 
-  double deepestPct() {
-    return lines.stream().mapToDouble(LineReport::dipPct).max().orElse(0);
+  /** Carbon at the seam that lacks most, wt%. */
+  double seamPct() {
+    return deepest().seamPct();
   }
 
-  /** On the face; empty where the seams only run along under it. */
-  Optional<Double> narrowestOnFaceMm() {
-    return lines.stream().flatMap(l -> l.widthMm().stream()).min(Double::compare);
+  double farPct() {
+    return deepest().farPct();
+  }
+
+  private LineReport deepest() {
+    return lines.stream().max(Comparator.comparingDouble(LineReport::missingPct)).orElseThrow();
+  }
+
+  Optional<Double> contrast() {
+    return lines.stream().flatMap(l -> l.contrast().stream()).max(Double::compare);
   }
 
   Optional<Double> widestMm() {

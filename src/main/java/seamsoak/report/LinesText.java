@@ -1,8 +1,11 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import seamsoak.advice.CrossingReport;
 import seamsoak.advice.LineReport;
 import seamsoak.advice.SeamSet;
 import seamsoak.advice.StageReport;
@@ -11,23 +14,39 @@ import seamsoak.advice.StageReport;
 record LinesText(Shown shown) {
   private static final int MOST_COLUMNS = 5;
 
+  static final String NO_SEAMS = "There are no seams, so there is no white line.";
+
   /** What shows, in words and as a table. */
-  String now(List<LineReport> lines) {
+  String now(List<LineReport> lines, List<CrossingReport> crossings) {
     Page page = new Page();
     List<LineGroup> groups = LineGroup.of(lines);
     if (groups.isEmpty()) {
-      return page.say("No seams between like steels, so there is no white line.").toString();
+      return page.say(NO_SEAMS).toString();
     }
-    said(groups).forEach(page::say);
-    return page.table(table(groups)).toString();
+    said(groups, crossings).forEach(page::say);
+    return page.table(table(groups, crossings)).toString();
   }
 
-  /** Which lines show, a sentence each. */
-  List<String> said(List<LineGroup> groups) {
-    List<LineGroup> visible = groups.stream().filter(LineGroup::visible).toList();
-    return visible.isEmpty()
-        ? List.of("By the middle estimate no line shows.")
-        : visible.stream().map(this::said).toList();
+  /** Which lines show, a sentence each, and where they cross. */
+  List<String> said(List<LineGroup> groups, List<CrossingReport> crossings) {
+    List<String> all =
+        new ArrayList<>(groups.stream().filter(LineGroup::visible).map(this::said).toList());
+    crossings.stream()
+        .filter(CrossingReport::visible)
+        .max(Comparator.comparingDouble(CrossingReport::contrast))
+        .ifPresent(
+            c ->
+                all.add(
+                    "Where seams cross a knot shows brighter than the line"
+                        + (all.isEmpty() ? ", though no line does" : "")
+                        + ": most where "
+                        + name(c)
+                        + "."));
+    return all.isEmpty() ? List.of("By the middle estimate no line shows.") : all;
+  }
+
+  private static String name(CrossingReport c) {
+    return c.first() + " cross " + c.second();
   }
 
   private String said(LineGroup g) {
@@ -35,24 +54,42 @@ record LinesText(Shown shown) {
         + ": a line "
         + shown.length(g.widestMm().orElse(0.0))
         + " wide shows, with "
-        + Shown.percent(g.deepestPct())
-        + " % carbon missing at the seam.";
+        + Shown.percent(g.seamPct())
+        + " % carbon at the seam and "
+        + Shown.percent(g.farPct())
+        + " % far from it.";
   }
 
   /** The lines as they are. */
-  Table table(List<LineGroup> groups) {
-    Table table = new Table("seams", "carbon short %", shown.lengthHeads("width"), "shows");
+  Table table(List<LineGroup> groups, List<CrossingReport> crossings) {
+    Table table =
+        new Table("seams", "C % there", "far", shown.lengthHeads("width"), "contrast", "shows");
     for (LineGroup g : groups) {
       table.row(
           g.name(),
-          Shown.percent(g.deepestPct()),
+          Shown.percent(g.seamPct()),
+          Shown.percent(g.farPct()),
           shown.lengthCells(g.widestMm()),
+          g.contrast().map(k -> Shown.number(k, 1)).orElse(Shown.UNKNOWN),
           g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no");
     }
-    return table.captioned("The lines now: carbon missing at the seams, width on the face");
+    crossings.stream()
+        .max(Comparator.comparingDouble(CrossingReport::contrast))
+        .ifPresent(
+            c ->
+                table.row(
+                    "where " + name(c),
+                    Shown.percent(c.seamPct()),
+                    Shown.percent(c.farPct()),
+                    shown.lengthCells(Optional.empty()),
+                    Shown.number(c.contrast(), 1),
+                    c.visible() ? "yes" : "no"));
+    return table.captioned(
+        "The lines now: carbon at the seams and far from them, width on the face at half of what is"
+            + " missing, contrast (from 1 on a line shows)");
   }
 
-  /** Carbon missing at each set of seams after each step. */
+  /** Contrast of each set of seams after each step. */
   Table faded(List<StageReport> history) {
     List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
     Table table = new Table("after step", sets.stream().map(s -> s.name()).toList());
@@ -61,8 +98,7 @@ record LinesText(Shown shown) {
         table.row(step(stage), sets.stream().map(s -> cell(s, stage)).toList());
       }
     }
-    return table.captioned(
-        "How the lines faded: % of carbon missing at the seams, * where it shows");
+    return table.captioned("How the lines faded: contrast at the seams, from 1 on it shows (*)");
   }
 
   /** Width of the line at each set of seams after each step, on the face. */
@@ -88,9 +124,9 @@ record LinesText(Shown shown) {
   }
 
   private static String cell(SeamSet set, StageReport stage) {
-    OptionalDouble dip = set.dipPct(stage.lines());
-    return dip.isEmpty()
+    OptionalDouble contrast = set.contrast(stage.lines());
+    return contrast.isEmpty()
         ? ""
-        : Shown.percent(dip.getAsDouble()) + (set.shows(stage.lines()) ? "*" : "");
+        : Shown.number(contrast.getAsDouble(), 1) + (set.shows(stage.lines()) ? "*" : "");
   }
 }

@@ -14,7 +14,7 @@ public record PlanText(Advice advice, UnitSystem units) {
     return new Page()
         .say(advice.billet())
         .then(soak.answer())
-        .then(lines.now(advice.soak().lines()))
+        .then(lines.now(advice.soak().lines(), advice.soak().crossings()))
         .then(soak.options())
         .then(new Page().table(lines.faded(advice.history())).toString())
         .then(new CarbonText(advice).page())

@@ -65,27 +65,28 @@ record ReportSections(
     List<LineGroup> groups = LineGroup.of(advice.soak().lines());
     Section section = Section.of("lines", "The lines and how they fade");
     if (groups.isEmpty()) {
-      return section.words("No seams between like steels, so there is no white line.");
+      return section.words(LinesText.NO_SEAMS);
     }
-    section = text.said(groups).stream().reduce(section, Section::words, (a, b) -> b);
-    section = picture(section.table(text.table(groups)), "fading");
+    section =
+        text.said(groups, advice.soak().crossings()).stream()
+            .reduce(section, Section::words, (a, b) -> b);
+    section = picture(section.table(text.table(groups, advice.soak().crossings())), "fading");
     section = section.table(text.faded(advice.history())).table(text.widths(advice.history()));
     section = picture(section, "seam");
     return advice.seam().map(this::seamTable).map(section::table).orElse(section);
   }
 
   private Table seamTable(SeamProfile seam) {
-    Table table = new Table("stage", "carbon at the seam %", "missing %");
+    Table table = new Table("stage", "missing %", "contrast");
     for (SeamProfile.AtStage s : seam.stages()) {
-      table.row(s.stage(), Shown.percent(seam.evenPct() - s.dipPct()), Shown.percent(s.dipPct()));
+      table.row(s.stage(), Shown.percent(s.missingPct()), Shown.number(s.contrast(), 1));
     }
     return table.captioned(
-        "Carbon at "
+        "Carbon missing at "
             + seam.seams()
-            + ", wt%: "
-            + Shown.percent(seam.evenPct())
-            + " when evened out, and a line shows below "
-            + Shown.percent(seam.visibleBelowPct()));
+            + ", wt%, against "
+            + Shown.percent(seam.farPct())
+            + " far from it; the line shows from a contrast of 1 on");
   }
 
   private Section billet() {

@@ -233,7 +233,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
       table.row(
           a.step(),
           Integer.toString(a.linesVisible()),
-          Shown.percent(a.deepestDipPct()),
+          Shown.percent(a.deepestMissingPct()),
           Shown.number(a.grainAstm(), 1),
           shown.lengthCells(Optional.of(a.skinMm())),
           steels.stream().map(s -> carbon(a, s)).toList());

@@ -18,7 +18,7 @@ public record SoakText(Advice advice, UnitSystem units) {
   public String page() {
     return new Page()
         .then(answer())
-        .then(new LinesText(shown()).now(advice.soak().lines()))
+        .then(new LinesText(shown()).now(advice.soak().lines(), advice.soak().crossings()))
         .then(options())
         .then(new Page().table(new LinesText(shown()).faded(advice.history())).toString())
         .then(new CarbonText(advice).page())

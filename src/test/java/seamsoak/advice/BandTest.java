@@ -63,7 +63,10 @@ class BandTest {
         .mapToObj(
             i ->
                 Histories.at(
-                    random.doubles(8).map(u -> 1e-9 + u * (1 - 2e-9)).limit(8).toArray(),
+                    random
+                        .doubles(Histories.INPUTS.size())
+                        .map(u -> 1e-9 + u * (1 - 2e-9))
+                        .toArray(),
                     Assumptions.USUAL,
                     false))
         .toList();
@@ -102,14 +105,16 @@ class BandTest {
   void anInventedTruthIsRecoveredFromWhatItWouldHaveShown() {
     Assumptions truth =
         Histories.at(
-                new double[] {0.3, 0.7, 0.9, 0.2, 0.9, 0.5, 0.7, 0.5}, Assumptions.USUAL, false)
+                new double[] {0.3, 0.7, 0.9, 0.2, 0.9, 0.5, 0.7, 0.5, 0.4},
+                Assumptions.USUAL,
+                false)
             .assumptions();
     Shop shop = new Shop(Walks.CORRELATIONS, truth, Resolution.FINE);
     List<Stage> stages = new BilletWalk(shop).walk(bar("", ""));
     LineVisibility visibility = SoakSamples.visibility(truth);
     Workpiece end = Walks.last(stages).piece();
     double minutes =
-        new Clearing(end, visibility, shop)
+        Clearing.of(end, visibility, shop)
                 .secondsAt(CELSIUS[0] + 273.15 + truth.kelvinOff())
                 .orElseThrow()
             / truth.timeFactor()

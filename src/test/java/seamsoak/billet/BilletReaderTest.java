@@ -155,7 +155,7 @@ class BilletReaderTest {
     assertEquals(Optional.of(Face.END), billet.shown());
     assertEquals(new Percent(30), billet.coveredTaken());
     assertEquals(new Percent(0.06), billet.visible().dipTaken());
-    assertEquals(mm(0.05), billet.visible().widthTaken());
+    assertEquals(Optional.of(mm(0.05)), billet.visible().width());
     Step.Weld weld = assertInstanceOf(Step.Weld.class, billet.steps().get(0));
     assertEquals(Exposure.OPEN, weld.facesTaken());
     assertEquals(Exposure.SEALED, weld.outsideTaken());

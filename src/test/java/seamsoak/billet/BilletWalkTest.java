@@ -5,12 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.carbon.Line;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Strip;
 import seamsoak.data.Fault;
 
@@ -40,8 +38,8 @@ class BilletWalkTest {
     double start = 30e-3 * 30e-3 * 100e-3;
     assertTrue(size.cubicMetres() < start);
     assertTrue(size.cubicMetres() > 0.9 * start, "four heats cost less than a tenth");
-    assertEquals(15e-3 / 2, end.piece().thicknessSkin().metres(), 1e-9);
-    assertEquals(20e-3 / 2, end.piece().widthSkin().metres(), 1e-9);
+    assertEquals(15e-3 / 2, end.piece().thickness().toMiddle().metres(), 1e-9);
+    assertEquals(20e-3 / 2, end.piece().width().toMiddle().metres(), 1e-9);
   }
 
   @Test
@@ -55,7 +53,7 @@ class BilletWalkTest {
     Stage end = Walks.last(stages);
     double lost = 20e-3 - end.piece().size().thicknessMetres();
     assertEquals(2 * end.scaledMetres(), lost, 1e-12);
-    assertEquals(10e-3 - end.scaledMetres(), end.piece().thicknessSkin().metres(), 1e-9);
+    assertEquals(10e-3 - end.scaledMetres(), end.piece().thickness().toMiddle().metres(), 1e-9);
   }
 
   @Test
@@ -87,11 +85,12 @@ class BilletWalkTest {
     assertEquals(25e-3, piece.size().lengthMetres(), 1e-12);
     assertEquals(50e-3, piece.size().widthMetres(), 1e-12);
     assertEquals(40e-3, piece.size().thicknessMetres(), 1e-12);
-    assertEquals(2, piece.joints().size());
+    assertEquals(SectionLine.End.GAP, piece.width().far(), "the two are each other's mirror image");
+    assertEquals(SectionLine.End.GAP, piece.thickness().far());
     assertTrue(piece.hasLooseFaces());
   }
 
-  /** The outer piece of four is gone, and more: sound metal to the middle is what is left. */
+  /** The outer piece of four is gone and half of the next: sound metal, then the seam behind it. */
   @Test
   void grindingMayGoDeeperThanTheOuterPiece() {
     Workpiece piece =
@@ -102,33 +101,75 @@ class BilletWalkTest {
                         "20 mm x 20 mm x 1600 mm",
                         step("{ 'do': 'restack', 'across': 4, 'high': 4, 'kerf': '1 mm' }"),
                         WELD,
-                        step("{ 'do': 'grind', 'depth': '19 mm' }"))))
+                        step("{ 'do': 'grind', 'depth': '30 mm' }"))))
             .piece();
-    Strip skin = piece.thicknessSkin();
+    Strip skin = piece.thickness().toMiddle();
     double due = piece.body().startRatio();
     assertEquals(piece.size().thicknessMetres() / 2, skin.metres(), 0.2e-3);
     assertEquals(due, skin.ratio(0), 1e-6 * due);
-    assertEquals(due, skin.ratio(skin.cells() - 1), 1e-6 * due);
+    assertTrue(skin.ratio(skin.cells() - 1) < 0.9 * due, "the seam in the middle");
+    assertEquals(1, skin.planes().size());
   }
 
+  /** Every seam that the line from side to side meets lies on it, in order. */
   @Test
-  void turningEveryOtherPieceSplitsFamilies() {
+  void aLineHasAllTheSeamsThatItMeets() {
     String restack = step("{ 'do': 'restack', 'across': 2, 'high': 2, 'turn': 'alternate' }");
     String draw = step("{ 'do': 'draw', 'thickness': '20 mm', 'width': '20 mm', 'heats': HEAT }");
-    List<Family> families =
+    Workpiece piece =
         Walks.last(
                 Walks.walk(
                     Walks.bar(
                         "1084", "20 mm x 20 mm x 400 mm", restack, WELD, draw, restack, WELD)))
-            .piece()
-            .families();
-    assertEquals(6, families.size());
-    double across =
-        families.stream()
-            .filter(f -> f.step() == 1 && f.normal().equals(Direction.WIDTH))
-            .mapToDouble(Family::share)
-            .sum();
-    assertEquals(1.0, across, 1e-12, "half of each of two families runs each way");
+            .piece();
+    for (SectionLine line : List.of(piece.width(), piece.thickness())) {
+      assertEquals(
+          List.of(1, 4, 1), line.strip().planes().stream().map(p -> p.name().step()).toList());
+    }
+    assertEquals(piece.size().widthMetres(), piece.width().strip().metres(), 1e-12);
+  }
+
+  /** Three pieces, the middle one turned, are the same from both ends. */
+  @Test
+  void aRowThatIsTheSameFromBothEndsIsKeptHalf() {
+    String restack = step("{ 'do': 'restack', 'across': 3, 'high': 3, 'turn': 'alternate' }");
+    Workpiece piece =
+        Walks.last(Walks.walk(Walks.bar("1084", "20 mm x 20 mm x 400 mm", restack, WELD))).piece();
+    assertEquals(1, piece.width().strip().planes().size());
+    assertEquals(piece.size().widthMetres() / 2, piece.width().strip().metres(), 1e-12);
+  }
+
+  /** What layers lose at their faces before they are welded, the section loses. */
+  @Test
+  void thirteenLayersOfOneSteelHaveOneCore() {
+    String stack =
+        "{ 'stack': { 'layers': 13, 'steels': ['%s', '%s'], 'thickness': ['1/8 in', '3/32 in'],"
+            + " 'width': '1-1/2 in', 'length': '9 in' }, 'steps': ["
+            + " { 'do': 'weld', 'heats': [{ 'at': '2250 F', 'for': '5 min', 'times': 3 }] },"
+            + " { 'do': 'draw', 'thickness': '1 in', 'width': '1 in', 'heats':"
+            + " [{ 'at': '2100 F', 'for': '3 min', 'times': 6 }] } ] }";
+    for (String other : List.of("1084", "75Ni8")) {
+      Workpiece piece =
+          Walks.last(Walks.walk(Walks.billet(step(String.format(stack, "1084", other))))).piece();
+      Strip width = piece.width().toMiddle();
+      Strip up = piece.thickness().toMiddle();
+      // over one thick and one thin layer: their seams still leave a ripple
+      double pair =
+          (1.0 / 8 + 3.0 / 32) / (7.0 / 8 + 6 * 3.0 / 32) * piece.size().thicknessMetres();
+      double across = meanOfInner(up, pair);
+      assertEquals(across, meanOfInner(width, pair), 0.002, other);
+      assertTrue(across < piece.body().percent(piece.body().startRatio()) - 0.05, "it lost some");
+    }
+  }
+
+  private static double meanOfInner(Strip toMiddle, double innerMetres) {
+    double carbon = 0;
+    double metres = 0;
+    for (int i = toMiddle.cells() - 1; i >= 0 && metres < innerMetres; i--) {
+      carbon += toMiddle.metres(i) * toMiddle.percent(i);
+      metres += toMiddle.metres(i);
+    }
+    return carbon / metres;
   }
 
   @Test
@@ -139,22 +180,25 @@ class BilletWalkTest {
                 + " { 'steel': '1008', 'thickness': '1.2 mm', 'coating': 'none' } }");
     List<Stage> stages = Walks.walk(Walks.bar("1084", "25 mm x 25 mm x 200 mm", tile, WELD));
     Workpiece piece = Walks.last(stages).piece();
-    double jacket = piece.jacketMetres(piece.thicknessSkin());
+    double jacket = piece.jacketMetres(piece.thickness());
     assertTrue(jacket > 0.5e-3 && jacket < 1.2e-3, "scale ate some of the jacket");
     double bare =
         Walks.CORRELATIONS.steelScaling().metalLossMetres(1200 + 273.15, 300) / Math.sqrt(2);
-    double lost = 7.5e-3 - (piece.thicknessSkin().metres() - jacket);
+    double lost = 7.5e-3 - (piece.thickness().toMiddle().metres() - jacket);
     assertTrue(
         lost > 0.8 * bare && lost < 1.5 * bare,
         "the gap scales half as fast, and only in the first heat: " + lost);
     assertEquals(
-        2 * piece.thicknessSkin().metres(), piece.size().thicknessMetres(), 1e-9, "size and strip");
+        2 * piece.thickness().toMiddle().metres(),
+        piece.size().thicknessMetres(),
+        1e-9,
+        "size and strip");
     int below = 0;
-    while (piece.thicknessSkin().metal(below).name().equals("1008")) {
+    while (piece.thickness().toMiddle().metal(below).name().equals("1008")) {
       below++;
     }
-    assertTrue(piece.thicknessSkin().percent(below) < 0.75, "carbon went into the sheet");
-    assertTrue(piece.thicknessSkin().percent(below - 1) > 0.3, "where it is found");
+    assertTrue(piece.thickness().toMiddle().percent(below) < 0.75, "carbon went into the sheet");
+    assertTrue(piece.thickness().toMiddle().percent(below - 1) > 0.3, "where it is found");
   }
 
   /** Pitch along the bar is slice/sin a plus the kerf; the end wedges are T/tan a together. */
@@ -187,7 +231,7 @@ class BilletWalkTest {
     assertEquals(tiles, t.count());
     assertEquals(tiles * 25e-3 / Math.sin(a), piece.size().lengthMetres(), 1e-12);
     assertEquals(slice * 1e-3, piece.size().thicknessMetres(), 1e-12);
-    Direction n = piece.joints().get(0).normal();
+    Direction n = piece.inner().get(0).normal();
     assertEquals(Math.sin(a), n.length(), 1e-12);
     assertEquals(Math.cos(a), n.thickness(), 1e-12);
   }
@@ -198,7 +242,7 @@ class BilletWalkTest {
     String press = step("{ 'do': 'press', 'thickness': '3/16 in', 'heats': HEAT }");
     Workpiece piece =
         Walks.last(Walks.walk(Walks.bar("1084", "1 in x 1 in x 8 in", tile, WELD, press))).piece();
-    Family tiles = piece.families().get(0);
+    SectionLine tiles = piece.inner().get(0);
     // by hand: 15.4 mm (scale off) to 4.76 mm, n = (1/fl, 0, 1/ft)/|...|
     double ft = tiles.normal().thickness() / tiles.normal().length();
     double trace = tiles.trace(piece.shownFace());
@@ -206,27 +250,21 @@ class BilletWalkTest {
     assertTrue(trace > 5 && trace < 7, "about six times its thickness, not " + trace);
   }
 
+  /** Carbon burns off the faces of unlike steels as it does off those of like ones. */
   @Test
-  void unlikeLayersMakeNoLineAndLikeLayersDo() {
+  void unlikeLayersLoseCarbonAtTheirBoundaryAsLikeOnesDo() {
     String two =
         "{ \"stack\": { \"layers\": 5, \"steels\": [%s], \"thickness\": [\"4 mm\"%s], \"width\":"
             + " \"30 mm\", \"length\": \"100 mm\" }, \"steps\": [ "
             + WELD
             + " ] }";
-    Family unlike =
-        Walks.last(
-                Walks.walk(Walks.billet(String.format(two, "\"1084\", \"75Ni8\"", ", \"3 mm\""))))
-            .piece()
-            .families()
-            .get(0);
-    assertEquals(Optional.empty(), unlike.line());
-    Family like =
-        Walks.last(Walks.walk(Walks.billet(String.format(two, "\"1084\"", ""))))
-            .piece()
-            .families()
-            .get(0);
-    Line line = like.line().orElseThrow();
-    assertTrue(line.dipPct() > 0.05, "the covered faces lost carbon: " + line);
+    for (String steels : List.of("\"1084\", \"75Ni8\"", "\"1084\"")) {
+      String second = steels.contains(",") ? ", \"3 mm\"" : "";
+      Workpiece piece =
+          Walks.last(Walks.walk(Walks.billet(String.format(two, steels, second)))).piece();
+      Line line = Seams.deepest(piece, 0).carbon();
+      assertTrue(line.depthPct() > 0.05, "the covered faces lost carbon: " + line);
+    }
   }
 
   @Test
@@ -234,24 +272,14 @@ class BilletWalkTest {
     String draw = step("{ 'do': 'draw', 'thickness': '25 mm', 'width': '25 mm', 'heats': HEAT }");
     String restack = step("{ 'do': 'restack', 'across': 2, 'high': 1 }");
     String grind = step("{ 'do': 'grind', 'depth': '0.4 mm' }");
-    double brushed =
-        Walks.last(Walks.walk(Walks.bar("1084", "27 mm x 27 mm x 200 mm", draw, restack, WELD)))
-            .piece()
-            .families()
-            .get(0)
-            .line()
-            .orElseThrow()
-            .dipPct();
+    double brushed = depth(Walks.bar("1084", "27 mm x 27 mm x 200 mm", draw, restack, WELD), 2);
     double ground =
-        Walks.last(
-                Walks.walk(Walks.bar("1084", "27 mm x 27 mm x 200 mm", draw, grind, restack, WELD)))
-            .piece()
-            .families()
-            .get(0)
-            .line()
-            .orElseThrow()
-            .dipPct();
+        depth(Walks.bar("1084", "27 mm x 27 mm x 200 mm", draw, grind, restack, WELD), 3);
     assertTrue(ground < brushed, ground + " ground, " + brushed + " brushed");
+  }
+
+  private static double depth(Billet billet, int madeIn) {
+    return Seams.deepest(Walks.last(Walks.walk(billet)).piece(), madeIn).carbon().depthPct();
   }
 
   @Test
@@ -283,14 +311,5 @@ class BilletWalkTest {
     assertTrue(fault.getMessage().contains(because), fault.getMessage());
     assertTrue(fault.getMessage().contains("cannot be done"), fault.getMessage());
     assertTrue(fault.place().line() > 0, "it says where");
-  }
-
-  @Test
-  void visibilityNeedsBothDipAndWidth() {
-    LineVisibility usual = LineVisibility.USUAL;
-    assertTrue(usual.shows(new Line(0.10, 0.1e-3), 1));
-    assertTrue(usual.shows(new Line(0.12, 0.05e-3), 2), "a flat seam shows wider than it is");
-    assertTrue(!usual.shows(new Line(0.09, 1e-3), 1));
-    assertTrue(!usual.shows(new Line(0.5, 0.09e-3), 1));
   }
 }

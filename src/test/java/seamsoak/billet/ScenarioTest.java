@@ -7,7 +7,6 @@ import java.util.List;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import seamsoak.carbon.LineVisibility;
 
 /**
  * Common practice, no source: the seams of the second restack are gone after the tile heats while
@@ -79,16 +78,10 @@ class ScenarioTest {
   }
 
   private static boolean shows(Stage stage, int madeIn) {
-    return stage.piece().families().stream()
-        .filter(f -> f.step() == madeIn)
-        .anyMatch(f -> f.shows(stage.piece().shownFace(), LineVisibility.USUAL));
+    return Seams.shows(stage, madeIn);
   }
 
   private static double dip(Stage stage, int madeIn) {
-    return stage.piece().families().stream()
-        .filter(f -> f.step() == madeIn)
-        .mapToDouble(f -> f.line().orElseThrow().dipPct())
-        .max()
-        .orElseThrow();
+    return Seams.deepest(stage.piece(), madeIn).carbon().depthPct();
   }
 }

@@ -202,22 +202,20 @@ final class Samples {
         units,
         steps,
         5,
-        List.of(faded("restack 4", 12, 0, 0.4), faded("tile 9", 12, 4, 0.25)),
-        0.10,
-        0.10);
+        List.of(faded("restack 4", 12, 0, 4), faded("tile 9", 12, 4, 2.5)));
   }
 
-  private static FadingFigure.SeamSet faded(String name, int steps, int made, double dip) {
+  private static FadingFigure.SeamSet faded(String name, int steps, int made, double contrast) {
     List<FadingFigure.State> states = new ArrayList<>();
     for (int i = 0; i < steps; i++) {
-      double left = dip * Math.exp(-0.25 * (i - made));
+      double left = contrast * Math.exp(-0.25 * (i - made));
       states.add(
           i < made
               ? new FadingFigure.State(OptionalDouble.empty(), OptionalDouble.empty(), false)
               : new FadingFigure.State(
                   OptionalDouble.of(left),
-                  left > 0.1 ? OptionalDouble.of(0.5 + 0.3 * i) : OptionalDouble.empty(),
-                  left > 0.1));
+                  left > 1 ? OptionalDouble.of(0.5 + 0.3 * i) : OptionalDouble.empty(),
+                  left > 1));
     }
     return new FadingFigure.SeamSet(name, states);
   }
@@ -236,12 +234,10 @@ final class Samples {
         steps,
         15,
         List.of(
-            faded(LONG, 45, 0, 0.001),
-            faded(NASTY, 45, 3, 0.001),
+            faded(LONG, 45, 0, 0.01),
+            faded(NASTY, 45, 3, 0.01),
             faded("c", 45, 5, 0),
-            faded("d", 45, 44, 0.001)),
-        0.10,
-        0.10);
+            faded("d", 45, 44, 0.01)));
   }
 
   static SectionFigure section(String id, UnitSystem units) {

@@ -140,11 +140,13 @@ class MutationTest {
         List.of(
             stage.piece().size().thicknessMetres(),
             stage.piece().size().widthMetres(),
-            stage.piece().size().lengthMetres(),
-            stage.piece().thicknessSkin().carbon(),
-            stage.piece().widthSkin().carbon());
+            stage.piece().size().lengthMetres());
     numbers.forEach(n -> assertTrue(Double.isFinite(n) && n >= 0, stage.toString()));
-    stage.piece().families().forEach(f -> assertTrue(Double.isFinite(f.strip().carbon())));
+    stage
+        .piece()
+        .lines()
+        .flatMap(l -> l.parts().stream())
+        .forEach(s -> assertTrue(Double.isFinite(s.carbon()) && s.carbon() >= 0));
   }
 
   private static List<String> demos() throws IOException {
