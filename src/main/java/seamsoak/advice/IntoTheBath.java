@@ -183,14 +183,14 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
           case PERHAPS ->
               String.format(
                   Locale.ROOT,
-                  "nearly throughout, about %.0f HRC at the face and %.0f in the middle; the edge,"
+                  "nearly throughout, about %.0f HRC at the face and %.0f HRC in the middle; the edge,"
                       + " being thinner, is harder. Try a test piece",
                   face,
                   core);
           case NO ->
               String.format(
                   Locale.ROOT,
-                  "its middle will not harden, about %.0f HRC at the face and %.0f in the middle",
+                  "its middle will not harden, about %.0f HRC at the face and %.0f HRC in the middle",
                   face,
                   core);
         };

@@ -153,7 +153,7 @@ public record SectionLine(
   SectionLine welded(Optional<Strip> sheet) {
     Strip whole = parts.get(0);
     for (Strip next : parts.subList(1, parts.size())) {
-      whole = whole.weldedTo(next, joins);
+      whole = isTold(whole, next) ? whole.weldedTo(next, joins) : whole.followedBy(next);
     }
     if (near == End.GAP && far == End.GAP) {
       whole = rolled(whole);
@@ -174,6 +174,13 @@ public record SectionLine(
         near == End.GAP ? End.MIRROR : near,
         far == End.GAP ? End.MIRROR : far,
         joins);
+  }
+
+  /** Boundaries of unlike layers are told by the lines of neighboring layers, which are finer. */
+  private boolean isTold(Strip before, Strip next) {
+    return kind == Kind.LAYERS
+        || joins.kind() != SeamName.Kind.LAYERS
+        || before.metal(before.cells() - 1).equals(next.metal(0));
   }
 
   /**

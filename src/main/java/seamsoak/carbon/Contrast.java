@@ -11,9 +11,9 @@ public record Contrast(double finePct, double broadPct) {
     return broadPct - finePct;
   }
 
-  /** K: above 1 the line shows. */
+  /** K: above 1 the line shows; 0 where nothing is missing. */
   public double over(LineVisibility visibility) {
-    return missingPct() / visibility.dipPct();
+    return Math.max(0, missingPct()) / visibility.dipPct();
   }
 
   /**

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -13,7 +12,7 @@ import seamsoak.advice.SoakAdvice.Recommended;
 import seamsoak.advice.SoakAdvice.SoakOption;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletReader;
+import seamsoak.billet.Demos;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Seams;
 import seamsoak.billet.Shop;
@@ -29,12 +28,14 @@ import seamsoak.unit.UnitSystem;
 
 class PlanAdvisorTest {
   private static final int SAMPLES = 24;
+  private static final LineVisibility KEEN =
+      new LineVisibility(0.05, LineVisibility.USUAL.broadMetres());
   private static Billet mosaic;
   private static Advice advice;
 
   @BeforeAll
   static void adviseTheDemo() {
-    mosaic = BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.STEELS);
+    mosaic = Demos.keenEyed("mosaic");
     advice = advise(mosaic);
   }
 
@@ -49,6 +50,22 @@ class PlanAdvisorTest {
     List<LineReport> showing = advice.soak().lines().stream().filter(LineReport::visible).toList();
     assertEquals(1, showing.size());
     assertEquals(11, showing.get(0).step());
+  }
+
+  /** A crossing lacks more than either seam and clears after both. */
+  @Test
+  void whereSeamsCrossIsDeepestAndClearsLast() {
+    LineReport tiles =
+        advice.soak().lines().stream().filter(l -> l.step() == 11).findFirst().orElseThrow();
+    List<CrossingReport> knots =
+        advice.soak().crossings().stream().filter(c -> c.first().equals(tiles.name())).toList();
+    assertEquals(2, knots.size(), "with both restacks");
+    for (CrossingReport c : knots) {
+      assertTrue(c.seamPct() < tiles.seamPct());
+      assertTrue(c.minutes().orElseThrow() > tiles.minutes().orElseThrow());
+    }
+    assertTrue(
+        advice.soak().advice().stream().anyMatch(s -> s.startsWith("Last to clear is where")));
   }
 
   @Test
@@ -86,8 +103,8 @@ class PlanAdvisorTest {
     HeatCurve soak =
         HeatCurve.riseAndHold(Shop.DULL_KELVIN, r.temperatureC() + 273.15, 300, r.minutes() * 60);
     Workpiece after = end.heated(soak, Edge.OPEN, Edge.SEALED, shop.solver()).piece();
-    assertTrue(Clearing.of(end, LineVisibility.USUAL, shop).anyShows());
-    assertFalse(Clearing.of(after, LineVisibility.USUAL, shop).anyShows());
+    assertTrue(Clearing.of(end, KEEN, shop).anyShows());
+    assertFalse(Clearing.of(after, KEEN, shop).anyShows());
   }
 
   @Test
@@ -104,7 +121,7 @@ class PlanAdvisorTest {
           HeatCurve.riseAndHold(
               Shop.DULL_KELVIN, 1150 + 273.15, 300, part * at1150.minutes().orElseThrow() * 60);
       Workpiece after = end.heated(soak, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
-      assertEquals(part < 1, Clearing.of(after, LineVisibility.USUAL, shop).anyShows());
+      assertEquals(part < 1, Clearing.of(after, KEEN, shop).anyShows());
     }
   }
 

@@ -3,7 +3,6 @@ package seamsoak.advice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,16 +10,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletReader;
+import seamsoak.billet.Demos;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Walks;
+import seamsoak.carbon.LineVisibility;
 
 /** A finer grid and a tighter tolerance do not change the demo's advice. */
 class RefinementTest {
-  private static final Billet MOSAIC =
-      BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.STEELS);
+  private static final Billet MOSAIC = Demos.keenEyed("mosaic");
   private static final Resolution FINER = new Resolution(3e-6, 1.06, 1e-4);
+  private static final double USUAL_DIP = Assumptions.USUAL.visibleDipPct();
   private static final double[] CELSIUS = {1000, 1100, 1150};
 
   @Test
@@ -29,7 +29,8 @@ class RefinementTest {
         SoakSamples.of(
             MOSAIC,
             Walks.CORRELATIONS,
-            Histories.around(Assumptions.USUAL, false, 32),
+            Histories.around(
+                Assumptions.USUAL.withVisibleDip(MOSAIC.visible().dipTaken().value()), false, 32),
             Sightings.of(MOSAIC),
             CELSIUS,
             List.of(),
@@ -88,7 +89,7 @@ class RefinementTest {
   }
 
   private static Billet billet(String demo) {
-    return BilletReader.read(Path.of("alloy-data/billets/" + demo + ".json"), Walks.STEELS);
+    return Demos.keenEyed(demo);
   }
 
   private static double minutes(Clearing clearing, double celsius) {
@@ -97,6 +98,7 @@ class RefinementTest {
 
   private static Clearing clearing(Billet billet, Assumptions a, Resolution resolution) {
     Shop shop = new Shop(Walks.CORRELATIONS, a, resolution);
-    return Clearing.after(billet, shop, SoakSamples.visibility(a));
+    double dip = a.visibleDipPct() * billet.visible().dipTaken().value() / USUAL_DIP;
+    return Clearing.after(billet, shop, new LineVisibility(dip, a.broadMetres()));
   }
 }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -12,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletReader;
+import seamsoak.billet.Demos;
 import seamsoak.billet.Walks;
 import seamsoak.steel.HeatTreatment;
 import seamsoak.steel.Steel;
@@ -24,7 +23,7 @@ class ScheduleTest {
 
   @BeforeAll
   static void adviseTheDemo() {
-    Billet billet = BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.STEELS);
+    Billet billet = Demos.keenEyed("mosaic");
     mosaic = Schedules.of(billet);
   }
 

@@ -206,7 +206,6 @@ class BilletReaderTest {
             "soak: at most 60 min (default, judgement)",
             "soak: outer faces covered (default, judgement)",
             "lines: visible from 0.1 % of carbon missing (default, judgement)",
-            "lines: visible from 0.0039 in (0.1 mm) in width (default, judgement)",
             "covered faces: reached by the fire 50 % as much as open ones (default, judgement)",
             "blade: as thick as the billet leaves it (default)",
             "blade: as wide as the billet (default)",

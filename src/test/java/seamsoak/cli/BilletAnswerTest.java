@@ -111,8 +111,12 @@ class BilletAnswerTest {
     startsWith(soak, "soak");
     has(
         soak.names(""),
-        "billet lines options recommended goneAlreadyPct dominant advice defaults hardStops");
-    has(soak.names("lines.0"), "name step dipPct widthMm visible");
+        "billet lines crossings history options recommended goneAlreadyPct dominant advice defaults"
+            + " hardStops");
+    has(
+        soak.names("lines.0"),
+        "name step dipPct seamPct farPct trueWidthMm widthMm contrast visible minutes");
+    has(soak.names("history.0"), "step do lengthMm widthMm thicknessMm lines crossings");
     has(
         soak.names("options.0"),
         "temperatureC minutes minutesLow minutesHigh clears metalLossMm skinMm grainAstm");
@@ -131,7 +135,7 @@ class BilletAnswerTest {
 
   private static void startsWith(Ran ran, String command) {
     assertEquals(List.of("schema", "command"), ran.names("").subList(0, 2));
-    assertEquals("seamsoak/1", ran.text("schema"));
+    assertEquals("seamsoak/2", ran.text("schema"));
     assertEquals(command, ran.text("command"));
   }
 
