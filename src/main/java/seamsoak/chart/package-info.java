@@ -1,0 +1,24 @@
+/**
+ * Charts: figures of numbers and words, and how each is laid out and drawn.
+ *
+ * <p>It may use everything from {@code unit} to {@code advice}; it alone sees JFreeChart, Batik and
+ * AWT. It computes no metal: whatever is drawn was said by {@code advice}.
+ *
+ * <p>Read {@link Charts} first. A chart is a record of numbers and words ({@link SoakFigure} and
+ * its like) and a class that lays it out ({@link SoakDrawing}). Colors, line weights and sizes of
+ * type are {@link Ink}'s alone.
+ *
+ * <p>The same figure gives the same SVG, byte for byte, on every machine. So text is measured by
+ * our own reader of the font that the program brings ({@link Typeface}), never by the machine's
+ * text engine.
+ *
+ * <p>Choices of ours:
+ *
+ * <ul>
+ *   <li><i>The width of a line</i> is drawn where the line shows.
+ *   <li><i>A schedule's chart</i> ends before a step that is refused.
+ *   <li><i>A section</i> follows layers and seams by the pattern that {@code billet} keeps; tiles
+ *       that are stacked again are an outline only.
+ * </ul>
+ */
+package seamsoak.chart;

@@ -1,0 +1,35 @@
+/**
+ * Two steels side by side: families of checks, their limits, what would help, and the matrix of all
+ * against all.
+ *
+ * <p>It may use everything from {@code unit} to {@code carbon}, and needs nothing of {@code
+ * billet}. It never runs the solver, so that all pairs of the table take seconds; what needs it,
+ * such as the time to even out, is {@code advice}'s ({@code PairAdvisor}). Both {@code pair} and
+ * {@code pairs} use the same checks. {@code carbon-loss} in them is the slowest term of the series,
+ * within a factor of two of the solver.
+ *
+ * <p>Read {@link PairCheck} first. {@link PairSteel} holds what every check asks of one steel,
+ * worked out once. A {@link PairFamily} turns two of them and a {@link PairSetting} (layers,
+ * section, welding heat, closed or open) into {@link Finding}s and knows nothing else, so swapping
+ * the two mirrors them. {@link Judge} holds each value against its line of {@code pair-limits.csv}
+ * and puts limit and standing behind the reason. A steel with itself fits by definition: its
+ * findings stay, their ratings do not count. Remedies are found by checking again, not recited.
+ *
+ * <p>Choices of ours:
+ *
+ * <ul>
+ *   <li><i>Welding heat</i>: what the more delicate steel stands (the refusal of {@link
+ *       seamsoak.property.ForgingRule}), at most the usual 1230 C. A steel welds readily within 250
+ *       C below what it stands.
+ *   <li><i>Expansion</i> is rated from room heat to 600 C, below which a layer no longer gives way;
+ *       up to welding heat and as austenite it is told with wide limits.
+ *   <li><i>Depth of hardening</i> comes from the carbon dissolved at the common hardening heat, at
+ *       grain 8, and is told up to 0.5 m: beyond 1.75 % chromium its factors have left their range.
+ *       Sections count half, since handbook limits and a report of L6 harden at about twice the
+ *       thickness of the criterion.
+ *   <li><i>Barrier to carbon</i> compares permeabilities (potential at one activity) with plain
+ *       iron: nickel is slow because it holds little carbon, not because carbon is slow in it.
+ *   <li><i>Must not be normalized</i>: a sheet with a hardening range and no normalizing one.
+ * </ul>
+ */
+package seamsoak.pairing;

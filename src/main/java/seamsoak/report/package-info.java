@@ -1,0 +1,20 @@
+/**
+ * Answers as text for a terminal, as JSON and as the HTML report (templates in {@code
+ * src/main/jte}).
+ *
+ * <p>It may use everything from {@code unit} to {@code chart}; it alone sees the template library.
+ * An {@link seamsoak.advice.Advice} goes in, and nothing is computed on the way out: a number that
+ * is missing here is missing in {@code advice}. It prints nothing; it hands back text.
+ *
+ * <p>Read {@link ReportSections} first: it puts the report together from the same {@link Table}s
+ * that the terminal prints, each chart before its table. {@link ShopCard} is the first screen.
+ *
+ * <ul>
+ *   <li><i>Policy.</i> The page lets in nothing but its one style sheet, by its hash. A template
+ *       that set a style or a script of its own would be drawn without it, and a test would say so.
+ *   <li><i>Escaping.</i> Everything that comes from a billet passes through a template. Only the
+ *       style sheet and the charts, which escape for themselves, do not.
+ *   <li><i>On a phone</i> charts keep nine tenths of their size and slide.
+ * </ul>
+ */
+package seamsoak.report;
