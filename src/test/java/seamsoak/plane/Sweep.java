@@ -54,7 +54,10 @@ final class Sweep {
     }
   }
 
-  /** Adds what leaves through one end of the lines; only carbon in excess of what is held does. */
+  /**
+   * Adds what leaves through one end of the lines. Only carbon in excess of what is held there
+   * leaves; which lines have it is settled in the first stage and holds for the whole step.
+   */
   double through(
       boolean far,
       double[] held,
@@ -69,14 +72,15 @@ final class Sweep {
     double out = 0;
     for (int l = 0; l < lines; l++) {
       int c = l * lineStride + i * stride;
+      int face = l * (cells + 1) + (far ? cells : 0);
       double excess = activity[c] - held[kind[c]];
-      if (excess > 0) {
-        double g = 1 / (width[i] * half[c]);
+      double g = 1 / (width[i] * half[c]);
+      if (keep) {
+        kept[face] = excess > 0 ? g : 0;
+      }
+      if (kept[face] > 0) {
         to[c] -= g * excess / width[i];
         out += g * excess * depth[l];
-        if (keep) {
-          kept[l * (cells + 1) + (far ? cells : 0)] = g;
-        }
       }
     }
     return out;

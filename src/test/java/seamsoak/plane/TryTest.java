@@ -10,7 +10,7 @@ class TryTest {
     SteelTable table = SteelTable.load(DataFolder.packed());
     PlaneMetal steel = new AusteniteMetal(table.find("1084").get().analysis());
     PlaneMetal soft = new AusteniteMetal(table.find("1008").get().analysis());
-    for (Mesh mesh : new Mesh[] {Mesh.USUAL, Mesh.FINE}) {
+    for (Mesh mesh : new Mesh[] {Mesh.USUAL, Mesh.FINE, new Mesh(10e-6, 0.04, 0.1, 0.4e-3, 4, 120)}) {
       long t0 = System.nanoTime();
       Mosaic.solid(
           steel,
@@ -29,16 +29,16 @@ class TryTest {
             for (int l = 0; l < p.up().line().length; l++) {
               System.out.printf("  y %-10s", p.up().line()[l].name());
               if (l > 0 && l < p.up().line().length - 1 || p.up().ring())
-                for (int k = 1; k < 16; k += 2)
-                  System.out.printf(" %.4f", r.onLine(l, p.across().metres() * k / 16));
+                for (int k = 1; k < 32; k += (k % 2 == 0 ? 1 : 1)) if (k % 4 == 0 || k == 11 || k == 13 || k == 3 || k==5)
+                  System.out.printf(" %.4f", r.onLine(l, p.across().metres() * k / 32));
               System.out.println();
             }
             if (p.up().ring()) {
               for (int l = 0; l < p.across().line().length; l++) {
                 System.out.printf("  x %-10s", p.across().line()[l].name());
                 if (l > 0 && l < p.across().line().length - 1)
-                  for (int k = 1; k < 16; k += 2)
-                    System.out.printf(" %.4f", r.onLineAcross(l, p.up().metres() * k / 16));
+                  for (int k = 1; k < 32; k += (k % 2 == 0 ? 1 : 1)) if (k % 4 == 0 || k == 11 || k == 13 || k == 3 || k==5)
+                    System.out.printf(" %.4f", r.onLineAcross(l, p.up().metres() * k / 32));
                 System.out.println();
               }
               var pr = r.profile(0, p.across().metres() * 3 / 8, p.up().metres() / 8);
