@@ -14,6 +14,9 @@ record Furnace(PlaneFire fire, Mesh mesh) {
   /** Share of its neighbor below which an outermost cell is not cut further. */
   private static final double THIN = 0.5;
 
+  /** The last cell of a block is gone when it is thinner, m. */
+  private static final double TRACE = 1e-7;
+
   private static final double USUAL_RATIO = 0.035;
 
   /**
@@ -109,11 +112,25 @@ record Furnace(PlaneFire fire, Mesh mesh) {
       }
     }
 
+    /** Least width of an outermost cell; the last one of its block is used up. */
+    private static double least(Axis axis) {
+      return axis.face()[1] == 1 ? TRACE : THIN * axis.width()[1];
+    }
+
     private Plate cutLeft(Plate whole, double bareMetres, double share, double kelvin) {
       double deep = bareMetres * Math.sqrt(share);
       Plate p = whole;
-      while (p.across().width()[0] - deep < THIN * p.across().width()[1]) {
-        p = p.merged();
+      while (p.across().width()[0] - deep < least(p.across())) {
+        boolean last = p.across().face()[1] == 1;
+        if (last) {
+          double trace = p.across().width()[0];
+          double all = p.carbon();
+          p = p.ground(trace);
+          lost += all - p.carbon();
+          deep = Math.max(0, deep - trace);
+        } else {
+          p = p.merged();
+        }
         diffusion = null;
       }
       double wide = p.across().width()[0];

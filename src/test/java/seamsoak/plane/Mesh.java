@@ -27,6 +27,13 @@ record Mesh(
   /** Twice as fine in all. */
   static final Mesh FINE = new Mesh(20e-6, 0.08, 0.15, 0.6e-3, 3, 60);
 
+  /** And again. */
+  static final Mesh FINEST = new Mesh(10e-6, 0.04, 0.10, 0.4e-3, 4, 120);
+
+  Mesh withSteps(int count) {
+    return new Mesh(finestMetres, spreadShare, growth, coarsestMetres, leastCells, count);
+  }
+
   /** Below an outer face cells stay thin as deep as scale will eat in one heat, m. */
   private static final double EATEN = 0.25e-3;
 
@@ -50,7 +57,8 @@ record Mesh(
     for (int i = 0; i < parts; i++) {
       cells[i + 1] = cells[i] + part / size(axis, at, from + (i + 0.5) * part);
     }
-    int n = (int) Math.max(leastCells, Math.ceil(cells[parts]));
+    int least = to - from < finestMetres ? 1 : leastCells;
+    int n = (int) Math.max(least, Math.ceil(cells[parts]));
     double before = 0;
     int i = 0;
     for (int k = 1; k <= n; k++) {

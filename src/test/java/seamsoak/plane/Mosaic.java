@@ -2,7 +2,8 @@ package seamsoak.plane;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.function.BiConsumer;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The section of the demo billet through its steps. Across is the width and up the thickness; after
@@ -27,52 +28,44 @@ final class Mosaic {
   private final Furnace furnace;
   private final Bench bench;
   private final PlaneMetal sheet;
+  private final int last;
+  private final Map<Integer, Plate> after = new TreeMap<>();
   private Plate plate;
 
-  private Mosaic(Furnace furnace, PlaneMetal sheet) {
+  /**
+   * @param sheet metal of the tiles' jacket
+   * @param last step after which to stop
+   */
+  private Mosaic(Furnace furnace, PlaneMetal sheet, int last) {
     this.furnace = furnace;
     this.bench = new Bench(furnace);
     this.sheet = sheet;
+    this.last = last;
   }
 
-  /** One solid bar as large as the stack, all steps. */
-  static void solid(
-      PlaneMetal steel, PlaneMetal sheet, Furnace furnace, BiConsumer<Integer, Plate> after) {
-    Mosaic m = new Mosaic(furnace, sheet);
+  /** The section after each step, of one solid bar as large as the stack. */
+  static Map<Integer, Plate> solid(PlaneMetal steel, PlaneMetal sheet, Furnace furnace, int last) {
+    Mosaic m = new Mosaic(furnace, sheet, last);
     double thickness = 7 * THICK + 6 * THIN;
-    m.plate =
+    Plate bar =
         Plate.of(
             steel,
             Axis.of(WIDTH / 2, Line.MIDDLE, Line.OUTSIDE),
             Axis.of(thickness / 2, Line.MIDDLE, Line.OUTSIDE));
-    m.plate = m.bench.heated(m.plate, QUARTER, WELD);
-    m.rest(after);
+    m.stack(m.bench.heated(bar, QUARTER, WELD));
+    return m.after;
   }
 
-  /** Layers of two steels welded and drawn, and then all else. */
-  static void layered(
-      PlaneMetal thick,
-      PlaneMetal thin,
-      PlaneMetal sheet,
-      Furnace furnace,
-      BiConsumer<Integer, Plate> after) {
-    Mosaic m = new Mosaic(furnace, sheet);
-    m.weldLayers(thick, thin);
-    m.rest(after);
-  }
-
-  /** Layers welded and drawn, the first two steps. */
-  static void firstSteps(
-      PlaneMetal thick, PlaneMetal thin, Furnace furnace, BiConsumer<Integer, Plate> after) {
-    Mosaic m = new Mosaic(furnace, null);
-    m.weldLayers(thick, thin);
-    after.accept(1, m.plate);
-    m.drawStack();
-    after.accept(2, m.plate);
+  /** The section after each step, of the stack of layers, thick and thin in turn. */
+  static Map<Integer, Plate> layered(
+      PlaneMetal thick, PlaneMetal thin, PlaneMetal sheet, Furnace furnace, int last) {
+    Mosaic m = new Mosaic(furnace, sheet, last);
+    m.stack(m.weldedLayers(thick, thin));
+    return m.after;
   }
 
   /** From the middle layer, of which half is taken, to the outermost. */
-  private void weldLayers(PlaneMetal thick, PlaneMetal thin) {
+  private Plate weldedLayers(PlaneMetal thick, PlaneMetal thin) {
     int half = LAYERS / 2;
     Plate[][] layers = new Plate[1][half + 1];
     for (int k = 0; k <= half; k++) {
@@ -84,37 +77,44 @@ final class Mosaic {
               Axis.of(WIDTH / 2, Line.MIDDLE, Line.OUTSIDE),
               Axis.of(metres, k == 0 ? Line.MIDDLE : Line.OUTSIDE, Line.OUTSIDE));
     }
-    plate = bench.welded(layers, QUARTER, Line.seam("layer"), WELD);
+    return bench.welded(layers, QUARTER, Line.seam("layer"), WELD);
   }
 
-  private void drawStack() {
+  private void stack(Plate welded) {
+    plate = welded;
+    after.put(1, plate);
     plate = bench.drawn(plate, QUARTER, INCH / 2, INCH / 2, DRAW);
+    after.put(2, plate);
+    if (last > 2) {
+      plate = Bench.groundRightAndTop(plate, 0.015 * INCH);
+      plate = plate.mirrored().exchanged().mirrored().exchanged();
+      restack("restack 4");
+      after.put(5, plate);
+    }
+    if (last > 5) {
+      restackAgain();
+    }
+    if (last > 10) {
+      tiles();
+    }
   }
 
-  private void rest(BiConsumer<Integer, Plate> after) {
-    after.accept(1, plate);
-    drawStack();
-    after.accept(2, plate);
-    plate = Bench.groundRightAndTop(plate, 0.015 * INCH);
-    plate = plate.mirrored().exchanged().mirrored().exchanged();
-    restack("restack 4");
-    after.accept(5, plate);
+  private void restackAgain() {
     plate = bench.drawn(plate, OPEN, INCH, INCH, DRAW);
-    after.accept(6, plate);
+    after.put(6, plate);
     plate = Bench.ground(plate, 0.015 * INCH);
     restack("restack 8");
-    after.accept(9, plate);
+    after.put(9, plate);
     List<Stay> stays = Collections.nCopies(8, Stay.fahrenheit(2100, 4));
     plate = bench.drawn(plate, OPEN, 1.125 * INCH, 1.125 * INCH, stays);
-    after.accept(10, plate);
-    tiles(after);
+    after.put(10, plate);
   }
 
   private void restack(String name) {
     plate = bench.welded(Bench.restacked(plate, 2, 2, true), OPEN, Line.seam(name), WELD);
   }
 
-  private void tiles(BiConsumer<Integer, Plate> after) {
+  private void tiles() {
     Stay weld = Stay.fahrenheit(2200, 5);
     plate = furnace.heat(plate, weld, COVERED).plate();
     TileRow row = TileRow.of(Math.toRadians(45), 0.625 * INCH, SHEET).covered(furnace, weld);
@@ -122,7 +122,7 @@ final class Mosaic {
     plate = jacketed(plate, row.sheet());
     plate = furnace.heat(plate, weld, OPEN).plate();
     row = row.open(furnace, weld);
-    after.accept(12, plate);
+    after.put(12, plate);
 
     Stay press = Stay.fahrenheit(2050, 2);
     for (int k = 0; k < 2; k++) {
@@ -132,7 +132,7 @@ final class Mosaic {
       plate = plate.scaled(f.width(), row.thinning(f));
       row = row.stretched(f);
     }
-    after.accept(13, plate);
+    after.put(13, plate);
 
     plate = unjacketed(plate);
     row = row.unjacketed(BRUSHED);
@@ -141,7 +141,7 @@ final class Mosaic {
     row = row.open(furnace, roll);
     TileRow.Stretch f = TileRow.Stretch.ofSection(1, row.partTo(0.25 * INCH, 1));
     plate = plate.scaled(f.width(), row.thinning(f));
-    after.accept(15, plate);
+    after.put(15, plate);
   }
 
   private Plate jacketed(Plate body, double metres) {

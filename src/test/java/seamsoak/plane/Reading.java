@@ -3,6 +3,7 @@ package seamsoak.plane;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -15,19 +16,27 @@ record Reading(Plate plate, PlaneMetal steel) {
   /** Temperature at which activities are compared, K; it hardly matters which. */
   private static final double KELVIN = 1373.15;
 
+  /** A place between the middles of two cells. */
+  private record Between(int first, int second, double share) {
+    static Between of(Axis axis, double metres) {
+      int i = axis.cellAt(metres);
+      double[] at = axis.positions();
+      double middle = 0.5 * (at[i] + at[i + 1]);
+      int k = i + (metres < middle ? -1 : 1);
+      if (k < 0 || k >= axis.cells()) {
+        return new Between(i, i, 0);
+      }
+      return new Between(i, k, (metres - middle) / (0.5 * (at[k] + at[k + 1]) - middle));
+    }
+
+    double of(IntToDoubleFunction value) {
+      return (1 - share) * value.applyAsDouble(first) + share * value.applyAsDouble(second);
+    }
+  }
+
   /** Carbon in the face that a line of the axis up makes, at a place across. */
   double onLine(int line, double acrossMetres) {
-    int i = plate.across().cellAt(acrossMetres);
-    return at(i, line);
-  }
-
-  /** The same, with the lines of the axis across and a place up. */
-  double onLineAcross(int line, double upMetres) {
-    return exchanged().onLine(line, upMetres);
-  }
-
-  private Reading exchanged() {
-    return new Reading(plate.exchanged(), steel);
+    return Between.of(plate.across(), acrossMetres).of(i -> at(i, line));
   }
 
   private double at(int i, int line) {
@@ -54,9 +63,10 @@ record Reading(Plate plate, PlaneMetal steel) {
     return steel.percent(steel.at(KELVIN).ratioAt(activity));
   }
 
-  /** Carbon of the cell at a place. */
   double atPlace(double acrossMetres, double upMetres) {
-    return ofCell(plate.across().cellAt(acrossMetres), plate.up().cellAt(upMetres));
+    Between up = Between.of(plate.up(), upMetres);
+    Between across = Between.of(plate.across(), acrossMetres);
+    return up.of(j -> across.of(i -> ofCell(i, j)));
   }
 
   private double ofCell(int i, int j) {
@@ -85,15 +95,12 @@ record Reading(Plate plate, PlaneMetal steel) {
     return sum / metres;
   }
 
-  /** Lines of an axis with a name. */
-  static int[] lines(Axis axis, String name) {
+  /** The first line of an axis with a name. */
+  static int line(Axis axis, String name) {
     return IntStream.range(0, axis.line().length)
         .filter(l -> axis.line()[l].name().equals(name))
-        .toArray();
-  }
-
-  static int line(Axis axis, String name) {
-    return lines(axis, name)[0];
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A place on a profile. */
@@ -104,15 +111,15 @@ record Reading(Plate plate, PlaneMetal steel) {
    * its far side.
    */
   List<Point> profile(int line, double acrossMetres, double to) {
-    int i = plate.across().cellAt(acrossMetres);
+    Between across = Between.of(plate.across(), acrossMetres);
     List<Point> points = new ArrayList<>();
-    points.add(new Point(0, at(i, line)));
+    points.add(new Point(0, onLine(line, acrossMetres)));
     int m = plate.up().cells();
     double x = 0;
     for (int k = 0; k < m && x < to; k++) {
       int j = (plate.up().face()[line] + k) % m;
       double w = plate.up().width()[j];
-      points.add(new Point(x + 0.5 * w, ofCell(i, j)));
+      points.add(new Point(x + 0.5 * w, across.of(i -> ofCell(i, j))));
       x += w;
     }
     return points;
