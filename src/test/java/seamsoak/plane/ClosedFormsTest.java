@@ -52,6 +52,24 @@ class ClosedFormsTest {
     assertEquals(crossing, reading.crossing(line, line), WITHIN);
   }
 
+  /** Two pieces side by side, one of them turned: one standing seam all along, and no other. */
+  @Test
+  void twoPiecesSideBySide() {
+    Bench bench = new Bench(new Furnace(STILL, Mesh.USUAL));
+    Plate piece = Plate.of(METAL, axis(), axis());
+    List<Stay> stays = List.of(Stay.hold(1200, MINUTES), Stay.hold(1200, MINUTES));
+    Plate whole =
+        bench.welded(Bench.restacked(piece, 2, 1, true), Sides.NONE, Line.seam("seam"), stays);
+    Reading across = new Reading(whole.exchanged(), METAL);
+    int line = Reading.line(whole.across(), "seam");
+    assertEquals(2 * PIECE, whole.across().metres(), 1e-9);
+    assertEquals(PIECE, whole.up().metres(), 1e-9);
+    for (double share : new double[] {0.1, 0.5, 0.9}) {
+      assertEquals(0.75, across.onLine(line, share * PIECE), 2 * WITHIN);
+    }
+    assertEquals(1, new Reading(whole, METAL).atPlace(0.5 * PIECE, 0.1 * PIECE), WITHIN);
+  }
+
   /** The skin below scale that grows by a parabola keeps its shape; cells half as wide help. */
   @Test
   void skinBelowGrowingScale() {

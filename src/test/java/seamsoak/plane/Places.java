@@ -100,21 +100,22 @@ final class Places {
   private void layers() {
     Axis up = plate.up();
     double[] at = up.linePositions();
-    add("core", "mean over two layers", CORE, meanOfTwoLayers());
+    add("core", "mean over two layers", CORE, meanOfTwoLayers(plate, 0));
     add("layer", "innermost face", POINT, reading.onLine(1, 0));
     add("thick layer", "its middle", CORE, reading.atPlace(0, 0.5 * (at[2] + at[3])));
     add("thin layer", "its middle", CORE, reading.atPlace(0, 0.5 * (at[1] + at[2])));
   }
 
-  /** One period: half of the middle layer, the next, and half of the one after. */
-  private double meanOfTwoLayers() {
+  /** Over one period at a place across: half of the middle layer, the next, half of one more. */
+  static double meanOfTwoLayers(Plate plate, double acrossMetres) {
     Axis up = plate.up();
+    int i = plate.across().cellAt(acrossMetres);
     double[] at = up.positions();
     double end = 0.5 * (up.linePositions()[2] + up.linePositions()[3]);
     double sum = 0;
     for (int j = 0; at[j] < end; j++) {
       double within = Math.min(end, at[j + 1]) - at[j];
-      sum += within * reading.plate().at(0, j);
+      sum += within * plate.at(i, j);
     }
     return SectionHistory.BODY.percent(sum / end);
   }

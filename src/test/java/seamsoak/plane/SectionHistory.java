@@ -31,7 +31,7 @@ public final class SectionHistory {
     THIRTEEN
   }
 
-  /** How fine; each about four times as long as the one before. */
+  /** How fine; each takes about four times as long as the one before. */
   public enum Fineness {
     USUAL(Mesh.USUAL),
     FINE(Mesh.FINE),
