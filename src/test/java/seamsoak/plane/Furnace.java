@@ -1,7 +1,5 @@
 package seamsoak.plane;
 
-import java.util.Arrays;
-
 /**
  * Takes plates through stays in the fire: carbon moves, and scale eats the open sides. The metal
  * that scale takes is cut off the outermost cells, half of it before and half after each step; a
@@ -153,11 +151,5 @@ record Furnace(PlaneFire fire, Mesh mesh) {
       }
       return new Plate(p.across().withWidth(0, wide - deep), p.up(), p.metal(), y);
     }
-  }
-
-  /** Several stays with nothing done between them but knocking the scale off. */
-  Plate heats(Plate given, Sides sides, Stay... stays) {
-    return Arrays.stream(stays)
-        .reduce(given, (p, stay) -> heat(p, stay, sides).plate(), (a, b) -> b);
   }
 }
