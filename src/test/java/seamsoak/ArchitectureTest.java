@@ -94,6 +94,25 @@ class ArchitectureTest {
         .check(CLASSES);
   }
 
+  /** A second opinion that called the engine would be none. */
+  @Test
+  void secondOpinionInThePlaneCallsNoEngine() {
+    JavaClasses plane = new ClassFileImporter().importPackages("seamsoak.plane");
+    noClasses()
+        .that()
+        .resideInAPackage("seamsoak.plane..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "seamsoak.numeric..",
+            "seamsoak.heat..",
+            "seamsoak.carbon..",
+            "seamsoak.billet..",
+            "seamsoak.pairing..",
+            "seamsoak.advice..")
+        .check(plane);
+  }
+
   private static void only(String inside, String... packages) {
     noClasses()
         .that()
