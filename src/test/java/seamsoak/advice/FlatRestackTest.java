@@ -1,0 +1,130 @@
+package seamsoak.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.advice.SoakAdvice.SoakOption;
+import seamsoak.billet.Billet;
+import seamsoak.billet.BilletReader;
+import seamsoak.billet.FlatRestack;
+import seamsoak.billet.FlatRestacks;
+import seamsoak.billet.Walks;
+
+/**
+ * The most usual billets, flat-restacked bars of 60 to 800 layers, are answered, every one, and
+ * however many histories the bands rest on: that changes how sure an answer is, not whether there
+ * is one. An ordinary build takes ten of them, {@code -Plong} all.
+ */
+@Tag("long")
+class FlatRestackTest {
+  /** What the command line takes unless told otherwise. */
+  private static final int USUAL_SAMPLES = 128;
+
+  private static final List<FlatRestack> ALL = FlatRestacks.all();
+
+  /** Those written out, and every eleventh of the others. */
+  static Stream<FlatRestack> some() {
+    int named = FlatRestacks.named().size();
+    return Stream.concat(
+        FlatRestacks.named().stream(),
+        IntStream.range(0, 6).mapToObj(i -> ALL.get(named + 11 * i)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("some")
+  void isAnswered(FlatRestack one) {
+    Answer answer = Answer.to(one.billet(), USUAL_SAMPLES);
+    assertTrue(answer.good(), () -> String.join("\n", answer.wrong()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 4, 64, 128, 512})
+  @EnabledIfSystemProperty(named = "long", matches = "true")
+  void allAreAnsweredWhateverTheNumberOfHistories(int samples) {
+    List<String> wrong = new ArrayList<>();
+    double slowest = 0;
+    int leftOut = 0;
+    String which = "";
+    for (FlatRestack one : ALL) {
+      Answer answer = Answer.to(one.billet(), samples);
+      answer.wrong().forEach(w -> wrong.add(one + " (" + one.layers() + " layers): " + w));
+      leftOut += answer.leftOut(samples);
+      if (answer.seconds() > slowest) {
+        slowest = answer.seconds();
+        which = one.name();
+      }
+    }
+    long failed =
+        wrong.stream().map(w -> w.substring(0, w.indexOf(" layers): "))).distinct().count();
+    System.out.printf(
+        Locale.ROOT,
+        "Flat restacks, %d histories: %d of %d answered, %d histories left out, slowest %.1f s (%s)%n",
+        samples,
+        ALL.size() - failed,
+        ALL.size(),
+        leftOut,
+        slowest,
+        which);
+    assertTrue(wrong.isEmpty(), () -> failed + " of them\n" + String.join("\n", wrong));
+  }
+
+  /** The histories say how sure it is; what lies in the middle they do not move. */
+  @Test
+  void theMiddleEstimateIsTheSameForAnyNumberOfHistories() {
+    sameMiddle(BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.STEELS));
+    sameMiddle(FlatRestacks.of1084(25, 4, 2).billet());
+  }
+
+  @Test
+  @EnabledIfSystemProperty(named = "long", matches = "true")
+  void theMiddleEstimateIsTheSameForAllOfThem() {
+    ALL.forEach(one -> sameMiddle(one.billet()));
+  }
+
+  private static void sameMiddle(Billet billet) {
+    Answer without = Answer.to(billet, 0);
+    for (int samples : new int[] {4, 64}) {
+      Answer with = Answer.to(billet, samples);
+      assertTrue(
+          with.advice().isPresent(), () -> billet.name() + ", " + samples + ": " + with.wrong());
+      assertEquals(
+          middle(without.advice().orElseThrow()),
+          middle(with.advice().orElseThrow()),
+          () -> billet.name() + ", " + samples + " histories");
+    }
+  }
+
+  /** All that is told of the lines and of each temperature but the bands. */
+  private static List<Object> middle(Advice advice) {
+    List<Object> all = new ArrayList<>(advice.history());
+    all.addAll(advice.soak().lines());
+    advice.soak().options().forEach(o -> all.add(withoutBand(o)));
+    return all;
+  }
+
+  private static SoakOption withoutBand(SoakOption o) {
+    return new SoakOption(
+        o.temperatureC(),
+        o.minutes(),
+        Optional.empty(),
+        Optional.empty(),
+        o.clears(),
+        o.metalLossMm(),
+        o.skinMm(),
+        o.grainAstm(),
+        o.remarks());
+  }
+}
