@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.advice.SoakAdvice.SoakOption;
@@ -29,25 +30,33 @@ import seamsoak.billet.Walks;
  * is one. An ordinary build takes ten of them, {@code -Plong} all.
  */
 @Tag("long")
+@Tag("slow")
 class FlatRestackTest {
   /** What the command line takes unless told otherwise. */
   private static final int USUAL_SAMPLES = 128;
 
+  /** As many as leave an ordinary build quick. */
+  private static final int FEW_SAMPLES = 16;
+
   private static final List<FlatRestack> ALL = FlatRestacks.all();
 
-  /** Those written out, and every eleventh of the others. */
-  static Stream<FlatRestack> some() {
-    int named = FlatRestacks.named().size();
+  /** Two as the command line takes them; the others written out and some of the drawn with few. */
+  static Stream<Arguments> some() {
+    List<FlatRestack> named = FlatRestacks.named();
+    Stream<FlatRestack> others =
+        Stream.concat(
+            named.stream().skip(2),
+            IntStream.range(0, 6).mapToObj(i -> ALL.get(named.size() + 11 * i)));
     return Stream.concat(
-        FlatRestacks.named().stream(),
-        IntStream.range(0, 6).mapToObj(i -> ALL.get(named + 11 * i)));
+        named.stream().limit(2).map(one -> Arguments.of(one, USUAL_SAMPLES)),
+        others.map(one -> Arguments.of(one, FEW_SAMPLES)));
   }
 
   @ParameterizedTest
   @MethodSource("some")
-  void isAnswered(FlatRestack one) {
-    Answer answer = Answer.to(one.billet(), USUAL_SAMPLES);
-    assertTrue(answer.good(), () -> String.join("\n", answer.wrong()));
+  void isAnswered(FlatRestack one, int samples) {
+    Answer answer = Answer.to(one.billet(), samples);
+    assertTrue(answer.good(), () -> one + ": " + String.join("\n", answer.wrong()));
   }
 
   @ParameterizedTest
@@ -83,8 +92,12 @@ class FlatRestackTest {
 
   /** The histories say how sure it is; what lies in the middle they do not move. */
   @Test
-  void theMiddleEstimateIsTheSameForAnyNumberOfHistories() {
+  void theDemosMiddleEstimateIsTheSameForAnyNumberOfHistories() {
     sameMiddle(BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.STEELS));
+  }
+
+  @Test
+  void soIsThatOfABarOfManyLayers() {
     sameMiddle(FlatRestacks.of1084(25, 4, 2).billet());
   }
 
