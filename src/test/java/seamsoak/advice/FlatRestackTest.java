@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -63,31 +66,31 @@ class FlatRestackTest {
   @ValueSource(ints = {0, 4, 64, 128, 512})
   @EnabledIfSystemProperty(named = "long", matches = "true")
   void allAreAnsweredWhateverTheNumberOfHistories(int samples) {
+    Map<FlatRestack, Answer> answers = new LinkedHashMap<>();
+    ALL.forEach(one -> answers.put(one, Answer.to(one.billet(), samples)));
+    System.out.println(summary(answers, samples));
     List<String> wrong = new ArrayList<>();
-    double slowest = 0;
-    int leftOut = 0;
-    String which = "";
-    for (FlatRestack one : ALL) {
-      Answer answer = Answer.to(one.billet(), samples);
-      answer.wrong().forEach(w -> wrong.add(one + " (" + one.layers() + " layers): " + w));
-      leftOut += answer.leftOut(samples);
-      if (answer.seconds() > slowest) {
-        slowest = answer.seconds();
-        which = one.name();
-      }
-    }
-    long failed =
-        wrong.stream().map(w -> w.substring(0, w.indexOf(" layers): "))).distinct().count();
-    System.out.printf(
+    answers.forEach(
+        (one, a) -> a.wrong().forEach(w -> wrong.add(one + ", " + one.layers() + " layers: " + w)));
+    assertTrue(wrong.isEmpty(), () -> String.join("\n", wrong));
+  }
+
+  private static String summary(Map<FlatRestack, Answer> answers, int samples) {
+    Map.Entry<FlatRestack, Answer> slowest =
+        answers.entrySet().stream()
+            .max(Comparator.comparingDouble(e -> e.getValue().seconds()))
+            .orElseThrow();
+    return String.format(
         Locale.ROOT,
-        "Flat restacks, %d histories: %d of %d answered, %d histories left out, slowest %.1f s (%s)%n",
+        "Flat restacks, %d histories: %d of %d answered, %d of them without fault; %d histories left"
+            + " out; slowest %.1f s (%s)",
         samples,
-        ALL.size() - failed,
-        ALL.size(),
-        leftOut,
-        slowest,
-        which);
-    assertTrue(wrong.isEmpty(), () -> failed + " of them\n" + String.join("\n", wrong));
+        answers.values().stream().filter(a -> a.advice().isPresent()).count(),
+        answers.size(),
+        answers.values().stream().filter(Answer::good).count(),
+        answers.values().stream().mapToInt(a -> a.leftOut(samples)).sum(),
+        slowest.getValue().seconds(),
+        slowest.getKey());
   }
 
   /** The histories say how sure it is; what lies in the middle they do not move. */
