@@ -49,7 +49,7 @@ class FlatRestackTest {
     Stream<FlatRestack> others =
         Stream.concat(
             named.stream().skip(2),
-            IntStream.range(0, 6).mapToObj(i -> ALL.get(named.size() + 11 * i)));
+            IntStream.range(0, 5).mapToObj(i -> ALL.get(named.size() + 13 * i)));
     return Stream.concat(
         named.stream().limit(2).map(one -> Arguments.of(one, USUAL_SAMPLES)),
         others.map(one -> Arguments.of(one, FEW_SAMPLES)));
@@ -60,6 +60,16 @@ class FlatRestackTest {
   void isAnswered(FlatRestack one, int samples) {
     Answer answer = Answer.to(one.billet(), samples);
     assertTrue(answer.good(), () -> one + ": " + String.join("\n", answer.wrong()));
+  }
+
+  /** Where lines show, a soak is asked for and it is shorter the hotter it is. */
+  @Test
+  void aBarWeldedInHasteTakesASoak() {
+    Answer answer = Answer.to(FlatRestacks.inHaste().billet(), FEW_SAMPLES);
+    List<SoakOption> options = answer.advice().orElseThrow().soak().options();
+    double hottest = options.get(options.size() - 1).minutes().orElseThrow();
+    double mild = options.get(options.size() / 2).minutes().orElse(Double.POSITIVE_INFINITY);
+    assertTrue(hottest > 0 && hottest < mild, hottest + " min at the hottest, " + mild + " below");
   }
 
   @ParameterizedTest

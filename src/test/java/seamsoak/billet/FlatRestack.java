@@ -50,8 +50,8 @@ public record FlatRestack(
   /** A bar drawn to a section, cut, and the pieces laid on each other. */
   public record Round(Section drawn, int high) {}
 
-  /** Heats of the welds and of the draws. */
-  public record Fire(Heats weld, Heats draw) {}
+  /** Heats of the welds and of the draws, and whether air comes to the faces before they join. */
+  public record Fire(Heats weld, Heats draw, boolean airy) {}
 
   /** So many heats of so many minutes. */
   public record Heats(int fahrenheit, double minutes, int times) {
@@ -137,7 +137,10 @@ public record FlatRestack(
 
   /** The billet's file. */
   public String json() {
-    String weld = "{ 'do': 'weld', 'heats': " + fire.weld().json() + " }";
+    String weld =
+        text(
+            "{ 'do': 'weld', 'faces': '%s', 'heats': %s }",
+            fire.airy() ? "open" : "covered", fire.weld().json());
     List<String> steps = new ArrayList<>();
     for (Round round : rounds) {
       steps.add(weld);

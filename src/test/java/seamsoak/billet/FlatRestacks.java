@@ -20,6 +20,7 @@ import seamsoak.billet.FlatRestack.Sheets;
 public final class FlatRestacks {
   private static final long SEED = 25;
   private static final int DRAWN = 60;
+  private static final int AIRY_EVERY = 7;
   private static final int FEWEST = 60;
   private static final int MOST = 800;
 
@@ -65,7 +66,7 @@ public final class FlatRestacks {
         new Sheets(25, List.of("1095", "75Ni8"), List.of(0.125, 0.060), 1.5, 7),
         List.of(new Round(new Section(0.75, 1.5), 4), new Round(new Section(0.75, 1.5), 2)),
         new Section(0.25, 1.5),
-        new Fire(new Heats(2300, 10, 3), new Heats(2100, 3, 5)),
+        new Fire(new Heats(2300, 10, 3), new Heats(2100, 3, 5), false),
         0);
   }
 
@@ -77,13 +78,24 @@ public final class FlatRestacks {
         List.of(
             new Round(new Section(0.75, 1.5), first), new Round(new Section(0.75, 1.5), second)),
         new Section(0.25, 1.5),
-        new Fire(new Heats(2250, 5, 3), new Heats(2100, 3, 5)),
+        new Fire(new Heats(2250, 5, 3), new Heats(2100, 3, 5), false),
+        0);
+  }
+
+  /** Long welds that air comes to and quick draws to half an inch: its lines surely show. */
+  public static FlatRestack inHaste() {
+    return new FlatRestack(
+        "1084 and 75Ni8, 75 layers, welded without a cover",
+        new Sheets(25, List.of("1084", "75Ni8"), List.of(0.125, 0.0625), 1.5, 6),
+        List.of(new Round(new Section(1, 1.5), 3)),
+        new Section(0.5, 1.5),
+        new Fire(new Heats(2300, 10, 2), new Heats(2000, 2, 4), true),
         0);
   }
 
   /** Those that are written out. */
   public static List<FlatRestack> named() {
-    return List.of(usual(), of1084(25, 4, 2), of1084(20, 4, 3), of1084(25, 4, 4));
+    return List.of(usual(), of1084(25, 4, 2), of1084(20, 4, 3), of1084(25, 4, 4), inHaste());
   }
 
   /** All of them. */
@@ -138,7 +150,7 @@ public final class FlatRestacks {
         stack,
         rounds,
         new Section(FINALS.get(index % FINALS.size()), width),
-        fire(random),
+        fire(index, random),
         ground ? one(GRINDINGS, random) : 0);
   }
 
@@ -148,7 +160,8 @@ public final class FlatRestacks {
     return one(fit, random);
   }
 
-  private static Fire fire(SplittableRandom random) {
+  /** One in a few is welded without a cover, as one in a hurry does. */
+  private static Fire fire(int index, SplittableRandom random) {
     return new Fire(
         new Heats(
             2200 + 25 * random.nextInt(5),
@@ -157,7 +170,8 @@ public final class FlatRestacks {
         new Heats(
             2000 + 50 * random.nextInt(4),
             one(List.of(2.0, 3.0, 4.0), random),
-            4 + random.nextInt(4)));
+            4 + random.nextInt(4)),
+        index % AIRY_EVERY == 0);
   }
 
   private static <T> T one(List<T> of, SplittableRandom random) {
