@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import seamsoak.advice.SoakAdvice.SoakOption;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Walks;
@@ -75,19 +76,31 @@ record Answer(Optional<Advice> advice, List<String> wrong, double seconds) {
     falls(soak.options(), SoakOption::minutes, "minutes", wrong);
     falls(soak.options(), SoakOption::minutesLow, "least minutes", wrong);
     falls(soak.options(), SoakOption::minutesHigh, "most minutes", wrong);
-    for (SoakOption o : soak.options()) {
-      if (forever(o.minutesLow()) > forever(o.minutesHigh()) && samples > 0) {
-        wrong.add("a band upside down: " + o);
-      }
-      if (o.remarks().contains("the fire would eat the billet first")
-          && o.minutes().orElse(0.0) <= soak.mostMinutes()) {
-        wrong.add("a bar said to be eaten within an allowed soak: " + o);
-      }
-    }
+    first(soak, wrong, "a band upside down", o -> forever(o.minutesLow()) > mostOf(o, samples));
+    first(
+        soak,
+        wrong,
+        "a bar said to be eaten within an allowed soak",
+        o ->
+            o.remarks().contains("the fire would eat the billet first")
+                && o.minutes().orElse(0.0) <= soak.mostMinutes());
     if (soak.clears() && soak.recommended().isEmpty()) {
       wrong.add("said to clear, but not by what");
     }
     return wrong;
+  }
+
+  private static double mostOf(SoakOption o, int samples) {
+    return samples == 0 ? Double.POSITIVE_INFINITY : forever(o.minutesHigh());
+  }
+
+  /** Notes how many temperatures have a fault, and the first of them. */
+  private static void first(
+      SoakAdvice soak, List<String> wrong, String name, Predicate<SoakOption> fault) {
+    List<SoakOption> all = soak.options().stream().filter(fault).toList();
+    if (!all.isEmpty()) {
+      wrong.add(name + " at " + all.size() + " temperatures, such as " + all.get(0));
+    }
   }
 
   private static void falls(
@@ -99,10 +112,9 @@ record Answer(Optional<Advice> advice, List<String> wrong, double seconds) {
       double cooler = forever(of.apply(options.get(i - 1)));
       double hotter = forever(of.apply(options.get(i)));
       if (hotter > cooler) {
-        wrong.add(
-            String.format(
-                "%s rise from %s to %s at %s C",
-                name, cooler, hotter, options.get(i).temperatureC()));
+        double celsius = options.get(i).temperatureC();
+        wrong.add(name + " rise from " + cooler + " to " + hotter + " at " + celsius + " C");
+        return;
       }
     }
   }

@@ -20,6 +20,9 @@ public record FlatRestack(
     String name, Sheets stack, List<Round> rounds, Section last, Fire fire, double grindInches) {
   private static final double KERF_INCHES = 0.0625;
 
+  /** A draw worth its heats leaves no more of the section, so that no scale is in its way. */
+  private static final double MOST_LEFT = 0.7;
+
   /** What a heat takes off an open face by the trade's rule, in. */
   public static final double SCALE_INCHES = 0.008;
 
@@ -132,7 +135,7 @@ public record FlatRestack(
   }
 
   private static boolean drawsDown(Bar bar, Section to) {
-    return bar.thickness() > 0 && to.area() < bar.thickness() * bar.width();
+    return bar.thickness() > 0 && to.area() <= MOST_LEFT * bar.thickness() * bar.width();
   }
 
   /** The billet's file. */
