@@ -19,6 +19,7 @@ import java.util.TimeZone;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -27,6 +28,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import seamsoak.unit.UnitSystem;
 
+@Tag("slow")
 class ChartsTest {
 
   static Stream<Figure> figures() {

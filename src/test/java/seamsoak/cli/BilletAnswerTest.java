@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.JsonValue;
 
 /** What soak, schedule and plan say of a billet, and what they leave on the disk. */
+@Tag("slow")
 class BilletAnswerTest {
   /** Bare faces at a long heat, then only a minute of soaking allowed. */
   private static final String STUBBORN =

@@ -13,10 +13,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What comes of a run when the machine lets it down or the smith stops it. */
+@Tag("slow")
 class FaultsTest {
   private static final String QUICK =
       HostileCase.FOLDER.resolve("quick.json").toAbsolutePath().toString();

@@ -17,11 +17,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The corpus of hostile and mistaken inputs, see {@code src/test/resources/hostile}. */
+@Tag("slow")
+@Tag("long")
 class HostileInputTest {
   private static final String SAMPLES = "2";
   private static final Map<String, Integer> COUNTS = new TreeMap<>();

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.billet.Assumptions;
@@ -33,6 +34,8 @@ import seamsoak.steel.SteelTable;
  * many, {@code -Dmutations.full=1} how many go on one plan, {@code -Dmutations.seed=1} where to
  * begin.
  */
+@Tag("slow")
+@Tag("long")
 class MutationTest {
   private static final int COUNT = Integer.getInteger("mutations", 500);
   private static final int ONE_IN = Integer.getInteger("mutations.full", 25);

@@ -15,11 +15,13 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import nu.validator.client.EmbeddedValidator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The report as a file. */
+@Tag("slow")
 class ReportTest {
   /**
    * The checker judges the one style sheet by its start tag, before there is anything to take the

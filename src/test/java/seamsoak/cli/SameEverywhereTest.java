@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * The same input gives the same bytes, whatever the machine speaks and however many cores it has.
  */
+@Tag("slow")
 class SameEverywhereTest {
   /** Letters whose case and order differ from language to language, and a kiln. */
   private static final String MORE =

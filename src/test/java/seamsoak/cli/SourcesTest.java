@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +25,7 @@ import seamsoak.data.JsonValue;
 import seamsoak.source.SourceTable;
 
 /** What {@code --sources} tells, and that nothing sways an answer without being told. */
+@Tag("slow")
 class SourcesTest {
   private static final String MEMORY = "from memory";
   private static final String ACTIVITY = "austenite-activity-";

@@ -15,11 +15,14 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.data.RunMark;
 
 /** Plans stopped or killed at random moments; {@code -Dkills.plans=50} sets how many of each. */
+@Tag("slow")
+@Tag("long")
 class StoppedTest {
   private static final int PLANS = Integer.getInteger("kills.plans", 2);
   private static final String QUICK =

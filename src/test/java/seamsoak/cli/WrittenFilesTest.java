@@ -13,10 +13,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What plan and schedule leave on the disk, and what they leave alone. */
+@Tag("slow")
 class WrittenFilesTest {
   private static final String GALVANIZED = "alloy-data/billets/galvanized-jacket.json";
   private static final String SAN_MAI = "alloy-data/billets/san-mai.json";

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.cli.Child;
@@ -21,6 +22,7 @@ import seamsoak.cli.Child;
  * Killed at random moments while it writes, the program leaves nothing that is not whole; {@code
  * -Dkills=50} sets how often.
  */
+@Tag("long")
 class KilledTest {
   private static final int KILLS = Integer.getInteger("kills", 10);
   private static final int LATEST_MILLIS = 60;

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.data.CsvTable;
@@ -22,6 +23,7 @@ import seamsoak.property.PropertyReferences;
  * Mutation of the data: coefficients stand in a table, where a tool that mutates code does not see
  * them. Each is moved by a tenth; some reference row has to notice.
  */
+@Tag("slow")
 class PinnedCoefficientsTest {
   /** Pinned by tests of their own: the band of Ae1, what stainless steel is, steps of depth. */
   private static final List<String> ELSEWHERE =
