@@ -11,6 +11,7 @@ import seamsoak.data.JsonValue;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
 import seamsoak.unit.Length;
+import seamsoak.unit.UnitSystem;
 
 /** Reads a billet file, or says in one sentence where and why it cannot be understood. */
 public final class BilletReader {
@@ -129,13 +130,14 @@ public final class BilletReader {
             thicknesses,
             f.required("width", Values::size),
             f.required("length", Values::size),
+            f.required("width", (v, key) -> UnitSystem.ofLength(Values.text(v, key))),
             f.optional("skin", Values::depth),
             f.place());
     if (stack.thickness().metres() > Size.THICKEST_METRES) {
       throw new Fault(
           f.place("thickness"),
-          "the stack is " + stack.thickness().inMillimetres(0) + " mm thick",
-          "0.5 m is the most");
+          "the stack is " + stack.thickness().format(stack.units()) + " thick",
+          new Length(Size.THICKEST_METRES).format(stack.units()) + " is the most");
     }
     double thinnest = thicknesses.stream().mapToDouble(Length::metres).min().orElseThrow();
     if (2 * stack.skinTaken().metres() >= thinnest) {

@@ -2,7 +2,6 @@ package seamsoak.billet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.Line;
@@ -10,6 +9,8 @@ import seamsoak.carbon.Metal;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.steel.Steel;
+import seamsoak.unit.Length;
+import seamsoak.unit.UnitSystem;
 
 /**
  * Walks a billet through its steps: a fold that carries size and carbon from one to the next. Steps
@@ -53,7 +54,7 @@ public final class BilletWalk {
     for (Step step : billet.steps()) {
       Stage before = stages.get(stages.size() - 1);
       try {
-        Stage after = after(step, before);
+        Stage after = after(step, before, billet.stack().units());
         stages.add(linesOnly ? after.withPiece(forLines(after.piece())) : after);
       } catch (IllegalArgumentException e) {
         throw new Fault(
@@ -79,12 +80,12 @@ public final class BilletWalk {
             .anyMatch(p -> Line.of(layers.strip(), p).depthPct() >= leastPct);
   }
 
-  private Stage after(Step step, Stage before) {
+  private Stage after(Step step, Stage before, UnitSystem units) {
     Workpiece piece = before.piece();
     if (piece.hasLooseFaces() && !(step instanceof Step.Weld)) {
       throw new IllegalArgumentException("the new faces must be welded first");
     }
-    Progress p = new Progress(before);
+    Progress p = new Progress(before, units);
     if (step instanceof Step.Weld s) {
       weld(p, s);
     } else if (step instanceof Step.Draw s) {
@@ -92,18 +93,18 @@ public final class BilletWalk {
     } else if (step instanceof Step.Press s) {
       press(p, s);
     } else if (step instanceof Step.Roll s) {
-      thinner(piece, s.thickness().metres());
+      thinner(p, s.thickness().metres());
       forge(p, s, piece.size().widthMetres(), s.thickness().metres(), false);
     } else if (step instanceof Step.Grind s) {
       p.piece = piece.ground(depth(s.depth().metres()), shop.resolution());
     } else if (step instanceof Step.Restack s) {
       bare(piece);
       p.piece =
-          new Restacking(s.across(), s.high(), s.turnTaken(), s.kerfTaken().metres())
+          new Restacking(s.across(), s.high(), s.turnTaken(), s.kerfTaken().metres(), units)
               .of(piece, step.mark().number(), shop.resolution());
     } else if (step instanceof Step.Tile s) {
       bare(piece);
-      p.piece = tiling(s, piece).of(piece, step.mark().number(), shop.resolution());
+      p.piece = tiling(s, piece, units).of(piece, step.mark().number(), shop.resolution());
     } else if (step instanceof Step.Unjacket s) {
       unjacket(p, s);
     } else if (step instanceof Step.Soak || step instanceof Step.Normalize) {
@@ -122,7 +123,7 @@ public final class BilletWalk {
       }
       p.endKelvin = Math.min(before.endKelvin(), Shop.BLACK_KELVIN);
     }
-    p.piece.size().requireBillet();
+    p.piece.size().requireBillet(units);
     if (p.piece.inner().size() > MOST_LINES) {
       throw new IllegalArgumentException(
           "there would be more than " + MOST_LINES + " kinds of seams");
@@ -140,7 +141,7 @@ public final class BilletWalk {
     return metal;
   }
 
-  private Tiling tiling(Step.Tile s, Workpiece piece) {
+  private Tiling tiling(Step.Tile s, Workpiece piece, UnitSystem units) {
     Optional<Metal> sheet = s.jacket().map(j -> sheet(j.steel(), piece));
     return new Tiling(
         s.angle().radians(),
@@ -149,7 +150,8 @@ public final class BilletWalk {
         depth(s.grindTaken().metres()),
         s.count(),
         sheet,
-        s.jacket().map(j -> j.thickness().metres()).orElse(0.0));
+        s.jacket().map(j -> j.thickness().metres()).orElse(0.0),
+        units);
   }
 
   /** A ground depth under these assumptions; no grinding stays none. */
@@ -163,14 +165,14 @@ public final class BilletWalk {
     }
   }
 
-  private static void thinner(Workpiece piece, double thickness) {
+  private static void thinner(Progress p, double thickness) {
+    Workpiece piece = p.piece;
     if (thickness > piece.size().thicknessMetres() * (1 + SAME)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "%.1f mm asked and the billet is only %.1f mm thick",
-              thickness * 1e3,
-              piece.size().thicknessMetres() * 1e3));
+          new Length(thickness).format(p.units)
+              + " asked and the billet is only "
+              + new Length(piece.size().thicknessMetres()).format(p.units)
+              + " thick");
     }
   }
 
@@ -188,19 +190,20 @@ public final class BilletWalk {
     double there = size.thicknessMetres() * size.widthMetres();
     if (asked > there * (1 + SAME)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "a section of %.1f x %.1f mm asked and there is only %.1f x %.1f mm",
-              s.width().metres() * 1e3,
-              s.thickness().metres() * 1e3,
-              size.widthMetres() * 1e3,
-              size.thicknessMetres() * 1e3));
+          "a section of "
+              + s.width().format(p.units)
+              + " by "
+              + s.thickness().format(p.units)
+              + " asked and there is only "
+              + new Length(size.widthMetres()).format(p.units)
+              + " by "
+              + new Length(size.thicknessMetres()).format(p.units));
     }
     forge(p, s, s.width().metres(), s.thickness().metres(), false);
   }
 
   private void press(Progress p, Step.Press s) {
-    thinner(p.piece, s.thickness().metres());
+    thinner(p, s.thickness().metres());
     forge(
         p,
         s,
@@ -246,6 +249,7 @@ public final class BilletWalk {
 
   /** A step under way. */
   private final class Progress {
+    private final UnitSystem units;
     private Workpiece piece;
     private Optional<HeatCurve> lastHeat;
     private double endKelvin;
@@ -253,7 +257,8 @@ public final class BilletWalk {
     private double massError;
     private final List<String> remarks = new ArrayList<>();
 
-    Progress(Stage before) {
+    Progress(Stage before, UnitSystem units) {
+      this.units = units;
       piece = before.piece();
       lastHeat = before.lastHeat();
       endKelvin = before.endKelvin();

@@ -17,8 +17,11 @@ import seamsoak.steel.Steel;
 
 /** Lays the pieces of a stack on each other. */
 final class Laying {
-  /** Stacks of so many layers have a line through each of them; others one through their mean. */
+  /** Stacks of so many layers have a line through each of them. */
   private static final int FOLLOWED = 9;
+
+  /** Others have one through so many at a face, and through the mean of those below. */
+  private static final int OUTER = 3;
 
   /** The same where all are of one steel, whose seams lie on the line. */
   private static final int FOLLOWED_ALIKE = 60;
@@ -36,38 +39,42 @@ final class Laying {
     Metal body = shop.body(stack);
     double skin = stack.skinTaken().metres();
     Map<Sort, Strip> halves = new LinkedHashMap<>();
-    List<Integer> counts = new ArrayList<>();
+    Map<Sort, Double> weights = new LinkedHashMap<>();
     for (int i = 0; i < stack.layers(); i++) {
       Sort sort = sort(stack, i);
-      if (halves.putIfAbsent(sort, half(shop.metal(sort.steel()), sort.metres() / 2, skin))
-          == null) {
-        counts.add(0);
-      }
-      int k = new ArrayList<>(halves.keySet()).indexOf(sort);
-      counts.set(k, counts.get(k) + 1);
+      halves.computeIfAbsent(sort, s -> half(shop.metal(s.steel()), s.metres() / 2, skin));
+      weights.merge(sort, stack.shareInBody(i), Double::sum);
     }
     Size size =
         new Size(stack.length().metres(), stack.width().metres(), stack.thickness().metres());
     boolean one = stack.layers() == 1;
-    boolean alike = stack.steels().stream().distinct().count() == 1;
-    boolean followed = stack.layers() <= (alike ? FOLLOWED_ALIKE : FOLLOWED);
+    int followed = followed(stack);
+    boolean all = followed == stack.layers();
     Strip side = half(body, size.widthMetres() / 2, skin);
     return new Workpiece(
         size,
         body,
-        followed
-            ? through(stack, halves)
-            : SectionLine.half(
-                Kind.THICKNESS, Direction.THICKNESS, half(body, size.thicknessMetres() / 2, skin)),
+        all ? through(stack, halves) : outer(stack, followed, halves),
         SectionLine.half(Kind.WIDTH, Direction.WIDTH, side),
-        one ? List.of() : pairs(stack, halves, followed),
-        one ? new Loose.Nothing() : Loose.Layers.of(List.copyOf(halves.values()), counts),
+        one ? List.of() : pairs(stack, halves, all),
+        one
+            ? new Loose.Nothing()
+            : Loose.Layers.of(
+                List.copyOf(halves.values()),
+                List.copyOf(weights.values()),
+                all ? Optional.empty() : Optional.of(rest(stack, followed, body))),
         Optional.empty(),
         Optional.empty());
   }
 
+  /** How many layers have their own place on the line through the stack, from a face inward. */
+  private static int followed(Stack stack) {
+    boolean alike = stack.steels().stream().distinct().count() == 1;
+    return stack.layers() <= (alike ? FOLLOWED_ALIKE : FOLLOWED) ? stack.layers() : OUTER;
+  }
+
   /** A line through every layer, one by one. */
-  private SectionLine through(Stack stack, Map<Sort, Strip> halves) {
+  private static SectionLine through(Stack stack, Map<Sort, Strip> halves) {
     Map<Sort, SectionLine> layers = new LinkedHashMap<>();
     halves.forEach(
         (s, h) -> layers.put(s, SectionLine.half(Kind.THICKNESS, Direction.THICKNESS, h)));
@@ -76,6 +83,24 @@ final class Laying {
       all.add(layers.get(sort(stack, i)));
     }
     return new Row(all, SeamName.LAYERS).line(Kind.THICKNESS, Direction.THICKNESS);
+  }
+
+  /** The layers at a face; their mean follows below. */
+  private static SectionLine outer(Stack stack, int followed, Map<Sort, Strip> halves) {
+    List<Strip> parts = new ArrayList<>();
+    for (int i = 0; i < followed; i++) {
+      parts.add(halves.get(sort(stack, i)).mirrored());
+    }
+    return new SectionLine(
+        Kind.THICKNESS, Direction.THICKNESS, 1, parts, End.OUTSIDE, End.GAP, SeamName.LAYERS);
+  }
+
+  private Strip rest(Stack stack, int followed, Metal body) {
+    double metres = stack.thickness().metres() / 2;
+    for (int i = 0; i < followed; i++) {
+      metres -= stack.thickness(i).metres();
+    }
+    return Strip.of(body, metres, shop.resolution().oneEnd(metres));
   }
 
   /** Layers of one steel and one thickness. */

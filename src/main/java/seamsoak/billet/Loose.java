@@ -1,6 +1,9 @@
 package seamsoak.billet;
 
 import java.util.List;
+import java.util.Optional;
+import seamsoak.carbon.EvenCarbon;
+import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 
 /** What lies around or in a billet, not welded to it yet, and is on none of its lines. */
@@ -12,53 +15,60 @@ public sealed interface Loose {
   record Jacket(Strip sheet) implements Loose {}
 
   /**
-   * The layers of a stack, whose lines across the layers run through their mean.
+   * The layers of a stack, as far as lines run through their mean.
    *
    * @param halves of each sort of layer, from its face to its middle
-   * @param counts how many layers there are of each
-   * @param startRatio carbon per metal atom of all of them before the fire
-   * @param startMetres their thickness before the fire
+   * @param weights how often each lies in the stack
+   * @param rest the mean of those too deep to be followed one by one, down to the middle
+   * @param startMetres thickness of all of them before the fire
    */
-  record Layers(List<Strip> halves, List<Integer> counts, double startRatio, double startMetres)
+  record Layers(List<Strip> halves, List<Double> weights, Optional<Strip> rest, double startMetres)
       implements Loose {
+    /** Temperature of the comparison: all is austenite, K. */
+    private static final double COMPARED_AT_KELVIN = 1373.15;
+
     public Layers {
       halves = List.copyOf(halves);
-      counts = List.copyOf(counts);
+      weights = List.copyOf(weights);
     }
 
-    static Layers of(List<Strip> halves, List<Integer> counts) {
-      Layers fresh = new Layers(halves, counts, 1, 1);
-      return new Layers(halves, counts, fresh.ratio(), fresh.metres());
+    static Layers of(List<Strip> halves, List<Double> weights, Optional<Strip> rest) {
+      return new Layers(halves, weights, rest, new Layers(halves, weights, rest, 1).metres());
     }
 
     Layers withHalves(List<Strip> next) {
-      return new Layers(next, counts, startRatio, startMetres);
+      return new Layers(next, weights, rest, startMetres);
     }
 
     private double metres() {
-      double sum = 0;
-      for (int i = 0; i < halves.size(); i++) {
-        sum += 2 * counts.get(i) * halves.get(i).metres();
+      return all().metres();
+    }
+
+    /** Half of each layer, one after another. */
+    private Strip all() {
+      Strip all = halves.get(0).scaled(weights.get(0));
+      for (int i = 1; i < halves.size(); i++) {
+        all = all.followedBy(halves.get(i).scaled(weights.get(i)));
       }
-      return sum;
+      return all;
     }
 
-    private double ratio() {
-      double sum = 0;
-      for (int i = 0; i < halves.size(); i++) {
-        sum += 2 * counts.get(i) * halves.get(i).carbon();
-      }
-      return sum / metres();
+    /**
+     * What the layers' mean has left of the carbon that it began with, as a share: it gets the
+     * activity that the layers come to among themselves.
+     */
+    double carbonLeft(Metal mean) {
+      Strip all = all();
+      double even = new EvenCarbon(all, COMPARED_AT_KELVIN).ratio(0);
+      double activity = all.metal(0).law().at(COMPARED_AT_KELVIN).activity(even);
+      return mean.startRatio() > 0
+          ? mean.law().at(COMPARED_AT_KELVIN).ratioAt(activity) / mean.startRatio()
+          : 1;
     }
 
-    /** What the layers have left of the carbon that they began with, as a share. */
-    double carbonLeft() {
-      return startRatio > 0 ? ratio() / startRatio : 1;
-    }
-
-    /** What they have left of their thickness. */
-    double metresLeft() {
-      return metres() / startMetres;
+    /** The rest, having lost what the layers have. */
+    Optional<Strip> restNow(Metal mean) {
+      return rest.map(r -> r.scaled(metres() / startMetres).enriched(carbonLeft(mean)));
     }
   }
 }

@@ -8,13 +8,16 @@ import seamsoak.carbon.Grid;
  * @param finestMetres cell at an edge or seam, m
  * @param growth factor from cell to cell inward
  * @param relativeTolerance error allowed per step
+ * @param thinMetres layers of a bar thinner than that, when it is cut and stacked again, are told
+ *     by their mean from then on, m
  */
-public record Resolution(double finestMetres, double growth, double relativeTolerance) {
+public record Resolution(
+    double finestMetres, double growth, double relativeTolerance, double thinMetres) {
   /** For the answer itself. */
-  public static final Resolution FINE = new Resolution(10e-6, 1.15, 2e-3);
+  public static final Resolution FINE = new Resolution(10e-6, 1.15, 2e-3, 0.5e-3);
 
   /** For the many samples of a band. */
-  public static final Resolution SAMPLE = new Resolution(60e-6, 1.5, 1e-2);
+  public static final Resolution SAMPLE = new Resolution(60e-6, 1.5, 1e-2, 3e-3);
 
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;

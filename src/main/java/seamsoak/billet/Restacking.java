@@ -2,10 +2,10 @@ package seamsoak.billet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 import seamsoak.carbon.SeamName;
-import seamsoak.carbon.Strip;
+import seamsoak.unit.Length;
+import seamsoak.unit.UnitSystem;
 
 /**
  * A bar cut in pieces and stacked again.
@@ -14,13 +14,11 @@ import seamsoak.carbon.Strip;
  * @param high pieces on top of each other
  * @param turn which pieces are given a quarter turn about their length
  * @param kerfMetres lost in each cut
+ * @param units that a refusal is told in
  */
-record Restacking(int across, int high, Turn turn, double kerfMetres) {
+record Restacking(int across, int high, Turn turn, double kerfMetres, UnitSystem units) {
   /** How far from square a bar may be whose pieces are turned. */
   private static final double SQUARE_WITHIN = 0.02;
-
-  /** More layers than that on one line are told by their mean. */
-  private static final int MOST_LAYERS = 24;
 
   /**
    * The stack, its new faces loose.
@@ -33,28 +31,25 @@ record Restacking(int across, int high, Turn turn, double kerfMetres) {
     double ratio = s.widthMetres() / s.thicknessMetres();
     if (turn != Turn.NONE && Math.abs(ratio - 1) > SQUARE_WITHIN) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "pieces of a bar %.1f x %.1f mm cannot be turned and lie flush",
-              s.widthMetres() * 1e3,
-              s.thicknessMetres() * 1e3));
+          "pieces of a bar "
+              + show(s.widthMetres())
+              + " by "
+              + show(s.thicknessMetres())
+              + " cannot be turned and lie flush");
     }
     int pieces = across * high;
     double length = (s.lengthMetres() - (pieces - 1) * kerfMetres) / pieces;
     if (length <= 0) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "a bar %.1f mm long does not give %d pieces with cuts of %.1f mm",
-              s.lengthMetres() * 1e3,
-              pieces,
-              kerfMetres * 1e3));
+          "a bar "
+              + show(s.lengthMetres())
+              + " long does not give "
+              + pieces
+              + " pieces with cuts of "
+              + show(kerfMetres));
     }
-    SectionLine thickness = bar.thickness().fresh(resolution);
-    SectionLine width = bar.width().fresh(resolution);
-    if (layers(thickness) * high > MOST_LAYERS) {
-      thickness = thickness.averaged(bar.body());
-    }
+    SectionLine thickness = told(bar.thickness(), bar, resolution);
+    SectionLine width = told(bar.width(), bar, resolution);
     boolean all = turn == Turn.ALL;
     boolean mixed = turn == Turn.ALTERNATE;
     // a quarter turn brings the top to the side
@@ -76,14 +71,13 @@ record Restacking(int across, int high, Turn turn, double kerfMetres) {
         .withSize(new Size(length, newWidth.metres(), newThickness.metres()));
   }
 
-  /** Layers that a line runs through one by one; 0 where it runs through their mean. */
-  private static int layers(SectionLine line) {
-    Strip strip = line.strip();
-    int changes = 0;
-    for (int i = 1; i < strip.cells(); i++) {
-      changes += strip.metal(i).equals(strip.metal(i - 1)) ? 0 : 1;
-    }
-    return changes == 0 ? 0 : line.isHalf() ? 2 * changes + 1 : changes + 1;
+  private static SectionLine told(SectionLine line, Workpiece bar, Resolution resolution) {
+    boolean thin = line.thinnestLayerMetres() < resolution.thinMetres();
+    return (thin ? line.averaged(bar.body()) : line).fresh(resolution);
+  }
+
+  private String show(double metres) {
+    return new Length(metres).format(units);
   }
 
   /** Half of the pieces stay as they were, half are turned. */

@@ -83,6 +83,12 @@ public record SectionLine(
     return far != End.OUTSIDE && !(near == End.GAP && far == End.GAP);
   }
 
+  /** Whether it is half a line that ends in the middle of a piece, not at a seam. */
+  boolean endsInMetal() {
+    Strip last = parts.get(parts.size() - 1);
+    return far == End.MIRROR && last.planes().stream().noneMatch(hasFace(last.cells()));
+  }
+
   /** Length from one end to the other, the mirror image counted, m. */
   double metres() {
     double sum = parts.stream().mapToDouble(Strip::metres).sum();
@@ -227,6 +233,13 @@ public record SectionLine(
     return p -> p.face() == face;
   }
 
+  /** With metal below its last part, down to the middle. */
+  SectionLine endingIn(Strip rest) {
+    List<Strip> all = new ArrayList<>(parts);
+    all.add(rest);
+    return new SectionLine(kind, normal, share, all, near, End.MIRROR, joins);
+  }
+
   /** Scale knocked off the outer faces by a blow. */
   SectionLine descaled() {
     return with(parts.stream().map(Strip::descaled).toList());
@@ -260,6 +273,25 @@ public record SectionLine(
   /** The same metal on a fresh grid, its scale off: a piece about to be laid against others. */
   SectionLine fresh(Resolution resolution) {
     return with(List.of(Regrid.allZones(strip().descaled(), resolution::zone, !isHalf())));
+  }
+
+  /** Thickness of the thinnest of its layers, m; infinite where it runs through one metal. */
+  double thinnestLayerMetres() {
+    Strip strip = strip();
+    double thinnest = Double.POSITIVE_INFINITY;
+    double layer = 0;
+    boolean outer = true;
+    for (int i = 0; i < strip.cells(); i++) {
+      layer += strip.metres(i);
+      boolean ends = i + 1 < strip.cells() && !strip.metal(i).equals(strip.metal(i + 1));
+      if (ends) {
+        // what is left of the outer one says nothing of how thick they are
+        thinnest = outer ? thinnest : Math.min(thinnest, layer);
+        outer = false;
+        layer = 0;
+      }
+    }
+    return outer ? Double.POSITIVE_INFINITY : Math.min(thinnest, isHalf() ? 2 * layer : layer);
   }
 
   /** The same with the mean of its layers for each of them. */

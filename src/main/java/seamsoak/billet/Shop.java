@@ -88,9 +88,9 @@ public final class Shop {
   /** The mean analysis of a stack by thickness. */
   public Composition bodyAnalysis(Stack stack) {
     Composition mean = analysis(stack.steel(0));
-    double so = stack.thickness(0).metres();
+    double so = stack.shareInBody(0) * stack.thickness(0).metres();
     for (int i = 1; i < stack.layers(); i++) {
-      double next = stack.thickness(i).metres();
+      double next = stack.shareInBody(i) * stack.thickness(i).metres();
       mean = mean.mix(analysis(stack.steel(i)), so / (so + next));
       so += next;
     }

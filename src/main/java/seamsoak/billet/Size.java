@@ -1,5 +1,8 @@
 package seamsoak.billet;
 
+import seamsoak.unit.Length;
+import seamsoak.unit.UnitSystem;
+
 /** Outer size of a billet, jacket included, m. */
 public record Size(double lengthMetres, double widthMetres, double thicknessMetres) {
   /** What is thicker is beyond any fire of a smith; judgement. */
@@ -41,12 +44,15 @@ public record Size(double lengthMetres, double widthMetres, double thicknessMetr
   }
 
   /** {@code IllegalArgumentException} with a sentence where no billet can be so thin or thick. */
-  void requireBillet() {
+  void requireBillet(UnitSystem units) {
     if (tooThin()) {
-      throw new IllegalArgumentException("the billet would be thinner than 0.25 mm");
+      throw new IllegalArgumentException(
+          "the billet would be thinner than " + new Length(THINNEST_METRES).format(units));
     }
     if (section() > THICKEST_METRES) {
-      throw new IllegalArgumentException("the billet would be thicker and wider than 0.5 m");
+      throw new IllegalArgumentException(
+          "the billet would be thicker and wider than "
+              + new Length(THICKEST_METRES).format(units));
     }
   }
 

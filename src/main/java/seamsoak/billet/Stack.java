@@ -5,6 +5,7 @@ import java.util.Optional;
 import seamsoak.data.Place;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Length;
+import seamsoak.unit.UnitSystem;
 
 /**
  * The pieces before the first weld. Steels follow one another and begin again after the last.
@@ -14,6 +15,7 @@ import seamsoak.unit.Length;
  * @param thicknesses one for each steel
  * @param width of every piece
  * @param length of every piece
+ * @param units that its sizes are written in
  * @param skin depth of the decarburized skin that the stock brings along, if stated
  * @param place where it stands in the file
  */
@@ -23,8 +25,11 @@ public record Stack(
     List<Length> thicknesses,
     Length width,
     Length length,
+    UnitSystem units,
     Optional<Length> skin,
     Place place) {
+  private static final int FEW = 3;
+
   public Stack {
     steels = List.copyOf(steels);
     thicknesses = List.copyOf(thicknesses);
@@ -47,6 +52,15 @@ public record Stack(
       metres += thickness(i).metres();
     }
     return new Length(metres);
+  }
+
+  /**
+   * How much a layer counts in the mean of the body. Of an outer layer among many its outer half
+   * goes to the fire, and inside every face has another layer beside it; a few layers count whole.
+   */
+  double shareInBody(int layer) {
+    boolean outer = layer == 0 || layer == layers - 1;
+    return outer && layers > FEW ? 0.5 : 1;
   }
 
   /** The skin stated, or the default. */

@@ -3,12 +3,13 @@ package seamsoak.billet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
+import seamsoak.unit.Length;
+import seamsoak.unit.UnitSystem;
 
 /**
  * A bar cut on the bias, the slices laid flat in a row with the cut face up, in a jacket or bare.
@@ -20,6 +21,7 @@ import seamsoak.carbon.Strip;
  * @param count tiles wanted, all that the bar gives when empty
  * @param jacket sheet round them, if any
  * @param jacketMetres its thickness
+ * @param units that a refusal is told in
  */
 record Tiling(
     double radians,
@@ -28,7 +30,8 @@ record Tiling(
     double groundMetres,
     OptionalInt count,
     Optional<Metal> jacket,
-    double jacketMetres) {
+    double jacketMetres,
+    UnitSystem units) {
 
   /**
    * The row of tiles, its faces loose.
@@ -41,13 +44,14 @@ record Tiling(
     int tiles = count.orElse(most);
     if (most < 1 || tiles > most) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "a bar %.0f mm long gives %d tiles, and %d need %.0f mm",
-              bar.size().lengthMetres() * 1e3,
-              most,
-              Math.max(1, tiles),
-              cut.lengthForMetres(Math.max(1, tiles)) * 1e3));
+          "a bar "
+              + new Length(bar.size().lengthMetres()).format(units)
+              + " long gives "
+              + most
+              + " tiles, and "
+              + Math.max(1, tiles)
+              + " need "
+              + new Length(cut.lengthForMetres(Math.max(1, tiles))).format(units));
     }
     if (cut.tileLengthMetres() <= 0) {
       throw new IllegalArgumentException("the faces cannot be ground that deep");

@@ -79,7 +79,15 @@ public record Workpiece(
     double diffused = body.diffused(curve);
     Furnace furnace = new Furnace(solver, curve);
     through(furnace::put, outside, faces, 0);
-    furnace.heat();
+    try {
+      furnace.heat();
+    } catch (IllegalArgumentException gone) {
+      if (hasLooseFaces()) {
+        throw new IllegalArgumentException(
+            "a piece that is not welded yet is scaled away from both sides", gone);
+      }
+      throw gone;
+    }
     Workpiece heated = through(furnace::becomes, outside, faces, diffused);
     // a jacket that is not welded yet takes the fire for the face below it
     Strip outer = loose instanceof Loose.Jacket j ? j.sheet() : thickness.parts().get(0);
@@ -131,15 +139,13 @@ public record Workpiece(
    * product of both over the core's).
    */
   private Workpiece likeLayers(Loose.Layers layers, SectionLine before) {
-    double left = layers.carbonLeft();
-    boolean followed = before.parts().size() > 1 || before.far() == End.GAP;
     SectionLine across =
-        followed
-            ? thickness
-            : thickness.with(List.of(thickness.strip().scaled(layers.metresLeft()).enriched(left)));
-    SectionLine along = width.with(List.of(width.strip().enriched(left)));
-    return new Workpiece(
-        size.withThickness(across.metres()), body, across, along, inner, loose, jacket, tiles);
+        layers
+            .restNow(body)
+            .map(rest -> before.endingIn(rest).welded(Optional.empty()))
+            .orElse(thickness);
+    SectionLine along = width.with(List.of(width.strip().enriched(layers.carbonLeft(body))));
+    return withSkins(across, along).withSize(size.withThickness(across.metres()));
   }
 
   /** Scale knocked off by a blow. */
@@ -223,29 +229,20 @@ public record Workpiece(
 
   /** Carbon per metal atom of the body far from every seam and face. */
   public double coreRatio() {
-    return Stream.of(width, thickness)
-        .map(SectionLine::toMiddle)
-        .filter(s -> s.metal(s.cells() - 1).equals(body))
-        .mapToDouble(Workpiece::farthest)
-        .findFirst()
-        .orElse(body.startRatio());
-  }
-
-  /** In the middle of the longest stretch that neither a seam nor another metal parts. */
-  private static double farthest(Strip strip) {
-    int[] zones = strip.zones();
     double longest = 0;
-    double ratio = 0;
-    for (int z = 0; z + 1 < zones.length; z++) {
-      Strip zone = strip.part(zones[z], zones[z + 1]);
-      // a half line ends in the middle of its last zone, unless a seam lies there
-      boolean open =
-          z + 2 == zones.length
-              && strip.planes().stream().noneMatch(p -> p.face() == strip.cells());
-      double metres = open ? 2 * zone.metres() : zone.metres();
-      if (metres > longest) {
-        longest = metres;
-        ratio = open ? zone.ratio(zone.cells() - 1) : zone.ratio(zone.cells() / 2);
+    double ratio = body.startRatio();
+    for (SectionLine line : List.of(width, thickness)) {
+      Strip strip = line.parts().get(0);
+      int[] zones = strip.zones();
+      for (int z = 0; z + 1 < zones.length; z++) {
+        Strip zone = strip.part(zones[z], zones[z + 1]);
+        // half a line may end in the middle of its last zone
+        boolean half = z + 2 == zones.length && line.endsInMetal();
+        double metres = half ? 2 * zone.metres() : zone.metres();
+        if (zone.metal(0).equals(body) && metres > longest) {
+          longest = metres;
+          ratio = zone.ratio(half ? zone.cells() - 1 : zone.middleCell());
+        }
       }
     }
     return ratio;

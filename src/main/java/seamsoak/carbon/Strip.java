@@ -117,6 +117,16 @@ public final class Strip {
     return Sums.of(metres);
   }
 
+  /** The cell half-way from edge to edge. */
+  public int middleCell() {
+    double half = metres() / 2;
+    int cell = 0;
+    for (double x = metres[0]; x < half; x += metres[cell]) {
+      cell++;
+    }
+    return cell;
+  }
+
   /** All carbon in it, metres times atoms per metal atom. */
   public double carbon() {
     double[] part = new double[metres.length];

@@ -7,6 +7,11 @@ public enum UnitSystem {
   /** US first, metric in parentheses. */
   BOTH;
 
+  /** That of a length as somebody wrote it. */
+  public static UnitSystem ofLength(String written) {
+    return written.matches("(?s).*(in\\.?|inch|inches|ft\\.?|foot|feet|\"|')\\s*") ? US : METRIC;
+  }
+
   /** The one of two wordings that this system shows, or both. */
   public String show(String us, String metric) {
     return switch (this) {

@@ -19,7 +19,7 @@ import seamsoak.carbon.LineVisibility;
 /** A finer grid and a tighter tolerance do not change the demo's advice. */
 class RefinementTest {
   private static final Billet MOSAIC = Demos.keenEyed("mosaic");
-  private static final Resolution FINER = new Resolution(3e-6, 1.06, 1e-4);
+  private static final Resolution FINER = new Resolution(3e-6, 1.06, 1e-4, 0.5e-3);
   private static final double USUAL_DIP = Assumptions.USUAL.visibleDipPct();
   private static final double[] CELSIUS = {1000, 1100, 1150};
 

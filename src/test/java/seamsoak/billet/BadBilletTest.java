@@ -124,7 +124,7 @@ class BadBilletTest {
         "'layers': 5, 'steels': [ | 'layers': 1, 'steels': ^[ | 1 layers cannot hold 2 steels; give at least as many layers as steels",
         "'layers': 5 | 'layers': ^1001 | layers is the number 1001; it should be a whole number from 1 to 1000",
         "['3 mm', '2 mm'] | ^['3 mm'] | thickness has 1 entries for 2 steels; give one for each steel, or a single text for all",
-        "['3 mm', '2 mm'] | ^'9 m' | the stack is 45000 mm thick; 0.5 m is the most",
+        "['3 mm', '2 mm'] | ^'9 m' | the stack is 45000 mm thick; 500 mm is the most",
         "'0.1 mm' | ^'1 mm' | the skins of both faces meet in the thinnest layer; skin is the depth on one face",
         "'seams': 'restack' | 'seams': ^'restack 1' | seams is 'restack 1' but no such step comes before; name seams that exist by then",
         "'seams': 'restack' | 'seams': ^'tile' | seams is 'tile' but no such step comes before; name seams that exist by then",

@@ -38,6 +38,7 @@ class BilletReaderTest {
             List.of(mm(3), mm(2)),
             mm(40),
             mm(150),
+            UnitSystem.METRIC,
             Optional.empty(),
             new Place(file, 4, 12)),
         billet.stack());
