@@ -21,7 +21,7 @@ final class Laying {
   private static final int FOLLOWED = 9;
 
   /** Others have one through so many at a face, and through the mean of those below. */
-  private static final int OUTER = 3;
+  private static final int OUTER = 2;
 
   /** The same where all are of one steel, whose seams lie on the line. */
   private static final int FOLLOWED_ALIKE = 60;

@@ -68,8 +68,11 @@ class FlatRestackTest {
     Answer answer = Answer.to(FlatRestacks.inHaste().billet(), FEW_SAMPLES);
     List<SoakOption> options = answer.advice().orElseThrow().soak().options();
     double hottest = options.get(options.size() - 1).minutes().orElseThrow();
-    double mild = options.get(options.size() / 2).minutes().orElse(Double.POSITIVE_INFINITY);
-    assertTrue(hottest > 0 && hottest < mild, hottest + " min at the hottest, " + mild + " below");
+    double mild = options.get(options.size() / 2).minutes().orElseThrow();
+    double coolest = options.get(0).minutes().orElse(Double.POSITIVE_INFINITY);
+    assertTrue(
+        mild > 0 && hottest < mild && mild < coolest,
+        hottest + " min at the hottest, " + mild + " below, " + coolest + " at the coolest");
   }
 
   @ParameterizedTest
