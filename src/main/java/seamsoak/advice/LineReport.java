@@ -14,7 +14,8 @@ import seamsoak.carbon.LineVisibility;
  * @param step number of the step that made them, 0 for the stack
  * @param boundary whether they part unlike layers
  * @param sharePct share of the pieces in which they run this way, percent
- * @param seamPct carbon at the seam, wt% of its steel at equal activity
+ * @param steel the steel that its carbon is told of
+ * @param seamPct carbon at the seam, wt% of that steel at equal activity
  * @param farPct the highest carbon about it, on the side that has less
  * @param dipPct carbon missing against the metal half-way to the next seams evened out, wt%: kept
  *     for comparison
@@ -32,6 +33,7 @@ public record LineReport(
     int step,
     boolean boundary,
     double sharePct,
+    String steel,
     double seamPct,
     double farPct,
     double dipPct,
@@ -60,6 +62,7 @@ public record LineReport(
         p.plane().name().step(),
         p.isBoundary(),
         p.line().share() * 100,
+        line.steel().name(),
         line.seamPct(),
         line.farPct(),
         line.dipPct(),
@@ -87,6 +90,7 @@ public record LineReport(
         step,
         boundary,
         sharePct,
+        steel,
         seamPct,
         farPct,
         dipPct,

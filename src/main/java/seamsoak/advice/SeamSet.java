@@ -44,9 +44,12 @@ public record SeamSet(int step, String name) {
     return own(lines).flatMap(l -> l.contrast().stream()).mapToDouble(k -> k).max();
   }
 
-  /** Width of the widest line on the face, mm; none where they lie under it. */
+  /** Width of the widest line that shows on the face, mm. */
   public Optional<Double> widthMm(List<LineReport> lines) {
-    return own(lines).flatMap(l -> l.widthMm().stream()).max(Double::compare);
+    return own(lines)
+        .filter(LineReport::visible)
+        .flatMap(l -> l.widthMm().stream())
+        .max(Double::compare);
   }
 
   /** Whether a line shows at any of them. */

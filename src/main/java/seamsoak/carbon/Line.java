@@ -3,6 +3,7 @@ package seamsoak.carbon;
 /**
  * A white line as it is in the metal, wt% of the seam's steel at equal activity.
  *
+ * @param steel the seam's steel
  * @param seamPct carbon at the seam
  * @param farPct the highest carbon about it, on the side that has less
  * @param metres width of the zone in which more than half of the difference is missing, both sides
@@ -10,12 +11,13 @@ package seamsoak.carbon;
  * @param dipPct carbon missing at the seam against the metal half-way to the next seams evened out;
  *     kept for comparison, decides nothing
  */
-public record Line(double seamPct, double farPct, double metres, double dipPct) {
+public record Line(Metal steel, double seamPct, double farPct, double metres, double dipPct) {
 
   /** The line at a seam of a strip. */
   public static Line of(Strip strip, Plane plane) {
     LineBounds bounds = LineBounds.of(strip, plane);
-    double[] percent = SeamSteel.of(strip, plane).percents(strip);
+    SeamSteel steel = SeamSteel.of(strip, plane);
+    double[] percent = steel.percents(strip);
     double far = bounds.most(percent);
     double seam = Math.min(far, at(strip, percent, plane.face()));
     double width =
@@ -25,7 +27,11 @@ public record Line(double seamPct, double farPct, double metres, double dipPct) 
                 + side(strip, percent, bounds.face(), bounds.farEnd(percent), far);
     boolean mirrored = plane.face() == 0 || plane.face() == strip.cells();
     return new Line(
-        seam, far, mirrored ? 2 * width : width, Math.max(0, even(strip, percent, bounds) - seam));
+        steel.metal(),
+        seam,
+        far,
+        mirrored ? 2 * width : width,
+        Math.max(0, even(strip, percent, bounds) - seam));
   }
 
   /** Carbon missing at the seam, wt%. */

@@ -12,9 +12,33 @@ final class SeamSteel {
   private final CarbonLaw.At own;
   private final CarbonLaw.At[] laws;
 
-  /** The steel on the far side of the seam; the same on both where faces of one metal meet. */
+  /**
+   * Between layers the steel on the far side; at other seams, where it is chance which layer meets
+   * which, the one that most of the strip is made of.
+   */
   static SeamSteel of(Strip strip, Plane plane) {
-    return new SeamSteel(strip, strip.metalIndex(Math.min(plane.face(), strip.cells() - 1)));
+    int last = strip.cells() - 1;
+    return new SeamSteel(
+        strip,
+        plane.name().kind() == SeamName.Kind.LAYERS
+            ? strip.metalIndex(Math.min(plane.face(), last))
+            : most(strip));
+  }
+
+  private static int most(Strip strip) {
+    double[] metres = new double[strip.metals().size()];
+    int best = 0;
+    for (int i = 0; i < strip.cells(); i++) {
+      metres[strip.metalIndex(i)] += strip.metres(i);
+    }
+    for (int m = 1; m < metres.length; m++) {
+      best = metres[m] > metres[best] ? m : best;
+    }
+    return best;
+  }
+
+  Metal metal() {
+    return metal;
   }
 
   private SeamSteel(Strip strip, int index) {

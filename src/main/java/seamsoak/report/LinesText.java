@@ -69,7 +69,7 @@ record LinesText(Shown shown) {
           g.name(),
           Shown.percent(g.seamPct()),
           Shown.percent(g.farPct()),
-          shown.lengthCells(g.widestMm()),
+          shown.lengthCells(g.visible() ? g.widestMm() : Optional.empty()),
           g.contrast().map(k -> Shown.number(k, 1)).orElse(Shown.UNKNOWN),
           g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no");
     }
@@ -85,8 +85,8 @@ record LinesText(Shown shown) {
                     Shown.number(c.contrast(), 1),
                     c.visible() ? "yes" : "no"));
     return table.captioned(
-        "The lines now: carbon at the seams and far from them, width on the face at half of what is"
-            + " missing, contrast (from 1 on a line shows)");
+        "The lines now: carbon at the seams and far from them, width on the face of those that"
+            + " show, contrast (from 1 on a line shows)");
   }
 
   /** Contrast of each set of seams after each step. */
@@ -116,7 +116,7 @@ record LinesText(Shown shown) {
         table.row(step(stage), cells);
       }
     }
-    return table.captioned("Width of the lines on the face; - where the seams lie under it");
+    return table.captioned("Width of the lines on the face, where they show");
   }
 
   static String step(StageReport stage) {

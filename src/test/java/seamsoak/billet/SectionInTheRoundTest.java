@@ -105,8 +105,7 @@ class SectionInTheRoundTest {
 
   /** Carbon at the seam as 1084 would have it at the same activity. */
   private static double in1084(Seams.Place place, double percent) {
-    Strip strip = place.line().strip();
-    return in1084(strip.metal(Math.min(place.plane().face(), strip.cells() - 1)), percent);
+    return in1084(place.carbon().steel(), percent);
   }
 
   private static double in1084(Metal metal, double percent) {
