@@ -17,7 +17,7 @@ public record Resolution(
   public static final Resolution FINE = new Resolution(10e-6, 1.15, 2e-3, 0.5e-3);
 
   /** For the many samples of a band. */
-  public static final Resolution SAMPLE = new Resolution(60e-6, 1.5, 1e-2, 0.8e-3);
+  public static final Resolution SAMPLE = new Resolution(60e-6, 1.5, 1e-2, 0.5e-3);
 
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;

@@ -6,8 +6,9 @@ package seamsoak.carbon;
  *
  * <p>The eye blurs what it looks at over 0.06 mm and compares it with what lies about it, over some
  * 3 mm: sensitivity to contrast at 400 mm (J.L. Mannos, D.J. Sakrison, IEEE Trans. Inf. Theory 20
- * (1974) 525; A.B. Watson, A.J. Ahumada, J. Vision 5 (2005) 717, both from memory), fitted by two
- * Gaussians: 0.045 to 0.08 and 1.2 to 4.1 mm. The 3 mm are judgement within that range.
+ * (1974) 525; A.B. Watson, A.J. Ahumada, J. Vision 5 (2005) 717; both as read in public code, not
+ * in the papers), fitted by two Gaussians: 0.045 to 0.08 and 1.2 to 4.1 mm. The 3 mm are judgement
+ * within that range.
  *
  * @param dipPct carbon that must be missing, in a line of middling width, to show, wt%; judgement
  * @param broadMetres standard deviation of what a line is compared with, on the face, m

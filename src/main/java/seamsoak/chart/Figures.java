@@ -196,13 +196,13 @@ public final class Figures {
         "Carbon across the seams: " + seam.seams(),
         String.format(
             Locale.ROOT,
-            "Contrast %.1f before, %.1f at the end; a line shows from 1",
+            "Contrast %.2f before, %.2f at the end; a line shows from 1",
             before.contrast(),
             after.contrast()),
         String.format(
             Locale.ROOT,
             "Carbon against distance from the seam. Far from it there is %.2f %%. Missing at the"
-                + " seam: %.2f %% before and %.2f %% at the end; contrast %.1f before and %.1f at the"
+                + " seam: %.2f %% before and %.2f %% at the end; contrast %.2f before and %.2f at the"
                 + " end, a line shows from 1.",
             seam.farPct(),
             before.missingPct(),

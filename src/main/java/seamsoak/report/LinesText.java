@@ -70,7 +70,7 @@ record LinesText(Shown shown) {
           Shown.percent(g.seamPct()),
           Shown.percent(g.farPct()),
           shown.lengthCells(g.visible() ? g.widestMm() : Optional.empty()),
-          g.contrast().map(k -> Shown.number(k, 1)).orElse(Shown.UNKNOWN),
+          g.contrast().map(k -> Shown.number(k, 2)).orElse(Shown.UNKNOWN),
           g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no");
     }
     crossings.stream()
@@ -82,7 +82,7 @@ record LinesText(Shown shown) {
                     Shown.percent(c.seamPct()),
                     Shown.percent(c.farPct()),
                     shown.lengthCells(Optional.empty()),
-                    Shown.number(c.contrast(), 1),
+                    Shown.number(c.contrast(), 2),
                     c.visible() ? "yes" : "no"));
     return table.captioned(
         "The lines now: carbon at the seams and far from them, width on the face of those that"
@@ -127,6 +127,6 @@ record LinesText(Shown shown) {
     OptionalDouble contrast = set.contrast(stage.lines());
     return contrast.isEmpty()
         ? ""
-        : Shown.number(contrast.getAsDouble(), 1) + (set.shows(stage.lines()) ? "*" : "");
+        : Shown.number(contrast.getAsDouble(), 2) + (set.shows(stage.lines()) ? "*" : "");
   }
 }

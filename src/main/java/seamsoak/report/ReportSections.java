@@ -79,7 +79,7 @@ record ReportSections(
   private Table seamTable(SeamProfile seam) {
     Table table = new Table("stage", "missing %", "contrast");
     for (SeamProfile.AtStage s : seam.stages()) {
-      table.row(s.stage(), Shown.percent(s.missingPct()), Shown.number(s.contrast(), 1));
+      table.row(s.stage(), Shown.percent(s.missingPct()), Shown.number(s.contrast(), 2));
     }
     return table.captioned(
         "Carbon missing at "
