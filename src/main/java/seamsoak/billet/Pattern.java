@@ -28,8 +28,14 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
       return new Spot(across + dx, up + dy);
     }
 
-    private Spot turned() {
-      return new Spot(up, across);
+    /** The nearest spot of a section. */
+    private Spot within(double width, double thickness) {
+      return new Spot(Math.max(0, Math.min(width, across)), Math.max(0, Math.min(thickness, up)));
+    }
+
+    /** After a quarter turn of a section that was so thick. */
+    private Spot turned(double thickness) {
+      return new Spot(thickness - up, across);
     }
   }
 
@@ -42,6 +48,12 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
   public record Patch(int steel, List<Spot> corners) {
     public Patch {
       corners = List.copyOf(corners);
+    }
+
+    /** Whether it has come down to a line; all patches lie square in the section. */
+    boolean isEmpty() {
+      return corners.stream().mapToDouble(Spot::across).distinct().count() < 2
+          || corners.stream().mapToDouble(Spot::up).distinct().count() < 2;
     }
 
     Patch map(UnaryOperator<Spot> by) {
@@ -98,18 +110,18 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
     return map(newWidth, newThickness, s -> s.scaled(kx, ky));
   }
 
-  /**
-   * Ground or scaled to a section, alike on both sides. What stands out is left to who draws it.
-   */
+  /** Ground or scaled to a section, alike on both sides; what would stand out of it is gone. */
   Pattern cutTo(double newWidth, double newThickness) {
     double dx = (newWidth - width) / 2;
     double dy = (newThickness - thickness) / 2;
-    return map(newWidth, newThickness, s -> s.moved(dx, dy));
+    Pattern cut = map(newWidth, newThickness, s -> s.moved(dx, dy).within(newWidth, newThickness));
+    return new Pattern(
+        newWidth, newThickness, cut.patches.stream().filter(p -> !p.isEmpty()).toList(), cut.seams);
   }
 
   /** Pieces of it beside and on each other. */
   Pattern restacked(Step.Restack s) {
-    Pattern turned = map(thickness, width, Spot::turned);
+    Pattern turned = map(thickness, width, at -> at.turned(thickness));
     Pattern even = s.turnTaken() == Turn.ALL ? turned : this;
     Pattern odd = s.turnTaken() == Turn.NONE ? this : turned;
     List<Patch> all = new ArrayList<>();

@@ -12,9 +12,11 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Common practice, no source: the seams of the second restack are gone after the tile heats while
  * the tile seams still show, and the tile seams are gone at the end. Default settings, no tuning.
  *
- * <p>What comes out: the order holds for bodies of 0.75, 0.80 and 0.85 % C. After the tile weld the
- * restack's seams miss 0.06 % or less and the tile seams about 0.10 %, so with 0.75 % C the tile
- * line lies just below the limit from which a line is said to show, with 0.80 and 0.85 just above.
+ * <p>What comes out, for bodies of 0.75, 0.80 and 0.85 % C: the contrast of the second restack's
+ * seams is 1.2 to 1.4 when they are welded and 0.55 to 0.60 after the tile heats; that of the tile
+ * seams 1.05 to 1.16 after the tile heats, 0.6 to 0.7 after the press and 0.2 at the end, where they
+ * are a wide shade. A line shows from 1 on. The trade sees a few tile seams survive the last draw,
+ * which falls within the band.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ScenarioTest {
@@ -45,7 +47,7 @@ class ScenarioTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {0.80, 0.85})
+  @ValueSource(doubles = {0.75, 0.80, 0.85})
   void theTileSeamsStillShowAfterTheTileHeats(double carbonPct) {
     assertTrue(shows(Walks.walk(Scenario.of(carbonPct)).get(TILE_WELD), TILES));
   }
