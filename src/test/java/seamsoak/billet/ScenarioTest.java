@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  *
  * <p>What comes out, for bodies of 0.75, 0.80 and 0.85 % C: the contrast of the second restack's
  * seams is 1.2 to 1.4 when they are welded and 0.55 to 0.60 after the tile heats; that of the tile
- * seams 1.05 to 1.16 after the tile heats, 0.6 to 0.7 after the press and 0.2 at the end, where they
- * are a wide shade. A line shows from 1 on. The trade sees a few tile seams survive the last draw,
- * which falls within the band.
+ * seams 1.05 to 1.16 after the tile heats, 0.6 to 0.7 after the press and 0.2 at the end, where
+ * they are a wide shade. A line shows from 1 on. The trade sees a few tile seams survive the last
+ * draw, which falls within the band.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ScenarioTest {
