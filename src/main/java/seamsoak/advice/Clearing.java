@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
 import seamsoak.billet.SectionLine;
@@ -66,6 +68,13 @@ record Clearing(
    */
   OptionalDouble secondsAt(double kelvin) {
     return at(kelvin).last();
+  }
+
+  /** Nothing longer than a day is told. */
+  static Optional<Double> minutes(OptionalDouble seconds) {
+    return seconds.orElse(Double.POSITIVE_INFINITY) <= LONGEST_SECONDS
+        ? Optional.of(seconds.getAsDouble() / 60)
+        : Optional.empty();
   }
 
   /** A soak at a temperature, followed until nothing shows. */
@@ -152,6 +161,21 @@ record Clearing(
       times.addAll(second.seconds());
       return passed(
           List.copyOf(times), t -> crossing.contrast(first.at(t), second.at(t)).over(visibility));
+    }
+
+    /** The lines before it, with the minutes that each takes. */
+    List<LineReport> lines() {
+      List<LineReport> now = LineReport.of(places, visibility);
+      return IntStream.range(0, now.size())
+          .mapToObj(i -> now.get(i).withMinutes(minutes(seconds(places.get(i)))))
+          .toList();
+    }
+
+    /** Where they cross before it, with the minutes that each takes. */
+    List<CrossingReport> crossings() {
+      return crossings.stream()
+          .map(c -> CrossingReport.of(c, visibility).withMinutes(minutes(seconds(c))))
+          .toList();
     }
 
     /** Seconds until nothing shows; empty past 20 d. */

@@ -118,8 +118,8 @@ final class SoakAdvisor {
     Clearing.Soak soak = clearing.at(at + ZERO_CELSIUS);
     SoakAdvice draft =
         new SoakAdvice(
-            lines(soak),
-            crossings(soak),
+            soak.lines(),
+            soak.crossings(),
             at,
             options,
             recommended,
@@ -137,28 +137,6 @@ final class SoakAdvisor {
             List.of());
     return new SoakWords(billet, draft, units)
         .withAdvice(seen, recommended.isPresent() ? List.of() : remedies(best));
-  }
-
-  private List<LineReport> lines(Clearing.Soak soak) {
-    List<LineReport> all = new ArrayList<>();
-    List<LineReport> now = LineReport.of(clearing.places(), visibility);
-    for (int i = 0; i < now.size(); i++) {
-      all.add(now.get(i).withMinutes(minutes(soak.seconds(clearing.places().get(i)))));
-    }
-    return all;
-  }
-
-  private List<CrossingReport> crossings(Clearing.Soak soak) {
-    return clearing.crossings().stream()
-        .map(c -> CrossingReport.of(c, visibility).withMinutes(minutes(soak.seconds(c))))
-        .toList();
-  }
-
-  /** Nothing longer than a day is told. */
-  private static Optional<Double> minutes(OptionalDouble seconds) {
-    return seconds.orElse(Double.POSITIVE_INFINITY) <= Clearing.LONGEST_SECONDS
-        ? Optional.of(seconds.getAsDouble() / 60)
-        : Optional.empty();
   }
 
   private double most() {
@@ -182,7 +160,7 @@ final class SoakAdvisor {
 
   private SoakOption option(double celsius, SoakSamples possible) {
     OptionalDouble seconds = clearing.secondsAt(celsius + ZERO_CELSIUS);
-    Optional<Double> minutes = minutes(seconds);
+    Optional<Double> minutes = Clearing.minutes(seconds);
     List<String> remarks = new ArrayList<>();
     if (celsius > limits.burningCelsius()) {
       remarks.add("above the burning line: the steel may crumble");

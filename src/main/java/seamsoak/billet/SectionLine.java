@@ -3,10 +3,9 @@ package seamsoak.billet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import seamsoak.carbon.Edge;
+import seamsoak.carbon.MeanSteel;
 import seamsoak.carbon.Metal;
-import seamsoak.carbon.Plane;
 import seamsoak.carbon.Regrid;
 import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
@@ -86,7 +85,7 @@ public record SectionLine(
   /** Whether it is half a line that ends in the middle of a piece, not at a seam. */
   boolean endsInMetal() {
     Strip last = parts.get(parts.size() - 1);
-    return far == End.MIRROR && last.planes().stream().noneMatch(hasFace(last.cells()));
+    return far == End.MIRROR && last.planes().stream().noneMatch(p -> p.face() == last.cells());
   }
 
   /** Length from one end to the other, the mirror image counted, m. */
@@ -162,7 +161,7 @@ public record SectionLine(
       whole = isTold(whole, next) ? whole.weldedTo(next, joins) : whole.followedBy(next);
     }
     if (near == End.GAP && far == End.GAP) {
-      whole = rolled(whole);
+      whole = TileLoop.of(whole, joins);
     } else if (near == End.GAP) {
       whole = whole.withSeam(0, joins);
     } else if (far == End.GAP) {
@@ -187,50 +186,6 @@ public record SectionLine(
     return kind == Kind.LAYERS
         || joins.kind() != SeamName.Kind.LAYERS
         || before.metal(before.cells() - 1).equals(next.metal(0));
-  }
-
-  /**
-   * A line whose ends are welded to each other, again and again: parted instead in the middle of a
-   * piece, where nothing flows.
-   */
-  private Strip rolled(Strip whole) {
-    double[] at = new double[whole.cells() + 1];
-    for (int i = 0; i < whole.cells(); i++) {
-      at[i + 1] = at[i] + whole.metres(i);
-    }
-    double half = at[whole.cells()] / 2;
-    double best = Double.POSITIVE_INFINITY;
-    double middle = 0;
-    double before = 0;
-    for (int f = 1; f <= whole.cells(); f++) {
-      if (f == whole.cells() || isPieceEnd(whole, f)) {
-        double here = 0.5 * (before + at[f]);
-        if (Math.abs(here - half) < best) {
-          best = Math.abs(here - half);
-          middle = here;
-        }
-        before = at[f];
-      }
-    }
-    int cut = 1;
-    while (at[cut] < middle) {
-      cut++;
-    }
-    int face = cut;
-    while (whole.planes().stream().anyMatch(hasFace(face))) {
-      face++;
-    }
-    return whole.part(face, whole.cells()).weldedTo(whole.part(0, face), joins);
-  }
-
-  private static boolean isPieceEnd(Strip whole, int face) {
-    return whole.planes().stream()
-        .filter(p -> p.name().kind() != SeamName.Kind.LAYERS)
-        .anyMatch(hasFace(face));
-  }
-
-  private static Predicate<Plane> hasFace(int face) {
-    return p -> p.face() == face;
   }
 
   /** With metal below its last part, down to the middle. */
@@ -296,7 +251,7 @@ public record SectionLine(
 
   /** The same with the mean of its layers for each of them. */
   SectionLine averaged(Metal mean) {
-    return with(List.of(strip().averaged(mean)));
+    return with(List.of(MeanSteel.of(strip(), mean)));
   }
 
   /** The whole line, from end to end. */

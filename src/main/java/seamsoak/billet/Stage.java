@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
+import seamsoak.carbon.Zones;
 import seamsoak.heat.HeatCurve;
 
 /**
@@ -79,7 +80,7 @@ public record Stage(
 
   /** The cell with the most carbon beyond the last seam. */
   private static int core(Strip skin) {
-    int[] zones = skin.zones();
+    int[] zones = Zones.of(skin);
     int best = zones[zones.length - 2];
     for (int i = best; i < skin.cells(); i++) {
       best = skin.ratio(i) > skin.ratio(best) ? i : best;

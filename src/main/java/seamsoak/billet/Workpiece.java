@@ -10,6 +10,7 @@ import seamsoak.carbon.Edge;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.StripSolver;
+import seamsoak.carbon.Zones;
 import seamsoak.heat.HeatCurve;
 
 /**
@@ -233,7 +234,7 @@ public record Workpiece(
     double ratio = body.startRatio();
     for (SectionLine line : List.of(width, thickness)) {
       Strip strip = line.parts().get(0);
-      int[] zones = strip.zones();
+      int[] zones = Zones.of(strip);
       for (int z = 0; z + 1 < zones.length; z++) {
         Strip zone = strip.part(zones[z], zones[z + 1]);
         // half a line may end in the middle of its last zone

@@ -31,7 +31,7 @@ final class Recession {
   }
 
   Recession(Strip strip) {
-    int[] zones = strip.zones();
+    int[] zones = Zones.of(strip);
     startMetres = strip.thicknesses();
     nearCells = zones[1];
     farFrom = zones[zones.length - 2];

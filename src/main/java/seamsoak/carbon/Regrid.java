@@ -40,7 +40,7 @@ public final class Regrid {
   }
 
   private static Strip cut(Strip strip, Cells cells, IntPredicate which, boolean farFace) {
-    int[] ends = strip.zones();
+    int[] ends = Zones.of(strip);
     int[] fresh = new int[ends.length];
     List<double[]> metres = new ArrayList<>();
     List<double[]> ratio = new ArrayList<>();

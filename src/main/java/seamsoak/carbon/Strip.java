@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 
 /**
- * A straight line through metal, from its near edge (index 0) to its far one: cells with a
- * thickness, a metal and carbon per metal atom, and the places of the seams on it. An edge is an
- * outer face or a plane of symmetry; which of the two, the heat says. Immutable.
+ * A straight line through metal from its near edge (index 0) to its far one: cells with a
+ * thickness, a metal and carbon per metal atom, and the seams on it. Immutable.
  */
 public final class Strip {
   /** What rounding leaves of a layer ground off: thinner than an atom is none. */
@@ -161,38 +160,13 @@ public final class Strip {
     return new Strip(metals, metal, metres, ratio, all, nearScaled, farScaled);
   }
 
-  /** The same strip with its scale knocked off, so that new scale starts from nothing. */
+  /** The same strip with its scale knocked off: new scale starts from nothing. */
   public Strip descaled() {
     return with(metres, ratio, 0, 0);
   }
 
   Strip with(double[] newMetres, double[] newRatio, double newNearScaled, double newFarScaled) {
     return new Strip(metals, metal, newMetres, newRatio, planes, newNearScaled, newFarScaled);
-  }
-
-  /**
-   * The same strip of one metal throughout, with all its carbon, shared out as its activity is: for
-   * layers so thin that what follows cannot tell them apart.
-   */
-  public Strip averaged(Metal mean) {
-    CarbonLaw.At[] laws = new CarbonLaw.At[metals.size()];
-    CarbonLaw.At own = mean.law().at(SeamSteel.COMPARED_AT_KELVIN);
-    double[] r = new double[cells()];
-    double sum = 0;
-    for (int i = 0; i < r.length; i++) {
-      CarbonLaw.At law = laws[metal[i]];
-      if (law == null) {
-        law = metal(i).law().at(SeamSteel.COMPARED_AT_KELVIN);
-        laws[metal[i]] = law;
-      }
-      r[i] = own.ratioAt(law.activity(ratio[i]));
-      sum += metres[i] * r[i];
-    }
-    double factor = sum > 0 ? carbon() / sum : 1;
-    for (int i = 0; i < r.length; i++) {
-      r[i] *= factor;
-    }
-    return new Strip(List.of(mean), new int[r.length], metres, r, planes, nearScaled, farScaled);
   }
 
   /** This strip turned end for end. */
@@ -299,26 +273,6 @@ public final class Strip {
         List.copyOf(inside),
         from == 0 ? nearScaled : 0,
         to == cells() ? farScaled : 0);
-  }
-
-  /**
-   * Where the metal changes or a seam lies, as faces, both edges included: between two of them
-   * nothing hinders a new grid or scale that eats its way in.
-   */
-  public int[] zones() {
-    int[] faces = new int[cells() + 1];
-    int count = 1;
-    int next = 0;
-    for (int f = 1; f <= cells(); f++) {
-      while (next < planes.size() && planes.get(next).face() < f) {
-        next++;
-      }
-      boolean seam = next < planes.size() && planes.get(next).face() == f;
-      if (seam || f == cells() || metal[f - 1] != metal[f]) {
-        faces[count++] = f;
-      }
-    }
-    return Arrays.copyOf(faces, count);
   }
 
   /**

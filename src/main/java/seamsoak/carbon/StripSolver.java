@@ -5,8 +5,7 @@ import seamsoak.numeric.TrBdf2;
 
 /**
  * Advances strips through heats: finite volumes on carbon, fluxes by activity, TR-BDF2 in time with
- * steps proposed in diffusion time. Carbon is conserved to rounding; what leaves an open edge is
- * summed from the fluxes that the cells themselves see.
+ * steps proposed in diffusion time. Carbon is conserved to rounding.
  *
  * @param surroundings what the fire does to a bare face
  * @param relativeTolerance error allowed per step and cell, relative, with a tenth of it as wt%
@@ -20,7 +19,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
   private static final double DAY = 86400;
   private static final int MOST_HALVINGS = 60;
 
-  /** Hundreds of times what long heats take: whoever needs more stands still. */
+  /** Hundreds of times what long heats take. */
   private static final int MOST_STEPS = 50_000;
 
   /** Share of the near layer that scale may eat in one step. */
@@ -80,12 +79,8 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
       double between = 0.5 * (strip.ratio(seam - 1) + strip.ratio(seam));
       return strip.metal(seam).law().at(kelvin).activity(between);
     }
-    StripSystem system =
-        new StripSystem(strip, Edge.SEALED, Edge.SEALED, surroundings, relativeTolerance);
-    system.enter(new HeatCurve.Segment(kelvin, kelvin, 1));
-    int faces = strip.cells() + 1;
-    system.fluxes(strip.ratios(), new double[faces], new double[faces], new double[faces]);
-    return system.interfaceActivity(seam);
+    return new StripSystem(strip, Edge.SEALED, Edge.SEALED, surroundings, 1)
+        .interfaceActivity(seam, kelvin);
   }
 
   private final class Run {

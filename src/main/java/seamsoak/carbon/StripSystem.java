@@ -199,8 +199,10 @@ final class StripSystem implements ConservativeSystem {
     return least;
   }
 
-  /** Activity at a face between unlike metals, as the last flux evaluation left it. */
-  double interfaceActivity(int face) {
+  /** Activity at a face between unlike metals at a temperature. */
+  double interfaceActivity(int face, double atKelvin) {
+    enter(new HeatCurve.Segment(atKelvin, atKelvin, 1));
+    fluxes(strip.ratios(), new double[n + 1], new double[n + 1], new double[n + 1]);
     return seams[face].activity();
   }
 }

@@ -108,7 +108,7 @@ class InvariantsTest {
     assertEquals(skin.carbon(), anew.carbon(), 1e-14 * skin.carbon());
     assertEquals(skin.metres(), anew.metres(), 1e-15);
     assertEquals(skin.scaledMetres(), anew.scaledMetres());
-    double near = skin.part(0, skin.zones()[1]).metres();
+    double near = skin.part(0, Zones.of(skin)[1]).metres();
     double range = extremePercent(skin, 1) - extremePercent(skin, -1);
     for (double x = 0.02; x < 0.98; x += 0.03) {
       assertEquals(

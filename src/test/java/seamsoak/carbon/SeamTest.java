@@ -59,7 +59,7 @@ class SeamTest {
         new StripSolver(Steels.FIRE, 1e-4)
             .advance(start, HeatCurve.hold(1073.15, 3600), Edge.SEALED)
             .strip();
-    int cells = end.zones()[1];
+    int cells = Zones.of(end)[1];
     assertTrue(end.part(0, cells).carbon() > 1.01 * start.part(0, cells).carbon());
     assertTrue(end.percent(cells) < 0.7);
   }
