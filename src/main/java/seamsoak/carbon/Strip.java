@@ -160,7 +160,7 @@ public final class Strip {
     return new Strip(metals, metal, metres, ratio, all, nearScaled, farScaled);
   }
 
-  /** The same strip with its scale knocked off: new scale starts from nothing. */
+  /** Its scale knocked off. */
   public Strip descaled() {
     return with(metres, ratio, 0, 0);
   }

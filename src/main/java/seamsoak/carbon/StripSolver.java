@@ -54,7 +54,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     boolean after(double seconds, Strip strip);
   }
 
-  /** Through a whole curve, a plane of symmetry at the far edge. */
+  /** With a plane of symmetry at the far edge. */
   public Advanced advance(Strip strip, HeatCurve curve, Edge near) {
     return advance(strip, curve, near, Edge.SEALED);
   }
