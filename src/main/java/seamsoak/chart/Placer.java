@@ -42,7 +42,12 @@ final class Placer {
     for (double left = bounds.getMinX(); left <= Math.max(right, bounds.getMinX()); left += 4) {
       for (double top = bounds.getMinY(); top <= Math.max(bottom, bounds.getMinY()); top += 4) {
         Rectangle2D box = new Rectangle2D.Double(left, top, width, height);
-        double cost = distance(box, x, y) + hindrance(box, least);
+        double far = distance(box, x, y);
+        // farther off than the best is with all that lies in its way
+        if (far >= least) {
+          continue;
+        }
+        double cost = far + hindrance(box, least);
         if (cost < least) {
           least = cost;
           best = box;
