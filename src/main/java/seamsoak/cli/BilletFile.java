@@ -13,6 +13,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
 import seamsoak.data.RunMark;
 import seamsoak.data.TextFile;
+import seamsoak.unit.UnitSystem;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
@@ -50,24 +51,28 @@ final class BilletFile {
     return RunMark.of(inputs);
   }
 
-  /** All of it. */
-  Advice advice(Root root) {
-    return advice(root, PlanAdvisor::advise);
+  /**
+   * All of it.
+   *
+   * @param told the units of its sentences
+   */
+  Advice advice(Root root, UnitSystem told) {
+    return advice(root, told, PlanAdvisor::advise);
   }
 
   /** As far as the soak, which is quicker. */
   Advice soak(Root root) {
-    return advice(root, PlanAdvisor::soak);
+    return advice(root, root.unitsOfAnswer(), PlanAdvisor::soak);
   }
 
   private interface Asked {
     Advice of(PlanAdvisor advisor, Billet billet, Progress progress);
   }
 
-  private Advice advice(Root root, Asked asked) {
+  private Advice advice(Root root, UnitSystem told, Asked asked) {
     Billet billet = read(root);
     PlanAdvisor advisor =
-        new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), root.units(), samples);
+        new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), told, samples);
     try (ProgressLine progress = ProgressLine.on(root.err())) {
       return asked.of(advisor, billet, progress);
     }

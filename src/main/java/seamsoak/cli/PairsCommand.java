@@ -78,7 +78,7 @@ final class PairsCommand implements Callable<Integer> {
             : grades.stream().map(g -> steels.named(g, spec)).distinct().toList();
     PairTable practice = PairTable.load(root.data(), steels.table());
     PairCheck check =
-        new PairCheck(root.correlations(), PairLimits.load(root.data()), root.units());
+        new PairCheck(root.correlations(), PairLimits.load(root.data()), root.unitsOfAnswer());
     PairList list;
     try (ProgressLine progress = ProgressLine.on(root.err())) {
       list =

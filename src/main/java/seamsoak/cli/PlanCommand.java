@@ -57,7 +57,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     FileSet files = new FileSet(out, FILES);
-    Advice advice = billet.advice(root);
+    Advice advice = billet.advice(root, root.units());
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
@@ -94,7 +94,8 @@ final class PlanCommand implements Callable<Integer> {
   /** The pairings of the stack, in the section that it ends with. */
   private List<PairAdvice> pairs(Billet read, Advice advice) {
     double end = advice.history().get(advice.history().size() - 1).thicknessMm();
-    return root.pairAdvisor(PairLimits.load(root.data())).ofStack(read.stack(), end / 1e3);
+    return root.pairAdvisor(PairLimits.load(root.data()), root.units())
+        .ofStack(read.stack(), end / 1e3);
   }
 
   private static byte[] utf8(String text) {

@@ -115,6 +115,11 @@ final class Root implements Callable<Integer> {
     return units;
   }
 
+  /** What the sentences of an answer are told in: JSON is metric, whatever is shown. */
+  UnitSystem unitsOfAnswer() {
+    return json ? UnitSystem.METRIC : units;
+  }
+
   boolean json() {
     return json;
   }
@@ -154,9 +159,9 @@ final class Root implements Callable<Integer> {
     return tables().steels();
   }
 
-  PairAdvisor pairAdvisor(PairLimits limits) {
+  PairAdvisor pairAdvisor(PairLimits limits, UnitSystem told) {
     SteelTable table = steels().table();
-    return new PairAdvisor(correlations(), limits, PairTable.load(data(), table), table, units);
+    return new PairAdvisor(correlations(), limits, PairTable.load(data(), table), table, told);
   }
 
   /** What an answer rests on, if that is asked for. */

@@ -51,7 +51,7 @@ final class ScheduleCommand implements Callable<Integer> {
     if (program != null) {
       refuseStranger();
     }
-    Advice advice = billet.advice(root);
+    Advice advice = billet.advice(root, root.unitsOfAnswer());
     if (program != null) {
       String csv = new ProgramText(advice, root.units()).csv(billet.mark(root).value());
       WholeFile.write(program, csv.getBytes(StandardCharsets.UTF_8));

@@ -200,6 +200,33 @@ class BilletAnswerTest {
     assertTrue(us.contains(" F") && metric.contains(" C"));
   }
 
+  /** JSON is metric: what is asked to be shown makes no difference to a program that reads it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "soak",
+        "schedule",
+        "pair O1 1084 --layer 2mm",
+        "pairs 1084 75Ni8 O1",
+        "steels 80CrV2",
+        "decarb 1084 --at 1150C --for 10min",
+        "migrate 1095 1018 --layer 1mm --at 1100C --for 20min"
+      })
+  void jsonIsTheSameInAllUnits(String command) {
+    List<String> answers = new ArrayList<>();
+    for (String units : List.of("us", "metric", "both")) {
+      List<String> words = new ArrayList<>(Arrays.asList(command.split(" ")));
+      if (words.size() == 1) {
+        words.addAll(List.of(SAN_MAI, "--samples", "2"));
+      }
+      words.addAll(List.of("--json", "--units", units));
+      answers.add(Ran.run(words.toArray(String[]::new)).out());
+    }
+    assertEquals(answers.get(1), answers.get(0));
+    assertEquals(answers.get(1), answers.get(2));
+    assertTrue(answers.get(0).startsWith("{"));
+  }
+
   private Ran run(String command, String billet, String... more) {
     List<String> args = new ArrayList<>(List.of(command, billet, "--samples", "2"));
     if (command.equals("plan")) {
