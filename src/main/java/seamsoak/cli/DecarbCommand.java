@@ -48,6 +48,7 @@ final class DecarbCommand implements Callable<Integer> {
       names = "--edge",
       paramLabel = "open|covered",
       converter = Written.Edge.class,
+      completionCandidates = Written.EdgeNames.class,
       description = "Face bare to the fire (unless given) or under flux, oil or paint.")
   private Exposure edge = Exposure.OPEN;
 

@@ -47,10 +47,15 @@ final class PairCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "FIRST",
+      completionCandidates = SteelNames.class,
       description = "A grade, an analysis in quotes, or a grade with the analysis of its melt.")
   private String first;
 
-  @Parameters(index = "1", paramLabel = "SECOND", description = "The other one.")
+  @Parameters(
+      index = "1",
+      paramLabel = "SECOND",
+      completionCandidates = SteelNames.class,
+      description = "The other one.")
   private String second;
 
   @Option(

@@ -51,6 +51,7 @@ final class PairsCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "GRADES",
+      completionCandidates = SteelNames.class,
       arity = "0..*",
       description = "Two or more grades or analyses in quotes; none for the usual pairings.")
   private List<String> grades = List.of();

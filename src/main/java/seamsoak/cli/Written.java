@@ -135,11 +135,23 @@ final class Written {
     }
   }
 
-  /** How the face lies in the fire. */
+  /** How the face lies in the fire; what covers it may be named. */
   static final class Edge implements ITypeConverter<Exposure> {
+    private static final List<String> COVERS = List.of("flux", "oil", "paint");
+
     @Override
     public Exposure convert(String text) {
-      return choice(text, List.of(Exposure.OPEN, Exposure.COVERED));
+      return COVERS.contains(text.strip().toLowerCase(Locale.ROOT))
+          ? Exposure.COVERED
+          : choice(text, List.of(Exposure.OPEN, Exposure.COVERED));
+    }
+  }
+
+  /** The words for how a face lies, for a shell to complete. */
+  static final class EdgeNames implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return List.of("open", "covered").iterator();
     }
   }
 

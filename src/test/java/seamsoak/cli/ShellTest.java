@@ -65,6 +65,10 @@ class ShellTest {
   @CsvSource({
     "'seamsoak sche', schedule",
     "'seamsoak steels 80Cr', 80CrV2",
+    "'seamsoak pair O', O1",
+    "'seamsoak pair O1 75N', 75Ni8",
+    "'seamsoak pairs 52', 52100",
+    "'seamsoak decarb 1084 --edge ', covered",
     "'seamsoak plan --re', --replace"
   })
   void theTabKeyCompletes(String typed, String whole) throws IOException, InterruptedException {
@@ -72,7 +76,7 @@ class ShellTest {
     Ran ran = Ran.run("completion");
     assertEquals(0, ran.code());
     Path script = Files.writeString(folder.resolve("completion.sh"), ran.out());
-    String[] words = typed.split(" ");
+    String[] words = (typed + "|").split(" ");
     String ask =
         "source '"
             + script
