@@ -1,11 +1,13 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
@@ -42,6 +44,8 @@ record Clearing(
   private static final double FOLLOWED_SECONDS = 20 * LONGEST_SECONDS;
 
   static final double RISE_SECONDS = 300;
+
+  private static final double SAME_SECONDS = 1e-6;
 
   /** A seam that has so little left of what shows adds nothing to a crossing. */
   private static final double NOTHING = 0.1;
@@ -105,7 +109,11 @@ record Clearing(
       watched.forEach(p -> fades.put(p, new SeamFade(p, visibility)));
       HeatCurve curve =
           HeatCurve.riseAndHold(Shop.DULL_KELVIN, kelvin, RISE_SECONDS, FOLLOWED_SECONDS);
-      watched.stream().map(SeamPlace::line).distinct().forEach(l -> follow(l, watched, curve));
+      Set<SectionLine> lines = Collections.newSetFromMap(new IdentityHashMap<>());
+      watched.stream()
+          .map(SeamPlace::line)
+          .filter(lines::add)
+          .forEach(l -> follow(l, watched, curve));
     }
 
     private void follow(SectionLine line, List<SeamPlace> watched, HeatCurve curve) {
@@ -159,8 +167,14 @@ record Clearing(
       SeamFade second = fades.get(crossing.second());
       TreeSet<Double> times = new TreeSet<>(first.seconds());
       times.addAll(second.seconds());
-      return passed(
-          List.copyOf(times), t -> crossing.contrast(first.at(t), second.at(t)).over(visibility));
+      // the two count their seconds for themselves: what rounding parts is one moment
+      List<Double> apart = new ArrayList<>();
+      for (double t : times) {
+        if (apart.isEmpty() || t > apart.get(apart.size() - 1) + SAME_SECONDS) {
+          apart.add(t);
+        }
+      }
+      return passed(apart, t -> crossing.contrast(first.at(t), second.at(t)).over(visibility));
     }
 
     /** The lines before it, with the minutes that each takes. */
@@ -205,7 +219,7 @@ record Clearing(
           return OptionalDouble.of(Math.max(0, gone - RISE_SECONDS));
         }
         // what was seen at other heats says nothing of how fast it goes at this one
-        earlier = before.seconds() < RISE_SECONDS ? now : before;
+        earlier = before.seconds() < RISE_SECONDS - SAME_SECONDS ? now : before;
         before = now;
       }
       return OptionalDouble.empty();

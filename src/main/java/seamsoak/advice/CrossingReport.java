@@ -30,7 +30,7 @@ public record CrossingReport(
         c.first().name(),
         c.second().name(),
         c.seamPct(),
-        c.firstCorePct(),
+        c.first().corePct(),
         c.contrast().over(visibility),
         c.shows(visibility),
         Optional.empty());

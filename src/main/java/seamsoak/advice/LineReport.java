@@ -6,12 +6,14 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Contrast;
 import seamsoak.carbon.Line;
 import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.SeamName;
 
 /**
  * The white line at one set of seams, or at the boundaries of unlike layers.
  *
  * @param name of the seams
  * @param step number of the step that made them, 0 for the stack
+ * @param kind what lies against each other there
  * @param boundary whether they part unlike layers
  * @param sharePct share of the pieces in which they run this way, percent
  * @param steel the steel that its carbon is told of
@@ -31,6 +33,7 @@ import seamsoak.carbon.LineVisibility;
 public record LineReport(
     String name,
     int step,
+    SeamName.Kind kind,
     boolean boundary,
     double sharePct,
     String steel,
@@ -60,6 +63,7 @@ public record LineReport(
     return new LineReport(
         p.name(),
         p.plane().name().step(),
+        p.plane().name().kind(),
         p.isBoundary(),
         p.line().share() * 100,
         line.steel().name(),
@@ -88,6 +92,7 @@ public record LineReport(
     return new LineReport(
         name,
         step,
+        kind,
         boundary,
         sharePct,
         steel,

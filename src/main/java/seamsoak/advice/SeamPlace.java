@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,20 +11,30 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Contrast;
 import seamsoak.carbon.Eye;
 import seamsoak.carbon.Line;
+import seamsoak.carbon.LineBounds;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Plane;
 import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
+import seamsoak.carbon.StripLines;
 
 /**
- * The seams of one name on one line of a billet, told by the one of them that shows most.
+ * The seams of one name on one line of a billet, told by the one of them that lacks most.
  *
  * @param line the line through the billet
  * @param plane the seam on it
+ * @param carbon the line of missing carbon at it
+ * @param corePct the most carbon anywhere on the line through the billet, in the seam's steel, wt%
  * @param trace distances on the shown face over true ones; infinite where the seam makes no line
  * @param contrast as an eye takes it in; empty where it makes no line
  */
-record SeamPlace(SectionLine line, Plane plane, double trace, Optional<Contrast> contrast) {
+record SeamPlace(
+    SectionLine line,
+    Plane plane,
+    Line carbon,
+    double corePct,
+    double trace,
+    Optional<Contrast> contrast) {
 
   /** All places of a piece whose faces are welded, in the order in which their seams were made. */
   static List<SeamPlace> of(Workpiece piece, LineVisibility visibility) {
@@ -32,38 +43,30 @@ record SeamPlace(SectionLine line, Plane plane, double trace, Optional<Contrast>
         .lines()
         .filter(SectionLine::isWelded)
         .forEach(line -> all.addAll(of(line, line.trace(piece.shownFace()), visibility)));
-    all.sort((a, b) -> Integer.compare(a.plane.name().step(), b.plane.name().step()));
+    all.sort(Comparator.comparingInt(p -> p.plane.name().step()));
     return List.copyOf(all);
   }
 
   private static List<SeamPlace> of(SectionLine line, double trace, LineVisibility visibility) {
-    Map<SeamName, SeamPlace> worst = new LinkedHashMap<>();
+    StripLines lines = new StripLines(line.strip());
+    Map<String, Plane> worst = new LinkedHashMap<>();
     for (Plane p : line.strip().planes()) {
-      SeamPlace here = at(line, p, trace, visibility);
-      worst.merge(p.name(), here, (a, b) -> a.depth() >= b.depth() ? a : b);
+      worst.merge(
+          name(line, p), p, (a, b) -> lines.at(a).depthPct() >= lines.at(b).depthPct() ? a : b);
     }
-    return List.copyOf(worst.values());
-  }
-
-  private static SeamPlace at(
-      SectionLine line, Plane plane, double trace, LineVisibility visibility) {
-    return new SeamPlace(
-        line,
-        plane,
-        trace,
-        Double.isFinite(trace)
-            ? Optional.of(new Eye(line.strip(), plane, trace, visibility).on(line.strip()))
-            : Optional.empty());
-  }
-
-  /** What decides which of several alike is told. */
-  private double depth() {
-    return contrast.map(Contrast::missingPct).orElseGet(() -> carbon().depthPct());
-  }
-
-  /** The line of missing carbon at it. */
-  Line carbon() {
-    return Line.of(line.strip(), plane);
+    return worst.values().stream()
+        .map(
+            p ->
+                new SeamPlace(
+                    line,
+                    p,
+                    lines.at(p),
+                    lines.corePct(p),
+                    trace,
+                    Double.isFinite(trace)
+                        ? Optional.of(new Eye(line.strip(), p, trace, visibility).on(line.strip()))
+                        : Optional.empty()))
+        .toList();
   }
 
   boolean shows(LineVisibility visibility) {
@@ -72,8 +75,10 @@ record SeamPlace(SectionLine line, Plane plane, double trace, Optional<Contrast>
 
   /** Whether it parts unlike layers. */
   boolean isBoundary() {
-    Strip strip = line.strip();
-    int face = plane.face();
+    return isBoundary(line.strip(), plane.face());
+  }
+
+  private static boolean isBoundary(Strip strip, int face) {
     return face > 0 && face < strip.cells() && !strip.metal(face - 1).equals(strip.metal(face));
   }
 
@@ -84,11 +89,15 @@ record SeamPlace(SectionLine line, Plane plane, double trace, Optional<Contrast>
 
   /** Which seams, as answers show it. */
   String name() {
+    return name(line, plane);
+  }
+
+  private static String name(SectionLine line, Plane plane) {
     Strip strip = line.strip();
     int face = plane.face();
     return switch (plane.name().kind()) {
       case LAYERS ->
-          isBoundary()
+          isBoundary(strip, face)
               ? "layers " + strip.metal(face - 1).name() + " | " + strip.metal(face).name()
               : "layers of " + strip.metal(Math.min(face, strip.cells() - 1)).name();
       case RESTACK ->
@@ -104,35 +113,11 @@ record SeamPlace(SectionLine line, Plane plane, double trace, Optional<Contrast>
    * distance.
    */
   double narrowestMetres() {
-    return Math.min(plane.narrowestMetres(), spacingMetres() / 3);
-  }
-
-  /** To the next seam; where none follows, to the mirror image of this one. */
-  private double spacingMetres() {
-    Strip strip = line.strip();
-    double near = 0;
-    double far = 0;
-    int before = 0;
-    int after = strip.cells();
-    boolean seamBefore = false;
-    boolean seamAfter = false;
-    for (Plane p : strip.planes()) {
-      if (p.face() < plane.face()) {
-        before = p.face();
-        seamBefore = true;
-      } else if (p.face() > plane.face() && !seamAfter) {
-        after = p.face();
-        seamAfter = true;
-      }
-    }
-    for (int i = before; i < plane.face(); i++) {
-      near += strip.metres(i);
-    }
-    for (int i = plane.face(); i < after; i++) {
-      far += strip.metres(i);
-    }
-    near = near == 0 ? Double.POSITIVE_INFINITY : seamBefore ? near : 2 * near;
-    far = far == 0 ? Double.POSITIVE_INFINITY : seamAfter ? far : 2 * far;
-    return Math.min(near, far);
+    LineBounds bounds = LineBounds.of(line.strip(), plane);
+    double near = 2 * bounds.nearMetres(line.strip());
+    double far = 2 * bounds.farMetres(line.strip());
+    // a seam at the end of a strip has all its metal on the other side
+    double spacing = near == 0 ? far : far == 0 ? near : Math.min(near, far);
+    return Math.min(plane.narrowestMetres(), spacing / 3);
   }
 }

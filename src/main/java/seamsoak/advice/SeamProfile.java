@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineBounds;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Plane;
 import seamsoak.carbon.Strip;
@@ -41,50 +42,46 @@ public record SeamProfile(String seams, double farPct, List<AtStage> stages) {
             .max(Comparator.comparingDouble(p -> p.contrast().orElseThrow().missingPct()));
     return worst.map(
         w -> {
-          int line = pieces.get(0).lines().toList().indexOf(w.line());
           List<AtStage> stages = new ArrayList<>();
           for (int i = 0; i < pieces.size(); i++) {
-            stages.add(atStage(names.get(i), pieces.get(i), line, w, visibility));
+            Optional<AtStage> next = atStage(names.get(i), pieces.get(i), w, visibility);
+            if (next.isEmpty()) {
+              break; // the fire has eaten its way past the seam
+            }
+            stages.add(next.get());
           }
           return new SeamProfile(w.name(), w.carbon().farPct(), stages);
         });
   }
 
-  private static AtStage atStage(
-      String name, Workpiece piece, int line, SeamPlace first, LineVisibility visibility) {
-    SeamPlace now =
-        SeamPlace.of(piece, visibility).stream()
-            .filter(p -> p.line() == piece.lines().toList().get(line))
-            .filter(p -> p.plane().name().equals(first.plane().name()))
-            .findFirst()
-            .orElseThrow();
-    return new AtStage(
-        name,
-        now.carbon().depthPct(),
-        now.contrast().orElseThrow().over(visibility),
-        points(now.line().strip(), now.plane()));
+  private static Optional<AtStage> atStage(
+      String name, Workpiece piece, SeamPlace first, LineVisibility visibility) {
+    return SeamPlace.of(piece, visibility).stream()
+        .filter(p -> p.line().kind() == first.line().kind() && p.name().equals(first.name()))
+        .filter(p -> p.trace() == first.trace())
+        .findFirst()
+        .map(
+            p ->
+                new AtStage(
+                    name,
+                    p.carbon().depthPct(),
+                    p.contrast().orElseThrow().over(visibility),
+                    points(p.line().strip(), p.plane())));
   }
 
   /** Half-way to the next seams. */
   private static List<Point> points(Strip s, Plane plane) {
-    int before = 0;
-    int after = s.cells();
-    for (Plane p : s.planes()) {
-      before = p.face() < plane.face() ? p.face() : before;
-      after = p.face() > plane.face() ? Math.min(after, p.face()) : after;
-    }
+    LineBounds bounds = LineBounds.of(s, plane);
     List<Point> points = new ArrayList<>();
-    Strip near = s.part(before, plane.face());
-    double reach = before > 0 ? near.metres() / 2 : near.metres();
+    Strip near = s.part(bounds.from(), plane.face());
     for (Spots.Spot spot : Spots.side(near, near.cells() - 1, -1, Spots.PROBE_METRES)) {
-      if (spot.metres() <= reach) {
+      if (spot.metres() <= bounds.nearMetres(s)) {
         points.add(0, new Point(-spot.metres() * 1e3, spot.percent()));
       }
     }
-    Strip far = s.part(plane.face(), after);
-    reach = after < s.cells() ? far.metres() / 2 : far.metres();
+    Strip far = s.part(plane.face(), bounds.to());
     for (Spots.Spot spot : Spots.side(far, 0, 1, Spots.PROBE_METRES)) {
-      if (spot.metres() <= reach) {
+      if (spot.metres() <= bounds.farMetres(s)) {
         points.add(new Point(spot.metres() * 1e3, spot.percent()));
       }
     }

@@ -9,6 +9,7 @@ import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.SeamName;
 
 /**
  * What the smith saw at the seams, held against a possible history.
@@ -38,7 +39,7 @@ record Sightings(List<Step> steps) {
     Workpiece piece = stages.get(step.mark().number()).piece();
     return seen.width().isPresent()
         && SeamPlace.of(piece, LineVisibility.USUAL).stream()
-            .filter(p -> isMeant(seen, p.name(), p.plane().name().step()))
+            .filter(p -> isMeant(seen, p))
             .mapToDouble(p -> p.narrowestMetres() * p.trace())
             .min()
             .stream()
@@ -62,9 +63,7 @@ record Sightings(List<Step> steps) {
 
   private static boolean agrees(Seen seen, Workpiece piece, LineVisibility visibility) {
     List<SeamPlace> meant =
-        SeamPlace.of(piece, visibility).stream()
-            .filter(p -> isMeant(seen, p.name(), p.plane().name().step()))
-            .toList();
+        SeamPlace.of(piece, visibility).stream().filter(p -> isMeant(seen, p)).toList();
     int latest = meant.stream().mapToInt(p -> p.plane().name().step()).max().orElse(0);
     int made = seen.step().orElse(latest);
     List<SeamPlace> shown =
@@ -82,16 +81,20 @@ record Sightings(List<Step> steps) {
         .anyMatch(w -> Math.abs(w - width) <= allowed);
   }
 
-  /** Whether seams of that name, made in that step, are those a sighting speaks of. */
-  static boolean isMeant(Seen seen, String name, int step) {
-    String word =
+  /** Whether a sighting speaks of such seams, made in that step. */
+  static boolean isMeant(Seen seen, SeamName.Kind kind, int step) {
+    SeamName.Kind meant =
         switch (seen.seams()) {
-          case LAYERS -> "layers";
-          case RESTACK -> "restack";
-          case TILE -> "tiles";
+          case LAYERS -> SeamName.Kind.LAYERS;
+          case RESTACK -> SeamName.Kind.RESTACK;
+          case TILE -> SeamName.Kind.TILES;
         };
     OptionalInt made = seen.step();
-    return name.startsWith(word) && (made.isEmpty() || made.getAsInt() == step);
+    return kind == meant && (made.isEmpty() || made.getAsInt() == step);
+  }
+
+  private static boolean isMeant(Seen seen, SeamPlace p) {
+    return isMeant(seen, p.plane().name().kind(), p.plane().name().step());
   }
 
   /** A sighting in words. */

@@ -135,7 +135,7 @@ record SoakWords(Billet billet, SoakAdvice advice, UnitSystem units) {
       double millimetres = seen.get().width().get().millimetres();
       Optional<LineReport> line =
           advice.lines().stream()
-              .filter(l -> Sightings.isMeant(seen.get(), l.name(), l.step()))
+              .filter(l -> Sightings.isMeant(seen.get(), l.kind(), l.step()))
               .filter(
                   l ->
                       l.narrowestMm().isPresent()

@@ -17,7 +17,7 @@ public record Resolution(
   public static final Resolution FINE = new Resolution(10e-6, 1.15, 2e-3, 0.5e-3);
 
   /** For the many samples of a band. */
-  public static final Resolution SAMPLE = new Resolution(60e-6, 1.5, 1e-2, 0.5e-3);
+  public static final Resolution SAMPLE = new Resolution(60e-6, 1.35, 1e-2, 0.5e-3);
 
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;
@@ -30,20 +30,9 @@ public record Resolution(
     return new Grid(Math.min(MOST_SHARE, finestMetres / metres), growth, false);
   }
 
-  /** Cells of a zone of a line, fine where told. */
-  double[] zone(double metres, boolean nearFine, boolean farFine) {
-    if (nearFine && farFine) {
-      double share = Math.min(MOST_SHARE_BETWEEN, finestMetres / metres);
-      return new Grid(share, growth, true).cells(metres);
-    }
-    double[] cells = oneEnd(metres).cells(metres);
-    if (!nearFine) {
-      for (int i = 0, k = cells.length - 1; i < k; i++, k--) {
-        double swap = cells[i];
-        cells[i] = cells[k];
-        cells[k] = swap;
-      }
-    }
-    return cells;
+  /** Cells of a zone of a line, fine at its near end and, where told, at its far one. */
+  double[] zone(double metres, boolean farFine) {
+    double share = Math.min(MOST_SHARE_BETWEEN, finestMetres / metres);
+    return (farFine ? new Grid(share, growth, true) : oneEnd(metres)).cells(metres);
   }
 }

@@ -3,6 +3,7 @@ package seamsoak.billet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.MeanSteel;
 import seamsoak.carbon.Metal;
@@ -84,8 +85,12 @@ public record SectionLine(
 
   /** Whether it is half a line that ends in the middle of a piece, not at a seam. */
   boolean endsInMetal() {
+    if (parts.size() > 1) {
+      return false;
+    }
+
     Strip last = parts.get(parts.size() - 1);
-    return far == End.MIRROR && last.planes().stream().noneMatch(p -> p.face() == last.cells());
+    return far == End.MIRROR && !last.hasSeamAt(last.cells());
   }
 
   /** Length from one end to the other, the mirror image counted, m. */
@@ -130,13 +135,13 @@ public record SectionLine(
   }
 
   /** One stay in the fire. */
-  SectionLine heated(Fire fire, Edge outside, Edge faces, double diffused) {
+  SectionLine heated(Fire fire, Edge outside, Edge faces) {
     List<Strip> next = new ArrayList<>();
     int last = parts.size() - 1;
     for (int i = 0; i <= last; i++) {
       Edge a = i == 0 ? edge(near, outside, faces) : faces;
       Edge b = i == last ? edge(far, outside, faces) : faces;
-      next.add(fire.through(parts.get(i), a, b).spread(diffused));
+      next.add(fire.through(parts.get(i), a, b));
     }
     return with(next);
   }
@@ -188,11 +193,13 @@ public record SectionLine(
         || before.metal(before.cells() - 1).equals(next.metal(0));
   }
 
-  /** With metal below its last part, down to the middle. */
+  /**
+   * The outer layers of many welded to each other and to the mean of the rest, down to the middle.
+   * Their seams are among those of all layers, which have lines of their own.
+   */
   SectionLine endingIn(Strip rest) {
-    List<Strip> all = new ArrayList<>(parts);
-    all.add(rest);
-    return new SectionLine(kind, normal, share, all, near, End.MIRROR, joins);
+    Strip whole = parts.stream().reduce(Strip::followedBy).orElseThrow().followedBy(rest);
+    return new SectionLine(kind, normal, share, List.of(whole), near, End.MIRROR, joins);
   }
 
   /** Scale knocked off the outer faces by a blow. */
@@ -201,13 +208,13 @@ public record SectionLine(
   }
 
   /** Drawn, pressed or rolled. */
-  SectionLine stretched(Stretch f) {
+  SectionLine stretched(Stretch f, BiFunction<Strip, Double, Strip> scaled) {
     double thinning = normal.thinning(f);
     return new SectionLine(
         kind,
         normal.stretched(f),
         share,
-        parts.stream().map(p -> p.scaled(thinning)).toList(),
+        parts.stream().map(p -> scaled.apply(p, thinning)).toList(),
         near,
         far,
         joins);
@@ -230,23 +237,22 @@ public record SectionLine(
     return with(List.of(Regrid.allZones(strip().descaled(), resolution::zone, !isHalf())));
   }
 
-  /** Thickness of the thinnest of its layers, m; infinite where it runs through one metal. */
+  /**
+   * Thickness of the thinnest of its inner layers, m; infinite where it has none. What the fire and
+   * the grinder left of an outer one says nothing of how thick they are.
+   */
   double thinnestLayerMetres() {
     Strip strip = strip();
     double thinnest = Double.POSITIVE_INFINITY;
-    double layer = 0;
-    boolean outer = true;
-    for (int i = 0; i < strip.cells(); i++) {
-      layer += strip.metres(i);
-      boolean ends = i + 1 < strip.cells() && !strip.metal(i).equals(strip.metal(i + 1));
-      if (ends) {
-        // what is left of the outer one says nothing of how thick they are
-        thinnest = outer ? thinnest : Math.min(thinnest, layer);
-        outer = false;
-        layer = 0;
+    int from = -1;
+    for (int i = 1; i < strip.cells(); i++) {
+      if (!strip.metal(i).equals(strip.metal(i - 1))) {
+        thinnest = from < 0 ? thinnest : Math.min(thinnest, strip.metres(from, i));
+        from = i;
       }
     }
-    return outer ? Double.POSITIVE_INFINITY : Math.min(thinnest, isHalf() ? 2 * layer : layer);
+    boolean middle = from >= 0 && isHalf();
+    return middle ? Math.min(thinnest, 2 * strip.metres(from, strip.cells())) : thinnest;
   }
 
   /** The same with the mean of its layers for each of them. */

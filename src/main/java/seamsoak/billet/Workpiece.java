@@ -1,7 +1,11 @@
 package seamsoak.billet;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import seamsoak.billet.SectionLine.End;
@@ -79,17 +83,24 @@ public record Workpiece(
   public Heated heated(HeatCurve curve, Edge outside, Edge faces, StripSolver solver) {
     double diffused = body.diffused(curve);
     Furnace furnace = new Furnace(solver, curve);
-    through(furnace::put, outside, faces, 0);
+    through(furnace::put, outside, faces);
     try {
       furnace.heat();
     } catch (IllegalArgumentException gone) {
-      if (hasLooseFaces()) {
-        throw new IllegalArgumentException(
-            "a piece that is not welded yet is scaled away from both sides", gone);
-      }
-      throw gone;
+      throw hasLooseFaces()
+          ? new IllegalArgumentException(
+              "a layer, piece or sheet is scaled away before it is welded", gone)
+          : gone;
     }
-    Workpiece heated = through(furnace::becomes, outside, faces, diffused);
+    // what was one strip stays one, so that the next heat has to be computed once
+    Map<Strip, Strip> spread = new IdentityHashMap<>();
+    Workpiece heated =
+        through(
+            (s, near, far) ->
+                spread.computeIfAbsent(
+                    furnace.becomes(s, near, far), after -> after.spread(diffused)),
+            outside,
+            faces);
     // a jacket that is not welded yet takes the fire for the face below it
     Strip outer = loose instanceof Loose.Jacket j ? j.sheet() : thickness.parts().get(0);
     double lost = furnace.lostAtNear(outer, outside);
@@ -97,9 +108,9 @@ public record Workpiece(
   }
 
   /** Every strip of it, each with its edges: the only place that lists them. */
-  private Workpiece through(SectionLine.Fire fire, Edge outside, Edge faces, double diffused) {
+  private Workpiece through(SectionLine.Fire fire, Edge outside, Edge faces) {
     Edge skins = loose instanceof Loose.Jacket ? faces : outside;
-    UnaryOperator<SectionLine> heat = l -> l.heated(fire, skins, faces, diffused);
+    UnaryOperator<SectionLine> heat = l -> l.heated(fire, skins, faces);
     Loose next = loose;
     if (loose instanceof Loose.Jacket j) {
       next = new Loose.Jacket(fire.through(j.sheet(), outside, Edge.SEALED));
@@ -140,11 +151,7 @@ public record Workpiece(
    * product of both over the core's).
    */
   private Workpiece likeLayers(Loose.Layers layers, SectionLine before) {
-    SectionLine across =
-        layers
-            .restNow(body)
-            .map(rest -> before.endingIn(rest).welded(Optional.empty()))
-            .orElse(thickness);
+    SectionLine across = layers.restNow(body).map(before::endingIn).orElse(thickness);
     SectionLine along = width.with(List.of(width.strip().enriched(layers.carbonLeft(body))));
     return withSkins(across, along).withSize(size.withThickness(across.metres()));
   }
@@ -161,12 +168,17 @@ public record Workpiece(
 
   /** Drawn, pressed or rolled. */
   Workpiece stretched(Stretch f) {
+    Map<Strip, Map<Double, Strip>> done = new IdentityHashMap<>();
+    BiFunction<Strip, Double, Strip> scaled =
+        (strip, factor) ->
+            done.computeIfAbsent(strip, s -> new HashMap<>())
+                .computeIfAbsent(factor, strip::scaled);
     return new Workpiece(
         size.stretched(f),
         body,
-        thickness.stretched(f).descaled(),
-        width.stretched(f).descaled(),
-        inner.stream().map(l -> l.stretched(f)).toList(),
+        thickness.stretched(f, scaled).descaled(),
+        width.stretched(f, scaled).descaled(),
+        inner.stream().map(l -> l.stretched(f, scaled)).toList(),
         loose,
         jacket,
         tiles.map(t -> t.stretched(f)));

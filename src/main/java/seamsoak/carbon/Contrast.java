@@ -16,15 +16,19 @@ public record Contrast(double finePct, double broadPct) {
     return Math.max(0, missingPct()) / visibility.dipPct();
   }
 
+  /** Where there is no carbon to miss. */
+  private static final Contrast NONE = new Contrast(0, 0);
+
   /**
    * Where this seam crosses one of another direction: carbon there is the product of both over the
    * core's, and so are the means of the eye.
    *
-   * @param corePct carbon far from both
-   * @param otherCorePct the same in the other seam's steel
+   * @param otherCorePct carbon far from both, in the other seam's steel
    */
   public Contrast crossing(Contrast other, double otherCorePct) {
-    return new Contrast(
-        finePct * other.finePct / otherCorePct, broadPct * other.broadPct / otherCorePct);
+    return otherCorePct > 0
+        ? new Contrast(
+            finePct * other.finePct / otherCorePct, broadPct * other.broadPct / otherCorePct)
+        : NONE;
   }
 }

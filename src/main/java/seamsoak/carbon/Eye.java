@@ -15,7 +15,7 @@ public final class Eye {
   private static final double REACH = 5;
 
   private final SeamSteel steel;
-  private final LineBounds bounds;
+  private final int face;
   private final double[] fine;
   private final double[] broad;
 
@@ -24,7 +24,7 @@ public final class Eye {
    */
   public Eye(Strip strip, Plane plane, double trace, LineVisibility visibility) {
     steel = SeamSteel.of(strip, plane);
-    bounds = LineBounds.of(strip, plane);
+    face = plane.face();
     fine = weights(strip, plane.face(), LineVisibility.FINE_METRES / trace);
     broad = weights(strip, plane.face(), visibility.broadMetres() / trace);
   }
@@ -32,7 +32,8 @@ public final class Eye {
   /** What it makes of the strip as it is now. */
   public Contrast on(Strip now) {
     double[] percent = steel.percents(now);
-    double most = bounds.most(percent);
+    double most =
+        StripLines.most(percent, peak(percent, 0, face), peak(percent, face, percent.length));
     double f = 0;
     double b = 0;
     for (int i = 0; i < percent.length; i++) {
@@ -41,6 +42,15 @@ public final class Eye {
       b += broad[i] * c;
     }
     return new Contrast(f, b);
+  }
+
+  /** -1 where there is none. */
+  private static int peak(double[] percent, int from, int to) {
+    int best = -1;
+    for (int i = from; i < to; i++) {
+      best = best < 0 || percent[i] > percent[best] ? i : best;
+    }
+    return best;
   }
 
   /** Weight of each cell in a Gaussian mean about a face. */

@@ -22,7 +22,7 @@ public record Plane(int face, SeamName name, double spreadSquareMetres) {
     return new Plane(newFace, name, spreadSquareMetres);
   }
 
-  Plane spread(double squareMetres) {
+  Plane withSpread(double squareMetres) {
     return new Plane(face, name, squareMetres);
   }
 }

@@ -16,13 +16,12 @@ public final class Regrid {
   /** How a zone is cut into cells. */
   public interface Cells {
     /**
-     * Thicknesses, near end first, m.
+     * Thicknesses, near end first and fine there, m.
      *
      * @param metres of the zone
-     * @param nearFine whether it is to be fine at its near end
-     * @param farFine whether it is to be fine at its far end
+     * @param farFine whether it is to be fine at its far end too
      */
-    double[] of(double metres, boolean nearFine, boolean farFine);
+    double[] of(double metres, boolean farFine);
   }
 
   /**
@@ -49,8 +48,8 @@ public final class Regrid {
       double[] m = old.thicknesses();
       double[] r = old.ratios();
       if (which.test(z)) {
-        boolean farFine = ends[z + 1] < strip.cells() || farFace || endsInSeam(strip);
-        m = cells.of(old.metres(), true, farFine);
+        boolean farFine = ends[z + 1] < strip.cells() || farFace || strip.hasSeamAt(strip.cells());
+        m = cells.of(old.metres(), farFine);
         r = ratios(old, m);
       }
       metres.add(m);
@@ -71,11 +70,6 @@ public final class Regrid {
         planes,
         strip.scaledMetres(),
         strip.farScaledMetres());
-  }
-
-  private static boolean endsInSeam(Strip strip) {
-    List<Plane> all = strip.planes();
-    return !all.isEmpty() && all.get(all.size() - 1).face() == strip.cells();
   }
 
   /** Carbon per metal atom in new cells over a zone. */

@@ -17,12 +17,14 @@ final class SeamSteel {
    * which, the one that most of the strip is made of.
    */
   static SeamSteel of(Strip strip, Plane plane) {
-    int last = strip.cells() - 1;
-    return new SeamSteel(
-        strip,
-        plane.name().kind() == SeamName.Kind.LAYERS
-            ? strip.metalIndex(Math.min(plane.face(), last))
-            : most(strip));
+    return new SeamSteel(strip, index(strip, plane));
+  }
+
+  /** Its place among the strip's metals. */
+  static int index(Strip strip, Plane plane) {
+    return plane.name().kind() == SeamName.Kind.LAYERS
+        ? strip.metalIndex(Math.min(plane.face(), strip.cells() - 1))
+        : most(strip);
   }
 
   private static int most(Strip strip) {

@@ -116,6 +116,20 @@ public final class Strip {
     return Sums.of(metres);
   }
 
+  /** Thickness of the cells from one to another, exclusive, m. */
+  public double metres(int from, int to) {
+    double sum = 0;
+    for (int i = from; i < to; i++) {
+      sum += metres[i];
+    }
+    return sum;
+  }
+
+  /** Whether a seam lies at a face. */
+  public boolean hasSeamAt(int face) {
+    return planes.stream().anyMatch(p -> p.face() == face);
+  }
+
   /** The cell half-way from edge to edge. */
   public int middleCell() {
     double half = metres() / 2;
@@ -141,7 +155,7 @@ public final class Strip {
     for (int i = 0; i < thin.length; i++) {
       thin[i] *= factor;
     }
-    List<Plane> moved = mapped(planes, p -> p.spread(p.spreadSquareMetres() * factor * factor));
+    List<Plane> moved = mapped(planes, p -> p.withSpread(p.spreadSquareMetres() * factor * factor));
     return new Strip(metals, metal, thin, ratio, moved, nearScaled, farScaled);
   }
 
@@ -156,7 +170,7 @@ public final class Strip {
 
   /** The same strip, its seams having been in a fire that spread carbon by a further D t. */
   public Strip spread(double squareMetres) {
-    List<Plane> all = mapped(planes, p -> p.spread(p.spreadSquareMetres() + squareMetres));
+    List<Plane> all = mapped(planes, p -> p.withSpread(p.spreadSquareMetres() + squareMetres));
     return new Strip(metals, metal, metres, ratio, all, nearScaled, farScaled);
   }
 

@@ -38,15 +38,10 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
    * @param carbonLost what left through the edges, by the fire and with the scale, metres times
    *     atoms per metal atom
    * @param metalLost thickness that scale ate at the near edge, m
-   * @param farMetalLost the same at the far edge
    * @param massErrorRelative carbon not accounted for over the carbon at the start
    */
   public record Advanced(
-      Strip strip,
-      double carbonLost,
-      double metalLost,
-      double farMetalLost,
-      double massErrorRelative) {}
+      Strip strip, double carbonLost, double metalLost, double massErrorRelative) {}
 
   /** Looks at the strip after each step. */
   public interface Watcher {
@@ -136,7 +131,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
           carbonAtStart == 0
               ? 0
               : (carbonAtStart - carbon - (lost + lostCorrection)) / carbonAtStart;
-      return new Advanced(end, lost + lostCorrection, near.metalLost(), far.metalLost(), error);
+      return new Advanced(end, lost + lostCorrection, near.metalLost(), error);
     }
 
     private Strip now() {

@@ -104,7 +104,7 @@ class InvariantsTest {
     Case c = new Case(seed);
     Strip skin = advanced(c.strip, c.kelvin, 600, Edge.OPEN);
     double finest = c.random.nextDouble(0.003, 0.02);
-    Strip anew = Regrid.nearZone(skin, (m, n, f) -> new Grid(finest, 1.1, true).cells(m), false);
+    Strip anew = Regrid.nearZone(skin, (m, f) -> new Grid(finest, 1.1, true).cells(m), false);
     assertEquals(skin.carbon(), anew.carbon(), 1e-14 * skin.carbon());
     assertEquals(skin.metres(), anew.metres(), 1e-15);
     assertEquals(skin.scaledMetres(), anew.scaledMetres());
