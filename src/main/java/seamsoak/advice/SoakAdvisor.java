@@ -78,8 +78,8 @@ final class SoakAdvisor {
   }
 
   /**
-   * By node, how much longer this history takes on the answer's grid than on that of the samples; 1
-   * where either has nothing to clear or never does.
+   * By node, how much longer this history takes on the answer's grid than on that of the samples,
+   * the rise counted; 1 where either has nothing to clear or never does.
    */
   double[] overSamples() {
     Shop coarse = new Shop(shop.correlations(), shop.assumptions(), Resolution.SAMPLE);
@@ -90,7 +90,9 @@ final class SoakAdvisor {
             celsius -> {
               double fine = clearing.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
               double coarser = sample.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
-              return fine > 0 && coarser > 0 ? fine / coarser : 1;
+              return fine > 0 && coarser > 0
+                  ? (fine + Clearing.RISE_SECONDS) / (coarser + Clearing.RISE_SECONDS)
+                  : 1;
             })
         .toArray();
   }

@@ -106,7 +106,8 @@ record SoakSamples(
     double[][] scaled = new double[seconds.length][celsius.length];
     for (int i = 0; i < scaled.length; i++) {
       for (int k = 0; k < celsius.length; k++) {
-        scaled[i][k] = seconds[i][k] * factors[k];
+        double withRise = (seconds[i][k] + Clearing.RISE_SECONDS) * factors[k];
+        scaled[i][k] = seconds[i][k] == 0 ? 0 : Math.max(0, withRise - Clearing.RISE_SECONDS);
       }
     }
     return new SoakSamples(

@@ -136,10 +136,13 @@ class FlatRestackTest {
     }
   }
 
-  /** All that is told of the lines and of each temperature but the bands. */
+  /**
+   * All that is told of the lines and of each temperature but the bands; minutes of a line are of
+   * the recommended temperature, which the bands decide.
+   */
   private static List<Object> middle(Advice advice) {
     List<Object> all = new ArrayList<>(advice.history());
-    all.addAll(advice.soak().lines());
+    advice.soak().lines().forEach(l -> all.add(l.withMinutes(Optional.empty())));
     advice.soak().options().forEach(o -> all.add(withoutBand(o)));
     return all;
   }
