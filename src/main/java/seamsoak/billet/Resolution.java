@@ -25,6 +25,25 @@ public record Resolution(
   /** Between two seams that have come close together a few cells do. */
   private static final double MOST_SHARE_BETWEEN = 0.15;
 
+  /**
+   * Half a line with more seams than that is cut more coarsely between them: no shop has so many.
+   */
+  private static final int MANY_SEAMS = 64;
+
+  private static final double COARSE_GROWTH = 1.6;
+  private static final double COARSE_METRES = 60e-6;
+
+  /** For a line with so many seams. */
+  Resolution forSeams(int seams) {
+    return seams <= MANY_SEAMS
+        ? this
+        : new Resolution(
+            Math.max(finestMetres, COARSE_METRES),
+            Math.max(growth, COARSE_GROWTH),
+            relativeTolerance,
+            thinMetres);
+  }
+
   /** Grid of a layer, finest at its near end. */
   Grid oneEnd(double metres) {
     return new Grid(Math.min(MOST_SHARE, finestMetres / metres), growth, false);

@@ -71,9 +71,10 @@ record Restacking(int across, int high, Turn turn, double kerfMetres, UnitSystem
         .withSize(new Size(length, newWidth.metres(), newThickness.metres()));
   }
 
-  private static SectionLine told(SectionLine line, Workpiece bar, Resolution resolution) {
+  private SectionLine told(SectionLine line, Workpiece bar, Resolution resolution) {
     boolean thin = line.thinnestLayerMetres() < resolution.thinMetres();
-    return (thin ? line.averaged(bar.body()) : line).fresh(resolution);
+    int seams = (line.strip().planes().size() + 1) * Math.max(across, high) / 2;
+    return (thin ? line.averaged(bar.body()) : line).fresh(resolution.forSeams(seams));
   }
 
   private String show(double metres) {
