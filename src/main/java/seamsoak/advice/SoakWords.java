@@ -73,20 +73,25 @@ record SoakWords(Billet billet, SoakAdvice advice, UnitSystem units) {
         advice.lines().stream()
             .filter(LineReport::visible)
             .max(Comparator.comparingDouble(l -> minutes(l.minutes())));
-    return crossing.map(
-        c ->
-            "Last to clear is where "
-                + c.first()
-                + " cross "
-                + c.second()
-                + ": "
-                + told(c.minutes())
-                + " at "
-                + Temperature.ofCelsius(advice.clearedAtC()).format(units)
-                + "; "
-                + line.map(l -> "between the crossings " + l.name() + ", " + told(l.minutes()))
-                    .orElse("between the crossings no line shows")
-                + ".");
+    boolean last =
+        minutes(crossing.flatMap(CrossingReport::minutes))
+            >= line.flatMap(LineReport::minutes).orElse(0.0);
+    return crossing
+        .filter(c -> last)
+        .map(
+            c ->
+                "Last to clear is where "
+                    + c.first()
+                    + " cross "
+                    + c.second()
+                    + ": "
+                    + told(c.minutes())
+                    + " at "
+                    + Temperature.ofCelsius(advice.clearedAtC()).format(units)
+                    + "; "
+                    + line.map(l -> "between the crossings " + l.name() + ", " + told(l.minutes()))
+                        .orElse("between the crossings no line shows")
+                    + ".");
   }
 
   private static double minutes(Optional<Double> taken) {

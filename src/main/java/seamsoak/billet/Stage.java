@@ -78,13 +78,15 @@ public record Stage(
     return Double.isNaN(found) ? depth : found;
   }
 
-  /** The cell with the most carbon beyond the last seam. */
+  /**
+   * Beyond the last seam, half-way to the end or there, where more carbon is; a single cell of
+   * carbide at a boundary is not the core.
+   */
   private static int core(Strip skin) {
     int[] zones = Zones.of(skin);
-    int best = zones[zones.length - 2];
-    for (int i = best; i < skin.cells(); i++) {
-      best = skin.ratio(i) > skin.ratio(best) ? i : best;
-    }
-    return best;
+    int from = zones[zones.length - 2];
+    int end = skin.cells() - 1;
+    int middle = from + skin.part(from, skin.cells()).middleCell();
+    return skin.ratio(end) >= skin.ratio(middle) ? end : middle;
   }
 }
