@@ -5,7 +5,6 @@ import java.util.Optional;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stack;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.PhaseLines;
 import seamsoak.steel.Composition;
 
 /** Austenite grains through heats: new ones form on the way up, and then they grow. */
@@ -23,7 +22,7 @@ final class Grain {
   Grain(Shop shop, Stack stack) {
     this.shop = shop;
     this.body = lowAlloy(shop, stack).orElseGet(() -> shop.bodyAnalysis(stack));
-    this.changesKelvin = new PhaseLines(shop.correlations(), body).a1Celsius() + 273.15;
+    this.changesKelvin = shop.correlations().lines(body).a1Celsius() + 273.15;
   }
 
   /** The mean of its low-alloy steels by thickness: the law of growth reaches no others. */

@@ -22,7 +22,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
   void carbon(List<Material> metals, Moment coldest, Moment hottest) {
     phaseLines(metals);
     for (Material m : metals) {
-      PhaseLines lines = new PhaseLines(k, m.analysis());
+      PhaseLines lines = k.lines(m.analysis());
       double lowestAustenite =
           lines.alwaysAustenite() ? Double.NEGATIVE_INFINITY : lines.a1Celsius();
       if (hottest.celsius() >= lowestAustenite) {
@@ -72,7 +72,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
   }
 
   private boolean beyondEutectoid(Material m) {
-    return new PhaseLines(k, m.analysis()).carbideLast(m.analysis().carbon());
+    return k.lines(m.analysis()).carbideLast(m.analysis().carbon());
   }
 
   void surface(List<Moment> fire) {

@@ -42,7 +42,7 @@ record PairTrace(Correlations k, TraceEntries all) {
     all.use(m.welding().correlation(), WHATEVER, NEVER);
     all.use(m.hotStrength().correlation(), bulk, NEVER);
     all.use(m.brightness().correlation(), bulk, NEVER);
-    all.use(m.hardening().correlation(), bulk, NEVER);
+    all.use(k.hardening().range().correlation(), bulk, NEVER);
     all.use(m.expansion().lattice().correlation(), bulk, List.of(hottest));
     all.use(m.expansion().correlation(), WHATEVER, NEVER);
     List<Material> dissolved = new ArrayList<>();

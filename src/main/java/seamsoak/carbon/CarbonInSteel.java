@@ -37,7 +37,7 @@ public final class CarbonInSteel implements CarbonLaw {
     this.correlations = correlations;
     this.lattice = MetalLattice.of(steel);
     this.austenite = new AusteniteActivity(correlations.activity(), lattice);
-    this.lines = new PhaseLines(correlations, steel);
+    this.lines = correlations.lines(steel);
     this.mobilityFactor = mobilityFactor;
   }
 

@@ -49,7 +49,7 @@ public record PairSteel(
         new TemperatureRange(Math.min(start, stop), start),
         new TemperatureRange(
             k.mechanics().welding().lowestCelsius(limits), limits.refusalCelsius()),
-        k.mechanics().hardening().range(steel, lines));
+        k.hardening().range().of(steel, lines));
   }
 
   public String id() {

@@ -2,6 +2,7 @@ package seamsoak.property;
 
 import java.util.List;
 import seamsoak.data.DataFolder;
+import seamsoak.steel.Composition;
 
 /**
  * Every published correlation of this package, read once and passed to whoever needs it.
@@ -76,6 +77,11 @@ public record Correlations(
     lowerCritical = List.copyOf(lowerCritical);
     upperCritical = List.copyOf(upperCritical);
     martensiteStart = List.copyOf(martensiteStart);
+  }
+
+  /** The phases of one steel. */
+  public PhaseLines lines(Composition steel) {
+    return new PhaseLines(ironCarbon, andrewsAe3, leeLeeAccm, ae1, steel);
   }
 
   /** Reads {@code correlations.csv}. */

@@ -20,6 +20,7 @@ import seamsoak.data.DataFolder;
  * @param tempering tempering tables
  * @param bainiteStart all that give Bs, the one in use first
  * @param magnet where the magnet lets go
+ * @param range to harden from
  */
 public record Hardening(
     AstmA255Hardness martensite,
@@ -35,7 +36,8 @@ public record Hardening(
     Canale2008Ramp ramp,
     TemperingTable tempering,
     List<CriticalTemperature> bainiteStart,
-    MagnetRule magnet) {
+    MagnetRule magnet,
+    HardeningRule range) {
   public Hardening {
     bainiteStart = List.copyOf(bainiteStart);
   }
@@ -61,6 +63,7 @@ public record Hardening(
             new VanBohemen2012Bs(table.of("van-bohemen2012-bs")),
             new StevenHaynes1956Bs(table.of("steven-haynes1956-bs")),
             new Li1998Bs(table.of("li1998-bs"))),
-        new MagnetRule(table.of("magnet")));
+        new MagnetRule(table.of("magnet")),
+        new HardeningRule(table.of("hardening-range")));
   }
 }

@@ -39,7 +39,7 @@ public final class HardeningRule {
   }
 
   /** The range; empty for a steel that does not harden. */
-  public Optional<TemperatureRange> range(Steel steel, PhaseLines lines) {
+  public Optional<TemperatureRange> of(Steel steel, PhaseLines lines) {
     if (lines.alwaysAustenite() || !hardens(steel.analysis().carbon())) {
       return Optional.empty();
     }

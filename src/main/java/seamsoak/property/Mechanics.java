@@ -5,7 +5,7 @@ import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
 
 /**
- * How steel grows, yields, welds and hardens: what decides whether two of them go together.
+ * How steel grows, yields and welds: what decides whether two of them go together.
  *
  * @param expansion of steel with a ferrite lattice
  * @param stainlessExpansion of austenitic stainless steel
@@ -14,7 +14,6 @@ import seamsoak.steel.Steel;
  * @param martensiteGrowth on hardening
  * @param hotStrength under the hammer
  * @param welding heats for forge welding
- * @param hardening range to harden from
  * @param brightness after etching
  */
 public record Mechanics(
@@ -25,14 +24,13 @@ public record Mechanics(
     Asm4MartensiteGrowth martensiteGrowth,
     MisakaYoshimoto1967HotStrength hotStrength,
     WeldingRule welding,
-    HardeningRule hardening,
     EtchBrightness brightness) {
 
   private static final double ROOM_CELSIUS = 20;
   private static final double MOSTLY_NICKEL = 50;
   private static final double MUCH_CHROMIUM = 10;
 
-  static Mechanics of(CoefficientTable table) {
+  public static Mechanics of(CoefficientTable table) {
     return new Mechanics(
         new LatticeExpansion(
             table.of("cementite-volume"),
@@ -43,7 +41,6 @@ public record Mechanics(
         new Asm4MartensiteGrowth(table.of("asm4-martensite-growth")),
         new MisakaYoshimoto1967HotStrength(table.of("misaka-yoshimoto1967-hot-strength")),
         new WeldingRule(table.of("welding-heat")),
-        new HardeningRule(table.of("hardening-range")),
         new EtchBrightness(table.of("etch-brightness")));
   }
 

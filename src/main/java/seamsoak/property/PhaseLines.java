@@ -48,15 +48,20 @@ public final class PhaseLines {
   private final double accmShiftPerCarbon;
   private final double a1Celsius;
 
-  public PhaseLines(Correlations correlations, Composition steel) {
-    this.lines = correlations.ironCarbon();
-    this.leeLee = correlations.leeLeeAccm();
+  public PhaseLines(
+      FeCLines lines,
+      Andrews1965Ae3 andrewsAe3,
+      LeeLee2007Accm leeLee,
+      Ae1Mean ae1,
+      Composition steel) {
+    this.lines = lines;
+    this.leeLee = leeLee;
     this.steel = steel;
     this.alwaysAustenite = steel.percent(Element.NI) >= AUSTENITIC_FROM_NICKEL;
-    this.a3Shift = correlations.andrewsAe3().alloyShiftCelsius(steel);
+    this.a3Shift = andrewsAe3.alloyShiftCelsius(steel);
     this.accmShift = leeLee.alloyShiftCelsius(steel, 0);
     this.accmShiftPerCarbon = leeLee.alloyShiftCelsius(steel, 1) - accmShift;
-    this.a1Celsius = Math.max(correlations.ae1().celsius(steel), a3Celsius(crossingPct()));
+    this.a1Celsius = Math.max(ae1.celsius(steel), a3Celsius(crossingPct()));
   }
 
   /** Where the shifted lines cross; the end where they do not, far beyond any steel's analysis. */

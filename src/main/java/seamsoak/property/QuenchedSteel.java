@@ -52,7 +52,7 @@ public final class QuenchedSteel {
 
   /** Carbon in the austenite of a steel at a heat, wt%, at most what the steel has. */
   public static double dissolvedCarbonPct(Correlations k, Composition steel, double celsius) {
-    PhaseLines lines = new PhaseLines(k, steel);
+    PhaseLines lines = k.lines(steel);
     return celsius < lines.a1Celsius()
         ? 0
         : Math.min(steel.carbon(), lines.austeniteBesideCementitePct(celsius));

@@ -64,7 +64,7 @@ class LevelsTest {
   /** 5160 lies at its own eutectoid: both lines fall below A1, where austenite begins. */
   @Test
   void nothingEndsBelowA1() {
-    PhaseLines lines = new PhaseLines(Analyses.CORRELATIONS, Analyses.named("5160"));
+    PhaseLines lines = Analyses.CORRELATIONS.lines(Analyses.named("5160"));
     assertEquals(lines.a1Celsius(), levelEnds("C0.60 Mn0.88 Si0.22 Cr0.80"), 0.01);
   }
 
@@ -72,7 +72,7 @@ class LevelsTest {
   @ValueSource(
       strings = {"1018", "1045", "1084", "1095", "52100", "9260", "O1", "75Ni8", "L6", "D2"})
   void oneDefinitionForEngineAndSchedule(String name) {
-    PhaseLines lines = new PhaseLines(Analyses.CORRELATIONS, Analyses.named(name));
+    PhaseLines lines = Analyses.CORRELATIONS.lines(Analyses.named(name));
     double ends = levelEnds(Steels.metal(name));
     assertEquals(lines.fullAusteniteCelsius(Analyses.named(name).carbon()), ends, 0.01);
   }

@@ -49,7 +49,7 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void phaseLinesAreInOrderAndTurnRound(Composition c) {
-    PhaseLines lines = new PhaseLines(k, c);
+    PhaseLines lines = k.lines(c);
     double a1 = lines.a1Celsius();
     for (double carbon = 0; carbon <= 2.1; carbon += 0.05) {
       assertTrue(lines.ac3Celsius(carbon) >= a1 && lines.accmCelsius(carbon) >= a1);

@@ -30,7 +30,7 @@ final class HardeningReferences {
   }
 
   private static PhaseLines lines(Correlations k, Inputs in) {
-    return new PhaseLines(k, in.composition());
+    return k.lines(in.composition());
   }
 
   private static void hardness(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {

@@ -75,6 +75,6 @@ final class MechanicsReferences {
 
   private static Optional<TemperatureRange> hardening(Correlations k, Inputs in) {
     Composition c = in.composition();
-    return k.mechanics().hardening().range(Steel.written(c.format()), new PhaseLines(k, c));
+    return k.hardening().range().of(Steel.written(c.format()), k.lines(c));
   }
 }

@@ -21,7 +21,7 @@ class MechanicsTest {
   private final SteelTable steels = SteelTable.load(DataFolder.packed());
 
   private PhaseLines lines(Composition c) {
-    return new PhaseLines(k, c);
+    return k.lines(c);
   }
 
   private boolean isLattice(Composition c) {

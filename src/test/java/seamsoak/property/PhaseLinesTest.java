@@ -17,7 +17,7 @@ class PhaseLinesTest {
   private final FeCLines plain = k.ironCarbon();
 
   private PhaseLines of(String analysis) {
-    return new PhaseLines(k, Analyses.of(analysis));
+    return k.lines(Analyses.of(analysis));
   }
 
   /** The two polynomials by hand, C. */

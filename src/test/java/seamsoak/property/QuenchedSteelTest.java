@@ -183,7 +183,7 @@ class QuenchedSteelTest {
   @Test
   void carbonDissolvesFromA1() {
     Composition steel = steels.find("1095").orElseThrow().analysis();
-    PhaseLines lines = new PhaseLines(k, steel);
+    PhaseLines lines = k.lines(steel);
     double a1 = lines.a1Celsius();
     assertEquals(0, QuenchedSteel.dissolvedCarbonPct(k, steel, Math.nextDown(a1)));
     assertTrue(QuenchedSteel.dissolvedCarbonPct(k, steel, a1) > 0.6);

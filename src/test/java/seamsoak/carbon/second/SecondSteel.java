@@ -20,7 +20,7 @@ final class SecondSteel {
   SecondSteel(Composition analysis) {
     lattice = MetalLattice.of(analysis);
     austenite = new AusteniteActivity(CORRELATIONS.activity(), lattice);
-    lines = new PhaseLines(CORRELATIONS, analysis);
+    lines = CORRELATIONS.lines(analysis);
     startPct = analysis.carbon();
   }
 
