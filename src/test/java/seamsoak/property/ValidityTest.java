@@ -87,7 +87,7 @@ class ValidityTest {
             k.mechanics().stainlessExpansion().correlation(),
             k.mechanics().hotStrength().correlation(),
             k.mechanics().welding().correlation(),
-            k.mechanics().hardening().correlation(),
+            k.hardening().range().correlation(),
             k.mechanics().brightness().correlation());
     Stream<Correlation> diffusivities =
         Stream.of(k.carbonDiffusivity(), k.ferriteDiffusivities())
