@@ -1,5 +1,6 @@
 package seamsoak.bench;
 
+
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -18,11 +19,14 @@ import seamsoak.carbon.StripSolver;
 import seamsoak.carbon.Surroundings;
 import seamsoak.data.DataFolder;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.Agren1986Mobility;
-import seamsoak.property.AusteniteActivity;
 import seamsoak.property.Correlations;
+import seamsoak.property.phase.Agren1986Mobility;
+import seamsoak.property.phase.AusteniteActivity;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+
+
+
 
 /**
  * Writes the two problems of {@link StripBench} as plain numbers, for solvers in other languages,

@@ -1,5 +1,6 @@
 package seamsoak.bench;
 
+
 import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -24,6 +25,9 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+
+
+
 
 /** One heat of one strip: all austenite, and with a front between phases crossing the cells. */
 @State(Scope.Benchmark)

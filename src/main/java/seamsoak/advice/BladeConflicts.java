@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.ScheduleAdvice.Conflict;
 import seamsoak.billet.Step;
-import seamsoak.property.Quenchant;
+import seamsoak.property.hardening.Quenchant;
 import seamsoak.unit.Length;
 
 /**

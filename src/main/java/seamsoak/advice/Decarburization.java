@@ -12,7 +12,7 @@ import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.PhaseLines;
+import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Steel;
 
 /**

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.advice.SteelReport.AtTemperature;
 import seamsoak.advice.SteelReport.Diffusivity;
-import seamsoak.property.CarbonDiffusivity;
 import seamsoak.property.Correlations;
+import seamsoak.property.phase.CarbonDiffusivity;
 import seamsoak.steel.Composition;
 
 /** Every published diffusivity of carbon beside the others, at a steel's own carbon. */

@@ -3,7 +3,7 @@ package seamsoak.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import seamsoak.property.Section;
+import seamsoak.heat.Section;
 
 /**
  * How carefully a section has to be cooled from above the critical range.

@@ -7,7 +7,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Can;
 import seamsoak.billet.Coating;
 import seamsoak.billet.Step;
-import seamsoak.property.Quenchant;
+import seamsoak.property.hardening.Quenchant;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 

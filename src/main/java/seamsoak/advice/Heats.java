@@ -6,13 +6,13 @@ import java.util.Locale;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Size;
+import seamsoak.heat.Environment;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.Environment;
-import seamsoak.property.FurnaceHeat;
-import seamsoak.property.Quenchant;
-import seamsoak.property.Section;
-import seamsoak.property.SectionCurve;
-import seamsoak.property.SectionHeat;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
+import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.section.FurnaceHeat;
+import seamsoak.property.section.SectionHeat;
 
 /**
  * How a piece heats and cools in this shop; makes the parts of steps.

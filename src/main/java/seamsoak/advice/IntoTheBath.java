@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Equipment;
-import seamsoak.property.Quenchant;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.property.hardening.Quenchant;
 import seamsoak.steel.Hardenability;
 import seamsoak.unit.TimeSpan;
 

@@ -7,7 +7,7 @@ import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.carbon.Metal;
-import seamsoak.property.ForgingLimits;
+import seamsoak.property.forging.ForgingLimits;
 import seamsoak.steel.Steel;
 
 /**

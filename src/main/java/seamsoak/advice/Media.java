@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import seamsoak.billet.Shop;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
 import seamsoak.property.Correlations;
-import seamsoak.property.Quenchant;
-import seamsoak.property.Section;
-import seamsoak.property.SectionCurve;
+import seamsoak.property.hardening.Quenchant;
 
 /**
  * Still air and every quenchant at hand, side by side for one blade.

@@ -8,7 +8,7 @@ import seamsoak.pairing.PairLimit;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairSteel;
 import seamsoak.property.Correlations;
-import seamsoak.property.Mechanics;
+import seamsoak.property.forging.Mechanics;
 import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
 

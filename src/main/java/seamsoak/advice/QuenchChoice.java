@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Bath;
 import seamsoak.data.Fault;
-import seamsoak.property.Hardening;
-import seamsoak.property.QuenchResult;
-import seamsoak.property.Quenchant;
-import seamsoak.property.QuenchantTable;
+import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
-import seamsoak.property.Section;
+import seamsoak.property.hardening.Hardening;
+import seamsoak.property.hardening.QuenchResult;
+import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.hardening.QuenchantTable;
 
 /**
  * What to quench in: the slowest at hand in which every steel hardens through, else the fastest.

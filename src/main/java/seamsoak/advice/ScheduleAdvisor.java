@@ -14,9 +14,9 @@ import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.QuenchantTable;
+import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
-import seamsoak.property.Section;
+import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 

@@ -13,7 +13,7 @@ import seamsoak.billet.Exposure;
 import seamsoak.billet.Heat;
 import seamsoak.billet.Jacket;
 import seamsoak.billet.Step;
-import seamsoak.property.QuenchantTable;
+import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.source.Caution;
 import seamsoak.steel.Element;
 import seamsoak.steel.Hardenability;

@@ -2,9 +2,9 @@ package seamsoak.advice;
 
 import java.util.Locale;
 import java.util.Optional;
+import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
-import seamsoak.property.Section;
-import seamsoak.property.TemperingCurve;
+import seamsoak.property.hardening.TemperingCurve;
 import seamsoak.steel.TemperatureRange;
 
 /**

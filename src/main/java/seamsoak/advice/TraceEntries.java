@@ -11,7 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import seamsoak.advice.Trace.Entry;
 import seamsoak.advice.Trace.Outside;
-import seamsoak.property.Correlation;
+import seamsoak.property.correlation.Correlation;
 import seamsoak.source.Exceeded;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;

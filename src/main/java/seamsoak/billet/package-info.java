@@ -51,9 +51,10 @@
  *   <li><i>Skin</i> ({@link Stage#skinMetres}) ends where a steel has 90 % of its due again over
  *       0.05 mm; its due is the carbon it came with or what the core's activity would give it,
  *       whichever is less. So a soft jacket is not taken for a skin.
- *   <li><i>The pattern's section</i> ({@link Pattern}, {@link TilePattern}, {@link PatternWalk})
- *       follows layers and seams through the steps by the sizes of the walk. Tiles that are stacked
- *       again can no longer be told in one plane, so only their outline is left.
+ *   <li><i>The pattern's section</i> ({@link seamsoak.chart.Pattern}, {@link
+ *       seamsoak.chart.TilePattern}, {@link seamsoak.chart.PatternWalk}) follows layers and seams
+ *       through the steps by the sizes of the walk. Tiles that are stacked again can no longer be
+ *       told in one plane, so only their outline is left.
  * </ul>
  */
 package seamsoak.billet;

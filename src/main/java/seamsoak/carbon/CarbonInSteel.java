@@ -1,12 +1,12 @@
 package seamsoak.carbon;
 
-import seamsoak.property.Agren1986Mobility;
-import seamsoak.property.AusteniteActivity;
 import seamsoak.property.Correlations;
-import seamsoak.property.GustafsonFerrite;
-import seamsoak.property.MetalLattice;
-import seamsoak.property.PhaseLines;
-import seamsoak.property.Unary;
+import seamsoak.property.phase.Agren1986Mobility;
+import seamsoak.property.phase.AusteniteActivity;
+import seamsoak.property.phase.GustafsonFerrite;
+import seamsoak.property.phase.MetalLattice;
+import seamsoak.property.phase.PhaseLines;
+import seamsoak.property.phase.Unary;
 import seamsoak.steel.Composition;
 
 /**

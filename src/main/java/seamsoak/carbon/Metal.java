@@ -2,7 +2,7 @@ package seamsoak.carbon;
 
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
-import seamsoak.property.MetalLattice;
+import seamsoak.property.phase.MetalLattice;
 import seamsoak.steel.Composition;
 
 /**

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import seamsoak.billet.Pattern;
 
 /** Draws a {@link SectionFigure}: four panels to a row, every millimetre as long as any other. */
 final class SectionDrawing implements Drawing {

@@ -1,7 +1,6 @@
 package seamsoak.chart;
 
 import java.util.List;
-import seamsoak.billet.Pattern;
 import seamsoak.unit.UnitSystem;
 
 /**

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Pattern;
-import seamsoak.billet.PatternWalk;
 import seamsoak.billet.Size;
 import seamsoak.billet.Step;
 import seamsoak.billet.Turn;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import seamsoak.property.Correlations;
-import seamsoak.property.ForgingLimits;
+import seamsoak.property.forging.ForgingLimits;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;

@@ -3,8 +3,8 @@
  * series.
  *
  * <p>It uses no other package and no library, and takes plain {@code double} with the unit in the
- * name. Laws of materials come in through interfaces ({@link ConservativeSystem}, {@link HeatLaw},
- * {@link FaceLaw}).
+ * name. Laws of materials come in through interfaces ({@link ConservativeSystem}, {@link
+ * seamsoak.heat.HeatLaw}, {@link seamsoak.heat.FaceLaw}).
  *
  * <p>Read {@link TrBdf2} first. Carbon in a strip and heat in a section are both stepped by it.
  */

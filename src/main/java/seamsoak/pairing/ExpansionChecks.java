@@ -3,7 +3,7 @@ package seamsoak.pairing;
 import java.util.ArrayList;
 import java.util.List;
 import seamsoak.property.Correlations;
-import seamsoak.property.Mechanics;
+import seamsoak.property.forging.Mechanics;
 
 /** Growth with heat and on transformation. */
 record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {

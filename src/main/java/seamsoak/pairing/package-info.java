@@ -19,8 +19,8 @@
  *
  * <ul>
  *   <li><i>Welding heat</i>: what the more delicate steel stands (the refusal of {@link
- *       seamsoak.property.ForgingRule}), at most the usual 1230 C. A steel welds readily within 250
- *       C below what it stands.
+ *       seamsoak.property.forging.ForgingRule}), at most the usual 1230 C. A steel welds readily
+ *       within 250 C below what it stands.
  *   <li><i>Expansion</i> is rated from room heat to 600 C, below which a layer no longer gives way;
  *       up to welding heat and as austenite it is told with wide limits.
  *   <li><i>Depth of hardening</i> comes from the carbon dissolved at the common hardening heat, at

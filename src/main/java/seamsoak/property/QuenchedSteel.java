@@ -2,6 +2,14 @@ package seamsoak.property;
 
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
+import seamsoak.property.hardening.GrossmannCriterion;
+import seamsoak.property.hardening.Hardening;
+import seamsoak.property.hardening.QuenchResult;
+import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.hardening.TemperingCurve;
+import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;

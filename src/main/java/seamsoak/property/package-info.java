@@ -9,18 +9,18 @@
  * remark ({@code exceeded}), never refused and never clamped in silence.
  *
  * <p>Read {@link Correlations} first: all of them, read once and passed to whoever needs them. Then
- * {@link PhaseLines}, the one definition of A1, A3 and Accm for engine and schedule.
+ * {@link seamsoak.property.phase.PhaseLines}, the one definition of A1, A3 and Accm for engine and
+ * schedule.
  *
- * <p><b>Hardening.</b> {@link Hardening} holds hardness, hardenability, quenchants and tempering
- * tables, {@link SectionHeat} heating and cooling of sections, and {@link QuenchedSteel} is the
- * door to both for one analysis.
+ * <p><b>Hardening.</b> {@link seamsoak.property.hardening.Hardening} holds hardness, hardenability,
+ * quenchants and tempering tables, {@link seamsoak.property.section.SectionHeat} heating and
+ * cooling of sections, and {@link QuenchedSteel} is the door to both for one analysis.
  *
- * <p><b>Heat in a section</b> is conduction along its thickness ({@link
- * seamsoak.numeric.Conduction}). The area that heat crosses goes as a power of the distance from
- * the middle: 0 for a plate, 1 for a bar, thickness over width for a flat bar. Time goes by the
- * stepper of the carbon engine, in heat per volume, so that an arrest needs no special case. Air,
- * kiln and forge use the heat of EN 1993-1-2 with its transformation; baths use austenite that does
- * not change.
+ * <p><b>Heat in a section</b> is conduction along its thickness ({@link seamsoak.heat.Conduction}).
+ * The area that heat crosses goes as a power of the distance from the middle: 0 for a plate, 1 for
+ * a bar, thickness over width for a flat bar. Time goes by the stepper of the carbon engine, in
+ * heat per volume, so that an arrest needs no special case. Air, kiln and forge use the heat of EN
+ * 1993-1-2 with its transformation; baths use austenite that does not change.
  *
  * <p>Choices of ours:
  *

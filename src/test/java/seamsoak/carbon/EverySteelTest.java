@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heat.HeatCurve.Segment;
-import seamsoak.property.PhaseLines;
+import seamsoak.property.phase.PhaseLines;
 
 /** Every metal of the list, room temperature to 1300 C: finite, ordered, conserving. */
 class EverySteelTest {

@@ -18,7 +18,7 @@ import seamsoak.carbon.problem.SeamOfTwoFaces;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Analyses;
-import seamsoak.property.MetalLattice;
+import seamsoak.property.phase.MetalLattice;
 
 /** The engine against closed forms, cell by cell. Carbon is in any unit: the metals are linear. */
 class ExactSolutionsTest {

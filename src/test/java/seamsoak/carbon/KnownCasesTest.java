@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.ScalingConstant;
+import seamsoak.property.forging.ScalingConstant;
 
 /** Measured or worked-out cases with real analyses. */
 class KnownCasesTest {

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.property.Analyses;
-import seamsoak.property.PhaseLines;
+import seamsoak.property.phase.PhaseLines;
 
 /** Where the engine's levels end on heating, against the phase lines of the same analyses. */
 class LevelsTest {

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import seamsoak.billet.Pattern;
-import seamsoak.billet.TilePattern;
 import seamsoak.chart.ScheduleFigure.Band;
 import seamsoak.chart.ScheduleFigure.Kind;
 import seamsoak.chart.ScheduleFigure.Step;

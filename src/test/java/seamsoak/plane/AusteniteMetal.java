@@ -2,9 +2,9 @@ package seamsoak.plane;
 
 import static seamsoak.property.Analyses.CORRELATIONS;
 
-import seamsoak.property.Agren1986Mobility;
-import seamsoak.property.AusteniteActivity;
-import seamsoak.property.MetalLattice;
+import seamsoak.property.phase.Agren1986Mobility;
+import seamsoak.property.phase.AusteniteActivity;
+import seamsoak.property.phase.MetalLattice;
 import seamsoak.steel.Composition;
 
 /**

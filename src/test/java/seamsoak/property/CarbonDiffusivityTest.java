@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.data.DataFolder;
+import seamsoak.property.phase.CarbonDiffusivity;
+import seamsoak.property.phase.Liu2009Diffusivity;
 import seamsoak.steel.Composition;
 
 /** The published diffusivities against each other. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.property.phase.AusteniteActivity;
+import seamsoak.property.phase.MetalLattice;
 
 /** How activity, mobility and surface belong together; their figures are reference rows. */
 class CarbonPropertiesTest {

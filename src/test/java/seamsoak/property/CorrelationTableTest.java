@@ -16,6 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
+import seamsoak.property.correlation.CoefficientTable;
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
 import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
 

@@ -13,6 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.DataFolder;
 import seamsoak.heat.HeatCurve;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
+import seamsoak.property.hardening.HollomonJaffe1945;
+import seamsoak.property.hardening.TemperingCurve;
 import seamsoak.source.Estimate;
 
 /** Sections, and what is read off a cooling and a tempering curve of a few made-up points. */

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.heat.Environment;
 
 /** Surroundings that rise, fall or stay, and the heat they give. */
 class EnvironmentTest {

@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.DataFolder;
-import seamsoak.property.HardeningDepth.Depth;
+import seamsoak.property.hardening.HardeningDepth;
+import seamsoak.property.hardening.HardeningDepth.Depth;
+import seamsoak.property.hardening.Quenchant;
 import seamsoak.source.Estimate;
 
 /**

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
+import seamsoak.property.forging.HeatColors;
 
 class HeatColorsTest {
   @TempDir Path folder;

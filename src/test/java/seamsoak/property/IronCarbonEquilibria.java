@@ -2,6 +2,10 @@ package seamsoak.property;
 
 import java.util.Map;
 import seamsoak.numeric.Roots;
+import seamsoak.property.phase.AusteniteActivity;
+import seamsoak.property.phase.GustafsonFerrite;
+import seamsoak.property.phase.MetalLattice;
+import seamsoak.property.phase.Unary;
 import seamsoak.steel.Composition;
 
 /**

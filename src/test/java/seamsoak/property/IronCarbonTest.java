@@ -6,6 +6,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.numeric.Roots;
+import seamsoak.property.phase.FeCLines;
+import seamsoak.property.phase.Unary;
 
 /**
  * Plain iron and carbon: phase equilibria worked out here from the Gibbs energies of each phase,

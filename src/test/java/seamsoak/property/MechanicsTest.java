@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.DataFolder;
+import seamsoak.property.forging.Mechanics;
+import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 import seamsoak.steel.Steel;

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.DataFolder;
+import seamsoak.property.phase.FeCLines;
+import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Element;
 
 /** The lines of plain iron and carbon, and those of steels made from them. */

@@ -7,6 +7,11 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
+import seamsoak.property.correlation.CriticalTemperature;
+import seamsoak.property.critical.Andrews1965MsLinear;
+import seamsoak.property.forging.AstmE112;
+import seamsoak.property.forging.ScalingConstant;
+import seamsoak.property.section.En1993Steel;
 import seamsoak.reference.Inputs;
 
 /** What this package computes, by the names of the reference folders. */

@@ -11,6 +11,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.DataFolder;
+import seamsoak.property.forging.Asm4MartensiteGrowth;
+import seamsoak.property.forging.ForgingLimits;
+import seamsoak.property.phase.ActivityParameters;
+import seamsoak.property.phase.AusteniteActivity;
+import seamsoak.property.phase.MetalLattice;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 

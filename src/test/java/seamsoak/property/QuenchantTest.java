@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
+import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.hardening.QuenchantTable;
 
 /** The table of quenchants and what is read from it. */
 class QuenchantTest {

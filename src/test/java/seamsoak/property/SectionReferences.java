@@ -3,6 +3,15 @@ package seamsoak.property;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import seamsoak.heat.Environment;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
+import seamsoak.heat.SectionModel;
+import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.section.En1993Steel;
+import seamsoak.property.section.FurnaceHeat;
+import seamsoak.property.section.SectionHeat;
+import seamsoak.property.section.SteelHeat;
 import seamsoak.reference.Inputs;
 
 /** Heating and cooling of sections, by the names of the reference folders. */

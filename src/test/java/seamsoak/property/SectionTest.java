@@ -11,8 +11,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.DataFolder;
+import seamsoak.heat.Environment;
 import seamsoak.heat.HeatCurve;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
+import seamsoak.heat.SectionModel;
 import seamsoak.numeric.OneTerm;
+import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.hardening.QuenchantTable;
+import seamsoak.property.section.En1993Steel;
+import seamsoak.property.section.SteelHeat;
 
 /** Heat in sections, against exact series and a computation that shares nothing with it. */
 class SectionTest {

@@ -3,7 +3,7 @@ package seamsoak.carbon.problem;
 import java.util.Map;
 import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.Metal;
-import seamsoak.property.MetalLattice;
+import seamsoak.property.phase.MetalLattice;
 import seamsoak.steel.Composition;
 
 /**

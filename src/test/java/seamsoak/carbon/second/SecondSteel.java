@@ -2,9 +2,9 @@ package seamsoak.carbon.second;
 
 import static seamsoak.property.Analyses.CORRELATIONS;
 
-import seamsoak.property.AusteniteActivity;
-import seamsoak.property.MetalLattice;
-import seamsoak.property.PhaseLines;
+import seamsoak.property.phase.AusteniteActivity;
+import seamsoak.property.phase.MetalLattice;
+import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Composition;
 
 /**

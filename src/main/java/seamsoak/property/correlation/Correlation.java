@@ -1,0 +1,125 @@
+package seamsoak.property.correlation;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import seamsoak.source.Exceeded;
+import seamsoak.source.Range;
+import seamsoak.source.Standing;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * What a published correlation says about itself.
+ *
+ * @param name its name, author and year, as in the table of coefficients
+ * @param gives the quantity it gives
+ * @param unit unit of that quantity
+ * @param sourceKey key of its source, or several with {@link #BETWEEN_SOURCES} between
+ * @param standing how its numbers reached us
+ * @param validity ranges within which the source vouches for it; quantities are element symbols or
+ *     {@code temperature}
+ * @param statedError the error the source states, in its words, or that it states none
+ * @param terms which of its coefficients have which standing; empty where they stand in the code
+ * @param notes what the table says of single coefficients
+ */
+public record Correlation(
+    String name,
+    String gives,
+    String unit,
+    String sourceKey,
+    Standing standing,
+    List<Range> validity,
+    String statedError,
+    Map<Standing, List<String>> terms,
+    List<String> notes) {
+  /** Stands between the keys of several sources. */
+  public static final String BETWEEN_SOURCES = ", ";
+
+  private static final String TEMPERATURE = "temperature";
+
+  public Correlation {
+    validity = List.copyOf(validity);
+    terms = Collections.unmodifiableMap(terms);
+    notes = List.copyOf(notes);
+  }
+
+  /** One whose coefficients stand in the code and are all equally well known. */
+  public Correlation(
+      String name,
+      String gives,
+      String unit,
+      String sourceKey,
+      Standing standing,
+      List<Range> validity,
+      String statedError) {
+    this(name, gives, unit, sourceKey, standing, validity, statedError, Map.of(), List.of());
+  }
+
+  /** A range of an element's content, in wt%. */
+  public static Range range(Element e, double low, double high) {
+    return new Range(e.symbol(), "wt%", low, high);
+  }
+
+  /** A range of temperature, in C. */
+  public static Range celsiusRange(double low, double high) {
+    return new Range(TEMPERATURE, "C", low, high);
+  }
+
+  /** The ranges of composition that an analysis leaves, empty when all hold. */
+  public List<Exceeded> exceeded(Composition c) {
+    return exceededAtCarbon(c, c.carbon());
+  }
+
+  /** As {@link #exceeded(Composition)}, with other carbon than the analysis names. */
+  public List<Exceeded> exceededAtCarbon(Composition c, double carbonPct) {
+    List<Exceeded> left = new ArrayList<>(exceeded(Element.C.symbol(), carbonPct));
+    for (Element e : Element.values()) {
+      if (e != Element.C) {
+        left.addAll(exceeded(e.symbol(), c.percent(e)));
+      }
+    }
+    return left;
+  }
+
+  /** The range of temperature that a temperature leaves, empty when it holds. */
+  public List<Exceeded> exceeded(double celsius) {
+    return exceeded(TEMPERATURE, celsius);
+  }
+
+  /** The ranges of composition and temperature left. */
+  public List<Exceeded> exceeded(Composition c, double celsius) {
+    List<Exceeded> left = new ArrayList<>(exceeded(c));
+    left.addAll(exceeded(celsius));
+    return left;
+  }
+
+  private List<Exceeded> exceeded(String quantity, double value) {
+    return validity.stream()
+        .filter(r -> r.quantity().equals(quantity) && !r.holds(value))
+        .map(r -> new Exceeded(name, r, value))
+        .toList();
+  }
+
+  /**
+   * The analysis with the elements named brought down to the upper ends of their ranges: what a
+   * correlation evaluates that would run into nonsense beyond them. The remark about it comes from
+   * {@link #exceeded(Composition)} of the analysis as it was.
+   */
+  public static Composition capped(List<Range> ranges, Composition c, Element... elements) {
+    Composition capped = c;
+    for (Element e : elements) {
+      OptionalDouble highest =
+          ranges.stream()
+              .filter(r -> r.quantity().equals(e.symbol()))
+              .mapToDouble(Range::high)
+              .findFirst();
+      if (highest.isPresent() && c.percent(e) > highest.getAsDouble()) {
+        capped = capped.with(e, highest.getAsDouble());
+      }
+    }
+    return capped;
+  }
+}

@@ -1,0 +1,49 @@
+package seamsoak.property.critical;
+
+import static seamsoak.steel.Element.C;
+import static seamsoak.steel.Element.CR;
+import static seamsoak.steel.Element.CU;
+import static seamsoak.steel.Element.MN;
+import static seamsoak.steel.Element.MO;
+import static seamsoak.steel.Element.NI;
+import static seamsoak.steel.Element.SI;
+import static seamsoak.steel.Element.V;
+
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.CriticalTemperature;
+import seamsoak.steel.Composition;
+
+/**
+ * Lower critical temperature on heating.
+ *
+ * <p>Ac1 = 742 - 29 C - 14 Mn + 13 Si + 16 Cr - 17 Ni - 16 Mo + 45 V + 36 Cu
+ *
+ * <p>Ac1 in C, elements in wt%.
+ *
+ * <p>J. Trzaska, Arch. Metall. Mater. 61 (2016) 981-986; coefficients from memory.
+ *
+ * <p>Range: 0.06 to 0.68 %C, up to 2.04 Mn, 1.75 Si, 2.3 Cr, 3.85 Ni, 1.05 Mo; alloying elements
+ * are capped there.
+ *
+ * <p>Stated error: not at hand.
+ */
+public final class Trzaska2016Ac1 implements CriticalTemperature {
+  private final Coefficients k;
+  private final Correlation correlation;
+
+  public Trzaska2016Ac1(Coefficients k) {
+    this.k = k;
+    this.correlation = k.describe("Ac1", "C", Trzaska.RANGES, "not at hand");
+  }
+
+  @Override
+  public Correlation correlation() {
+    return correlation;
+  }
+
+  @Override
+  public double celsius(Composition c) {
+    return k.get("constant") + k.linear(Trzaska.capped(c), C, MN, SI, CR, NI, MO, V, CU);
+  }
+}

@@ -1,0 +1,45 @@
+package seamsoak.property.forging;
+
+import java.util.List;
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
+
+/**
+ * Metal that steel loses to scale in air.
+ *
+ * <p>k = 57.1 exp(-21720 / T), X = sqrt(2 k t)
+ *
+ * <p>k in mm2/s, T in K, X thickness of metal lost, t time.
+ *
+ * <p>J. Birks, W. Jackson, J. Iron Steel Inst. 208 (1970) 81; constant from memory.
+ *
+ * <p>Range: 700 to 1250 C, judgement: that of {@link Paidassi1958Scaling}.
+ *
+ * <p>Stated error: not at hand; gives 0.28 to 0.41 of the constant of iron.
+ */
+public final class BirksJackson1970Scaling implements ScalingConstant {
+  private final double factor;
+  private final double activationKelvin;
+  private final Correlation correlation;
+
+  public BirksJackson1970Scaling(Coefficients k) {
+    this.factor = k.get("factor");
+    this.activationKelvin = k.get("activation temperature");
+    this.correlation =
+        k.describe(
+            "scaling constant of steel",
+            "m2/s",
+            List.of(Correlation.celsiusRange(700, 1250)),
+            "not at hand");
+  }
+
+  @Override
+  public Correlation correlation() {
+    return correlation;
+  }
+
+  @Override
+  public double squareMetresPerSecond(double kelvin) {
+    return factor * Math.exp(-activationKelvin / kelvin);
+  }
+}

@@ -1,0 +1,131 @@
+package seamsoak.property.forging;
+
+import static seamsoak.steel.Element.CR;
+import static seamsoak.steel.Element.P;
+import static seamsoak.steel.Element.S;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import seamsoak.property.correlation.CoefficientTable;
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
+import seamsoak.source.Estimate;
+import seamsoak.source.Exceeded;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * Forging limits of an analysis.
+ *
+ * <p>Highest forging temperature: the one published for the grade, or else the handbook line by
+ * carbon. Burning: the handbook line by carbon. Stainless steel takes the lower of the line by
+ * carbon and the handbook's row for stainless. Refusal: min(burning, solidus - 50), with 0.02 % P
+ * and 0.02 % S where the analysis of a steel names none.
+ *
+ * <p>Temperatures in C, carbon in wt%.
+ *
+ * <p>Sources: {@link CarbonLine} and {@link Hirai1997Solidus}. The burning line lies 20 to 160 C
+ * below the equilibrium solidus of iron and carbon: segregation, phosphorus and sulfur explain it,
+ * so the equilibrium solidus is no limit of safety. The 50 C are judgement.
+ *
+ * <p>Range: that of its sources. Error: none stated; the band spans the sources.
+ */
+public final class ForgingRule {
+  /** Why the forging limit is what it is, for answers. */
+  public static final String WHY =
+      "Forging limit: the start published for the grade; where there is none, the handbook line"
+          + " by carbon. The second handbook only widens the band.";
+
+  private final CarbonLine highest;
+  private final CarbonLine burning;
+  private final CarbonLine safe;
+  private final Coefficients stainless;
+  private final Coefficients refusal;
+  private final Hirai1997Solidus solidus;
+
+  /** From the tables of all correlations. */
+  public ForgingRule(CoefficientTable table, Hirai1997Solidus solidus) {
+    this.highest = new CarbonLine(table.of("brady-highest-forging"), "highest forging temperature");
+    this.burning = new CarbonLine(table.of("brady-burning"), "burning temperature");
+    this.safe = new CarbonLine(table.of("asm14-safe-forging"), "highest safe forging temperature");
+    this.stainless = table.of("brady-stainless");
+    this.refusal = table.of("refusal-limit");
+    this.solidus = solidus;
+  }
+
+  /** The handbook line of the highest forging temperature. */
+  public CarbonLine highestForging() {
+    return highest;
+  }
+
+  /** The handbook line of the burning temperature. */
+  public CarbonLine burning() {
+    return burning;
+  }
+
+  /** A second handbook's highest safe forging temperature, from memory. */
+  public CarbonLine safeForging() {
+    return safe;
+  }
+
+  /** What the handbook's row for stainless steel says about itself. */
+  public Correlation stainless() {
+    return stainless.describe("forging and burning of stainless steel", "C", List.of(), "none");
+  }
+
+  /** Whether the row for stainless steel speaks for an analysis. */
+  public boolean isStainless(Composition c) {
+    return c.percent(CR) >= stainless.get("least chromium");
+  }
+
+  /** The rule for the highest temperature that is advised at all. */
+  public Correlation refusal() {
+    return refusal.describe(
+        "allowance below the solidus for the highest soak, P and S where an analysis names none",
+        "C and wt%",
+        List.of(),
+        "none");
+  }
+
+  /** The limits; {@code publishedCelsius} is the forge start published for the grade, if any. */
+  public ForgingLimits limits(Composition c, OptionalDouble publishedCelsius) {
+    double carbon = c.carbon();
+    double byLine = highest.celsius(carbon);
+    double burns = burning.celsius(carbon);
+    if (isStainless(c)) {
+      byLine = Math.min(byLine, stainless.get("highest forging"));
+      burns = Math.min(burns, stainless.get("burning"));
+    }
+    double value = publishedCelsius.orElse(byLine);
+    double bySafe = safe.celsius(carbon);
+    double melts = solidus.celsius(withResiduals(c));
+    List<Exceeded> exceeded = new ArrayList<>(solidus.exceeded(c));
+    if (publishedCelsius.isEmpty()) {
+      exceeded.addAll(highest.correlation().exceeded(c));
+    }
+    exceeded.addAll(burning.correlation().exceeded(c));
+    return new ForgingLimits(
+        new Estimate(
+            value,
+            DoubleStream.of(value, byLine, bySafe).min().getAsDouble(),
+            DoubleStream.of(value, byLine, bySafe).max().getAsDouble(),
+            publishedCelsius.isPresent() ? "grade-forging" : highest.correlation().sourceKey(),
+            exceeded),
+        burns,
+        melts,
+        Math.min(burns, melts - refusal.get("below solidus")));
+  }
+
+  /** Steel has phosphorus and sulfur even where its analysis names none. */
+  private Composition withResiduals(Composition c) {
+    Composition with = c;
+    for (Element e : List.of(P, S)) {
+      if (c.percent(e) == 0 && c.iron() > 50) {
+        with = with.with(e, refusal.get("assumed " + e.symbol()));
+      }
+    }
+    return with;
+  }
+}

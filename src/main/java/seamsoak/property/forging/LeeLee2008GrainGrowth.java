@@ -1,0 +1,97 @@
+package seamsoak.property.forging;
+
+import static seamsoak.steel.Element.CR;
+import static seamsoak.steel.Element.MO;
+import static seamsoak.steel.Element.NI;
+
+import java.util.ArrayList;
+import java.util.List;
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.LowAlloy;
+import seamsoak.source.Range;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * Size of austenite grains after a stay in the fire. An upper estimate below Accm, where carbides
+ * hold the grain boundaries, and for steel with vanadium or aluminum nitride.
+ *
+ * <p>d = 76671 exp(-Q / (R T)) t^0.211, Q = 89098 + 3581 C + 1211 Ni + 1443 Cr + 4031 Mo
+ *
+ * <p>d in um, read as the mean intercept; Q in J/mol; elements in wt%; T in K; t in s; R = 8.314
+ * J/mol/K.
+ *
+ * <p>S.-J. Lee, Y.-K. Lee, Mater. Des. 29 (2008) 1840-1844; coefficients from memory. Without a
+ * starting size: the first moment makes it.
+ *
+ * <p>Range: not at hand ("16 low alloy steels"); taken as low alloy up to 0.6 %C and 800 to 1250 C,
+ * judgement. Alloying elements are capped at the limits of {@link LowAlloy}.
+ *
+ * <p>Stated error: not at hand.
+ */
+public final class LeeLee2008GrainGrowth {
+  private static final double GAS_CONSTANT = 8.314;
+  private static final double MICROMETRE = 1e-6;
+  private static final double LONGEST_STEP_KELVIN = 5;
+  private static final Element[] ELEMENTS = {Element.C, NI, CR, MO};
+
+  private final Coefficients k;
+  private final double factorMetres;
+  private final double exponent;
+  private final Correlation correlation;
+
+  public LeeLee2008GrainGrowth(Coefficients k) {
+    this.k = k;
+    this.factorMetres = k.get("factor") * MICROMETRE;
+    this.exponent = k.get("time exponent");
+    List<Range> ranges = new ArrayList<>(LowAlloy.ranges(0, 0.6));
+    ranges.add(Correlation.celsiusRange(800, 1250));
+    this.correlation = k.describe("austenite grain size", "m", ranges, "not at hand");
+  }
+
+  /** What the correlation says about itself. */
+  public Correlation correlation() {
+    return correlation;
+  }
+
+  /** Grain size after a time at one temperature, m. */
+  public double metres(Composition c, double kelvin, double seconds) {
+    return Math.pow(growth(joules(c), kelvin) * seconds, exponent);
+  }
+
+  /**
+   * Grain size after a temperature-time curve of straight pieces, m. Each moment goes on from the
+   * time that would have given the size reached so far at its temperature; so d^(1/0.211) is a sum
+   * over the moments.
+   *
+   * @param startMetres grain size before, 0 for grains just formed
+   * @param seconds times of the corners, rising
+   * @param kelvin temperatures of the corners
+   */
+  public double metresAfter(Composition c, double startMetres, double[] seconds, double[] kelvin) {
+    double joules = joules(c);
+    double sum = Math.pow(startMetres, 1 / exponent);
+    for (int i = 1; i < seconds.length; i++) {
+      double span = seconds[i] - seconds[i - 1];
+      double rise = kelvin[i] - kelvin[i - 1];
+      int steps = 1 + (int) (Math.abs(rise) / LONGEST_STEP_KELVIN);
+      for (int j = 0; j < steps; j++) {
+        double from = growth(joules, kelvin[i - 1] + rise * j / steps);
+        double middle = growth(joules, kelvin[i - 1] + rise * (j + 0.5) / steps);
+        double to = growth(joules, kelvin[i - 1] + rise * (j + 1) / steps);
+        sum += span / steps * (from + 4 * middle + to) / 6;
+      }
+    }
+    return Math.pow(sum, exponent);
+  }
+
+  private double joules(Composition c) {
+    return k.get("constant") + k.linear(LowAlloy.capped(c), ELEMENTS);
+  }
+
+  /** Growth of d^(1/exponent) per second. */
+  private double growth(double joules, double kelvin) {
+    return Math.pow(factorMetres * Math.exp(-joules / (GAS_CONSTANT * kelvin)), 1 / exponent);
+  }
+}

@@ -1,0 +1,17 @@
+package seamsoak.property.forging;
+
+import seamsoak.property.correlation.Correlation;
+
+/** A parabolic law of how fast scale eats metal. Two compete; the truth lies between them. */
+public interface ScalingConstant {
+  /** What the law says about itself. */
+  Correlation correlation();
+
+  /** Constant k of X^2 = 2 k t for the metal lost, m2/s. */
+  double squareMetresPerSecond(double kelvin);
+
+  /** Thickness of metal lost from bare metal in one stay at one temperature, m. */
+  default double metalLossMetres(double kelvin, double seconds) {
+    return Math.sqrt(2 * squareMetresPerSecond(kelvin) * seconds);
+  }
+}

@@ -1,0 +1,43 @@
+package seamsoak.property.forging;
+
+import java.util.List;
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
+
+/**
+ * The heats at which a steel is forge-welded.
+ *
+ * <p>highest = what {@link ForgingRule} refuses above; lowest = max(1100, highest - 250); the heat
+ * that shops use where nothing forbids it: 1230
+ *
+ * <p>In C.
+ *
+ * <p>Our judgement. Shops weld plain and nickel steel at 1230 to 1260 C and the richer ones at 1150
+ * to 1200 C, iron near white heat; a steel far below the heat it can stand does not stick.
+ *
+ * <p>Range: none. Stated error: none.
+ */
+public final class WeldingRule {
+  private final Coefficients k;
+  private final Correlation correlation;
+
+  WeldingRule(Coefficients k) {
+    this.k = k;
+    this.correlation = k.describe("heats for forge welding", "C", List.of(), "none, judgement");
+  }
+
+  /** What the rule says about itself. */
+  public Correlation correlation() {
+    return correlation;
+  }
+
+  /** The usual welding heat, C. */
+  public double usualCelsius() {
+    return k.get("usual");
+  }
+
+  /** Lowest heat at which a steel welds readily, C. */
+  public double lowestCelsius(ForgingLimits limits) {
+    return Math.max(k.get("lowest"), limits.refusalCelsius() - k.get("reach"));
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * Hot steel under the hammer: how hot it may be, where the first liquid forms, what scale eats, how
+ * grains grow, how it yields, welds and expands.
+ *
+ * <p>Read {@link ForgingRule} first.
+ */
+package seamsoak.property.forging;

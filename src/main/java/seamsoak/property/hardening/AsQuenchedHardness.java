@@ -1,0 +1,79 @@
+package seamsoak.property.hardening;
+
+import static seamsoak.steel.Element.C;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
+import seamsoak.source.Estimate;
+import seamsoak.source.Exceeded;
+import seamsoak.steel.Composition;
+
+/**
+ * Hardness of hardened, untempered steel: martensite with some austenite left in it.
+ *
+ * <p>HV = (1 - f) HV(martensite) + f 250; martensite is that of {@link AstmA255Hardness} up to 0.60
+ * %C, then rises straight to 67 HRC at 0.80 %C and stays there
+ *
+ * <p>f share of retained austenite; carbon is what is dissolved when quenched; HV and HRC by {@link
+ * AstmE140}.
+ *
+ * <p>The part above 0.60 %C, where the standard's polynomial ends and austenite begins to count,
+ * and the hardness of austenite are our judgement: with them the handbook figures of high-carbon
+ * steels come out within 2 HRC.
+ *
+ * <p>Range: 0.10 to 1.5 %C.
+ *
+ * <p>Band: 2 HRC either way, judgement.
+ */
+public final class AsQuenchedHardness {
+  private final Coefficients k;
+  private final AstmA255Hardness a255;
+  private final AstmE140 e140;
+  private final Correlation correlation;
+
+  public AsQuenchedHardness(Coefficients k, AstmA255Hardness a255, AstmE140 e140) {
+    this.k = k;
+    this.a255 = a255;
+    this.e140 = e140;
+    this.correlation =
+        k.describe(
+            "hardness as quenched",
+            "HRC",
+            List.of(Correlation.range(C, 0.1, 1.5)),
+            "2 HRC either way, judgement");
+  }
+
+  /** What the rule says about itself. */
+  public Correlation correlation() {
+    return correlation;
+  }
+
+  /** Hardness of martensite without any austenite, HRC. */
+  public double martensiteHrc(double dissolvedCarbonPct) {
+    double from = k.get("polynomial to");
+    if (dissolvedCarbonPct <= from) {
+      return a255.martensiteHrc(dissolvedCarbonPct);
+    }
+    double share = Math.min(1, (dissolvedCarbonPct - from) / (k.get("level from") - from));
+    double start = a255.martensiteHrc(from);
+    return start + share * (k.get("level") - start);
+  }
+
+  /** Hardness of martensite with that share of austenite, HRC. */
+  public double hrc(double dissolvedCarbonPct, double retainedShare) {
+    double hard = e140.vickers(martensiteHrc(dissolvedCarbonPct));
+    return e140.hrc((1 - retainedShare) * hard + retainedShare * k.get("austenite"));
+  }
+
+  /** The same with its band. */
+  public Estimate estimate(double dissolvedCarbonPct, double retainedShare) {
+    double hrc = hrc(dissolvedCarbonPct, retainedShare);
+    double band = k.get("band");
+    List<Exceeded> left =
+        new ArrayList<>(correlation.exceeded(Composition.of(Map.of(C, dissolvedCarbonPct))));
+    return new Estimate(hrc, hrc - band, hrc + band, k.source(), left);
+  }
+}

@@ -1,0 +1,30 @@
+package seamsoak.property.phase;
+
+import java.util.List;
+import seamsoak.property.correlation.Correlation;
+import seamsoak.source.Exceeded;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * A published diffusivity of carbon in one phase of iron. Several compete: side by side they show
+ * how far a time to even carbon out can be trusted.
+ */
+public interface CarbonDiffusivity {
+  /** What the formula says about itself. */
+  Correlation correlation();
+
+  /** Diffusivity with the carbon, and as far as the formula knows the alloy, of a steel, m2/s. */
+  double squareMetresPerSecond(double kelvin, Composition steel);
+
+  /** The ranges that a steel at a temperature leaves. */
+  default List<Exceeded> exceeded(Composition steel, double celsius) {
+    return correlation().exceeded(steel, celsius);
+  }
+
+  /** Carbon atoms per metal atom, all metal counted as iron, as plain iron-carbon fits have it. */
+  static double ratio(Composition steel) {
+    double carbon = steel.carbon() / Element.C.mass();
+    return carbon / ((100 - steel.carbon()) / Element.IRON_MASS);
+  }
+}

@@ -1,0 +1,143 @@
+package seamsoak.property.phase;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import seamsoak.numeric.Roots;
+import seamsoak.property.correlation.Correlation;
+import seamsoak.property.critical.Ae1Mean;
+import seamsoak.property.critical.Andrews1965Ae3;
+import seamsoak.source.Standing;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+
+/**
+ * Where the phases of one steel begin and end: the one definition that both the carbon engine and
+ * the schedule use.
+ *
+ * <p>A3 is the iron-carbon line shifted by Andrews's alloy terms, Accm the iron-carbon line shifted
+ * by Lee and Lee's ({@link FeCLines}, {@link Andrews1965Ae3}, {@link LeeLee2007Accm}). Below A1
+ * there is ferrite and cementite; A1 is {@link Ae1Mean}, but never below the point where the two
+ * shifted lines cross. A steel with much nickel is austenite at every temperature (from 8 wt%,
+ * judgement: pure nickel and the austenitic stainless grades).
+ */
+public final class PhaseLines {
+  private static final double AUSTENITIC_FROM_NICKEL = 8;
+  private static final double MOST_CARBON = 6.6;
+
+  /** Why these lines are used instead of a regression, for answers. */
+  public static final String WHY =
+      "Ac3 and Accm are the iron-carbon lines moved by alloy terms (Andrews, Lee and Lee): above"
+          + " 0.6 % carbon the regressions part, and carbon moves from layer to layer, which needs"
+          + " lines that hold from pure iron to cementite. Neither is ever below Ac1.";
+
+  /** The rule for steels that nickel keeps austenitic. */
+  public static Correlation austenitic() {
+    return new Correlation(
+        "austenitic-from-nickel",
+        "steel without ferrite or pearlite from 8 % nickel",
+        "wt%",
+        "judgement",
+        Standing.JUDGEMENT,
+        List.of(),
+        "none");
+  }
+
+  private final FeCLines lines;
+  private final LeeLee2007Accm leeLee;
+  private final Composition steel;
+  private final boolean alwaysAustenite;
+  private final double a3Shift;
+  private final double accmShift;
+  private final double accmShiftPerCarbon;
+  private final double a1Celsius;
+
+  public PhaseLines(
+      FeCLines lines,
+      Andrews1965Ae3 andrewsAe3,
+      LeeLee2007Accm leeLee,
+      Ae1Mean ae1,
+      Composition steel) {
+    this.lines = lines;
+    this.leeLee = leeLee;
+    this.steel = steel;
+    this.alwaysAustenite = steel.percent(Element.NI) >= AUSTENITIC_FROM_NICKEL;
+    this.a3Shift = andrewsAe3.alloyShiftCelsius(steel);
+    this.accmShift = leeLee.alloyShiftCelsius(steel, 0);
+    this.accmShiftPerCarbon = leeLee.alloyShiftCelsius(steel, 1) - accmShift;
+    this.a1Celsius = Math.max(ae1.celsius(steel), a3Celsius(crossingPct()));
+  }
+
+  /** Where the shifted lines cross; the end where they do not, far beyond any steel's analysis. */
+  private double crossingPct() {
+    DoubleUnaryOperator above = c -> a3Celsius(c) - shiftedAccm(c);
+    if (above.applyAsDouble(0) <= 0) {
+      return 0;
+    }
+    return above.applyAsDouble(MOST_CARBON) >= 0
+        ? MOST_CARBON
+        : Roots.between(above, 0, MOST_CARBON, 1e-12);
+  }
+
+  /** Whether the steel has neither ferrite nor pearlite at any temperature. */
+  public boolean alwaysAustenite() {
+    return alwaysAustenite;
+  }
+
+  /** Temperature below which there is no austenite at equilibrium, degC. */
+  public double a1Celsius() {
+    return a1Celsius;
+  }
+
+  /** Temperature above which no ferrite is left with that much carbon, degC, never below A1. */
+  public double ac3Celsius(double carbonPct) {
+    return Math.max(a1Celsius, a3Celsius(carbonPct));
+  }
+
+  /** Temperature above which no cementite is left with that much carbon, degC, never below A1. */
+  public double accmCelsius(double carbonPct) {
+    return Math.max(a1Celsius, shiftedAccm(carbonPct));
+  }
+
+  /** Temperature above which there is nothing but austenite with that much carbon, degC. */
+  public double fullAusteniteCelsius(double carbonPct) {
+    return Math.max(ac3Celsius(carbonPct), accmCelsius(carbonPct));
+  }
+
+  /** Carbon of austenite beside ferrite, wt%; 0 where there is no ferrite. Meant above A1. */
+  public double austeniteBesideFerritePct(double celsius) {
+    return alwaysAustenite ? 0 : lines.a3CarbonPct(celsius, a3Shift);
+  }
+
+  /** Carbon of austenite beside cementite, wt%. Meant above A1. */
+  public double austeniteBesideCementitePct(double celsius) {
+    return lines.accmCarbonPct(celsius, accmShift, accmShiftPerCarbon);
+  }
+
+  private double a3Celsius(double carbonPct) {
+    return lines.a3Celsius(carbonPct) + a3Shift;
+  }
+
+  private double shiftedAccm(double carbonPct) {
+    return lines.accmCelsius(carbonPct) + accmShift + accmShiftPerCarbon * carbonPct;
+  }
+
+  /** The analysis these lines are for. */
+  public Composition steel() {
+    return steel;
+  }
+
+  /** Whether carbide is what dissolves last of a carbon content: Accm lies above Ac3. */
+  public boolean carbideLast(double carbonPct) {
+    return accmCelsius(carbonPct) > ac3Celsius(carbonPct);
+  }
+
+  /**
+   * What is in solution of a carbon content after a long hold, wt%, the rest being carbide. Below
+   * A1 nothing hardens and the whole is told.
+   */
+  public double dissolvedCarbonPct(double carbonPct, double celsius) {
+    return celsius < a1Celsius
+        ? carbonPct
+        : Math.min(carbonPct, austeniteBesideCementitePct(celsius));
+  }
+}

@@ -1,0 +1,49 @@
+package seamsoak.property.section;
+
+import java.util.List;
+import seamsoak.heat.Environment;
+import seamsoak.property.correlation.Coefficients;
+import seamsoak.property.correlation.Correlation;
+
+/**
+ * Cooling of a section in still air.
+ *
+ * <p>At the face e s (T^4 - Ta^4) + h (T - Ta) leaves, see {@link Environment}; within, {@link
+ * SectionModel} with the heat and conductivity of {@link En1993Steel}.
+ *
+ * <p>T in K, Ta of the air; e = 0.8; s = 5.67e-8 W/m2/K4; h = 10 W/m2/K.
+ *
+ * <p>Emissivity of oxidized steel from published tables; h from memory (5 to 15).
+ *
+ * <p>Range: 20 to 1200 C, all faces free.
+ *
+ * <p>Stated error: none; h and the emissivity leave some 15 %, judgement.
+ */
+public final class AirCooling {
+  private static final double ZERO_CELSIUS = 273.15;
+
+  private final Environment air;
+  private final Correlation correlation;
+
+  public AirCooling(Coefficients k) {
+    this.air =
+        Environment.steady(
+            k.get("ambient") + ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
+    this.correlation =
+        k.describe(
+            "cooling rate in still air",
+            "K/s",
+            List.of(Correlation.celsiusRange(20, 1200)),
+            "none stated; some 15 % by convection and emissivity, judgement");
+  }
+
+  /** What the rule says about itself; what the metal holds is {@link En1993Steel}. */
+  public Correlation correlation() {
+    return correlation;
+  }
+
+  /** Still air. */
+  public Environment air() {
+    return air;
+  }
+}

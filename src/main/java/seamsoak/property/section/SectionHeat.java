@@ -1,0 +1,96 @@
+package seamsoak.property.section;
+
+import seamsoak.heat.Environment;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
+import seamsoak.heat.SectionModel;
+import seamsoak.property.hardening.GrossmannCriterion;
+import seamsoak.property.hardening.Quenchant;
+
+/** Heating and cooling of sections in what a shop has, each with the heat that applies. */
+public final class SectionHeat {
+  private static final double LONGEST_SECONDS = 1e6;
+
+  private final AirCooling airCooling;
+  private final FurnaceHeat furnace;
+  private final GrossmannCriterion criterion;
+  private final SectionModel changing;
+  private final SectionModel austenite;
+
+  public SectionHeat(
+      AirCooling airCooling,
+      FurnaceHeat furnace,
+      GrossmannCriterion criterion,
+      SteelHeat changing) {
+    this.airCooling = airCooling;
+    this.furnace = furnace;
+    this.criterion = criterion;
+    this.changing = new SectionModel(changing);
+    this.austenite = new SectionModel(SteelHeat.austenite(criterion));
+  }
+
+  /** Kilns and forges. */
+  public FurnaceHeat furnace() {
+    return furnace;
+  }
+
+  /**
+   * Heating (or slow cooling) in surroundings until the core reaches a temperature. In a kiln that
+   * settles at that temperature itself the core never does: ask for 10 K less.
+   */
+  public SectionCurve heat(
+      Section section, double fromKelvin, Environment environment, double untilCoreKelvin) {
+    return changing.run(section, fromKelvin, environment, untilCoreKelvin, LONGEST_SECONDS);
+  }
+
+  /** The same for a given time, with the core left where it then is. */
+  public SectionCurve heatFor(
+      Section section, double fromKelvin, Environment environment, double seconds) {
+    return changing.run(section, fromKelvin, environment, Double.NaN, seconds);
+  }
+
+  /**
+   * Cooling in still air until the core reaches a temperature; it ends after eleven days if that is
+   * not above the air's.
+   */
+  public SectionCurve coolInAir(Section section, double fromKelvin, double untilCoreKelvin) {
+    return heat(section, fromKelvin, airCooling.air(), untilCoreKelvin);
+  }
+
+  /**
+   * Quench until the core reaches a temperature above that of the bath. In baths and between plates
+   * the steel is taken to stay austenite, in air and in vermiculite to change to pearlite.
+   *
+   * @param severityPerInch Grossmann's H, one of the quenchant's three
+   */
+  public SectionCurve quench(
+      Section section,
+      double fromKelvin,
+      Quenchant quenchant,
+      double severityPerInch,
+      double bathKelvin,
+      double untilCoreKelvin) {
+    Environment around = environment(quenchant, severityPerInch, bathKelvin);
+    SectionModel model =
+        switch (quenchant.kind()) {
+          case AIR, INSULATION -> changing;
+          case PLATES, OIL, SALT, WATER -> austenite;
+        };
+    return model.run(section, fromKelvin, around, untilCoreKelvin, LONGEST_SECONDS);
+  }
+
+  /**
+   * A quenchant as surroundings. Air radiates besides: its film is that of still air and what the
+   * severity says above still air's.
+   */
+  public Environment environment(Quenchant quenchant, double severityPerInch, double bathKelvin) {
+    double film = criterion.filmWattsPerSquareMetreKelvin(severityPerInch);
+    if (quenchant.kind() != Quenchant.Kind.AIR) {
+      return Environment.steady(bathKelvin, film, 0);
+    }
+    Environment air = airCooling.air();
+    double above = film - criterion.filmWattsPerSquareMetreKelvin(criterion.stillAirPerInch());
+    return Environment.steady(
+        bathKelvin, air.filmWattsPerSquareMetreKelvin() + Math.max(0, above), air.emissivity());
+  }
+}
