@@ -88,7 +88,7 @@ record AfterTheBath(Course course, QuenchChoice quench) {
                           + " of skin; keep it so cool that no color runs"),
               legs,
               AfterForging.open(course),
-              IntoTheBath.conditions(quench.quenchant()),
+              Condition.ofBath(quench.quenchant()),
               Optional.empty()),
           Structures.tempered(steels, quench, t));
     }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import seamsoak.billet.Coating;
+import seamsoak.property.hardening.Quenchant;
 
 /**
  * What must hold in a shop for a caution to arise. Who cannot tell whether a condition holds takes
@@ -57,5 +58,14 @@ public enum Condition {
   /** The conditions that a jacket of such sheet brings about. */
   public static Set<Condition> ofJacket(Coating coating) {
     return coating == Coating.NONE ? Set.of(JACKET) : Set.of(JACKET, COATED_JACKET);
+  }
+
+  /** Conditions that a bath brings about. */
+  public static Set<Condition> ofBath(Quenchant q) {
+    return switch (q.kind()) {
+      case OIL -> q.id().equals("canola") ? Set.of(OIL, VEGETABLE_OIL) : Set.of(OIL);
+      case SALT -> Set.of(SALT);
+      default -> Set.of();
+    };
   }
 }

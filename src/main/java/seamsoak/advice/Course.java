@@ -153,7 +153,8 @@ final class Course {
   private void note(ScheduleStep step, List<ScheduleAdvice.Metal> becomes, Workpiece left) {
     piece = left;
     metals = becomes.isEmpty() ? metals : becomes;
-    List<String> said = cautions.at(step, on);
+    List<String> said =
+        cautions.at(step.cautionStep(), step.hottestC(), step.conditions(cautions.fire(), on));
     segments.addAll(step.segments(said));
     steps.add(
         new ScheduleAdvice.Step(

@@ -85,7 +85,7 @@ public final class HardStop {
   }
 
   /** Why a bath must not be used, as one sentence; empty when it may. */
-  static Optional<String> bath(QuenchChoice.Known known, UnitSystem units) {
+  static Optional<String> bath(BathAtHand known, UnitSystem units) {
     Quenchant q = known.quenchant();
     double celsius = known.celsius();
     if (q.kind() == Quenchant.Kind.SALT && celsius > NITRATE_CELSIUS) {

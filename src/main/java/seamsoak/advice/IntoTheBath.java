@@ -79,7 +79,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             heats.rise(fromCelsius, celsius, in),
             heats.hold(celsius, minutes),
             heats.quench(celsius, quench));
-    Set<Condition> more = conditions(quench.quenchant());
+    Set<Condition> more = Condition.ofBath(quench.quenchant());
     List<SteelNow> steels = course.steels();
     ScheduleStep step =
         new ScheduleStep(
@@ -204,17 +204,5 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     double highest =
         heat.windows().stream().mapToDouble(w -> w.steel().magnet().high()).max().orElseThrow();
     return course.apart(celsius - highest);
-  }
-
-  /** Conditions that a bath brings about. */
-  static Set<Condition> conditions(Quenchant q) {
-    return switch (q.kind()) {
-      case OIL ->
-          q.id().equals("canola")
-              ? Set.of(Condition.OIL, Condition.VEGETABLE_OIL)
-              : Set.of(Condition.OIL);
-      case SALT -> Set.of(Condition.SALT);
-      default -> Set.of();
-    };
   }
 }

@@ -134,7 +134,8 @@ public final class PlanAdvisor {
         stages,
         visibility,
         scheduling,
-        new SoakAdvisor(billet, shop, end, visibility, scheduling, units));
+        new SoakAdvisor(
+            billet, shop, end, visibility, scheduling.cycles(), scheduling::grain, units));
   }
 
   /** What is to be said of what the smith saw. */

@@ -5,13 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Bath;
-import seamsoak.data.Fault;
 import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Hardening;
 import seamsoak.property.hardening.QuenchResult;
 import seamsoak.property.hardening.Quenchant;
-import seamsoak.property.hardening.QuenchantTable;
 
 /**
  * What to quench in: the slowest at hand in which every steel hardens through, else the fastest.
@@ -64,39 +62,15 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
     }
   }
 
-  /** A bath with what the table knows of it. */
-  record Known(Bath bath, Quenchant quenchant) {
-    /** {@link Fault} for a bath that the table does not have. */
-    static Known of(Bath bath, QuenchantTable table) {
-      return new Known(bath, table.find(bath.kind()).orElseThrow(() -> unknown(bath, table)));
-    }
-
-    private static Fault unknown(Bath bath, QuenchantTable table) {
-      return new Fault(
-          bath.place(),
-          "there is no quenchant '" + Fault.shown(bath.kind()) + "'",
-          table
-              .nearest(bath.kind())
-              .map(near -> "did you mean '" + near + "'?")
-              .orElse(
-                  "they are " + String.join(", ", table.all().stream().map(q -> q.id()).toList())));
-    }
-
-    /** How warm it is: as stated, else the middle of where it is used. */
-    double celsius() {
-      return bath.at().map(t -> t.celsius()).orElse(quenchant.bathCelsius());
-    }
-  }
-
   /** Each bath at hand with what it does, in their order. */
   static List<QuenchChoice> all(
-      List<Known> baths,
+      List<BathAtHand> baths,
       Section section,
       List<SteelNow> hardening,
       double celsius,
       double grainNumber) {
     List<QuenchChoice> all = new ArrayList<>();
-    for (Known k : baths) {
+    for (BathAtHand k : baths) {
       List<Taken> taken =
           hardening.stream()
               .map(
@@ -125,7 +99,7 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
   }
 
   double celsius() {
-    return new Known(bath, quenchant).celsius();
+    return new BathAtHand(bath, quenchant).celsius();
   }
 
   Middle worst() {

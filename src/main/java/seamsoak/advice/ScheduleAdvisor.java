@@ -30,7 +30,7 @@ final class ScheduleAdvisor {
   private final LineVisibility visibility;
   private final StepCautions cautions;
   private final UnitSystem units;
-  private final List<QuenchChoice.Known> baths;
+  private final List<BathAtHand> baths;
   private final Grain grains;
   private final Workpiece start;
   private final boolean hot;
@@ -53,8 +53,7 @@ final class ScheduleAdvisor {
     this.visibility = visibility;
     this.cautions = new StepCautions(cautions, billet, quenchants);
     this.units = units;
-    this.baths =
-        billet.quenchantsTaken().stream().map(b -> QuenchChoice.Known.of(b, quenchants)).toList();
+    this.baths = billet.quenchantsTaken().stream().map(b -> BathAtHand.of(b, quenchants)).toList();
     this.grains = new Grain(shop, billet.stack());
     this.start = end.piece();
     this.hot = end.endKelvin() > Shop.BLACK_KELVIN;

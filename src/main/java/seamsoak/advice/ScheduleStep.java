@@ -1,6 +1,7 @@
 package seamsoak.advice;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -69,6 +70,24 @@ record ScheduleStep(
 
   double hottestC() {
     return legs.isEmpty() ? 0 : curve().peakKelvin() - ZERO_CELSIUS;
+  }
+
+  /**
+   * What holds at it.
+   *
+   * @param fire what the forge brings along
+   * @param on what the piece is wrapped in brings along
+   */
+  Set<Condition> conditions(Set<Condition> fire, Set<Condition> on) {
+    Set<Condition> all = new HashSet<>(more);
+    all.addAll(on);
+    switch (in) {
+      case KILN -> all.add(Condition.KILN);
+      case FORGE -> all.addAll(fire);
+      case SALT -> all.add(Condition.SALT);
+      case OVEN, BENCH -> {}
+    }
+    return all;
   }
 
   /** The step that cautions know it by. */

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import seamsoak.advice.SoakAdvice.Recommended;
 import seamsoak.advice.SoakAdvice.SoakOption;
@@ -34,23 +35,30 @@ final class SoakAdvisor {
   private final Shop shop;
   private final Workpiece end;
   private final LineVisibility visibility;
-  private final ScheduleAdvisor schedule;
+  private final List<HeatCurve> cycles;
+  private final ToDoubleFunction<HeatCurve> grain;
   private final UnitSystem units;
   private final Limits limits;
   private final Clearing clearing;
 
+  /**
+   * @param cycles the normalizing and refining to come if there is no soak
+   * @param grain its number after a curve, the grains forming anew
+   */
   SoakAdvisor(
       Billet billet,
       Shop shop,
       Stage end,
       LineVisibility visibility,
-      ScheduleAdvisor schedule,
+      List<HeatCurve> cycles,
+      ToDoubleFunction<HeatCurve> grain,
       UnitSystem units) {
     this.billet = billet;
     this.shop = shop;
     this.end = end.piece();
     this.visibility = visibility;
-    this.schedule = schedule;
+    this.cycles = cycles;
+    this.grain = grain;
     this.units = units;
     this.limits = Limits.of(billet, this.end, shop);
     this.clearing = Clearing.of(this.end, visibility, shop);
@@ -111,8 +119,7 @@ final class SoakAdvisor {
             .toList();
     boolean showsNow = clearing.anyShows();
     boolean scheduleClears =
-        sure(possible.goneBySchedulePct())
-            && SoakSamples.clears(end, visibility, shop, schedule.cycles());
+        sure(possible.goneBySchedulePct()) && SoakSamples.clears(end, visibility, shop, cycles);
     Optional<Recommended> recommended = recommend(options, showsNow, scheduleClears, possible);
     double best = bestAllowed(options);
     double at =
@@ -188,7 +195,7 @@ final class SoakAdvisor {
       }
       loss = face.map(f -> f.metalLost() * 1e3);
       skin = face.map(f -> Stage.skinMetres(f.strip(), Stage.SKIN_ENDS_AT) * 1e3);
-      grain = Optional.of(schedule.grain(curve));
+      grain = Optional.of(this.grain.applyAsDouble(curve));
     }
     Optional<Double> low = possible.minutes(celsius, 0.1);
     Optional<Double> high = possible.minutes(celsius, 0.9);

@@ -114,23 +114,13 @@ record StepCautions(CautionTable table, Billet billet, QuenchantTable quenchants
   }
 
   /**
-   * For one step of a schedule.
+   * For a step whose heat and conditions are known.
    *
-   * @param on what the piece is wrapped in brings along
+   * @param step one of {@link CautionTable#STEPS}
+   * @param celsius the hottest it gets
+   * @param more what holds there beside what always holds in this shop
    */
-  List<String> at(ScheduleStep step, Set<Condition> on) {
-    Set<Condition> conditions = new HashSet<>(step.more());
-    conditions.addAll(on);
-    switch (step.in()) {
-      case KILN -> conditions.add(Condition.KILN);
-      case FORGE -> conditions.addAll(fire());
-      case SALT -> conditions.add(Condition.SALT);
-      case OVEN, BENCH -> {}
-    }
-    return at(step.cautionStep(), step.hottestC(), conditions);
-  }
-
-  private List<String> at(String step, double celsius, Set<Condition> more) {
+  List<String> at(String step, double celsius, Set<Condition> more) {
     Set<String> words =
         with(more, always(celsius).toArray(Condition[]::new)).stream()
             .map(Condition::word)
@@ -147,7 +137,7 @@ record StepCautions(CautionTable table, Billet billet, QuenchantTable quenchants
   }
 
   /** What the forge brings along. */
-  private Set<Condition> fire() {
+  Set<Condition> fire() {
     return billet.equipment().forgeTaken() == Equipment.Forge.GAS
         ? Set.of(Condition.GAS_FORGE)
         : Set.of();
@@ -158,8 +148,7 @@ record StepCautions(CautionTable table, Billet billet, QuenchantTable quenchants
     Set<Condition> all = new HashSet<>();
     billet
         .quenchantsTaken()
-        .forEach(
-            b -> quenchants.find(b.kind()).map(IntoTheBath::conditions).ifPresent(all::addAll));
+        .forEach(b -> quenchants.find(b.kind()).map(Condition::ofBath).ifPresent(all::addAll));
     return all;
   }
 
