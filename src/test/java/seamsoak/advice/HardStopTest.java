@@ -75,8 +75,8 @@ class HardStopTest {
     "water, 20, , false"
   })
   void refusesABathTooNearItsDanger(String kind, double at, Double flash, boolean refused) {
-    QuenchChoice.Known bath =
-        new QuenchChoice.Known(
+    BathAtHand bath =
+        new BathAtHand(
             new Bath(
                 kind,
                 Optional.of(Temperature.ofCelsius(at)),
