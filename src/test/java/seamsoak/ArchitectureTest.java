@@ -34,8 +34,14 @@ class ArchitectureTest {
           "property",
           "carbon",
           "billet",
+          "state",
+          "safety",
           "pairing",
-          "advice",
+          "single",
+          "soak",
+          "schedule",
+          "plan",
+          "trace",
           "chart",
           "report",
           "cli");
@@ -127,8 +133,8 @@ class ArchitectureTest {
             "seamsoak.heat..",
             "seamsoak.carbon..",
             "seamsoak.billet..",
-            "seamsoak.pairing..",
-            "seamsoak.advice..")
+            "seamsoak.state..",
+            "seamsoak.soak..")
         .check(plane);
   }
 

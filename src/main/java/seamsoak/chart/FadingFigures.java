@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import seamsoak.advice.Advice;
-import seamsoak.advice.CrossingReport;
-import seamsoak.advice.LineReport;
-import seamsoak.advice.ScheduleAdvice;
-import seamsoak.advice.SeamSet;
-import seamsoak.advice.StageReport;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.state.CrossingReport;
+import seamsoak.state.LineReport;
+import seamsoak.state.SeamSet;
+import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 
 /** Puts the lines of an advice into a {@link FadingFigure}. */

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import seamsoak.advice.Advice;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Size;
 import seamsoak.billet.Step;
 import seamsoak.billet.Turn;
+import seamsoak.plan.Advice;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 

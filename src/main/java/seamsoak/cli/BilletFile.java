@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import seamsoak.advice.Advice;
-import seamsoak.advice.CautionTable;
-import seamsoak.advice.PlanAdvisor;
-import seamsoak.advice.Progress;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
 import seamsoak.data.RunMark;
 import seamsoak.data.TextFile;
+import seamsoak.plan.Advice;
+import seamsoak.plan.PlanAdvisor;
+import seamsoak.safety.CautionTable;
+import seamsoak.state.Progress;
 import seamsoak.unit.UnitSystem;
 
 /** The billet of a command and how thoroughly to look at it. */

@@ -8,8 +8,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import seamsoak.advice.Decarburization;
-import seamsoak.advice.Trace;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Resolution;
@@ -18,7 +16,9 @@ import seamsoak.property.Correlations;
 import seamsoak.report.DecarbText;
 import seamsoak.report.JsonReport;
 import seamsoak.report.SourcesText;
+import seamsoak.single.Decarburization;
 import seamsoak.steel.Steel;
+import seamsoak.trace.Trace;
 
 /** Skin and metal lost in one heat. */
 @Command(

@@ -9,8 +9,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import seamsoak.advice.Migration;
-import seamsoak.advice.Trace;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
@@ -18,7 +16,9 @@ import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.MigrateText;
 import seamsoak.report.SourcesText;
+import seamsoak.single.Migration;
 import seamsoak.steel.Steel;
+import seamsoak.trace.Trace;
 
 /** Carbon across the seam of a stack. */
 @Command(

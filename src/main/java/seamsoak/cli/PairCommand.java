@@ -12,15 +12,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import seamsoak.advice.PairAdvice;
-import seamsoak.advice.PairAdvisor;
-import seamsoak.advice.Trace;
+import seamsoak.pairing.PairAdvice;
+import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.Stock;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PairText;
 import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
+import seamsoak.trace.Trace;
 import seamsoak.unit.Length;
 
 /** Whether two steels belong together. */

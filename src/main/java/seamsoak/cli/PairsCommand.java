@@ -13,18 +13,18 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import seamsoak.advice.PairList;
-import seamsoak.advice.Trace;
 import seamsoak.chart.PairFigures;
 import seamsoak.data.FileSet;
 import seamsoak.data.RunMark;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimits;
+import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairTable;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PairsText;
 import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
+import seamsoak.trace.Trace;
 
 /** Who fits whom. */
 @Command(

@@ -11,21 +11,21 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import seamsoak.advice.Advice;
-import seamsoak.advice.PairAdvice;
-import seamsoak.advice.Trace;
 import seamsoak.billet.Billet;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
 import seamsoak.data.FileSet;
 import seamsoak.data.RunMark;
+import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairLimits;
+import seamsoak.plan.Advice;
 import seamsoak.report.CautionText;
 import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PlanText;
 import seamsoak.report.ProgramText;
 import seamsoak.report.SourcesText;
+import seamsoak.trace.Trace;
 
 /** Everything about a billet, with charts. */
 @Command(

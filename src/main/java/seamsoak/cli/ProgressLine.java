@@ -1,7 +1,7 @@
 package seamsoak.cli;
 
 import java.io.PrintWriter;
-import seamsoak.advice.Progress;
+import seamsoak.state.Progress;
 
 /** One line on a terminal that tells how far a long computation has come, gone when it is done. */
 final class ProgressLine implements Progress, AutoCloseable {

@@ -13,16 +13,16 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-import seamsoak.advice.PairAdvisor;
-import seamsoak.advice.Trace;
-import seamsoak.advice.Tracer;
 import seamsoak.data.DataFolder;
+import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairTable;
 import seamsoak.property.Correlations;
 import seamsoak.report.Colophon;
 import seamsoak.source.SourceTable;
 import seamsoak.steel.SteelTable;
+import seamsoak.trace.Trace;
+import seamsoak.trace.Tracer;
 import seamsoak.unit.UnitSystem;
 
 /** What all commands share: the options that go with each, and the two streams. */

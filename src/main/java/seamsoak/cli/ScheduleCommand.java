@@ -7,17 +7,17 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import seamsoak.advice.Advice;
-import seamsoak.advice.Trace;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.data.RunMark;
 import seamsoak.data.WholeFile;
+import seamsoak.plan.Advice;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
 import seamsoak.report.ProgramText;
 import seamsoak.report.ScheduleText;
 import seamsoak.report.SourcesText;
+import seamsoak.trace.Trace;
 
 /** The heat treatment after the last weld. */
 @Command(

@@ -4,12 +4,12 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
-import seamsoak.advice.Advice;
-import seamsoak.advice.Trace;
+import seamsoak.plan.Advice;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
 import seamsoak.report.SoakText;
 import seamsoak.report.SourcesText;
+import seamsoak.trace.Trace;
 
 /** The soak that clears the lines. */
 @Command(

@@ -8,14 +8,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import seamsoak.advice.SteelReport;
-import seamsoak.advice.Trace;
 import seamsoak.report.JsonReport;
 import seamsoak.report.SourcesText;
 import seamsoak.report.SteelText;
+import seamsoak.single.SteelReport;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;
 import seamsoak.steel.Steel;
+import seamsoak.trace.Trace;
 
 /** The table of steels, or one of them. */
 @Command(

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import seamsoak.advice.Advice;
-import seamsoak.advice.Preform;
-import seamsoak.advice.StageReport;
+import seamsoak.plan.Advice;
+import seamsoak.state.Preform;
+import seamsoak.state.StageReport;
 
 /** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
 record BilletText(Advice advice, Shown shown) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice;
-import seamsoak.advice.ScheduleAdvice.After;
-import seamsoak.advice.ScheduleAdvice.Metal;
-import seamsoak.advice.ScheduleAdvice.Outcome;
-import seamsoak.advice.ScheduleAdvice.Quenched;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.schedule.ScheduleAdvice.Metal;
+import seamsoak.schedule.ScheduleAdvice.Outcome;
+import seamsoak.schedule.ScheduleAdvice.Quenched;
 import seamsoak.unit.UnitSystem;
 
 /** What the schedule makes of the steel: how hard the blade comes out, and what it is by then. */

@@ -3,10 +3,10 @@ package seamsoak.report;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice.After;
-import seamsoak.advice.StageReport;
-import seamsoak.advice.StageReport.LayerCarbon;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.state.StageReport;
+import seamsoak.state.StageReport.LayerCarbon;
 
 /** The carbon that each steel has left, mean over its layers. */
 record CarbonText(Advice advice) {

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice.Segment;
-import seamsoak.advice.StageReport;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.state.StageReport;
 
 /** Remarks and cautions, each said once with the steps that it belongs to. */
 public record CautionText(Advice advice) {

@@ -1,7 +1,7 @@
 package seamsoak.report;
 
 import java.util.Optional;
-import seamsoak.advice.Decarburization;
+import seamsoak.single.Decarburization;
 import seamsoak.unit.UnitSystem;
 
 /** What one heat does to a face, in words. */

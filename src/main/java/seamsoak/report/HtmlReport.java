@@ -11,10 +11,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import seamsoak.advice.Advice;
-import seamsoak.advice.PairAdvice;
-import seamsoak.advice.Trace;
 import seamsoak.chart.Figure;
+import seamsoak.pairing.PairAdvice;
+import seamsoak.plan.Advice;
+import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 
 /**

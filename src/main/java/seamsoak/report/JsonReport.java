@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import seamsoak.advice.Advice;
-import seamsoak.advice.Decarburization;
-import seamsoak.advice.Migration;
-import seamsoak.advice.PairAdvice;
-import seamsoak.advice.PairList;
-import seamsoak.advice.StageReport;
-import seamsoak.advice.SteelReport;
-import seamsoak.advice.Trace;
 import seamsoak.data.JsonWriter;
+import seamsoak.pairing.PairAdvice;
+import seamsoak.pairing.PairList;
 import seamsoak.pairing.Rating;
+import seamsoak.plan.Advice;
+import seamsoak.single.Decarburization;
+import seamsoak.single.Migration;
+import seamsoak.single.SteelReport;
+import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
+import seamsoak.trace.Trace;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {

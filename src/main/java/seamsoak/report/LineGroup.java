@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import seamsoak.advice.LineReport;
+import seamsoak.state.LineReport;
 
 /**
  * The lines of one name that show alike: turning some of the pieces splits a set of seams into

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import seamsoak.advice.CrossingReport;
-import seamsoak.advice.LineReport;
-import seamsoak.advice.SeamSet;
-import seamsoak.advice.StageReport;
+import seamsoak.state.CrossingReport;
+import seamsoak.state.LineReport;
+import seamsoak.state.SeamSet;
+import seamsoak.state.StageReport;
 
 /** The white lines, as they are and as they faded. */
 record LinesText(Shown shown) {

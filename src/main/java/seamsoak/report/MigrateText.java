@@ -2,7 +2,7 @@ package seamsoak.report;
 
 import java.util.List;
 import java.util.Optional;
-import seamsoak.advice.Migration;
+import seamsoak.single.Migration;
 import seamsoak.unit.UnitSystem;
 
 /** Carbon across a seam in words. */

@@ -2,7 +2,7 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import seamsoak.advice.PairList;
+import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.PairMatrix.Cell;
 import seamsoak.pairing.Rating;

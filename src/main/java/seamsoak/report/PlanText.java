@@ -1,6 +1,6 @@
 package seamsoak.report;
 
-import seamsoak.advice.Advice;
+import seamsoak.plan.Advice;
 import seamsoak.unit.UnitSystem;
 
 /** All that is said of a billet, the answer first. */

@@ -2,8 +2,8 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice.ProgramLine;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 

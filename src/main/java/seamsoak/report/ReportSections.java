@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import seamsoak.advice.Advice;
-import seamsoak.advice.PairAdvice;
-import seamsoak.advice.SeamProfile;
-import seamsoak.advice.Trace;
 import seamsoak.chart.Figure;
 import seamsoak.chart.SectionFigure;
+import seamsoak.pairing.PairAdvice;
+import seamsoak.plan.Advice;
+import seamsoak.state.SeamProfile;
+import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 
 /**

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice;
-import seamsoak.advice.ScheduleAdvice.After;
-import seamsoak.advice.ScheduleAdvice.CriticalTemperatures;
-import seamsoak.advice.ScheduleAdvice.Segment;
-import seamsoak.advice.StageReport;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.schedule.ScheduleAdvice.CriticalTemperatures;
+import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 
 /** The schedule in words: the heats as a table, why and what to check, what comes of it. */

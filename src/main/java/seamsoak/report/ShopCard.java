@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 

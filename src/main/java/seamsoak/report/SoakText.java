@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import seamsoak.advice.Advice;
-import seamsoak.advice.SoakAdvice;
-import seamsoak.advice.SoakAdvice.Recommended;
-import seamsoak.advice.SoakAdvice.SoakOption;
+import seamsoak.plan.Advice;
+import seamsoak.soak.SoakAdvice;
+import seamsoak.soak.SoakAdvice.Recommended;
+import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
 
 /** The soak in words: the answer, what shows, the options, what else to know. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import seamsoak.advice.Trace;
+import seamsoak.trace.Trace;
 
 /**
  * What an answer rests on, in words. Temperatures are in C and contents in wt%, as the sources have

@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import seamsoak.advice.SteelReport;
+import seamsoak.single.SteelReport;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 

@@ -2,8 +2,8 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import seamsoak.advice.Advice;
-import seamsoak.advice.ScheduleAdvice;
+import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice;
 
 /** The steps one by one: what to do, why, what to look for. */
 record StepsText(Advice advice, Shown shown) {

@@ -3,8 +3,8 @@
  * src/main/jte}).
  *
  * <p>It may use everything from {@code unit} to {@code chart}; it alone sees the template library.
- * An {@link seamsoak.advice.Advice} goes in, and nothing is computed on the way out: a number that
- * is missing here is missing in {@code advice}. It prints nothing; it hands back text.
+ * An {@link seamsoak.plan.Advice} goes in, and nothing is computed on the way out: a number that is
+ * missing here is missing in {@code advice}. It prints nothing; it hands back text.
  *
  * <p>Read {@link ReportSections} first: it puts the report together from the same {@link Table}s
  * that the terminal prints, each chart before its table. {@link ShopCard} is the first screen.

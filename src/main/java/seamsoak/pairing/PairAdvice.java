@@ -1,0 +1,93 @@
+package seamsoak.pairing;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether two steels go together, and what would make them.
+ *
+ * @param first its name
+ * @param second its name
+ * @param rating the worst of all checks
+ * @param checks the weightiest first
+ * @param same whether it is one and the same steel twice
+ * @param how the way it is put together; empty where one of the two has no analysis
+ * @param carbon how long it takes to even out
+ * @param remedies what would make it work, the most helpful first
+ * @param insteadOfSecond grades near the second that fit with the first
+ * @param practice what smiths say of the pair
+ * @param remarks what else to know of the two
+ */
+public record PairAdvice(
+    String first,
+    String second,
+    Rating rating,
+    List<Finding> checks,
+    boolean same,
+    Optional<How> how,
+    Optional<Evened> carbon,
+    List<Remedy> remedies,
+    List<PairRemedies.Near> insteadOfSecond,
+    Optional<Said> practice,
+    List<String> remarks) {
+  public PairAdvice {
+    checks = List.copyOf(checks);
+    remedies = List.copyOf(remedies);
+    insteadOfSecond = List.copyOf(insteadOfSecond);
+    remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * The way the pair is put together.
+   *
+   * @param firstSharePct share of the first steel
+   * @param firstLayerMm its layers
+   * @param secondLayerMm those of the second
+   * @param sectionMm the piece when it is hardened
+   * @param weldingC welding heat
+   * @param assumed which of these nobody stated
+   */
+  public record How(
+      double firstSharePct,
+      double firstLayerMm,
+      double secondLayerMm,
+      double sectionMm,
+      double weldingC,
+      List<String> assumed) {}
+
+  /**
+   * Carbon after the first weld heats, and how much longer it takes.
+   *
+   * @param weldHeats how many there were
+   * @param weldMinutes each held so long
+   * @param firstMeanPct carbon of the first steel after them, mean of its layer
+   * @param secondMeanPct of the second
+   * @param heats further time at three heats
+   */
+  public record Evened(
+      int weldHeats,
+      double weldMinutes,
+      double firstMeanPct,
+      double secondMeanPct,
+      List<At> heats) {}
+
+  /**
+   * One heat.
+   *
+   * @param heat what it is for
+   * @param temperatureC of it
+   * @param minutesToEven90 further minutes until nine tenths are even, the weld heats behind it;
+   *     empty when even from the start, or beyond a million hours
+   * @param firstEvenPct carbon of the first steel when it is even there
+   * @param secondEvenPct of the second
+   */
+  public record At(
+      String heat,
+      double temperatureC,
+      Optional<Double> minutesToEven90,
+      double firstEvenPct,
+      double secondEvenPct) {}
+
+  /** What practice says, and how well that is known. */
+  public record Said(String note, String standing, String source) {}
+}

@@ -1,0 +1,243 @@
+package seamsoak.pairing;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import seamsoak.billet.Stack;
+import seamsoak.property.Correlations;
+import seamsoak.source.Standing;
+import seamsoak.steel.Deviation;
+import seamsoak.steel.Steel;
+import seamsoak.steel.SteelTable;
+import seamsoak.unit.UnitSystem;
+
+/** Advises on two steels: the checks, the carbon between them, what would make them work. */
+public final class PairAdvisor {
+  /** Layers where neither the smith nor the table of pairings says, m. */
+  public static final double USUAL_LAYER_METRES = 3e-3;
+
+  /** Section at hardening where nobody says, m: a blade before grinding. */
+  public static final double USUAL_SECTION_METRES = 5e-3;
+
+  private final Correlations k;
+  private final PairCheck check;
+  private final PairTable practice;
+  private final SteelTable table;
+  private final UnitSystem units;
+  private List<PairSteel> grades;
+
+  public PairAdvisor(
+      Correlations k, PairLimits limits, PairTable practice, SteelTable table, UnitSystem units) {
+    this.k = k;
+    this.check = new PairCheck(k, limits, units);
+    this.practice = practice;
+    this.table = table;
+    this.units = units;
+  }
+
+  /**
+   * Each two unlike steels that lie on each other in a stack, once.
+   *
+   * @param sectionMetres section at hardening
+   */
+  public List<PairAdvice> ofStack(Stack stack, double sectionMetres) {
+    List<PairAdvice> all = new ArrayList<>();
+    Set<Set<Steel>> done = new HashSet<>();
+    for (int i = 1; i < stack.layers(); i++) {
+      Steel a = stack.steel(i - 1);
+      Steel b = stack.steel(i);
+      if (!a.equals(b) && done.add(Set.of(a, b))) {
+        Asked asked =
+            new Asked(
+                OptionalDouble.of(stack.thickness(i - 1).metres()),
+                OptionalDouble.of(stack.thickness(i).metres()),
+                OptionalDouble.empty(),
+                OptionalDouble.of(sectionMetres));
+        all.add(advise(a, b, asked));
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  /**
+   * What the smith said of the way the pair is put together; empty where nothing.
+   *
+   * @param firstMetres layers of the first
+   * @param secondMetres layers of the second
+   * @param firstShare share of the first, 0 to 1; not together with both layers
+   * @param sectionMetres section at hardening
+   */
+  public record Asked(
+      OptionalDouble firstMetres,
+      OptionalDouble secondMetres,
+      OptionalDouble firstShare,
+      OptionalDouble sectionMetres) {
+    /** Nothing was said. */
+    public static final Asked NOTHING =
+        new Asked(
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+  }
+
+  /** A pair of which one has no analysis: a clash, and why. */
+  public PairAdvice withStock(String first, String second, Stock stock) {
+    PairLimit limit = check.limits().of(stock.check());
+    boolean firstIs = Stock.named(first).isPresent();
+    boolean secondIs = Stock.named(second).isPresent();
+    String which = firstIs && secondIs ? first + " and " + second : firstIs ? first : second;
+    Finding finding =
+        new Finding(
+            limit.name(),
+            limit.title(),
+            limit.rate(1),
+            firstIs ? 1 : 0,
+            secondIs ? 1 : 0,
+            firstIs == secondIs ? 0 : 1,
+            limit.unit(),
+            List.of(),
+            List.of(),
+            1,
+            limit.watch(),
+            limit.clash(),
+            which + ": " + stock.advice(),
+            limit.source(),
+            limit.standing().words());
+    return new PairAdvice(
+        first,
+        second,
+        finding.rating(),
+        List.of(finding),
+        false,
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        List.of());
+  }
+
+  /** The pair and all that is known of it. */
+  public PairAdvice advise(Steel first, Steel second, Asked asked) {
+    Optional<Practice> said = practice.of(first.id(), second.id());
+    PairSetting setting = setting(asked, said);
+    PairSteel a = check.steel(first);
+    PairSteel b = check.steel(second);
+    PairResult result = check.of(a, b, setting);
+    PairRemedies remedies = new PairRemedies(check, units);
+    List<PairSteel> grades = result.deciding().isEmpty() ? List.of() : grades();
+    double welding = check.weldingCelsius(a, b, setting);
+    return new PairAdvice(
+        first.id(),
+        second.id(),
+        result.rating(),
+        result.checks(),
+        result.same(),
+        Optional.of(
+            new PairAdvice.How(
+                100 * setting.share(),
+                1e3 * setting.firstMetres(),
+                1e3 * setting.secondMetres(),
+                1e3 * setting.sectionMetres(),
+                welding,
+                assumed(asked, said))),
+        Optional.of(new FirstWelds(k).of(a, b, setting, welding)),
+        remedies.of(result, setting),
+        remedies.insteadOfSecond(result, grades, setting),
+        said.map(p -> new PairAdvice.Said(p.note(), p.standing().words(), p.source())),
+        Stream.of(first, second).distinct().flatMap(s -> remarks(s).stream()).toList());
+  }
+
+  /** Every steel of the table as the checks want it, once a pair needs others to choose from. */
+  private List<PairSteel> grades() {
+    if (grades == null) {
+      grades = table.steels().stream().map(check::steel).toList();
+    }
+    return grades;
+  }
+
+  /** Layers as asked; what is not asked as the table of pairings has it, or as usual. */
+  static PairSetting setting(Asked asked, Optional<Practice> said) {
+    OptionalDouble share = asked.firstShare();
+    double first =
+        asked.firstMetres().orElse(said.map(p -> p.firstMm() / 1e3).orElse(USUAL_LAYER_METRES));
+    double second;
+    if (share.isPresent()) {
+      second = first * (1 - share.getAsDouble()) / share.getAsDouble();
+    } else {
+      second =
+          asked.secondMetres().orElse(said.map(p -> p.secondMm() / 1e3).orElse(USUAL_LAYER_METRES));
+    }
+    return new PairSetting(
+        first,
+        second,
+        asked.sectionMetres().orElse(USUAL_SECTION_METRES),
+        OptionalDouble.empty(),
+        false);
+  }
+
+  private static List<String> assumed(Asked asked, Optional<Practice> said) {
+    List<String> all = new ArrayList<>();
+    if (asked.firstMetres().isEmpty()) {
+      all.add(said.isPresent() ? "layers as usual for this pair" : "layers");
+    }
+    if (asked.sectionMetres().isEmpty()) {
+      all.add("section at hardening");
+    }
+    all.add("three weld heats of 5 min, no drawing between");
+    return all;
+  }
+
+  private List<String> remarks(Steel s) {
+    List<String> all = new ArrayList<>();
+    for (Deviation d : s.deviations()) {
+      all.add(
+          String.format(
+              Locale.ROOT,
+              "%s: %s %s is outside what %s allows, %s %s.",
+              s.id(),
+              d.element().symbol(),
+              plain(d.percent()),
+              s.designation(),
+              d.tooLittle() ? "at least" : "at most",
+              plain(d.limit())));
+    }
+    if (s.heatTreatment().harden().isEmpty() && !table.steels().contains(s)) {
+      List<Steel> grades = table.gradesOf(s.analysis());
+      if (!grades.isEmpty()) {
+        String known = String.join(", ", grades.stream().map(Steel::id).toList());
+        all.add(
+            s.id()
+                + " keeps to the limits of "
+                + known
+                + ": write \""
+                + grades.get(0).id()
+                + ": "
+                + s.id()
+                + "\" to reckon with the heats published for it.");
+      }
+    }
+    return all;
+  }
+
+  private static String plain(double value) {
+    return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " %";
+  }
+
+  /** Where the settings of this advice come from, for {@code --sources}. */
+  public static String settings() {
+    return String.format(
+        Locale.ROOT,
+        "layers %.0f mm and section %.0f mm where nobody says; %s; %s",
+        1e3 * USUAL_LAYER_METRES,
+        1e3 * USUAL_SECTION_METRES,
+        FirstWelds.settings(),
+        Standing.JUDGEMENT.words());
+  }
+}

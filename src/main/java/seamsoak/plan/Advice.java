@@ -1,0 +1,39 @@
+package seamsoak.plan;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.soak.SoakAdvice;
+import seamsoak.state.Preform;
+import seamsoak.state.SeamProfile;
+import seamsoak.state.StageReport;
+
+/**
+ * Everything that is said about a billet. The names of this tree are the output contract.
+ *
+ * @param billet its name
+ * @param defaults what was assumed because the file does not say it
+ * @param history the billet after each step
+ * @param preform the bar that would have left the cells square, for a billet of tiles
+ * @param soak the soak
+ * @param schedule the schedule after it
+ * @param seam carbon across the worst seam at each stage
+ * @param hardStops why the work must not be done as written, empty if it may
+ * @param cautions that always apply
+ */
+public record Advice(
+    String billet,
+    List<String> defaults,
+    List<StageReport> history,
+    Optional<Preform> preform,
+    SoakAdvice soak,
+    ScheduleAdvice schedule,
+    Optional<SeamProfile> seam,
+    List<String> hardStops,
+    List<String> cautions) {
+
+  /** Whether the lines clear and nothing stands in the way. */
+  public boolean goesAhead() {
+    return hardStops.isEmpty() && soak.clears();
+  }
+}

@@ -1,0 +1,208 @@
+package seamsoak.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.stream.IntStream;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Billet;
+import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.property.Correlations;
+import seamsoak.safety.CautionTable;
+import seamsoak.safety.HardStop;
+import seamsoak.safety.StepCautions;
+import seamsoak.schedule.ScheduleAdvisor;
+import seamsoak.soak.Histories;
+import seamsoak.soak.SampleWalks;
+import seamsoak.soak.Sightings;
+import seamsoak.soak.SoakAdvice;
+import seamsoak.soak.SoakAdvisor;
+import seamsoak.soak.SoakSamples;
+import seamsoak.source.Caution;
+import seamsoak.state.Preform;
+import seamsoak.state.Progress;
+import seamsoak.state.SeamProfile;
+import seamsoak.state.StageReport;
+import seamsoak.unit.UnitSystem;
+
+/** Puts together everything that is said about a billet. */
+public final class PlanAdvisor {
+  private final Correlations correlations;
+  private final CautionTable cautions;
+  private final UnitSystem units;
+  private final int samples;
+
+  /**
+   * @param samples histories behind the bands
+   */
+  public PlanAdvisor(
+      Correlations correlations, CautionTable cautions, UnitSystem units, int samples) {
+    this.correlations = correlations;
+    this.cautions = cautions;
+    this.units = units;
+    this.samples = samples;
+  }
+
+  /** Walks, soaks and schedules a billet. */
+  public Advice advise(Billet billet, Progress progress) {
+    return advise(billet, progress, ScheduleAdvisor::run);
+  }
+
+  /**
+   * Walks and soaks a billet. Its schedule ends with the soak, and through that only layers and
+   * faces are followed, no seams.
+   */
+  public Advice soak(Billet billet, Progress progress) {
+    return advise(billet, progress, ScheduleAdvisor::runToSoak);
+  }
+
+  private Advice advise(
+      Billet billet,
+      Progress progress,
+      BiFunction<ScheduleAdvisor, Optional<SoakAdvice.Recommended>, ScheduleAdvisor.Run> carry) {
+    Assumptions usual =
+        Assumptions.USUAL
+            .withCoveredShare(billet.coveredTaken().share())
+            .withVisibleDip(billet.visible().dipTaken().value());
+    // the histories need nothing of the middle estimate: they are walked meanwhile
+    SampleWalks walks =
+        SampleWalks.begin(
+            billet,
+            correlations,
+            Histories.around(usual, billet.covered().isPresent(), samples),
+            progress);
+    Told told = tell(billet, usual);
+    Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
+    SoakSamples all =
+        SoakSamples.of(walks, sightings, told.soaking.nodes(), told.scheduling.cycles());
+    if (samples > 0) {
+      all = all.scaled(told.soaking.overSamples());
+    }
+    Optional<SoakSamples> agreeing = all.thatAgree();
+    boolean usualHolds = true;
+    if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {
+      told = tell(billet, agreeing.get().nearestToMiddle());
+      usualHolds = false;
+    }
+    List<Stage> stages = told.stages;
+    LineVisibility visibility = told.visibility;
+    Stage end = stages.get(stages.size() - 1);
+    ScheduleAdvisor scheduling = told.scheduling;
+    SoakAdvice soak =
+        told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
+    ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
+    List<String> stops = new ArrayList<>(HardStop.history(billet));
+    stops.addAll(run.hardStops());
+    return new Advice(
+        billet.name(),
+        billet.defaults(units),
+        history(billet, stages, visibility),
+        end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
+        soak,
+        run.advice(),
+        profile(end.piece(), run, visibility),
+        List.copyOf(stops),
+        cautions.general().stream().map(Caution::statement).toList());
+  }
+
+  private List<StageReport> history(Billet billet, List<Stage> stages, LineVisibility visibility) {
+    List<List<String>> said =
+        new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory();
+    return IntStream.range(0, stages.size())
+        .mapToObj(i -> StageReport.of(stages.get(i), visibility, said.get(i)))
+        .toList();
+  }
+
+  /** A billet walked under one set of assumptions, ready to be advised on. */
+  private record Told(
+      List<Stage> stages,
+      LineVisibility visibility,
+      ScheduleAdvisor scheduling,
+      SoakAdvisor soaking) {
+    boolean agrees(Sightings sightings) {
+      for (boolean a : sightings.agree(stages, visibility)) {
+        if (!a) {
+          return false;
+        }
+      }
+      return true;
+    }
+  }
+
+  private Told tell(Billet billet, Assumptions assumptions) {
+    Shop shop = new Shop(correlations, assumptions, Resolution.FINE);
+    List<Stage> stages = new BilletWalk(shop).walk(billet);
+    LineVisibility visibility = SoakSamples.visibility(assumptions);
+    Stage end = stages.get(stages.size() - 1);
+    ScheduleAdvisor scheduling =
+        new ScheduleAdvisor(billet, shop, visibility, cautions, units, end);
+    return new Told(
+        stages,
+        visibility,
+        scheduling,
+        new SoakAdvisor(
+            billet, shop, end, visibility, scheduling.cycles(), scheduling::grain, units));
+  }
+
+  /** What is to be said of what the smith saw. */
+  private static List<String> seen(
+      Sightings sightings, SoakSamples all, Optional<SoakSamples> agreeing, boolean usual) {
+    if (sightings.none()) {
+      return List.of();
+    }
+    if (all.count() == 0) {
+      return List.of("What you saw is left out: it takes possible histories to weigh it.");
+    }
+    if (agreeing.isPresent()) {
+      return List.of(
+          String.format(
+              Locale.ROOT,
+              "What you saw leaves %d of %d possible histories%s.",
+              agreeing.get().count(),
+              all.count(),
+              usual
+                  ? ""
+                  : "; the usual one is not among them, so the middle estimate is the most"
+                      + " ordinary one that is"));
+    }
+    int worst =
+        IntStream.range(0, sightings.steps().size())
+            .boxed()
+            .min(Comparator.comparingDouble(all::agreePct))
+            .orElseThrow();
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "The account contradicts itself: almost no possible history shows all that you saw. Look"
+                + " again at: %s, which %.0f %% of the histories would show by itself. The answer"
+                + " below leaves out what was seen.",
+            sightings.words(worst),
+            all.agreePct(worst)));
+  }
+
+  private static Optional<SeamProfile> profile(
+      Workpiece end, ScheduleAdvisor.Run run, LineVisibility visibility) {
+    if (run.cycled().isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> names = new ArrayList<>(List.of("before"));
+    List<Workpiece> pieces = new ArrayList<>(List.of(end));
+    run.soaked()
+        .ifPresent(
+            soaked -> {
+              names.add("after the soak");
+              pieces.add(soaked);
+            });
+    names.add("after the schedule");
+    pieces.add(run.cycled().get());
+    return SeamProfile.of(names, pieces, visibility);
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Dangers: the cautions of {@code cautions.csv} by step and condition, and plans so dangerous that
+ * they are refused.
+ *
+ * <p>It knows billets and baths, but neither soak nor schedule: those tell it what they do. Read
+ * {@link StepCautions} first, then {@link HardStop}.
+ */
+package seamsoak.safety;

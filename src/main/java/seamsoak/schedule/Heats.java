@@ -1,0 +1,261 @@
+package seamsoak.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import seamsoak.billet.Equipment;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Size;
+import seamsoak.heat.Environment;
+import seamsoak.heat.HeatCurve;
+import seamsoak.heat.Section;
+import seamsoak.heat.SectionCurve;
+import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.section.FurnaceHeat;
+import seamsoak.property.section.SectionHeat;
+
+/**
+ * How a piece heats and cools in this shop; makes the parts of steps.
+ *
+ * @param shop the assumptions
+ * @param equipment what there is to heat in
+ * @param size of the piece
+ */
+record Heats(Shop shop, Equipment equipment, Size size) {
+  private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
+  static final double ROOM_CELSIUS = ScheduleStep.ROOM_KELVIN - ZERO;
+  private static final double BLACK_CELSIUS = Shop.BLACK_KELVIN - ZERO;
+
+  /** A hold counts from when the core is this near, K. */
+  private static final double CLOSE_KELVIN = 15;
+
+  /** Walls and gas of a forge above the work it is held at, K; judgement. */
+  private static final double FORGE_ABOVE = 50;
+
+  /** Film coefficient of molten salt, W/m2/K; judgement. */
+  private static final double SALT_FILM = 600;
+
+  /** A closed kiln that is switched off falls about this fast at red heat, C/h; judgement. */
+  private static final double KILN_FALLS = 120;
+
+  /** A fire above this is no kitchen's. */
+  private static final double OVEN_CELSIUS = 260;
+
+  /** What a piece is buried in, an id of the quenchants. */
+  private static final String ASH = "vermiculite";
+
+  private static final double STEP_KELVIN = 25;
+  private static final double WARM_CELSIUS = 50;
+
+  /** How its rises are reckoned, in words. */
+  static String rises() {
+    return String.format(
+        Locale.ROOT,
+        "a hold counts from when the core is within %.0f C; a forge is %.0f C hotter than the work;"
+            + " a kiln that is off falls %.0f C per hour",
+        CLOSE_KELVIN,
+        FORGE_ABOVE,
+        KILN_FALLS);
+  }
+
+  Section section() {
+    return new Section(size.thicknessMetres(), size.widthMetres());
+  }
+
+  private SectionHeat sections() {
+    return shop.correlations().sections();
+  }
+
+  /** The gentlest thing in the shop that reaches a temperature. */
+  Heater heater(double celsius) {
+    if (equipment.kilnTaken().there()
+        && celsius <= equipment.kilnTaken().highestTaken().celsius() + 0.5) {
+      return Heater.KILN;
+    }
+    if (celsius <= OVEN_CELSIUS) {
+      return Heater.OVEN;
+    }
+    if (equipment.forgeTaken() != Equipment.Forge.NONE) {
+      return Heater.FORGE;
+    }
+    return equipment.saltTaken() != Equipment.Salt.NONE ? Heater.SALT : Heater.KILN;
+  }
+
+  /** Put in hot, until the core is within 15 C. */
+  Leg rise(double fromCelsius, double toCelsius) {
+    return rise(fromCelsius, toCelsius, heater(toCelsius));
+  }
+
+  Leg rise(double fromCelsius, double toCelsius, Heater in) {
+    FurnaceHeat furnace = sections().furnace();
+    double to = toCelsius + ZERO;
+    double from = fromCelsius + ZERO;
+    Environment around =
+        switch (in) {
+          case FORGE -> furnace.forge(to + FORGE_ABOVE);
+          case SALT -> Environment.steady(to, SALT_FILM, 0);
+          case KILN, OVEN, BENCH -> furnace.kiln(to);
+        };
+    double close = Math.min(CLOSE_KELVIN, (to - from) / 2);
+    SectionCurve curve = sections().heat(section(), from, around, to - close);
+    return new Leg(
+        "rise",
+        reaching(curve.core(STEP_KELVIN), to),
+        Leg.corners(curve.face(STEP_KELVIN)),
+        "",
+        in == Heater.KILN ? () -> lagMinutes(from, to, close) : Leg.NO_LAG);
+  }
+
+  /** The last piece drawn up to where the hold begins. */
+  private static HeatCurve reaching(HeatCurve curve, double kelvin) {
+    List<HeatCurve.Segment> parts = new ArrayList<>(curve.segments());
+    HeatCurve.Segment last = parts.remove(parts.size() - 1);
+    parts.add(new HeatCurve.Segment(last.fromKelvin(), kelvin, last.seconds()));
+    return new HeatCurve(parts);
+  }
+
+  /** How long after the kiln, climbing as fast as it can, the core arrives. */
+  private double lagMinutes(double fromKelvin, double toKelvin, double close) {
+    double perHour = equipment.kilnTaken().rampTaken().kelvinPerHour();
+    Environment climbing = sections().furnace().kilnRamp(fromKelvin, toKelvin, perHour);
+    double core = sections().heat(section(), fromKelvin, climbing, toKelvin - close).seconds();
+    return Math.max(0, core - climbing.settledSeconds()) / 60;
+  }
+
+  Leg hold(double celsius, double minutes) {
+    return new Leg("hold", HeatCurve.hold(celsius + ZERO, minutes * 60), "");
+  }
+
+  /** In still air to black; nothing when it is black already. */
+  List<Leg> air(double fromCelsius) {
+    if (fromCelsius <= BLACK_CELSIUS) {
+      return List.of();
+    }
+    return List.of(
+        of("air", sections().coolInAir(section(), fromCelsius + ZERO, Shop.BLACK_KELVIN)));
+  }
+
+  private static Leg of(String cool, SectionCurve curve) {
+    return new Leg(
+        "cool", curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)), cool, Leg.NO_LAG);
+  }
+
+  /** Minutes in still air to black. */
+  double minutesToBlack(double fromCelsius) {
+    return Leg.curve(air(fromCelsius)).seconds() / 60;
+  }
+
+  /** Minutes in still air until a hand can bear it. */
+  double minutesToTouch(double fromCelsius) {
+    return sections().coolInAir(section(), fromCelsius + ZERO, WARM_CELSIUS + ZERO).seconds() / 60;
+  }
+
+  /** The bath takes the core to a few degrees above its own heat. */
+  Leg quench(double fromCelsius, QuenchChoice choice) {
+    double bath = choice.celsius() + ZERO;
+    SectionCurve curve =
+        sections()
+            .quench(
+                section(),
+                fromCelsius + ZERO,
+                choice.quenchant(),
+                choice.quenchant().severity(),
+                bath,
+                bath + CLOSE_KELVIN);
+    return of(choice.quenchant().id(), curve);
+  }
+
+  /** Down with the kiln at a rate, the fastest it falls unless that is slower. */
+  Leg falling(double fromCelsius, double toCelsius, double perHour) {
+    double hours = (fromCelsius - toCelsius) / Math.min(perHour, KILN_FALLS);
+    return new Leg(
+        "cool",
+        new HeatCurve(
+            List.of(new HeatCurve.Segment(fromCelsius + ZERO, toCelsius + ZERO, hours * 3600))),
+        "kiln");
+  }
+
+  /** Whether there is a kiln to cool slowly in. */
+  boolean kiln() {
+    return equipment.kilnTaken().there();
+  }
+
+  /** Down in the kiln and left there until all has changed, then air. */
+  private List<Leg> changedInKiln(double fromCelsius, double atCelsius, boolean heldThere) {
+    List<Leg> legs = new ArrayList<>();
+    legs.add(
+        heldThere ? falling(fromCelsius, atCelsius, KILN_FALLS) : into(fromCelsius, atCelsius));
+    legs.add(
+        new Leg(
+            "cool", HeatCurve.hold(atCelsius + ZERO, AfterForging.CHANGE_MINUTES * 60), "kiln"));
+    legs.addAll(air(atCelsius));
+    return legs;
+  }
+
+  /** From the fire into a kiln that waits at a lower heat. */
+  private Leg into(double fromCelsius, double toCelsius) {
+    double to = toCelsius + ZERO;
+    SectionCurve curve =
+        sections()
+            .heat(section(), fromCelsius + ZERO, sections().furnace().kiln(to), to + CLOSE_KELVIN);
+    return new Leg(
+        "cool",
+        reaching(curve.core(STEP_KELVIN), to),
+        Leg.corners(curve.face(STEP_KELVIN)),
+        "kiln",
+        Leg.NO_LAG);
+  }
+
+  /** Buried until black: as slow as it gets without a kiln. */
+  private Leg buried(double fromCelsius) {
+    Quenchant ash = shop.correlations().hardening().quenchants().find(ASH).orElseThrow();
+    return of(
+        ASH,
+        sections()
+            .quench(
+                section(),
+                fromCelsius + ZERO,
+                ash,
+                ash.severity(),
+                ROOM_CELSIUS + ZERO,
+                Shop.BLACK_KELVIN));
+  }
+
+  /** In still air; where that is called for slowly, in the kiln until all has changed. */
+  List<Leg> down(boolean slowly, double fromCelsius, double changesAtCelsius, Heater in) {
+    if (!slowly) {
+      return air(fromCelsius);
+    }
+    return kiln()
+        ? changedInKiln(fromCelsius, changesAtCelsius, in == Heater.KILN)
+        : List.of(buried(fromCelsius));
+  }
+
+  /** The same in words, after a heat has been named. */
+  String downInWords(boolean slowly, String changesAt, Heater in) {
+    if (!slowly) {
+      return "still air to black";
+    }
+    if (!kiln()) {
+      return "bury it, still glowing, in dry vermiculite or ash until a hand can bear it";
+    }
+    return in == Heater.KILN
+        ? "let it fall to " + changesAt + " in the kiln and hold it there until it has changed"
+        : "into the kiln while it still glows, and hold it at "
+            + changesAt
+            + " until it has changed";
+  }
+
+  /** How long the middle takes from 800 to 500 C in still air, s. */
+  double airSeconds8to5() {
+    return sections()
+        .coolInAir(section(), Shop.DULL_KELVIN, 500 + ZERO)
+        .coreSecondsBetween(800 + ZERO, 500 + ZERO)
+        .orElseThrow();
+  }
+
+  /** Rise from room temperature and hold. */
+  List<Leg> upAndHold(double celsius, double minutes) {
+    return List.of(rise(ROOM_CELSIUS, celsius), hold(celsius, minutes));
+  }
+}

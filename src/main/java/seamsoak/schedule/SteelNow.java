@@ -1,0 +1,215 @@
+package seamsoak.schedule;
+
+import java.util.List;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.CarbonInSteel;
+import seamsoak.heat.Section;
+import seamsoak.property.Correlations;
+import seamsoak.property.QuenchedSteel;
+import seamsoak.property.hardening.GrossmannCriterion;
+import seamsoak.property.hardening.HardeningDepth;
+import seamsoak.property.phase.PhaseLines;
+import seamsoak.source.Estimate;
+import seamsoak.state.Limits;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Dispute;
+import seamsoak.steel.Element;
+import seamsoak.steel.Hardenability;
+import seamsoak.steel.Steel;
+
+/**
+ * A steel of the work with the carbon it has by now, and what follows from that.
+ *
+ * @param steel as the table has it
+ * @param carbonPct mean over its layers, wt%
+ * @param lines its phase lines
+ * @param k the correlations
+ */
+record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k) {
+  /** Softer as quenched than this counts as not hardening, HRC; judgement. */
+  private static final double HARD_HRC = 50;
+
+  /**
+   * The same for a grade that is not meant to be hardened and has taken up carbon: what gets no
+   * harder than a spring makes no edge; judgement.
+   */
+  private static final double HARD_OF_SOFT_GRADE_HRC = 55;
+
+  /** Below this no martensite of any hardness forms, wt%; judgement. */
+  private static final double LEAST_CARBON = 0.25;
+
+  /** More chromium or nickel than this and a steel is no low-alloy one, wt%; judgement. */
+  private static final double LOW_ALLOY_PCT = 4;
+
+  /**
+   * Finer grain counts as this number: the standard's factors end here, and the margins of
+   * hardening were set against blades as smiths refine them.
+   */
+  static final double FINEST = 8;
+
+  /** Whether a section hardens when it is left in still air. */
+  enum InAir {
+    NO,
+    /** In part, on the safe side. */
+    PERHAPS,
+    YES
+  }
+
+  static List<SteelNow> of(List<Steel> steels, Workpiece piece, Shop shop) {
+    return steels.stream()
+        .map(
+            s ->
+                new SteelNow(
+                    s,
+                    Limits.carbonPct(s, piece),
+                    ((CarbonInSteel) shop.metal(s).law()).lines(),
+                    shop.correlations()))
+        .toList();
+  }
+
+  String id() {
+    return steel.id();
+  }
+
+  /** Its grade, without the analysis of a melt. */
+  String grade() {
+    return steel.id().replaceFirst(" \\(.*", "");
+  }
+
+  double ac1C() {
+    return lines.a1Celsius();
+  }
+
+  /** Above this all is austenite. */
+  double upperC() {
+    return lines.fullAusteniteCelsius(carbonPct);
+  }
+
+  /** Whether {@link #upperC} is Accm. */
+  boolean carbideLast() {
+    return lines.carbideLast(carbonPct);
+  }
+
+  String upperName() {
+    return carbideLast() ? "Accm" : "Ac3";
+  }
+
+  /** Whether there is more carbon than pearlite holds, so that carbide has to dissolve. */
+  boolean overEutectoid() {
+    return upperC() > ac1C() + 40 && carbideLast();
+  }
+
+  /** Its austenite at a heat, with grains of that number. */
+  QuenchedSteel quenched(double celsius, double grainNumber) {
+    return QuenchedSteel.from(k, analysis(), celsius, Math.min(grainNumber, FINEST));
+  }
+
+  /** The same grade with the carbon it came with, for its tempering table. */
+  QuenchedSteel quenchedAsBought(double celsius, double grainNumber) {
+    return QuenchedSteel.from(k, steel.analysis(), celsius, Math.min(grainNumber, FINEST));
+  }
+
+  /** Its analysis by now; nickel that has taken up carbon is left as it came. */
+  Composition analysis() {
+    return lines.alwaysAustenite() ? lines.steel() : lines.steel().with(Element.C, carbonPct);
+  }
+
+  /** Whether it has so much chromium or nickel that no formula here reaches it. */
+  boolean beyondFormulas() {
+    return lines.alwaysAustenite() || !lowAlloy(steel.analysis());
+  }
+
+  /** Whether the formulas for low-alloy steels reach an analysis. */
+  static boolean lowAlloy(Composition analysis) {
+    return analysis.percent(Element.CR) <= LOW_ALLOY_PCT
+        && analysis.percent(Element.NI) <= LOW_ALLOY_PCT;
+  }
+
+  /** Whether a fast enough quench makes it hard. */
+  boolean hardens() {
+    boolean soft = steel.hardenability().filter(h -> h == Hardenability.NONE).isPresent();
+    return !lines.alwaysAustenite()
+        && carbonPct > LEAST_CARBON
+        && k.hardening().asQuenched().martensiteHrc(carbonPct)
+            >= (soft ? HARD_OF_SOFT_GRADE_HRC : HARD_HRC);
+  }
+
+  /** Whether its own sheet hardens it, from a heat that is none for carbon steels. */
+  boolean ownHeat() {
+    return beyondFormulas() && steel.heatTreatment().harden().isPresent();
+  }
+
+  /** Hardness of ferrite and pearlite, HV. */
+  double pearliteVickers() {
+    return k.hardening().normalized().vickers(carbonPct);
+  }
+
+  Estimate magnet() {
+    return k.hardening().magnet().celsius(lines, carbonPct);
+  }
+
+  /** What still air does to a section of it, cooled from a heat with grains of that number. */
+  InAir inAir(Section section, double celsius, double grainNumber) {
+    if (steel.hardenability().filter(h -> h == Hardenability.AIR).isPresent()) {
+      return InAir.YES;
+    }
+    if (!hardens() || beyondFormulas()) {
+      return InAir.NO;
+    }
+    QuenchedSteel austenite = quenched(celsius, grainNumber);
+    double needed =
+        k.hardening()
+            .criterion()
+            .neededMetres(section, k.hardening().criterion().stillAirPerInch());
+    double margin = austenite.idealDiameterMetres() / needed;
+    HardeningDepth.Depth depth = k.hardening().depth().depth(margin, margin);
+    if (depth == HardeningDepth.Depth.THROUGH || depth == HardeningDepth.Depth.NEARLY) {
+      return InAir.YES;
+    }
+    return austenite.mayHardenInAir(section) ? InAir.PERHAPS : InAir.NO;
+  }
+
+  /**
+   * How long the middle of a section may take from 800 to 500 C in still air and still be hard, s.
+   *
+   * @param takesSeconds it takes
+   */
+  double allowsInAir(Section section, double celsius, double grainNumber, double takesSeconds) {
+    GrossmannCriterion criterion = k.hardening().criterion();
+    double needed = criterion.neededMetres(section, criterion.stillAirPerInch());
+    double over =
+        quenched(celsius, grainNumber).idealDiameterMetres()
+            / needed
+            / k.hardening().depth().throughMargin();
+    return takesSeconds * over * over;
+  }
+
+  /** Whether its sheets forbid normalizing. */
+  boolean neverNormalized() {
+    return disputes().stream().anyMatch(Dispute::never);
+  }
+
+  /** Whether its sheets disagree about normalizing. */
+  boolean normalizingDisputed() {
+    return disputes().stream().anyMatch(d -> !d.never());
+  }
+
+  private List<Dispute> disputes() {
+    return steel.disputes().stream().filter(d -> d.matter().equals(Dispute.NORMALIZING)).toList();
+  }
+
+  ScheduleAdvice.CriticalTemperatures told() {
+    Estimate magnet = magnet();
+    return new ScheduleAdvice.CriticalTemperatures(
+        id(),
+        carbonPct,
+        ac1C(),
+        upperC(),
+        upperName(),
+        k.vanBohemenMs().celsius(analysis()),
+        magnet.value(),
+        magnet.low(),
+        magnet.high());
+  }
+}

@@ -1,0 +1,45 @@
+/**
+ * From the last weld to the last temper: which steps, how hot, how long, why, and what the steels
+ * of a billet do not agree on.
+ *
+ * <p>It may ask the soak for what it recommends, never the other way round. Read {@link
+ * ScheduleAdvisor} first.
+ *
+ * <p>{@link ScheduleAdvisor} runs a {@link Course}: the metal on its way, carried by each step
+ * through the carbon engine above 500 C, with grain, structure and skin noted after it. Small types
+ * plan the steps: {@link AfterForging} (cool-down, soak), {@link Cycles} (normalize, refine),
+ * {@link Softening} (which anneal, stress relief), {@link BenchWork}, {@link IntoTheBath} and
+ * {@link AfterTheBath} (pre-heat, quench, cold, tempers). A {@link ScheduleStep} is a list of
+ * {@link Leg}s that {@link Heats} makes of the section, so that a hold begins when the core is
+ * there. What decides:
+ *
+ * <ul>
+ *   <li>{@link SteelNow} is a steel with the carbon it has by then; everything asks it.
+ *   <li>{@link Guard} says how a section may be cooled from above the critical range: air, air and
+ *       an anneal at once, kiln, anneal only. Disputed sheets ({@code disputes.csv}) and {@link
+ *       seamsoak.property.QuenchedSteel#mayHardenInAir} decide.
+ *   <li>{@link Grain}: each pass through the critical range leaves 0.35 of the size before, then
+ *       Lee and Lee's growth (judgement). Cycles stop at ASTM 10 or when one gains less than half a
+ *       number. For hardenability grain counts as ASTM 8 at the finest, where the standard's
+ *       factors end. Growth takes the mean of the low-alloy steels; stainless layers would make it
+ *       too fine.
+ *   <li>{@link HardeningHeat} lies within the windows of all steels that harden, else in that of
+ *       the edge. Steels of more than 4 % Cr or Ni are beyond the formulas: annealed, then left to
+ *       their sheets.
+ *   <li>{@link QuenchChoice} takes the slowest bath at hand that hardens every steel to the middle.
+ *   <li>{@link Conflicts} and {@link BladeConflicts} say what does not fit, each with what to do;
+ *       {@link seamsoak.safety.HardStop} refuses.
+ * </ul>
+ *
+ * <p>Choices of ours:
+ *
+ * <ul>
+ *   <li><i>Spheroidizing</i> lies between Ac1 and Accm of the steel with the most carbon, whatever
+ *       ranges are printed: with all carbide dissolved there is nothing left to gather.
+ *   <li><i>Without a kiln</i> nothing is cooled slowly in one: what may harden in air is buried,
+ *       and annealed below Ac1.
+ *   <li><i>A grade not meant to be hardened</i> that took up carbon counts as hardening from 55 HRC
+ *       (0.38 %C), others from 50.
+ * </ul>
+ */
+package seamsoak.schedule;

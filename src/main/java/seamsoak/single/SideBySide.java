@@ -1,0 +1,124 @@
+package seamsoak.single;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import seamsoak.property.Correlations;
+import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.CriticalTemperature;
+import seamsoak.property.critical.Ae1Mean;
+import seamsoak.property.forging.CarbonLine;
+import seamsoak.property.forging.ForgingRule;
+import seamsoak.property.phase.PhaseLines;
+import seamsoak.single.SteelReport.Formula;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Steel;
+
+/** Every published formula for a steel beside the others, and which of them are used. */
+record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines lines) {
+  /** Why those that are used are used, a sentence each. */
+  static final List<String> CHOSEN =
+      List.of(
+          PhaseLines.WHY,
+          Ae1Mean.WHY,
+          "Ms is van Bohemen's: its carbon term levels off, so it stays sound at high carbon, where"
+              + " the straight lines of Andrews and of Steven and Haynes run far too low. Ingber"
+              + " and Kunert, made for high carbon, widens the band.",
+          ForgingRule.WHY);
+
+  private static final String BAND = "its band";
+  private static final String FORGING = "forge up to";
+
+  List<Formula> formulas() {
+    List<Formula> all = new ArrayList<>();
+    lower(all);
+    upper(all);
+    for (CriticalTemperature f : k.martensiteStart()) {
+      String used = f == k.vanBohemenMs() ? "Ms" : f == k.ingberKunertMs() ? BAND : "";
+      boolean hardens = k.vanBohemenMs().celsius(austenite) > CriticalTemperature.ABSOLUTE_ZERO;
+      all.add(formula(f, austenite, hardens ? used : ""));
+    }
+    forging(all);
+    return all;
+  }
+
+  private void lower(List<Formula> all) {
+    List<CriticalTemperature> members = k.ae1().members();
+    for (CriticalTemperature f : k.lowerCritical()) {
+      all.add(formula(f, bulk(), members.contains(f) ? "in the mean" : ""));
+    }
+    boolean outside = members.stream().anyMatch(f -> outside(f.correlation(), bulk()));
+    String used = lines.alwaysAustenite() ? "" : "Ac1";
+    all.add(formula(k.ae1().correlation(), "", "Ac1", k.ae1().celsius(bulk()), outside, used));
+  }
+
+  private void upper(List<Formula> all) {
+    for (CriticalTemperature f : k.upperCritical()) {
+      all.add(formula(f, bulk(), f == k.andrewsAe3() ? "its alloy terms" : ""));
+    }
+    double carbon = bulk().carbon();
+    double ac3 = lines.ac3Celsius(carbon);
+    double accm = lines.accmCelsius(carbon);
+    boolean beyond = accm > ac3;
+    all.add(alloyed(k.ironCarbon().a3(), k.andrewsAe3().shift(), "Ac3", ac3, !beyond));
+    all.add(alloyed(k.ironCarbon().accm(), k.leeLeeAccm().correlation(), "Accm", accm, beyond));
+  }
+
+  /** An iron-carbon line with the alloy terms of another formula. */
+  private Formula alloyed(
+      Correlation line, Correlation terms, String gives, double celsius, boolean used) {
+    boolean outside = outside(line, bulk()) || outside(terms, bulk());
+    String part = used && !lines.alwaysAustenite() ? gives : "";
+    return formula(line, " + alloy terms", gives, celsius, outside, part);
+  }
+
+  private void forging(List<Formula> all) {
+    OptionalDouble published = steel.heatTreatment().forgeStartC();
+    CarbonLine first = k.forging().highestForging();
+    for (CarbonLine line : List.of(first, k.forging().safeForging())) {
+      all.add(
+          formula(
+              line.correlation(),
+              "",
+              FORGING,
+              line.celsius(bulk().carbon()),
+              outside(line.correlation(), bulk()),
+              line == first && published.isEmpty() ? FORGING : BAND));
+    }
+    published.ifPresent(
+        celsius ->
+            all.add(
+                new Formula(
+                    "published for the grade",
+                    FORGING,
+                    Optional.of(celsius),
+                    "as the row of the steel says",
+                    false,
+                    Optional.of(FORGING))));
+  }
+
+  private Composition bulk() {
+    return steel.analysis();
+  }
+
+  private static Formula formula(CriticalTemperature f, Composition c, String used) {
+    Correlation of = f.correlation();
+    return formula(of, "", of.gives(), f.celsius(c), outside(of, c), used);
+  }
+
+  private static Formula formula(
+      Correlation of, String with, String gives, double celsius, boolean outside, String used) {
+    return new Formula(
+        of.name() + with,
+        gives,
+        Optional.of(celsius).filter(v -> v > CriticalTemperature.ABSOLUTE_ZERO),
+        of.standing().words(),
+        outside,
+        Optional.of(used).filter(u -> !u.isEmpty()));
+  }
+
+  private static boolean outside(Correlation of, Composition c) {
+    return !of.exceeded(c).isEmpty();
+  }
+}

@@ -1,0 +1,264 @@
+package seamsoak.single;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import seamsoak.carbon.CarbonInSteel;
+import seamsoak.property.Correlations;
+import seamsoak.property.correlation.CriticalTemperature;
+import seamsoak.property.forging.ForgingLimits;
+import seamsoak.property.phase.PhaseLines;
+import seamsoak.source.Estimate;
+import seamsoak.source.Exceeded;
+import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
+import seamsoak.steel.Steel;
+import seamsoak.steel.TemperatureRange;
+
+/**
+ * One steel: its analysis, critical temperatures and limits.
+ *
+ * @param id key of the table
+ * @param designation standard designation
+ * @param aliases other names
+ * @param category such as {@code plain carbon}
+ * @param analysisPct typical analysis by element symbol, wt%
+ * @param ac1C lower critical temperature
+ * @param ac3OrAccmC upper critical temperature
+ * @param upper which of the two that is
+ * @param msC martensite start with the carbon dissolved at the hardening temperature
+ * @param dissolvedCarbonPct that carbon
+ * @param hardenC the hardening temperature that it was taken at
+ * @param solidusC first liquid
+ * @param highestForgingC highest forging temperature
+ * @param burningC where it burns
+ * @param refusalC above this no soak is advised
+ * @param ranges published ranges by name, degC
+ * @param publishedC published critical temperatures by name, degC
+ * @param formulas every formula side by side
+ * @param diffusivities every diffusivity of carbon side by side, at the steel's own carbon
+ * @param chosen why those that are used are used
+ * @param unknown why a temperature is not given, by its name
+ * @param exceeded ranges that the recommended formulas left
+ * @param notes what else to know
+ */
+public record SteelReport(
+    String id,
+    String designation,
+    List<String> aliases,
+    String category,
+    Map<String, Double> analysisPct,
+    Optional<Quantity> ac1C,
+    Optional<Quantity> ac3OrAccmC,
+    String upper,
+    Optional<Quantity> msC,
+    double dissolvedCarbonPct,
+    double hardenC,
+    Quantity solidusC,
+    Quantity highestForgingC,
+    Quantity burningC,
+    Quantity refusalC,
+    Map<String, TemperatureRange> ranges,
+    Map<String, Double> publishedC,
+    List<Formula> formulas,
+    List<Diffusivity> diffusivities,
+    List<String> chosen,
+    Map<String, String> unknown,
+    List<String> exceeded,
+    String notes) {
+
+  /** A value with its band and where it comes from. */
+  public record Quantity(double value, double low, double high, String source) {}
+
+  /**
+   * What one published formula gives.
+   *
+   * @param name of the formula
+   * @param gives the quantity
+   * @param valueC its value; unknown where it would lie at absolute zero
+   * @param standing how well its numbers are known
+   * @param outsideRange whether the analysis lies outside its range
+   * @param used what part it has in the temperatures above; empty when none
+   */
+  public record Formula(
+      String name,
+      String gives,
+      Optional<Double> valueC,
+      String standing,
+      boolean outsideRange,
+      Optional<String> used) {}
+
+  /**
+   * A published diffusivity of carbon in one phase.
+   *
+   * @param name of the formula
+   * @param phase austenite or ferrite
+   * @param at its values at a few temperatures
+   * @param standing how well its numbers are known
+   * @param used what part it has in the answers; empty when none
+   */
+  public record Diffusivity(
+      String name, String phase, List<AtTemperature> at, String standing, Optional<String> used) {}
+
+  /** One value, m2/s, and whether steel or temperature lie outside the formula's range. */
+  public record AtTemperature(
+      double temperatureC, double squareMetresPerSecond, boolean outsideRange) {}
+
+  private static final String AUSTENITIC =
+      "with 8 % nickel or more it is austenite at every temperature (judgement): it has neither"
+          + " ferrite nor pearlite to turn";
+
+  private static final String NO_MARTENSITE =
+      "the formulas put it at absolute zero or below: no martensite forms";
+
+  /** Band of the upper critical temperature, C either way; judgement. */
+  private static final double UPPER_BAND = 15;
+
+  /** Band of the martensite start beside the spread of the two formulas, C; judgement. */
+  private static final double MS_BAND = 15;
+
+  /** Hardening above the upper critical temperature where no sheet says, C; judgement. */
+  private static final double HARDEN_ABOVE = 30;
+
+  /** What is added by judgement, in words. */
+  public static String bands() {
+    return String.format(
+        Locale.ROOT,
+        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas; hardened %.0f C above"
+            + " Ac3 or Accm where no sheet says",
+        UPPER_BAND,
+        MS_BAND,
+        HARDEN_ABOVE);
+  }
+
+  public static SteelReport of(Correlations k, Steel steel) {
+    Composition c = steel.analysis();
+    PhaseLines lines = new CarbonInSteel(k, c, 1).lines();
+    Estimate ae1 = k.ae1().estimate(c);
+    double upper = lines.fullAusteniteCelsius(c.carbon());
+    boolean cementite = lines.carbideLast(c.carbon());
+    double harden =
+        steel.heatTreatment().harden().map(TemperatureRange::middleC).orElse(upper + HARDEN_ABOVE);
+    double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden);
+    Composition austenite = c.with(Element.C, dissolved);
+    double ms = k.vanBohemenMs().celsius(austenite);
+    double second = k.ingberKunertMs().celsius(austenite);
+    boolean transforms = !lines.alwaysAustenite();
+    boolean hardens = ms > CriticalTemperature.ABSOLUTE_ZERO;
+    ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
+    Estimate forging = limits.highestForging();
+    return new SteelReport(
+        steel.id(),
+        steel.designation(),
+        steel.aliases(),
+        steel.category(),
+        analysis(c),
+        known(transforms, quantity(ae1)),
+        known(
+            transforms,
+            new Quantity(
+                upper,
+                upper - UPPER_BAND,
+                upper + UPPER_BAND,
+                cementite ? "gustafson1985, leelee2007" : "gustafson1985, andrews1965")),
+        cementite ? "Accm" : "Ac3",
+        known(
+            hardens,
+            new Quantity(
+                ms,
+                Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
+                Math.max(ms, second) + MS_BAND,
+                k.vanBohemenMs().correlation().sourceKey())),
+        dissolved,
+        harden,
+        single(limits.solidusCelsius(), k.solidus().correlation().sourceKey()),
+        quantity(forging),
+        single(limits.burningCelsius(), k.forging().burning().correlation().sourceKey()),
+        single(limits.refusalCelsius(), "judgement"),
+        ranges(steel),
+        published(steel),
+        new SideBySide(k, steel, austenite, lines).formulas(),
+        new Diffusivities(k, c).all(),
+        Stream.concat(SideBySide.CHOSEN.stream(), Stream.of(Diffusivities.CHOSEN)).toList(),
+        unknown(transforms, hardens),
+        Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
+            .flatMap(List::stream)
+            .map(SteelReport::says)
+            .distinct()
+            .toList(),
+        steel.notes());
+  }
+
+  private static Optional<Quantity> known(boolean is, Quantity quantity) {
+    return is ? Optional.of(quantity) : Optional.empty();
+  }
+
+  private static Map<String, String> unknown(boolean transforms, boolean hardens) {
+    Map<String, String> why = new LinkedHashMap<>();
+    if (!transforms) {
+      why.put("ac1C", AUSTENITIC);
+      why.put("ac3OrAccmC", AUSTENITIC);
+    }
+    if (!hardens) {
+      why.put("msC", NO_MARTENSITE);
+    }
+    return why;
+  }
+
+  private static String says(Exceeded e) {
+    return String.format(
+        Locale.ROOT,
+        "%s: %s %.4g %s lies outside %.4g to %.4g",
+        e.correlation(),
+        e.range().quantity(),
+        e.value(),
+        e.range().unit(),
+        e.range().low(),
+        e.range().high());
+  }
+
+  private static Quantity quantity(Estimate e) {
+    return new Quantity(e.value(), e.low(), e.high(), e.source());
+  }
+
+  private static Quantity single(double value, String source) {
+    return new Quantity(value, value, value, source);
+  }
+
+  private static Map<String, Double> analysis(Composition c) {
+    Map<String, Double> all = new LinkedHashMap<>();
+    for (Element e : Element.values()) {
+      if (c.percent(e) > 0 || e == Element.C) {
+        all.put(e.symbol(), c.percent(e));
+      }
+    }
+    return all;
+  }
+
+  private static Map<String, TemperatureRange> ranges(Steel s) {
+    Map<String, TemperatureRange> all = new LinkedHashMap<>();
+    put(all, "normalize", s.heatTreatment().normalize());
+    put(all, "anneal", s.heatTreatment().anneal());
+    put(all, "harden", s.heatTreatment().harden());
+    put(all, "temper", s.heatTreatment().temper());
+    return all;
+  }
+
+  private static void put(
+      Map<String, TemperatureRange> all, String name, Optional<TemperatureRange> range) {
+    range.ifPresent(r -> all.put(name, r));
+  }
+
+  private static Map<String, Double> published(Steel s) {
+    Map<String, Double> all = new LinkedHashMap<>();
+    s.ac1C().ifPresent(v -> all.put("ac1C", v));
+    s.ac3OrAccmC().ifPresent(v -> all.put("ac3OrAccmC", v));
+    s.msC().ifPresent(v -> all.put("msC", v));
+    s.heatTreatment().forgeStartC().ifPresent(v -> all.put("forgeStartC", v));
+    s.heatTreatment().forgeStopC().ifPresent(v -> all.put("forgeStopC", v));
+    return all;
+  }
+}

@@ -1,0 +1,115 @@
+package seamsoak.soak;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Seen;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Step;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.SeamName;
+import seamsoak.state.SeamPlace;
+
+/**
+ * What the smith saw at the seams, held against a possible history.
+ *
+ * @param steps the steps after which something was seen
+ */
+public record Sightings(List<Step> steps) {
+  /** A width read off the face agrees within this share of it, or this many metres; judgement. */
+  private static final double WIDTH_SHARE = 0.3;
+
+  private static final double WIDTH_METRES = 0.15e-3;
+
+  /** A line this much finer than any carbon line can be is something else and says nothing. */
+  private static final double CLEARLY_FINER = 0.5;
+
+  public static Sightings of(Billet billet) {
+    return new Sightings(billet.steps().stream().filter(s -> s.mark().seen().isPresent()).toList());
+  }
+
+  /** Without those whose line is too fine to be missing carbon, judged by a full walk. */
+  public Sightings ofCarbon(List<Stage> stages) {
+    return new Sightings(steps.stream().filter(s -> !tooFine(s, stages)).toList());
+  }
+
+  private static boolean tooFine(Step step, List<Stage> stages) {
+    Seen seen = step.mark().seen().orElseThrow();
+    Workpiece piece = stages.get(step.mark().number()).piece();
+    return seen.width().isPresent()
+        && SeamPlace.of(piece, LineVisibility.USUAL).stream()
+            .filter(p -> isMeant(seen, p))
+            .mapToDouble(p -> p.narrowestMetres() * p.trace())
+            .min()
+            .stream()
+            .anyMatch(least -> seen.width().get().metres() < CLEARLY_FINER * least);
+  }
+
+  public boolean none() {
+    return steps.isEmpty();
+  }
+
+  /** For each sighting, whether a walk would have shown it. */
+  public boolean[] agree(List<Stage> stages, LineVisibility visibility) {
+    boolean[] all = new boolean[steps.size()];
+    for (int i = 0; i < all.length; i++) {
+      Step step = steps.get(i);
+      Stage stage = stages.get(step.mark().number());
+      all[i] = agrees(step.mark().seen().orElseThrow(), stage.piece(), visibility);
+    }
+    return all;
+  }
+
+  private static boolean agrees(Seen seen, Workpiece piece, LineVisibility visibility) {
+    List<SeamPlace> meant =
+        SeamPlace.of(piece, visibility).stream().filter(p -> isMeant(seen, p)).toList();
+    int latest = meant.stream().mapToInt(p -> p.plane().name().step()).max().orElse(0);
+    int made = seen.step().orElse(latest);
+    List<SeamPlace> shown =
+        meant.stream().filter(p -> p.plane().name().step() == made && p.shows(visibility)).toList();
+    if (seen.line() == Seen.Look.NONE) {
+      return shown.isEmpty();
+    }
+    return seen.width().isEmpty() ? !shown.isEmpty() : fits(seen.width().get().metres(), shown);
+  }
+
+  private static boolean fits(double width, List<SeamPlace> shown) {
+    double allowed = Math.max(WIDTH_METRES, WIDTH_SHARE * width);
+    return shown.stream()
+        .mapToDouble(p -> p.carbon().metres() * p.trace())
+        .anyMatch(w -> Math.abs(w - width) <= allowed);
+  }
+
+  /** Whether a sighting speaks of such seams, made in that step. */
+  static boolean isMeant(Seen seen, SeamName.Kind kind, int step) {
+    SeamName.Kind meant =
+        switch (seen.seams()) {
+          case LAYERS -> SeamName.Kind.LAYERS;
+          case RESTACK -> SeamName.Kind.RESTACK;
+          case TILE -> SeamName.Kind.TILES;
+        };
+    OptionalInt made = seen.step();
+    return kind == meant && (made.isEmpty() || made.getAsInt() == step);
+  }
+
+  private static boolean isMeant(Seen seen, SeamPlace p) {
+    return isMeant(seen, p.plane().name().kind(), p.plane().name().step());
+  }
+
+  /** A sighting in words. */
+  public String words(int index) {
+    Step step = steps.get(index);
+    Seen seen = step.mark().seen().orElseThrow();
+    String line =
+        seen.line() == Seen.Look.NONE
+            ? "no line"
+            : "a " + seen.line().name().toLowerCase(Locale.ROOT) + " line";
+    return line
+        + " at the "
+        + seen.seams().name().toLowerCase(Locale.ROOT)
+        + " seams after "
+        + step.title();
+  }
+}

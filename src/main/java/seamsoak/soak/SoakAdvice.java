@@ -1,0 +1,110 @@
+package seamsoak.soak;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.state.CrossingReport;
+import seamsoak.state.LineReport;
+
+/**
+ * What a soak would do for the lines.
+ *
+ * @param lines as they are before it
+ * @param crossings of them, as they are before it
+ * @param clearedAtC temperature that the minutes of each line and crossing are told for
+ * @param options from the coolest sensible soak to the hottest allowed, 10 C apart
+ * @param recommended the one to take, empty when none clears within what is allowed
+ * @param clears whether the lines are gone after what is recommended (or are gone already)
+ * @param goneAlreadyPct in how many of the samples no line is left before the soak, percent; this
+ *     and the next two are empty where there are no samples
+ * @param goneByScheduleAlonePct in how many the schedule clears them without a soak, percent
+ * @param withinLongestPct in how many the hottest allowed soak clears within the longest, percent
+ * @param samples how many histories the bands rest on; 0 when none were asked for
+ * @param samplesLeftOut how many more could not be walked
+ * @param dominant the input that sways the minutes most
+ * @param highestForgingC highest forging temperature of its steels
+ * @param burningC where the first of them burns
+ * @param refusalC above this nothing is advised
+ * @param mostMinutes longest soak allowed
+ * @param advice sentences for the smith, most important first
+ */
+public record SoakAdvice(
+    List<LineReport> lines,
+    List<CrossingReport> crossings,
+    double clearedAtC,
+    List<SoakOption> options,
+    Optional<Recommended> recommended,
+    boolean clears,
+    Optional<Double> goneAlreadyPct,
+    Optional<Double> goneByScheduleAlonePct,
+    Optional<Double> withinLongestPct,
+    int samples,
+    int samplesLeftOut,
+    String dominant,
+    double highestForgingC,
+    double burningC,
+    double refusalC,
+    double mostMinutes,
+    List<String> advice) {
+
+  /**
+   * A soak at one temperature.
+   *
+   * @param temperatureC of the core
+   * @param minutes held until no line shows, empty beyond 24 h
+   * @param minutesLow 10 % of the samples need less; empty where there are none
+   * @param minutesHigh 90 % of the samples need less
+   * @param clears whether the lines go within the longest soak allowed
+   * @param metalLossMm metal that scale takes off a face meanwhile
+   * @param skinMm depth of the skin afterwards, to 90 % of the core's carbon
+   * @param grainAstm austenite grain size number afterwards, an upper estimate of the size
+   * @param remarks limits passed
+   */
+  public record SoakOption(
+      double temperatureC,
+      Optional<Double> minutes,
+      Optional<Double> minutesLow,
+      Optional<Double> minutesHigh,
+      boolean clears,
+      Optional<Double> metalLossMm,
+      Optional<Double> skinMm,
+      Optional<Double> grainAstm,
+      List<String> remarks) {}
+
+  /**
+   * The soak to take.
+   *
+   * @param temperatureC of the core
+   * @param minutes to hold; 0 when nothing needs clearing
+   * @param minutesLow band, empty where there are no samples
+   * @param minutesHigh band, empty when the cautious end does not clear within 24 h
+   * @param reason why this one
+   */
+  public record Recommended(
+      double temperatureC,
+      double minutes,
+      Optional<Double> minutesLow,
+      Optional<Double> minutesHigh,
+      String reason) {}
+
+  /** The same with other sentences. */
+  SoakAdvice saying(List<String> sentences) {
+    return new SoakAdvice(
+        lines,
+        crossings,
+        clearedAtC,
+        options,
+        recommended,
+        clears,
+        goneAlreadyPct,
+        goneByScheduleAlonePct,
+        withinLongestPct,
+        samples,
+        samplesLeftOut,
+        dominant,
+        highestForgingC,
+        burningC,
+        refusalC,
+        mostMinutes,
+        sentences);
+  }
+}

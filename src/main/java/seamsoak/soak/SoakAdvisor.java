@@ -1,0 +1,292 @@
+package seamsoak.soak;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.StripSolver;
+import seamsoak.heat.HeatCurve;
+import seamsoak.soak.SoakAdvice.Recommended;
+import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.state.Limits;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
+
+/** Finds the soak that clears the lines of a billet, what each would cost and how sure that is. */
+public final class SoakAdvisor {
+  private static final double STEP = 10;
+  private static final double NODE_STEP = 60;
+  private static final double ZERO_CELSIUS = 273.15;
+
+  /** Share of the samples that must come out clear before something is called done. */
+  private static final double SURE_PCT = 90;
+
+  private final Billet billet;
+  private final Shop shop;
+  private final Workpiece end;
+  private final LineVisibility visibility;
+  private final List<HeatCurve> cycles;
+  private final ToDoubleFunction<HeatCurve> grain;
+  private final UnitSystem units;
+  private final Limits limits;
+  private final Clearing clearing;
+
+  /**
+   * @param cycles the normalizing and refining to come if there is no soak
+   * @param grain its number after a curve, the grains forming anew
+   */
+  public SoakAdvisor(
+      Billet billet,
+      Shop shop,
+      Stage end,
+      LineVisibility visibility,
+      List<HeatCurve> cycles,
+      ToDoubleFunction<HeatCurve> grain,
+      UnitSystem units) {
+    this.billet = billet;
+    this.shop = shop;
+    this.end = end.piece();
+    this.visibility = visibility;
+    this.cycles = cycles;
+    this.grain = grain;
+    this.units = units;
+    this.limits = Limits.of(billet, this.end, shop);
+    this.clearing = Clearing.of(this.end, visibility, shop);
+  }
+
+  /** Temperatures from the lowest at which the body is austenite to the refusal limit, degC. */
+  double[] temperatures() {
+    double highest = Math.floor(limits.refusalCelsius() / STEP) * STEP;
+    double lowest = Math.min(highest, Math.ceil(limits.fullAusteniteCelsius() / STEP) * STEP);
+    int count = (int) Math.round((highest - lowest) / STEP) + 1;
+    return IntStream.range(0, count).mapToDouble(i -> lowest + i * STEP).toArray();
+  }
+
+  /** A few temperatures over the same range, between which samples are interpolated. */
+  public double[] nodes() {
+    double[] all = temperatures();
+    double lowest = all[0];
+    double highest = all[all.length - 1];
+    int parts = (int) Math.max(1, Math.ceil((highest - lowest) / NODE_STEP));
+    return lowest == highest
+        ? new double[] {lowest}
+        : IntStream.rangeClosed(0, parts)
+            .mapToDouble(i -> lowest + (highest - lowest) * i / parts)
+            .toArray();
+  }
+
+  /**
+   * By node, how much longer this history takes on the answer's grid than on that of the samples,
+   * the rise counted; 1 where either has nothing to clear or never does.
+   */
+  public double[] overSamples() {
+    Shop coarse = new Shop(shop.correlations(), shop.assumptions(), Resolution.SAMPLE);
+    Clearing sample = Clearing.after(billet, coarse, visibility);
+    return Arrays.stream(nodes())
+        .parallel()
+        .map(
+            celsius -> {
+              double fine = clearing.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
+              double coarser = sample.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
+              return fine > 0 && coarser > 0
+                  ? (fine + Clearing.RISE_SECONDS) / (coarser + Clearing.RISE_SECONDS)
+                  : 1;
+            })
+        .toArray();
+  }
+
+  /**
+   * The advice.
+   *
+   * @param possible the histories that the bands rest on
+   * @param seen what is to be said of what the smith saw
+   */
+  public SoakAdvice advise(SoakSamples possible, List<String> seen) {
+    List<SoakOption> options =
+        Arrays.stream(temperatures())
+            .parallel()
+            .mapToObj(celsius -> option(celsius, possible))
+            .toList();
+    boolean showsNow = clearing.anyShows();
+    boolean scheduleClears =
+        sure(possible.goneBySchedulePct()) && SoakSamples.clears(end, visibility, shop, cycles);
+    Optional<Recommended> recommended = recommend(options, showsNow, scheduleClears, possible);
+    double best = bestAllowed(options);
+    double at =
+        recommended.filter(r -> r.minutes() > 0).map(Recommended::temperatureC).orElse(best);
+    Clearing.Soak soak = clearing.at(at + ZERO_CELSIUS);
+    SoakAdvice draft =
+        new SoakAdvice(
+            soak.lines(),
+            soak.crossings(),
+            at,
+            options,
+            recommended,
+            recommended.isPresent(),
+            possible.goneAlreadyPct(),
+            possible.goneBySchedulePct(),
+            possible.withinPct(best, most()),
+            possible.count(),
+            possible.leftOut(),
+            possible.dominant(recommended.map(Recommended::temperatureC).orElse(best)),
+            limits.forgingCelsius(),
+            limits.burningCelsius(),
+            limits.refusalCelsius(),
+            most(),
+            List.of());
+    return new SoakWords(billet, draft, units)
+        .withAdvice(seen, recommended.isPresent() ? List.of() : remedies(best));
+  }
+
+  private double most() {
+    return billet.soak().mostTaken().minutes();
+  }
+
+  /** The highest temperature the smith may take: forging limit, own limit, grid of options. */
+  private double bestAllowed(List<SoakOption> options) {
+    return options.stream()
+        .mapToDouble(SoakOption::temperatureC)
+        .filter(this::allowed)
+        .max()
+        .orElse(options.get(0).temperatureC());
+  }
+
+  private boolean allowed(double celsius) {
+    return celsius <= limits.forgingCelsius()
+        && celsius
+            <= billet.soak().highest().map(Temperature::celsius).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private SoakOption option(double celsius, SoakSamples possible) {
+    OptionalDouble seconds = clearing.secondsAt(celsius + ZERO_CELSIUS);
+    Optional<Double> minutes = Clearing.minutes(seconds);
+    List<String> remarks = new ArrayList<>();
+    if (celsius > limits.burningCelsius()) {
+      remarks.add("above the burning line: the steel may crumble");
+    } else if (celsius > limits.forgingCelsius()) {
+      remarks.add("above the forging limit of its steels");
+    }
+    if (billet.soak().highest().map(t -> celsius > t.celsius()).orElse(false)) {
+      remarks.add("above the highest you allow");
+    }
+    Optional<Double> loss = Optional.empty();
+    Optional<Double> skin = Optional.empty();
+    Optional<Double> grain = Optional.empty();
+    if (minutes.isPresent()) {
+      HeatCurve curve =
+          HeatCurve.riseAndHold(
+              Shop.DULL_KELVIN,
+              celsius + ZERO_CELSIUS,
+              Clearing.RISE_SECONDS,
+              seconds.getAsDouble());
+      Optional<StripSolver.Advanced> face = face(curve);
+      if (face.isEmpty()) {
+        remarks.add("the fire would eat the billet first");
+      }
+      loss = face.map(f -> f.metalLost() * 1e3);
+      skin = face.map(f -> Stage.skinMetres(f.strip(), Stage.SKIN_ENDS_AT) * 1e3);
+      grain = Optional.of(this.grain.applyAsDouble(curve));
+    }
+    Optional<Double> low = possible.minutes(celsius, 0.1);
+    Optional<Double> high = possible.minutes(celsius, 0.9);
+    return new SoakOption(
+        celsius,
+        minutes,
+        low,
+        high,
+        loss.isPresent() && minutes.get() <= most(),
+        loss,
+        skin,
+        grain,
+        remarks);
+  }
+
+  /** The face after a soak; empty when the scale meets in the middle before its end. */
+  private Optional<StripSolver.Advanced> face(HeatCurve curve) {
+    try {
+      return Optional.of(
+          shop.solver()
+              .advance(end.thickness().toMiddle(), curve, shop.edge(billet.soak().outsideTaken())));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Recommended> recommend(
+      List<SoakOption> options, boolean showsNow, boolean scheduleClears, SoakSamples possible) {
+    SoakOption coolest = options.get(0);
+    if (!showsNow && sure(possible.goneAlreadyPct())) {
+      return Optional.of(none(coolest, "no line shows: nothing to clear, so no soak is needed"));
+    }
+    if (scheduleClears) {
+      return Optional.of(
+          none(
+              coolest,
+              "the normalizing and refining cycles to come clear the lines on their own: do not"
+                  + " soak as well"));
+    }
+    List<SoakOption> within =
+        options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
+    Optional<SoakOption> sure =
+        within.stream()
+            .filter(o -> cautious(o, possible).map(m -> m <= most()).orElse(false))
+            .findFirst();
+    if (sure.isPresent()) {
+      SoakOption o = sure.get();
+      double minutes = Math.ceil(cautious(o, possible).orElseThrow());
+      return Optional.of(
+          new Recommended(
+              o.temperatureC(),
+              minutes,
+              o.minutesLow(),
+              o.minutesHigh(),
+              "the coolest soak that clears the lines within "
+                  + TimeSpan.ofMinutes(most()).format(units)
+                  + (possible.count() == 0
+                      ? " by the middle estimate, which half of all billets outlast"
+                      : " in nine of ten possible histories")
+                  + "; hotter is quicker but coarsens the grain and scales more"));
+    }
+    return within.stream()
+        .max(Comparator.comparingDouble(SoakOption::temperatureC))
+        .map(
+            o ->
+                new Recommended(
+                    o.temperatureC(),
+                    Math.floor(most()),
+                    o.minutesLow(),
+                    o.minutesHigh(),
+                    "the hottest that the steels allow for forging, as long as you allow: it clears"
+                        + " the lines by the middle estimate, not in nine of ten histories"));
+  }
+
+  /** Whether all but a few samples say so; where there are none the middle estimate decides. */
+  private static boolean sure(Optional<Double> percent) {
+    return percent.map(p -> p >= SURE_PCT).orElse(true);
+  }
+
+  /** Minutes that do in nine of ten samples, or by the middle estimate where there are none. */
+  private static Optional<Double> cautious(SoakOption option, SoakSamples possible) {
+    return possible.count() == 0 ? option.minutes() : option.minutesHigh();
+  }
+
+  private static Recommended none(SoakOption coolest, String reason) {
+    return new Recommended(coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), reason);
+  }
+
+  /** What would have helped, each computed: the minutes at the best allowed temperature. */
+  private List<String> remedies(double best) {
+    return new Remedies(billet, shop, visibility, units).at(best);
+  }
+}

@@ -1,0 +1,46 @@
+package seamsoak.state;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.carbon.LineVisibility;
+
+/**
+ * Where the seams of one set cross those of another: the deepest place, and the last to clear.
+ *
+ * @param first name of the seams across the billet's thickness or its tiles
+ * @param second name of those across its width
+ * @param seamPct carbon there, wt% of the first seam's steel
+ * @param farPct carbon far from both
+ * @param contrast K: it shows from 1 on
+ * @param visible whether it shows after etching
+ * @param minutes that the recommended temperature takes until it no longer shows; empty where
+ *     nothing is recommended, beyond 24 h, or after other steps than the last
+ */
+public record CrossingReport(
+    String first,
+    String second,
+    double seamPct,
+    double farPct,
+    double contrast,
+    boolean visible,
+    Optional<Double> minutes) {
+
+  public static CrossingReport of(SeamCrossing c, LineVisibility visibility) {
+    return new CrossingReport(
+        c.first().name(),
+        c.second().name(),
+        c.seamPct(),
+        c.first().corePct(),
+        c.contrast().over(visibility),
+        c.shows(visibility),
+        Optional.empty());
+  }
+
+  public static List<CrossingReport> of(List<SeamPlace> places, LineVisibility visibility) {
+    return SeamCrossing.of(places).stream().map(c -> of(c, visibility)).toList();
+  }
+
+  public CrossingReport withMinutes(Optional<Double> taken) {
+    return new CrossingReport(first, second, seamPct, farPct, contrast, visible, taken);
+  }
+}

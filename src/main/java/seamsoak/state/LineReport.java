@@ -1,0 +1,109 @@
+package seamsoak.state;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Contrast;
+import seamsoak.carbon.Line;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.SeamName;
+
+/**
+ * The white line at one set of seams, or at the boundaries of unlike layers.
+ *
+ * @param name of the seams
+ * @param step number of the step that made them, 0 for the stack
+ * @param kind what lies against each other there
+ * @param boundary whether they part unlike layers
+ * @param sharePct share of the pieces in which they run this way, percent
+ * @param steel the steel that its carbon is told of
+ * @param seamPct carbon at the seam, wt% of that steel at equal activity
+ * @param farPct the highest carbon about it, on the side that has less
+ * @param dipPct carbon missing against the metal half-way to the next seams evened out, wt%: kept
+ *     for comparison
+ * @param widthMm width at half of what is missing against far, on the shown face; empty where the
+ *     seams run along under it
+ * @param trueWidthMm the same square to the seam
+ * @param narrowestMm least width on the face that a line of missing carbon can have by now
+ * @param contrast K: the line shows from 1 on; empty where the seams run along under the face
+ * @param visible whether it shows after etching
+ * @param minutes that the recommended temperature takes until it no longer shows; empty where
+ *     nothing is recommended, beyond 24 h, or after other steps than the last
+ */
+public record LineReport(
+    String name,
+    int step,
+    SeamName.Kind kind,
+    boolean boundary,
+    double sharePct,
+    String steel,
+    double seamPct,
+    double farPct,
+    double dipPct,
+    Optional<Double> widthMm,
+    double trueWidthMm,
+    Optional<Double> narrowestMm,
+    Optional<Double> contrast,
+    boolean visible,
+    Optional<Double> minutes) {
+
+  /** The lines of a piece, in the order in which their seams were made. */
+  public static List<LineReport> of(Workpiece piece, LineVisibility visibility) {
+    return of(SeamPlace.of(piece, visibility), visibility);
+  }
+
+  public static List<LineReport> of(List<SeamPlace> places, LineVisibility visibility) {
+    return places.stream().map(p -> of(p, visibility)).toList();
+  }
+
+  private static LineReport of(SeamPlace p, LineVisibility visibility) {
+    Line line = p.carbon();
+    boolean shown = p.contrast().isPresent();
+    Optional<Contrast> contrast = p.contrast();
+    return new LineReport(
+        p.name(),
+        p.plane().name().step(),
+        p.plane().name().kind(),
+        p.isBoundary(),
+        p.line().share() * 100,
+        line.steel().name(),
+        line.seamPct(),
+        line.farPct(),
+        line.dipPct(),
+        shown ? Optional.of(line.metres() * p.trace() * 1e3) : Optional.empty(),
+        line.metres() * 1e3,
+        shown ? Optional.of(least(p, line) * p.trace() * 1e3) : Optional.empty(),
+        contrast.map(c -> c.over(visibility)),
+        p.shows(visibility),
+        Optional.empty());
+  }
+
+  /** Neighboring seams that came in early make a line finer than the rule for one alone. */
+  private static double least(SeamPlace p, Line line) {
+    return line.metres() > 0 ? Math.min(p.narrowestMetres(), line.metres()) : p.narrowestMetres();
+  }
+
+  /** Carbon missing at the seam against the metal far from it, wt%. */
+  public double missingPct() {
+    return farPct - seamPct;
+  }
+
+  public LineReport withMinutes(Optional<Double> taken) {
+    return new LineReport(
+        name,
+        step,
+        kind,
+        boundary,
+        sharePct,
+        steel,
+        seamPct,
+        farPct,
+        dipPct,
+        widthMm,
+        trueWidthMm,
+        narrowestMm,
+        contrast,
+        visible,
+        taken);
+  }
+}

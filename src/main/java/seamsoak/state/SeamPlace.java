@@ -1,0 +1,133 @@
+package seamsoak.state;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import seamsoak.billet.SectionLine;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Contrast;
+import seamsoak.carbon.Eye;
+import seamsoak.carbon.Line;
+import seamsoak.carbon.LineBounds;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Plane;
+import seamsoak.carbon.SeamName;
+import seamsoak.carbon.Strip;
+import seamsoak.carbon.StripLines;
+
+/**
+ * The seams of one name on one line of a billet, told by the one of them that lacks most.
+ *
+ * @param line the line through the billet
+ * @param plane the seam on it
+ * @param carbon the line of missing carbon at it
+ * @param corePct the most carbon anywhere on the line through the billet, in the seam's steel, wt%
+ * @param trace distances on the shown face over true ones; infinite where the seam makes no line
+ * @param contrast as an eye takes it in; empty where it makes no line
+ */
+public record SeamPlace(
+    SectionLine line,
+    Plane plane,
+    Line carbon,
+    double corePct,
+    double trace,
+    Optional<Contrast> contrast) {
+
+  /** Less than that missing is no line, wt%. */
+  private static final double LEAST_PCT = 0.005;
+
+  /** All places of a piece whose faces are welded, in the order in which their seams were made. */
+  public static List<SeamPlace> of(Workpiece piece, LineVisibility visibility) {
+    List<SeamPlace> all = new ArrayList<>();
+    piece
+        .lines()
+        .filter(SectionLine::isWelded)
+        .forEach(line -> all.addAll(of(line, line.trace(piece.shownFace()), visibility)));
+    all.sort(Comparator.comparingInt(p -> p.plane.name().step()));
+    return List.copyOf(all);
+  }
+
+  private static List<SeamPlace> of(SectionLine line, double trace, LineVisibility visibility) {
+    StripLines lines = new StripLines(line.strip());
+    Map<String, Plane> worst = new LinkedHashMap<>();
+    for (Plane p : line.strip().planes()) {
+      worst.merge(
+          name(line, p), p, (a, b) -> lines.at(a).depthPct() >= lines.at(b).depthPct() ? a : b);
+    }
+    return worst.values().stream()
+        .map(
+            p ->
+                new SeamPlace(
+                    line,
+                    p,
+                    lines.at(p),
+                    lines.corePct(p),
+                    trace,
+                    Double.isFinite(trace)
+                        ? Optional.of(seen(line.strip(), p, lines.at(p), trace, visibility))
+                        : Optional.empty()))
+        .toList();
+  }
+
+  /** Where nothing is missing at the seam itself, as on the slope of a skin, there is no line. */
+  private static Contrast seen(
+      Strip strip, Plane plane, Line carbon, double trace, LineVisibility visibility) {
+    Contrast eye = new Eye(strip, plane, trace, visibility).on(strip);
+    return carbon.depthPct() < LEAST_PCT ? new Contrast(eye.broadPct(), eye.broadPct()) : eye;
+  }
+
+  public boolean shows(LineVisibility visibility) {
+    return contrast.map(c -> c.over(visibility) >= 1).orElse(false);
+  }
+
+  /** Whether it parts unlike layers. */
+  boolean isBoundary() {
+    return isBoundary(line.strip(), plane.face());
+  }
+
+  private static boolean isBoundary(Strip strip, int face) {
+    return face > 0 && face < strip.cells() && !strip.metal(face - 1).equals(strip.metal(face));
+  }
+
+  /** Whether it is one of the layers, which never cross: turned pieces have theirs elsewhere. */
+  boolean isOfLayers() {
+    return plane.name().kind() == SeamName.Kind.LAYERS;
+  }
+
+  /** Which seams, as answers show it. */
+  String name() {
+    return name(line, plane);
+  }
+
+  private static String name(SectionLine line, Plane plane) {
+    Strip strip = line.strip();
+    int face = plane.face();
+    return switch (plane.name().kind()) {
+      case LAYERS ->
+          isBoundary(strip, face)
+              ? "layers " + strip.metal(face - 1).name() + " | " + strip.metal(face).name()
+              : "layers of " + strip.metal(Math.min(face, strip.cells() - 1)).name();
+      case RESTACK ->
+          plane.name()
+              + (line.kind() == SectionLine.Kind.WIDTH ? " side by side" : " one on another");
+      case TILES -> plane.name().toString();
+    };
+  }
+
+  /**
+   * Least width that a line of missing carbon can have here by now, square to the seam, m: that of
+   * one that began infinitely thin, until the seams next to it come in and it is a third of their
+   * distance.
+   */
+  public double narrowestMetres() {
+    LineBounds bounds = LineBounds.of(line.strip(), plane);
+    double near = 2 * bounds.nearMetres(line.strip());
+    double far = 2 * bounds.farMetres(line.strip());
+    // a seam at the end of a strip has all its metal on the other side
+    double spacing = near == 0 ? far : far == 0 ? near : Math.min(near, far);
+    return Math.min(plane.narrowestMetres(), spacing / 3);
+  }
+}

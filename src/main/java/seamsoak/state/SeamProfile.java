@@ -1,0 +1,90 @@
+package seamsoak.state;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineBounds;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Plane;
+import seamsoak.carbon.Strip;
+
+/**
+ * Carbon across the worst seam at each stage of the treatment.
+ *
+ * @param seams name of the seams
+ * @param farPct carbon far from it at first, wt%
+ * @param stages before, after the soak, after the schedule
+ */
+public record SeamProfile(String seams, double farPct, List<AtStage> stages) {
+
+  /**
+   * Carbon against distance from the seam, square to it; one side where both are alike.
+   *
+   * @param stage its name
+   * @param missingPct carbon missing at the seam, wt%
+   * @param contrast K: the line shows from 1 on
+   * @param points in order of distance
+   */
+  public record AtStage(String stage, double missingPct, double contrast, List<Point> points) {}
+
+  /** A point; negative distances lie on the first side of a seam between unlike faces. */
+  public record Point(double distanceMm, double carbonPct) {}
+
+  /** Of the seam that shows most in the first of the pieces. */
+  public static Optional<SeamProfile> of(
+      List<String> names, List<Workpiece> pieces, LineVisibility visibility) {
+    List<SeamPlace> places = SeamPlace.of(pieces.get(0), visibility);
+    Optional<SeamPlace> worst =
+        places.stream()
+            .filter(p -> !p.isBoundary() && p.contrast().isPresent())
+            .max(Comparator.comparingDouble(p -> p.contrast().orElseThrow().missingPct()));
+    return worst.map(
+        w -> {
+          List<AtStage> stages = new ArrayList<>();
+          for (int i = 0; i < pieces.size(); i++) {
+            Optional<AtStage> next = atStage(names.get(i), pieces.get(i), w, visibility);
+            if (next.isEmpty()) {
+              break; // the fire has eaten its way past the seam
+            }
+            stages.add(next.get());
+          }
+          return new SeamProfile(w.name(), w.carbon().farPct(), stages);
+        });
+  }
+
+  private static Optional<AtStage> atStage(
+      String name, Workpiece piece, SeamPlace first, LineVisibility visibility) {
+    return SeamPlace.of(piece, visibility).stream()
+        .filter(p -> p.line().kind() == first.line().kind() && p.name().equals(first.name()))
+        .filter(p -> p.trace() == first.trace())
+        .findFirst()
+        .map(
+            p ->
+                new AtStage(
+                    name,
+                    p.carbon().depthPct(),
+                    p.contrast().orElseThrow().over(visibility),
+                    points(p.line().strip(), p.plane())));
+  }
+
+  /** Half-way to the next seams. */
+  private static List<Point> points(Strip s, Plane plane) {
+    LineBounds bounds = LineBounds.of(s, plane);
+    List<Point> points = new ArrayList<>();
+    Strip near = s.part(bounds.from(), plane.face());
+    for (Spots.Spot spot : Spots.side(near, near.cells() - 1, -1, Spots.PROBE_METRES)) {
+      if (spot.metres() <= bounds.nearMetres(s)) {
+        points.add(0, new Point(-spot.metres() * 1e3, spot.percent()));
+      }
+    }
+    Strip far = s.part(plane.face(), bounds.to());
+    for (Spots.Spot spot : Spots.side(far, 0, 1, Spots.PROBE_METRES)) {
+      if (spot.metres() <= bounds.farMetres(s)) {
+        points.add(new Point(spot.metres() * 1e3, spot.percent()));
+      }
+    }
+    return List.copyOf(points);
+  }
+}

@@ -1,0 +1,116 @@
+package seamsoak.state;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import seamsoak.billet.SectionLine;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Metal;
+import seamsoak.carbon.Strip;
+
+/**
+ * The billet after a step.
+ *
+ * @param step number of the step, 0 for the stack
+ * @param kind such as {@code weld}
+ * @param lengthMm outer size, jacket included
+ * @param widthMm outer size
+ * @param thicknessMm outer size
+ * @param cellAspect length over width of the pattern's cell as it is looked at
+ * @param lines at every set of seams and boundaries of layers
+ * @param crossings where seams of two directions cross
+ * @param layers carbon of each steel
+ * @param skinMm depth of the skin to 90 % of the core's carbon, the deeper of the two faces
+ * @param faceCarbonPct carbon at the face across the thickness, wt%
+ * @param scaledMm metal that scale took off a face in this step
+ * @param remarks what to know of this step
+ * @param cautions dangers of this step
+ */
+public record StageReport(
+    int step,
+    String kind,
+    double lengthMm,
+    double widthMm,
+    double thicknessMm,
+    double cellAspect,
+    List<LineReport> lines,
+    List<CrossingReport> crossings,
+    List<LayerCarbon> layers,
+    double skinMm,
+    double faceCarbonPct,
+    double scaledMm,
+    List<String> remarks,
+    List<String> cautions) {
+
+  /**
+   * Carbon of one steel.
+   *
+   * @param steel its name
+   * @param meanPct mean over its layers, wt%
+   */
+  public record LayerCarbon(String steel, double meanPct) {}
+
+  public static StageReport of(Stage stage, LineVisibility visibility, List<String> cautions) {
+    Workpiece p = stage.piece();
+    List<SeamPlace> places = SeamPlace.of(p, visibility);
+    return new StageReport(
+        stage.step(),
+        stage.kind(),
+        p.size().lengthMetres() * 1e3,
+        p.size().widthMetres() * 1e3,
+        p.size().thicknessMetres() * 1e3,
+        p.cellAspect(),
+        LineReport.of(places, visibility),
+        CrossingReport.of(places, visibility),
+        layers(p),
+        skinMetres(p) * 1e3,
+        p.thickness().parts().get(0).percent(0),
+        stage.scaledMetres() * 1e3,
+        stage.remarks(),
+        cautions);
+  }
+
+  /** Depth to 90 % of the core's carbon, the deeper of the two faces, below the jacket's metal. */
+  public static double skinMetres(Workpiece p) {
+    return p.skins().mapToDouble(s -> skin(p, s)).max().orElseThrow();
+  }
+
+  /** What has to come off a face: the jacket while there is one, and the skin below it. */
+  public static double softMetres(Workpiece p) {
+    return p.skins().mapToDouble(s -> p.jacketMetres(s) + skin(p, s)).max().orElseThrow();
+  }
+
+  private static double skin(Workpiece p, Strip strip) {
+    double jacket = p.jacketMetres(strip);
+    return Stage.skinMetres(jacket > 0 ? strip.ground(jacket) : strip, Stage.SKIN_ENDS_AT);
+  }
+
+  /** Mean carbon of each steel over its layers; of the body where there are none. */
+  public static List<LayerCarbon> layers(Workpiece p) {
+    Map<Metal, double[]> sums = new LinkedHashMap<>();
+    p.inner().stream()
+        .filter(l -> l.kind() == SectionLine.Kind.LAYERS && l.isWelded() && isUnlike(l.strip()))
+        .forEach(l -> add(sums, l.strip(), l.share()));
+    if (sums.isEmpty()) {
+      return List.of(new LayerCarbon(p.body().name(), p.body().percent(p.coreRatio())));
+    }
+    List<LayerCarbon> all = new ArrayList<>();
+    sums.forEach((m, s) -> all.add(new LayerCarbon(m.name(), m.percent(s[1] / s[0]))));
+    return List.copyOf(all);
+  }
+
+  private static boolean isUnlike(Strip pair) {
+    return !pair.metal(0).equals(pair.metal(pair.cells() - 1));
+  }
+
+  private static void add(Map<Metal, double[]> sums, Strip strip, double share) {
+    for (int i = 0; i < strip.cells(); i++) {
+      double[] s = sums.computeIfAbsent(strip.metal(i), m -> new double[2]);
+      s[0] += share * strip.metres(i);
+      s[1] += share * strip.metres(i) * strip.ratio(i);
+    }
+  }
+}

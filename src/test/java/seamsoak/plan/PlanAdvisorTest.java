@@ -1,0 +1,289 @@
+package seamsoak.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Demos;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Seams;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Walks;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Edge;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.data.DataFolder;
+import seamsoak.data.JsonWriter;
+import seamsoak.heat.HeatCurve;
+import seamsoak.safety.CautionTable;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.soak.Clearing;
+import seamsoak.soak.SoakAdvice.Recommended;
+import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.state.CrossingReport;
+import seamsoak.state.LineReport;
+import seamsoak.state.Preform;
+import seamsoak.state.Progress;
+import seamsoak.state.StageReport;
+import seamsoak.unit.UnitSystem;
+
+class PlanAdvisorTest {
+  private static final int SAMPLES = 24;
+  private static final LineVisibility KEEN =
+      new LineVisibility(0.05, LineVisibility.USUAL.broadMetres());
+  private static Billet mosaic;
+  private static Advice advice;
+
+  @BeforeAll
+  static void adviseTheDemo() {
+    mosaic = Demos.keenEyed("mosaic");
+    advice = advise(mosaic);
+  }
+
+  private static Advice advise(Billet billet) {
+    CautionTable cautions = CautionTable.load(DataFolder.packed());
+    return new PlanAdvisor(Walks.CORRELATIONS, cautions, UnitSystem.BOTH, SAMPLES)
+        .advise(billet, Progress.NONE);
+  }
+
+  @Test
+  void onlyTheTileSeamsOfTheDemoStillShow() {
+    List<LineReport> showing = advice.soak().lines().stream().filter(LineReport::visible).toList();
+    assertEquals(1, showing.size());
+    assertEquals(11, showing.get(0).step());
+  }
+
+  /** A crossing lacks more than either seam and clears after both. */
+  @Test
+  void whereSeamsCrossIsDeepestAndClearsLast() {
+    LineReport tiles =
+        advice.soak().lines().stream().filter(l -> l.step() == 11).findFirst().orElseThrow();
+    List<CrossingReport> knots =
+        advice.soak().crossings().stream().filter(c -> c.first().equals(tiles.name())).toList();
+    assertEquals(2, knots.size(), "with both restacks");
+    for (CrossingReport c : knots) {
+      assertTrue(c.seamPct() < tiles.seamPct());
+      assertTrue(c.minutes().orElseThrow() > tiles.minutes().orElseThrow());
+    }
+    assertTrue(
+        advice.soak().advice().stream().anyMatch(s -> s.startsWith("Last to clear is where")));
+  }
+
+  @Test
+  void hotterNeverNeedsLonger() {
+    List<SoakOption> options = advice.soak().options();
+    assertTrue(options.size() > 30);
+    for (int i = 1; i < options.size(); i++) {
+      assertEquals(10, options.get(i).temperatureC() - options.get(i - 1).temperatureC(), 1e-9);
+      double before = options.get(i - 1).minutes().orElse(Double.POSITIVE_INFINITY);
+      assertTrue(options.get(i).minutes().orElse(Double.POSITIVE_INFINITY) <= before);
+    }
+  }
+
+  @Test
+  void theBandHoldsTheMiddle() {
+    for (SoakOption o : advice.soak().options()) {
+      if (o.minutes().isPresent()) {
+        assertTrue(o.minutesLow().orElseThrow() <= o.minutes().get(), o.toString());
+        assertTrue(
+            o.minutesHigh().orElse(Double.POSITIVE_INFINITY) >= o.minutes().get(), o.toString());
+        assertTrue(o.metalLossMm().orElseThrow() > 0);
+        assertTrue(o.skinMm().orElseThrow() > 0);
+      }
+    }
+  }
+
+  @Test
+  void theRecommendedSoakKeepsToTheLimitsAndReallyClears() {
+    Recommended r = advice.soak().recommended().orElseThrow();
+    assertTrue(r.temperatureC() <= advice.soak().highestForgingC());
+    assertTrue(r.minutes() <= mosaic.soak().mostTaken().minutes());
+    assertTrue(advice.goesAhead());
+    Shop shop = new Shop(Walks.CORRELATIONS, Assumptions.USUAL, Resolution.FINE);
+    Workpiece end = Walks.last(Walks.walk(mosaic)).piece();
+    HeatCurve soak =
+        HeatCurve.riseAndHold(Shop.DULL_KELVIN, r.temperatureC() + 273.15, 300, r.minutes() * 60);
+    Workpiece after = end.heated(soak, Edge.OPEN, Edge.SEALED, shop.solver()).piece();
+    assertTrue(Clearing.of(end, KEEN, shop).anyShows());
+    assertFalse(Clearing.of(after, KEEN, shop).anyShows());
+  }
+
+  @Test
+  void theMinutesOfAnOptionAreWhereTheLineGoes() {
+    Shop shop = new Shop(Walks.CORRELATIONS, Assumptions.USUAL, Resolution.FINE);
+    Workpiece end = Walks.last(Walks.walk(mosaic)).piece();
+    SoakOption at1150 =
+        advice.soak().options().stream()
+            .filter(o -> o.temperatureC() == 1150)
+            .findFirst()
+            .orElseThrow();
+    for (double part : new double[] {0.97, 1.03}) {
+      HeatCurve soak =
+          HeatCurve.riseAndHold(
+              Shop.DULL_KELVIN, 1150 + 273.15, 300, part * at1150.minutes().orElseThrow() * 60);
+      Workpiece after = end.heated(soak, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
+      assertEquals(part < 1, Clearing.of(after, KEEN, shop).anyShows());
+    }
+  }
+
+  @Test
+  void twoRunsSayTheSame() {
+    assertEquals(JsonWriter.write(advice), JsonWriter.write(advise(mosaic)));
+  }
+
+  @Test
+  void theScheduleComesDownThroughTheCriticalRangeStepByStep() {
+    ScheduleAdvice schedule = advice.schedule();
+    assertEquals(
+        List.of(
+            "cool-down",
+            "soak",
+            "normalize",
+            "refine 1",
+            "refine 2",
+            "anneal",
+            "grind",
+            "test etch",
+            "stress relief",
+            "harden",
+            "temper 1",
+            "temper 2"),
+        schedule.steps().stream().map(ScheduleAdvice.Step::step).toList());
+    double upper = schedule.critical().stream().mapToDouble(c -> c.upperC()).max().orElseThrow();
+    double last = Double.POSITIVE_INFINITY;
+    double end = 20;
+    for (ScheduleAdvice.Segment s : schedule.segments()) {
+      assertTrue(s.minutes() > 0, s.toString());
+      if (s.kind().equals("hold") && s.step().matches("soak|normalize|refine.*")) {
+        assertTrue(s.toC() > upper + 15, "all austenite: " + s);
+        assertTrue(s.toC() < last, "cooler each time: " + s);
+        assertFalse(s.why().isEmpty());
+        assertFalse(s.check().isEmpty());
+        last = s.toC();
+      }
+      boolean fresh = s.fromC() == 20 || s.step().equals("cool-down");
+      assertTrue(fresh || Math.abs(s.fromC() - end) < 1e-6, "joined end to end: " + s);
+      end = s.toC();
+    }
+    assertEquals(schedule.steps().size(), schedule.after().size());
+    ScheduleAdvice.After cycled = after(schedule, "refine 2");
+    assertEquals(0, cycled.linesVisible());
+    assertTrue(
+        cycled.grainAstm() > after(schedule, "soak").grainAstm() + 3, "finer than after the soak");
+  }
+
+  private static ScheduleAdvice.After after(ScheduleAdvice schedule, String step) {
+    return schedule.after().stream().filter(a -> a.step().equals(step)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void nothingToClearIsAnAnswer() {
+    Advice none =
+        advise(
+            Walks.bar("1084", "10 mm x 30 mm x 100 mm", "{ \"do\": \"cool\", \"in\": \"air\" }"));
+    assertEquals(0, none.soak().recommended().orElseThrow().minutes());
+    assertEquals(Optional.of(100.0), none.soak().goneAlreadyPct());
+    assertTrue(none.goesAhead());
+    assertEquals("normalize", none.schedule().steps().get(0).step(), "it is cold already");
+    assertEquals(Optional.empty(), none.seam());
+  }
+
+  @Test
+  void whatNoAllowedSoakClearsIsSaidWithWhatWouldHelp() {
+    Billet hasty =
+        Walks.billet(
+            """
+            { "stack": { "layers": 1, "steels": ["1084"], "thickness": ["30 mm"],
+                "width": "30 mm", "length": "200 mm" },
+              "steps": [
+                { "do": "draw", "thickness": "28 mm", "width": "28 mm",
+                  "heats": [{ "at": "1150 C", "for": "20 min" }] },
+                { "do": "grind", "depth": "0.1 mm" },
+                { "do": "restack", "across": 2, "high": 1 },
+                { "do": "weld", "heats": [{ "at": "1150 C", "for": "2 min" }], "faces": "open" } ],
+              "soak": { "most": "5 min", "highest": "1000 C" } }
+            """);
+    Advice advice = advise(hasty);
+    assertEquals(Optional.empty(), advice.soak().recommended());
+    assertFalse(advice.goesAhead());
+    assertTrue(advice.soak().withinLongestPct().orElseThrow() < 50);
+    List<String> said = advice.soak().advice();
+    assertTrue(said.get(0).startsWith("No soak within what is allowed"), said.get(0));
+    assertTrue(said.stream().anyMatch(s -> s.contains("deeper before each closing")));
+    assertTrue(said.stream().anyMatch(s -> s.contains("time in the fire")));
+    assertTrue(said.stream().anyMatch(s -> s.contains("seven tenths of its thickness")));
+  }
+
+  @Test
+  void aLineTooFineToBeCarbonIsToldApart() {
+    Billet seen =
+        Walks.billet(
+            """
+            { "stack": { "layers": 1, "steels": ["1084"], "thickness": ["25 mm"],
+                "width": "25 mm", "length": "200 mm" },
+              "steps": [
+                { "do": "restack", "across": 2, "high": 1 },
+                { "do": "weld", "heats": [{ "at": "1220 C", "for": "5 min", "times": 2 }],
+                  "seen": { "seams": "restack", "line": "clear", "width": "0.1 mm" } } ] }
+            """);
+    assertTrue(
+        advise(seen).soak().advice().stream().anyMatch(s -> s.contains("too fine to be missing")));
+  }
+
+  /** D x t since the weld: 5 min at 1220 C make no carbon line narrower than about 0.9 mm. */
+  @Test
+  void noCarbonLineIsNarrowerThanItsDiffusion() {
+    Stage end =
+        Walks.last(
+            Walks.walk(
+                Walks.bar(
+                    "C0.8",
+                    "60 mm x 60 mm x 200 mm",
+                    "{ \"do\": \"restack\", \"across\": 2, \"high\": 1 }",
+                    """
+                    { "do": "weld", "heats": [{ "at": "1220 C", "for": "1 s", "rise": "1 s" },
+                      { "at": "1220 C", "for": "5 min", "rise": "1 s" }] }
+                    """)));
+    double narrowest = Seams.deepest(end.piece(), 1).plane().narrowestMetres();
+    assertEquals(0.97, narrowest * 1e3, 0.05);
+  }
+
+  @Test
+  void aBarOfThePreformLeavesSquareCells() {
+    Preform preform = advice.preform().orElseThrow();
+    String steps =
+        """
+        { "do": "draw", "thickness": "%.4f mm", "width": "%.4f mm",
+          "heats": [{ "at": "1100 C", "for": "1 min" }] },
+        { "do": "tile", "angle": "45 deg", "slice": "15 mm", "kerf": "2 mm" },
+        { "do": "weld", "heats": [{ "at": "1200 C", "for": "1 min" }] },
+        { "do": "press", "thickness": "10 mm", "heats": [{ "at": "1100 C", "for": "1 min" }] },
+        { "do": "draw", "thickness": "6 mm", "width": "40 mm",
+          "heats": [{ "at": "1100 C", "for": "1 min" }] }
+        """;
+    Advice before =
+        advise(
+            Walks.bar(
+                "1084",
+                "35 mm x 35 mm x 300 mm",
+                String.format(java.util.Locale.ROOT, steps, 28.0, 28.0)));
+    Preform p = before.preform().orElseThrow();
+    Advice after =
+        advise(
+            Walks.bar(
+                "1084",
+                "35 mm x 35 mm x 300 mm",
+                String.format(java.util.Locale.ROOT, steps, p.thicknessMm(), p.widthMm())));
+    StageReport end = after.history().get(after.history().size() - 1);
+    assertTrue(Math.abs(p.aspectNow() - 1) > 0.2, "it was not square before");
+    assertEquals(1, end.cellAspect(), 0.03);
+    assertTrue(preform.tiles() > 0 && preform.barLengthMm() > 0);
+  }
+}

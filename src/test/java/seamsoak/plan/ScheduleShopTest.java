@@ -1,0 +1,228 @@
+package seamsoak.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.schedule.ScheduleAdvice;
+
+/** The treatment in shops that lack something, and of billets that are no plain stack. */
+class ScheduleShopTest {
+  private static final String NO_KILN = ", \"equipment\": { \"kiln\": \"none\" }";
+
+  private static ScheduleAdvice.Step step(Advice advice, String name) {
+    return advice.schedule().steps().stream()
+        .filter(s -> s.step().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no step " + name));
+  }
+
+  private static Optional<ScheduleAdvice.Conflict> conflict(Advice advice, String about) {
+    return advice.schedule().conflicts().stream().filter(c -> c.about().equals(about)).findFirst();
+  }
+
+  private static ScheduleAdvice.CriticalTemperatures critical(Advice advice, String steel) {
+    return advice.schedule().critical().stream()
+        .filter(c -> c.steel().equals(steel))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** No fire falls by 22 C an hour: without a kiln nothing is asked of one. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\"52100\", \"75Ni8\"", "\"L6\", \"1084\"", "\"W2\", \"1084\""})
+  void withoutAKilnNothingIsCooledInOne(String steels) {
+    Advice advice = Schedules.stack(steels, 5, "8 mm", NO_KILN);
+    for (ScheduleAdvice.Segment s : advice.schedule().segments()) {
+      assertFalse(s.in().equals("kiln") || s.cool().equals("kiln"), s.toString());
+    }
+    for (ScheduleAdvice.Step s : advice.schedule().steps()) {
+      assertFalse(s.doing().contains("kiln"), s.doing());
+    }
+    assertTrue(step(advice, "anneal").doing().startsWith("Sub-critical"));
+    double anneal = step(advice, "anneal").temperatureC().orElseThrow();
+    for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
+      assertTrue(anneal < c.ac1C(), c.steel());
+    }
+  }
+
+  @Test
+  void whatMayHardenInAirIsBuriedAndTheKilnIsMissed() {
+    Advice advice = Schedules.stack("\"52100\", \"75Ni8\"", 5, "8 mm", NO_KILN);
+    assertTrue(step(advice, "cool-down").doing().contains("vermiculite"));
+    assertEquals(120, step(advice, "anneal").holdMinutes().orElseThrow(), 1e-9);
+    assertTrue(conflict(advice, "no kiln").isPresent());
+    Advice plain = Schedules.stack("\"1084\", \"75Ni8\"", 5, "8 mm", NO_KILN);
+    assertEquals(Optional.empty(), conflict(plain, "no kiln"));
+    assertTrue(step(plain, "cool-down").doing().contains("still, dry air"));
+  }
+
+  /** Carbide that is to gather must neither all dissolve nor stay as it is. */
+  @ParameterizedTest
+  @CsvSource({"'\"W2\", \"1084\"', W2", "'\"1095\"', 1095"})
+  void spheroidizingLiesBetweenAc1AndAccm(String steels, String most) {
+    Advice advice = Schedules.stack(steels, 4, "8 mm", "");
+    ScheduleAdvice.Step anneal = step(advice, "anneal");
+    assertTrue(anneal.doing().startsWith("Spheroidize"), anneal.doing());
+    double at = anneal.temperatureC().orElseThrow();
+    ScheduleAdvice.CriticalTemperatures c = critical(advice, most);
+    assertEquals("Accm", c.upper());
+    assertTrue(at > c.ac1C() + 10 && at < c.upperC() - 5, at + " in " + c);
+  }
+
+  /**
+   * Still air beside the quenchants at hand. A plate of 6 mm takes 177 s from 800 to 500 C
+   * (computed, table of air-cooled plates); a bar 36 mm wide has 6/36 more face, so it takes less
+   * in that ratio.
+   */
+  @Test
+  void airAndEachQuenchantAreHeldAgainstWhatEachSteelNeeds() {
+    Advice advice =
+        Schedules.bar(
+            "1084",
+            "9 mm",
+            ", \"blade\": { \"thickness\": \"6 mm\", \"width\": \"36 mm\" }, \"quenchants\":"
+                + " [{ \"kind\": \"oil-slow\" }, { \"kind\": \"water\" }, { \"kind\": \"brine\" }]");
+    ScheduleAdvice.Outcome blade = advice.schedule().blade().orElseThrow();
+    List<ScheduleAdvice.Medium> media = blade.media();
+    assertEquals(
+        List.of("still-air", "oil-slow", "water", "brine"),
+        media.stream().map(ScheduleAdvice.Medium::id).toList());
+    assertEquals(177.0 / (1 + 6.0 / 36), media.get(0).takesSeconds(), 0.05 * 152);
+    assertEquals(1, media.stream().filter(ScheduleAdvice.Medium::chosen).count());
+    for (int i = 1; i < media.size(); i++) {
+      assertTrue(media.get(i).takesSeconds() < media.get(i - 1).takesSeconds());
+      assertTrue(media.get(i).differenceC() > media.get(i - 1).differenceC());
+    }
+    ScheduleAdvice.Quenched steel = blade.steels().get(0);
+    for (ScheduleAdvice.Medium m : media) {
+      boolean enough = m.takesSeconds() <= steel.longestSeconds();
+      assertEquals(enough, m.middles().get(0).equals("yes"), m + " against " + steel);
+    }
+  }
+
+  /** The verdict and the seconds beside it say the same. */
+  @ParameterizedTest
+  @ValueSource(strings = {"2 mm", "3 mm", "4 mm", "6 mm"})
+  void secondsAgreeWithTheVerdict(String thickness) {
+    Advice advice =
+        Schedules.stack(
+            "\"1084\", \"75Ni8\"",
+            5,
+            "9 mm",
+            ", \"blade\": { \"thickness\": \"" + thickness + "\" }");
+    for (ScheduleAdvice.Quenched q : advice.schedule().blade().orElseThrow().steels()) {
+      assertEquals(q.takesSeconds() <= q.longestSeconds(), q.middle().equals("yes"), q.toString());
+    }
+  }
+
+  /** Stainless jackets do not make the grain of the core finer. */
+  @Test
+  void grainIsReckonedWithoutWhatTheLawDoesNotReach() {
+    double clad = lastGrain(Schedules.stack("\"304\", \"1095\"", 3, "8 mm", ""));
+    double plain = lastGrain(Schedules.stack("\"1018\", \"1095\"", 3, "8 mm", ""));
+    assertEquals(plain, clad, 1);
+  }
+
+  private static double lastGrain(Advice advice) {
+    List<ScheduleAdvice.After> all = advice.schedule().after();
+    return all.get(all.size() - 1).grainAstm();
+  }
+
+  @Test
+  void whatHardensByItsOwnSheetAloneIsSaidToNeedIt() {
+    Advice advice = Schedules.stack("\"D2\", \"1084\"", 5, "8 mm", "");
+    ScheduleAdvice.Conflict c = conflict(advice, "beyond the formulas").orElseThrow();
+    assertTrue(c.says().contains("no heat suits them all"), c.says());
+    assertTrue(c.says().contains("1010 C") && c.says().contains("800 C"), c.says());
+    assertTrue(c.todo().contains("leaves D2 soft"), c.todo());
+    String why = step(advice, "temper 1").why();
+    assertTrue(why.contains("D2 is soft from this heat"), why);
+    Advice clad = Schedules.stack("\"1018\", \"440C\"", 3, "8 mm", "");
+    assertEquals(Optional.empty(), clad.schedule().blade());
+    assertTrue(step(clad, "grind").doing().startsWith("Grind"));
+  }
+
+  /** A soft grade that took up a little carbon is not treated as if it were to cut. */
+  @Test
+  void mildSteelAmongManyLayersStaysSoftInTheEdge() {
+    Advice advice = Schedules.stack("\"1095\", \"1018\"", 9, "8 mm", "");
+    ScheduleAdvice.Conflict c = conflict(advice, "soft layer").orElseThrow();
+    assertTrue(c.todo().contains("lies in the edge too"), c.todo());
+    assertEquals(Optional.empty(), conflict(advice, "hardening heat"));
+    Advice san = Schedules.stack("\"1018\", \"1095\"", 3, "8 mm", "");
+    assertTrue(conflict(san, "soft layer").orElseThrow().todo().contains("keep it away"));
+  }
+
+  /** In a salt bath steel is still soft; it hardens in the air after it. */
+  @Test
+  void aHotBathIsFollowedByStillAir() {
+    Advice advice =
+        Schedules.bar(
+            "80CrV2",
+            "6 mm",
+            ", \"blade\": { \"thickness\": \"3 mm\" }, \"quenchants\":"
+                + " [{ \"kind\": \"salt\", \"at\": \"200 C\" }]");
+    assertTrue(step(advice, "harden").doing().contains("only then does it harden"));
+  }
+
+  @Test
+  void whatNoFireReachesIsSaidAndNotProgrammed() {
+    Advice advice =
+        Schedules.bar(
+            "1084",
+            "8 mm",
+            ", \"equipment\": { \"forge\": \"none\", \"kiln\": { \"highest\": \"830 C\" } }");
+    assertTrue(
+        advice.schedule().remarks().stream()
+            .anyMatch(r -> r.contains("normalize cannot be done in this shop")),
+        advice.schedule().remarks().toString());
+    assertTrue(advice.schedule().program().stream().allMatch(l -> l.toC() <= 830));
+  }
+
+  private static final String TILES =
+      """
+      { "stack": { "layers": 5, "steels": ["1084", "75Ni8"], "thickness": "5 mm", "width": "25 mm",
+          "length": "200 mm" },
+        "steps": [
+          { "do": "weld", "heats": [{ "at": "1150 C", "for": "3 min" }] },
+          { "do": "draw", "thickness": "20 mm", "width": "20 mm", "heats": [{ "at": "1100 C", "for": "2 min" }] },
+          { "do": "tile", "angle": "45 deg", "slice": "14 mm",
+            "jacket": { "steel": "1008", "thickness": "1 mm"%s } },
+          { "do": "weld", "heats": [{ "at": "1150 C", "for": "3 min" }] },
+          { "do": "press", "thickness": "10 mm", "heats": [{ "at": "1100 C", "for": "2 min" }] }%s ] }
+      """;
+
+  /** A jacket nobody took off: said, warned of in every fire, and ground off with the skin. */
+  @Test
+  void aJacketThatIsStillOnCounts() {
+    Advice on = Schedules.of(String.format(TILES, "", ""));
+    Advice off = Schedules.of(String.format(TILES, "", ", { \"do\": \"unjacket\" }"));
+    Advice bare = Schedules.of(String.format(TILES, ", \"coating\": \"none\"", ""));
+    assertTrue(conflict(on, "jacket").orElseThrow().says().contains("1008"));
+    assertEquals(Optional.empty(), conflict(off, "jacket"));
+    assertTrue(step(on, "grind").why().startsWith("the jacket and the skin"));
+    assertTrue(step(off, "grind").why().startsWith("the skin"));
+    assertTrue(last(on).skinMm() < 0.2, "only the skin of the hardening heat");
+    assertTrue(warnsOfZinc(on, "normalize"), "its coating is unknown");
+    assertFalse(warnsOfZinc(bare, "normalize"));
+    assertFalse(warnsOfZinc(off, "normalize"));
+    assertFalse(warnsOfZinc(on, "harden"), "it is off by then");
+  }
+
+  private static ScheduleAdvice.After last(Advice advice) {
+    return advice.schedule().after().get(advice.schedule().after().size() - 1);
+  }
+
+  private static boolean warnsOfZinc(Advice advice, String step) {
+    return advice.schedule().steps().stream()
+        .filter(s -> s.step().equals(step))
+        .anyMatch(s -> s.cautions().stream().anyMatch(c -> c.startsWith("Zinc or cadmium")));
+  }
+}

@@ -1,0 +1,253 @@
+package seamsoak.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Demos;
+import seamsoak.billet.Walks;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.steel.HeatTreatment;
+import seamsoak.steel.Steel;
+import seamsoak.steel.TemperatureRange;
+
+/** The treatment as a metallurgist would look it over. */
+class ScheduleTest {
+  private static Advice mosaic;
+
+  @BeforeAll
+  static void adviseTheDemo() {
+    Billet billet = Demos.keenEyed("mosaic");
+    mosaic = Schedules.of(billet);
+  }
+
+  private static ScheduleAdvice.Step step(Advice advice, String name) {
+    return advice.schedule().steps().stream()
+        .filter(s -> s.step().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no step " + name));
+  }
+
+  private static boolean has(Advice advice, String name) {
+    return advice.schedule().steps().stream().anyMatch(s -> s.step().equals(name));
+  }
+
+  private static String cooled(Advice advice, String step) {
+    return advice.schedule().segments().stream()
+        .filter(s -> s.step().startsWith(step) && s.kind().equals("cool"))
+        .map(ScheduleAdvice.Segment::cool)
+        .findFirst()
+        .orElse("");
+  }
+
+  private static Optional<ScheduleAdvice.Conflict> conflict(Advice advice, String about) {
+    return advice.schedule().conflicts().stream().filter(c -> c.about().equals(about)).findFirst();
+  }
+
+  private static Optional<TemperatureRange> published(HeatTreatment sheet, String step) {
+    return switch (step) {
+      case "normalize" -> sheet.normalize();
+      case "anneal" -> sheet.anneal();
+      case "harden" -> sheet.harden();
+      case "temper 1" -> sheet.temper();
+      default -> Optional.empty();
+    };
+  }
+
+  /** Each temperature within the published range of each steel, or a sentence saying why not. */
+  @Test
+  void everyTemperatureIsPublishedOrExplained() {
+    int within = 0;
+    for (ScheduleAdvice.Step s : mosaic.schedule().steps()) {
+      for (String id : List.of("1084", "75Ni8")) {
+        Steel steel = Walks.STEELS.find(id).orElseThrow();
+        Optional<TemperatureRange> range = published(steel.heatTreatment(), s.step());
+        if (range.isEmpty()) {
+          continue;
+        }
+        double at = s.temperatureC().orElseThrow();
+        if (at >= range.get().lowC() - 0.5 && at <= range.get().highC() + 0.5) {
+          within++;
+        } else {
+          assertTrue(
+              mosaic.schedule().remarks().stream()
+                  .anyMatch(r -> r.startsWith("The " + s.step()) && r.contains("range of " + id)),
+              s.step() + " of " + id);
+        }
+      }
+    }
+    assertEquals(7, within, "all but the anneal of 1084");
+  }
+
+  /** Carbon of each layer, structure and hardness, skin to grind: after every step. */
+  @Test
+  void theStateIsCarriedThrough() {
+    List<ScheduleAdvice.After> after = mosaic.schedule().after();
+    for (ScheduleAdvice.After a : after) {
+      assertEquals(2, a.layers().size(), a.step());
+      assertEquals(2, a.metals().size(), a.step());
+      assertTrue(a.grainAstm() > 0 && a.grainAstm() < 14, a.step());
+    }
+    ScheduleAdvice.After ground =
+        after.stream().filter(a -> a.step().equals("grind")).findFirst().orElseThrow();
+    assertEquals(0, ground.skinMm(), 0.02);
+    assertEquals(3.175, ground.thicknessMm(), 1e-6);
+    ScheduleAdvice.After last = after.get(after.size() - 1);
+    for (ScheduleAdvice.Metal m : last.metals()) {
+      assertTrue(m.structure().startsWith("tempered martensite"), m.toString());
+      assertEquals(60, m.hrc().orElseThrow(), 1.5, m.steel());
+    }
+    assertTrue(
+        mosaic.schedule().remarks().get(0).matches(".*the soak clears \\d+ % and they \\d+ %\\."),
+        mosaic.schedule().remarks().get(0));
+  }
+
+  /** In 12 mm neither is cooled in air from above the critical range; common practice. */
+  @ParameterizedTest
+  @CsvSource({"L6", "O1"})
+  void deepHardeningToolSteelIsNotNormalizedUnguarded(String steel) {
+    Advice advice = Schedules.bar(steel, "12 mm", "");
+    assertFalse(has(advice, "normalize"));
+    assertEquals("kiln", cooled(advice, "cool-down"));
+    assertEquals("kiln", cooled(advice, "refine"));
+    assertEquals("kiln", cooled(advice, "anneal"));
+    assertTrue(step(advice, "anneal").doing().startsWith("Full anneal"));
+    assertTrue(step(advice, "anneal").why().contains(steel), step(advice, "anneal").why());
+    assertTrue(conflict(advice, "normalizing").orElseThrow().says().contains("disagree"));
+    assertTrue(has(advice, "pre-heat"));
+    assertEquals("yes", advice.schedule().blade().orElseThrow().steels().get(0).middle());
+  }
+
+  @Test
+  void withoutAKilnL6IsSaidToBeOutOfReach() {
+    Advice advice = Schedules.bar("L6", "12 mm", ", \"equipment\": { \"kiln\": \"none\" }");
+    assertTrue(conflict(advice, "no kiln").orElseThrow().says().contains("ash"));
+    assertTrue(advice.schedule().program().isEmpty());
+    assertEquals("oven", step(advice, "temper 1").in());
+    assertEquals("forge", step(advice, "harden").in());
+  }
+
+  /** No quench hardens the middle of 25 mm of 1095: even perfect it would need DI 34 mm. */
+  @Test
+  void plainSteelInAThickSectionIsToldTheSpeedItNeeds() {
+    Advice advice =
+        Schedules.bar(
+            "1095",
+            "28 mm",
+            ", \"blade\": { \"thickness\": \"25 mm\" },"
+                + " \"quenchants\": [{ \"kind\": \"oil-fast\" }, { \"kind\": \"brine\" }]");
+    ScheduleAdvice.Outcome blade = advice.schedule().blade().orElseThrow();
+    assertEquals("brine", blade.quenchant());
+    assertEquals("no", blade.steels().get(0).middle());
+    assertTrue(blade.steels().get(0).idealDiameterMm() < 34);
+    assertTrue(blade.steels().get(0).coreHrc() < blade.steels().get(0).faceHrc() - 10);
+    String says = conflict(advice, "quench speed").orElseThrow().says();
+    assertTrue(says.contains("will not harden") && says.contains("within"), says);
+    assertTrue(step(advice, "harden").why().contains("allows"));
+    assertTrue(step(advice, "anneal").doing().startsWith("Spheroidize"));
+  }
+
+  @Test
+  void whatMustNotBeNormalizedIsAnnealedOnly() {
+    Advice advice = Schedules.bar("D2", "12 mm", "");
+    assertEquals(
+        List.of("cool-down", "anneal", "grind", "test etch"),
+        advice.schedule().steps().stream().map(ScheduleAdvice.Step::step).toList());
+    assertTrue(conflict(advice, "normalizing").orElseThrow().says().contains("must not"));
+    assertTrue(conflict(advice, "beyond the formulas").orElseThrow().todo().contains("1010"));
+  }
+
+  @Test
+  void windowsThatDoNotMeetAreSaidWithBoth() {
+    Advice advice = Schedules.stack("\"1095\", \"6150\"", 3, "8 mm", "");
+    ScheduleAdvice.Conflict c = conflict(advice, "hardening heat").orElseThrow();
+    assertTrue(c.says().contains("1095") && c.says().contains("6150"), c.says());
+    double at = step(advice, "harden").temperatureC().orElseThrow();
+    assertEquals("1095", advice.schedule().blade().orElseThrow().edge());
+    assertTrue(at <= 800 + 1e-6, "the edge's own range: " + at);
+  }
+
+  @Test
+  void aSoftJacketAndAnAirHardenerBesideASoftLayerAreSaid() {
+    Advice san = Schedules.stack("\"1018\", \"1095\"", 3, "8 mm", "");
+    assertTrue(conflict(san, "soft layer").orElseThrow().says().contains("1018 will not harden"));
+    Advice mixed = Schedules.stack("\"O1\", \"1084\"", 5, "8 mm", "");
+    String says = conflict(mixed, "cooling in air").orElseThrow().says();
+    assertTrue(says.contains("O1") && says.contains("1084 stays soft"), says);
+    assertEquals(Optional.empty(), conflict(mosaic, "cooling in air"));
+    assertEquals(List.of(), mosaic.schedule().conflicts());
+  }
+
+  @Test
+  void whatHasNoCarbonIsNotHardened() {
+    Advice advice = Schedules.bar("1018", "8 mm", "");
+    assertEquals(Optional.empty(), advice.schedule().blade());
+    assertFalse(has(advice, "harden"));
+    assertTrue(conflict(advice, "nothing hardens").isPresent());
+  }
+
+  /**
+   * More cycles after a coarser soak, never beyond what gains; the last near the hardening heat.
+   */
+  @Test
+  void cyclesAreAsManyAsPay() {
+    assertTrue(has(mosaic, "refine 2") && !has(mosaic, "refine 3"));
+    double harden = step(mosaic, "harden").temperatureC().orElseThrow();
+    assertEquals(harden, step(mosaic, "refine 2").temperatureC().orElseThrow(), 1e-9);
+    assertTrue(step(mosaic, "refine 2").why().contains("how deep it hardens"));
+    Advice fine = Schedules.bar("1084", "8 mm", "");
+    assertTrue(has(fine, "refine") && !has(fine, "refine 2"));
+  }
+
+  @Test
+  void coldIsUsedWhereThereIsAustenite() {
+    String cold = ", \"equipment\": { \"cold\": \"dry ice\" }";
+    Advice o1 = Schedules.bar("O1", "8 mm", cold);
+    assertTrue(has(o1, "sub-zero"));
+    assertFalse(has(Schedules.bar("1075", "8 mm", cold), "sub-zero"));
+    assertFalse(has(Schedules.bar("O1", "8 mm", ""), "sub-zero"));
+  }
+
+  /** Hotter for a softer blade; the table of 1095 gives 57.5 HRC near 290 C. */
+  @Test
+  void theTemperFollowsTheHardnessWanted() {
+    Advice hard = Schedules.bar("1095", "4 mm", ", \"blade\": { \"hardness\": \"62 HRC\" }");
+    Advice soft = Schedules.bar("1095", "4 mm", ", \"blade\": { \"hardness\": \"60 HRC\" }");
+    double hot = step(soft, "temper 1").temperatureC().orElseThrow();
+    assertTrue(hot > step(hard, "temper 1").temperatureC().orElseThrow() + 10);
+    assertEquals(245, hot, 15);
+    Advice much = Schedules.bar("1095", "4 mm", ", \"blade\": { \"hardness\": \"50 HRC\" }");
+    assertTrue(conflict(much, "hardness").orElseThrow().says().contains("50 HRC"));
+  }
+
+  @Test
+  void aBladeTooThickForItsBilletIsSaid() {
+    Advice advice = Schedules.bar("1084", "4 mm", ", \"blade\": { \"thickness\": \"4 mm\" }");
+    assertTrue(conflict(advice, "grinding allowance").isPresent());
+    assertTrue(advice.schedule().blade().orElseThrow().thicknessMm() < 3.9);
+  }
+
+  /** Magnet, color, test piece, file and test etch, each where it belongs. */
+  @Test
+  void theChecksAreThoseThatASmithCanMake() {
+    assertTrue(checks("normalize").contains("magnet lets go on the way up, 1084 from"));
+    assertTrue(checks("normalize").contains("by which table you ask"));
+    assertTrue(checks("refine 2").contains("test piece"));
+    assertTrue(checks("harden").contains("new file skates"));
+    assertTrue(checks("grind").contains("file bites"));
+    assertTrue(checks("test etch").contains("light line"));
+    assertTrue(
+        mosaic.schedule().remarks().stream().anyMatch(r -> r.contains("no two tables agree")));
+  }
+
+  private static String checks(String step) {
+    return String.join("; ", step(mosaic, step).checks());
+  }
+}

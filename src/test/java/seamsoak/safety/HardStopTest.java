@@ -1,0 +1,114 @@
+package seamsoak.safety;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import seamsoak.billet.Bath;
+import seamsoak.billet.Can;
+import seamsoak.billet.Coating;
+import seamsoak.billet.Walks;
+import seamsoak.data.DataFolder;
+import seamsoak.data.Place;
+import seamsoak.plan.Advice;
+import seamsoak.plan.Schedules;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.state.BathAtHand;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.UnitSystem;
+
+class HardStopTest {
+  @ParameterizedTest
+  @CsvSource({"GALVANIZED, zinc", "PLATED, cadmium"})
+  void refusesMetalCoatingsAndSaysWhy(Coating coating, String metal) {
+    String why = HardStop.jacket(coating).orElseThrow();
+    assertTrue(why.contains(metal) && why.contains("refused"), why);
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"NONE", "PAINTED", "UNKNOWN"})
+  void leavesTheRestToTheCautions(Coating coating) {
+    assertFalse(HardStop.jacket(coating).isPresent());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void warnsOfZincUnlessTheSheetIsBare(Coating coating) {
+    boolean warned =
+        CautionTable.load(DataFolder.packed())
+            .at("tile", words(Condition.ofJacket(coating)))
+            .stream()
+            .anyMatch(caution -> caution.id().equals("zinc"));
+    assertEquals(coating != Coating.NONE, warned);
+  }
+
+  private static Set<String> words(Set<Condition> conditions) {
+    return conditions.stream().map(Condition::word).collect(Collectors.toSet());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "DAMP, NONE, true",
+    "OILY, UNKNOWN, true",
+    "PAINTED, NONE, true",
+    "DAMP, HOLE, false",
+    "BAKED_DRY, NONE, false",
+    "UNKNOWN, NONE, false"
+  })
+  void refusesASealedCanWithSomethingWetInIt(Can.Inside inside, Can.Vent vent, boolean refused) {
+    Optional<String> why = HardStop.can(new Can(Optional.of(inside), Optional.of(vent)));
+    assertEquals(refused, why.isPresent());
+    why.ifPresent(s -> assertTrue(s.contains("vent") && s.contains("refused"), s));
+  }
+
+  /** 40 C for the blade and the interval of 28 C below the flash point: 182 - 68 = 114 C. */
+  @ParameterizedTest
+  @CsvSource({
+    "oil-fast, 113, 182, false",
+    "oil-fast, 115, 182, true",
+    "oil-fast, 50, 110, true",
+    "canola, 60, 315, false",
+    "salt, 640, , false",
+    "salt, 655, , true",
+    "water, 20, , false"
+  })
+  void refusesABathTooNearItsDanger(String kind, double at, Double flash, boolean refused) {
+    BathAtHand bath =
+        new BathAtHand(
+            new Bath(
+                kind,
+                Optional.of(Temperature.ofCelsius(at)),
+                Optional.ofNullable(flash).map(Temperature::ofCelsius),
+                Place.of("test")),
+            Walks.CORRELATIONS.hardening().quenchants().find(kind).orElseThrow());
+    assertEquals(refused, HardStop.bath(bath, UnitSystem.BOTH).isPresent());
+  }
+
+  /** The whole way: the step is refused, with the reason, and nothing goes ahead. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "oil        | , 'quenchants': [{ 'kind': 'oil-fast', 'at': '140 C', 'flash': '180 C' }]",
+        "salt       | , 'quenchants': [{ 'kind': 'salt', 'at': '660 C' }]",
+        "nitrate    | , 'equipment': { 'forge': 'none', 'kiln': 'none', 'salt': 'nitrate' }",
+      })
+  void aRefusedStepSaysWhyAndStopsTheWork(String word, String more) {
+    Advice advice = Schedules.bar("1084", "6 mm", more.replace('\'', '"'));
+    assertFalse(advice.goesAhead());
+    assertTrue(advice.hardStops().get(0).startsWith("harden: "), advice.hardStops().toString());
+    ScheduleAdvice.Step harden =
+        advice.schedule().steps().stream()
+            .filter(s -> s.step().equals("harden"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(harden.refused().orElseThrow().contains(word), harden.toString());
+    assertTrue(Schedules.bar("1084", "6 mm", "").goesAhead());
+  }
+}
