@@ -17,7 +17,16 @@ public record Seen(Seams seams, OptionalInt step, Look line, Optional<Length> wi
   public enum Seams {
     LAYERS,
     RESTACK,
-    TILE
+    TILE;
+
+    /** The kind of step that makes them; none for the stack itself. */
+    Optional<Step.Kind> madeBy() {
+      return switch (this) {
+        case LAYERS -> Optional.empty();
+        case RESTACK -> Optional.of(Step.Kind.RESTACK);
+        case TILE -> Optional.of(Step.Kind.TILE);
+      };
+    }
   }
 
   /** How a line looked. */

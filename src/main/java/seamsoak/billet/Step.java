@@ -22,9 +22,34 @@ public sealed interface Step {
 
   Mark mark();
 
+  /**
+   * What steps there are. A switch over it without a default does not compile until it says what a
+   * new one does.
+   */
+  enum Kind {
+    WELD,
+    DRAW,
+    PRESS,
+    ROLL,
+    GRIND,
+    RESTACK,
+    TILE,
+    UNJACKET,
+    SOAK,
+    NORMALIZE,
+    COOL;
+
+    /** Its word in the file. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  Kind kind();
+
   /** Its word in the file, such as {@code weld}. */
   default String name() {
-    return getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    return kind().word();
   }
 
   default Place place() {
@@ -59,6 +84,11 @@ public sealed interface Step {
       Optional<Exposure> outside,
       Optional<Can> can)
       implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.WELD;
+    }
+
     public Weld {
       heats = List.copyOf(heats);
     }
@@ -73,6 +103,11 @@ public sealed interface Step {
   record Draw(
       Mark mark, Length thickness, Length width, List<Heat> heats, Optional<Exposure> outside)
       implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.DRAW;
+    }
+
     public Draw {
       heats = List.copyOf(heats);
     }
@@ -86,6 +121,11 @@ public sealed interface Step {
       List<Heat> heats,
       Optional<Exposure> outside)
       implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.PRESS;
+    }
+
     public Press {
       heats = List.copyOf(heats);
     }
@@ -94,17 +134,32 @@ public sealed interface Step {
   /** Rolling to a thickness at constant width. */
   record Roll(Mark mark, Length thickness, List<Heat> heats, Optional<Exposure> outside)
       implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.ROLL;
+    }
+
     public Roll {
       heats = List.copyOf(heats);
     }
   }
 
   /** Taking a depth off every outer face. */
-  record Grind(Mark mark, Length depth) implements Step {}
+  record Grind(Mark mark, Length depth) implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.GRIND;
+    }
+  }
 
   /** Cutting the length into pieces and stacking them. */
   record Restack(Mark mark, int across, int high, Optional<Turn> turn, Optional<Length> kerf)
       implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.RESTACK;
+    }
+
     /** The turn stated, or the default. */
     public Turn turnTaken() {
       return turn.orElse(Defaults.TURN);
@@ -134,6 +189,11 @@ public sealed interface Step {
       OptionalInt count,
       Optional<Jacket> jacket)
       implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.TILE;
+    }
+
     /** The depth stated, or the default. */
     public Length grindTaken() {
       return grind.orElse(Defaults.TILE_GRIND);
@@ -147,6 +207,11 @@ public sealed interface Step {
 
   /** Grinding the jacket off, and a depth of the metal below it. */
   record Unjacket(Mark mark, Optional<Length> depth) implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.UNJACKET;
+    }
+
     /** The depth stated, or the default. */
     public Length depthTaken() {
       return depth.orElse(Defaults.UNJACKET_DEPTH);
@@ -154,16 +219,31 @@ public sealed interface Step {
   }
 
   record Soak(Mark mark, List<Heat> heats, Optional<Exposure> outside) implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.SOAK;
+    }
+
     public Soak {
       heats = List.copyOf(heats);
     }
   }
 
   record Normalize(Mark mark, List<Heat> heats, Optional<Exposure> outside) implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.NORMALIZE;
+    }
+
     public Normalize {
       heats = List.copyOf(heats);
     }
   }
 
-  record Cool(Mark mark, Cooling in) implements Step {}
+  record Cool(Mark mark, Cooling in) implements Step {
+    @Override
+    public Kind kind() {
+      return Kind.COOL;
+    }
+  }
 }

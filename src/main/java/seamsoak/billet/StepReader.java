@@ -1,12 +1,11 @@
 package seamsoak.billet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -20,21 +19,65 @@ final class StepReader {
   private static final List<String> HEAT_KEYS = List.of("at", "for", "times", "rise", "cool");
   private static final Pattern SEAMS = Pattern.compile("(layers|restack|tile)(?: ([0-9]{1,3}))?");
 
-  /** The keys of each step besides those that all have, in the order an error shows them. */
-  private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
+  /**
+   * How a step is read.
+   *
+   * @param keys of it besides those that all have, in the order an error shows them
+   * @param maker of the step
+   */
+  private record Form(List<String> keys, BiFunction<Fields, Step.Mark, Step> maker) {}
 
-  static {
-    KEYS.put("weld", List.of("heats", "faces", "outside", "can"));
-    KEYS.put("draw", List.of("thickness", "width", "heats", "outside"));
-    KEYS.put("press", List.of("thickness", "width", "heats", "outside"));
-    KEYS.put("roll", List.of("thickness", "heats", "outside"));
-    KEYS.put("grind", List.of("depth"));
-    KEYS.put("restack", List.of("across", "high", "turn", "kerf"));
-    KEYS.put("tile", List.of("angle", "slice", "grind", "kerf", "count", "jacket"));
-    KEYS.put("unjacket", List.of("depth"));
-    KEYS.put("soak", List.of("heats", "outside"));
-    KEYS.put("normalize", List.of("heats", "outside"));
-    KEYS.put("cool", List.of("in"));
+  private Form form(Step.Kind kind) {
+    return switch (kind) {
+      case WELD ->
+          new Form(
+              List.of("heats", "faces", "outside", "can"),
+              (f, mark) ->
+                  new Step.Weld(
+                      mark,
+                      heats(f),
+                      f.optional("faces", exposure()),
+                      outside(f),
+                      f.optional("can", StepReader::can)));
+      case DRAW ->
+          new Form(
+              List.of("thickness", "width", "heats", "outside"),
+              (f, mark) ->
+                  new Step.Draw(
+                      mark, thickness(f), f.required("width", Values::size), heats(f), outside(f)));
+      case PRESS ->
+          new Form(
+              List.of("thickness", "width", "heats", "outside"),
+              (f, mark) ->
+                  new Step.Press(
+                      mark, thickness(f), f.optional("width", Values::size), heats(f), outside(f)));
+      case ROLL ->
+          new Form(
+              List.of("thickness", "heats", "outside"),
+              (f, mark) -> new Step.Roll(mark, thickness(f), heats(f), outside(f)));
+      case GRIND ->
+          new Form(
+              List.of("depth"),
+              (f, mark) -> new Step.Grind(mark, f.required("depth", Values::size)));
+      case RESTACK -> new Form(List.of("across", "high", "turn", "kerf"), StepReader::restack);
+      case TILE ->
+          new Form(List.of("angle", "slice", "grind", "kerf", "count", "jacket"), this::tile);
+      case UNJACKET ->
+          new Form(
+              List.of("depth"),
+              (f, mark) -> new Step.Unjacket(mark, f.optional("depth", Values::depth)));
+      case SOAK ->
+          new Form(
+              List.of("heats", "outside"), (f, mark) -> new Step.Soak(mark, heats(f), outside(f)));
+      case NORMALIZE ->
+          new Form(
+              List.of("heats", "outside"),
+              (f, mark) -> new Step.Normalize(mark, heats(f), outside(f)));
+      case COOL ->
+          new Form(
+              List.of("in"),
+              (f, mark) -> new Step.Cool(mark, f.required("in", Values.choice(Cooling.class))));
+    };
   }
 
   private final SteelReader steels;
@@ -57,42 +100,20 @@ final class StepReader {
   private Step step(JsonValue value) {
     int number = before.size() + 1;
     Fields any = Fields.of(value, "step " + number);
-    String name = any.required("do", (v, key) -> Values.word(v, key, List.copyOf(KEYS.keySet())));
+    Step.Kind kind = any.required("do", Values.choice(Step.Kind.class));
+    Form form = form(kind);
     List<String> keys =
-        Stream.of(List.of("do"), KEYS.get(name), List.of("seen", "note"))
+        Stream.of(List.of("do"), form.keys(), List.of("seen", "note"))
             .flatMap(List::stream)
             .toList();
-    Fields f = Fields.of(value, "step " + number + " " + name, keys);
+    Fields f = Fields.of(value, "step " + number + " " + kind.word(), keys);
     Step.Mark mark =
         new Step.Mark(
             number,
             f.place(),
-            f.optional("seen", (v, key) -> seen(v, number, name)),
+            f.optional("seen", (v, key) -> seen(v, number, kind)),
             f.optional("note", Values::text));
-    return switch (name) {
-      case "weld" ->
-          new Step.Weld(
-              mark,
-              heats(f),
-              f.optional("faces", exposure()),
-              outside(f),
-              f.optional("can", StepReader::can));
-      case "draw" ->
-          new Step.Draw(
-              mark, thickness(f), f.required("width", Values::size), heats(f), outside(f));
-      case "press" ->
-          new Step.Press(
-              mark, thickness(f), f.optional("width", Values::size), heats(f), outside(f));
-      case "roll" -> new Step.Roll(mark, thickness(f), heats(f), outside(f));
-      case "grind" -> new Step.Grind(mark, f.required("depth", Values::size));
-      case "restack" -> restack(f, mark);
-      case "tile" -> tile(f, mark);
-      case "unjacket" -> new Step.Unjacket(mark, f.optional("depth", Values::depth));
-      case "soak" -> new Step.Soak(mark, heats(f), outside(f));
-      case "normalize" -> new Step.Normalize(mark, heats(f), outside(f));
-      case "cool" -> new Step.Cool(mark, f.required("in", Values.choice(Cooling.class)));
-      default -> throw new IllegalStateException(name);
-    };
+    return form.maker().apply(f, mark);
   }
 
   private static Step restack(Fields f, Step.Mark mark) {
@@ -167,7 +188,7 @@ final class StepReader {
     return Values.choice(Exposure.class);
   }
 
-  private Seen seen(JsonValue value, int number, String name) {
+  private Seen seen(JsonValue value, int number, Step.Kind own) {
     Fields f = Fields.of(value, "seen", List.of("seams", "line", "width"));
     Matcher seams = f.required("seams", StepReader::seams);
     Seen.Seams kind = Seen.Seams.valueOf(seams.group(1).toUpperCase(Locale.ROOT));
@@ -175,7 +196,7 @@ final class StepReader {
         seams.group(2) == null
             ? OptionalInt.empty()
             : OptionalInt.of(Integer.parseInt(seams.group(2)));
-    if (kind != Seen.Seams.LAYERS && !exists(seams.group(1), made, number, name)) {
+    if (kind.madeBy().isPresent() && !exists(kind.madeBy().get(), made, number, own)) {
       throw new Fault(
           f.place("seams"),
           "seams is '" + seams.group() + "' but no such step comes before",
@@ -203,11 +224,10 @@ final class StepReader {
   }
 
   /** Whether the step that made the seams comes before, or is this one. */
-  private boolean exists(String kind, OptionalInt made, int number, String name) {
-    boolean here = kind.equals(name) && made.orElse(number) == number;
+  private boolean exists(Step.Kind kind, OptionalInt made, int number, Step.Kind own) {
+    boolean here = kind == own && made.orElse(number) == number;
     return here
         || before.stream()
-            .anyMatch(
-                s -> s.name().equals(kind) && made.orElse(s.mark().number()) == s.mark().number());
+            .anyMatch(s -> s.kind() == kind && made.orElse(s.mark().number()) == s.mark().number());
   }
 }

@@ -37,35 +37,16 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
     List<List<String>> all = new ArrayList<>(List.of(List.of()));
     Set<Condition> wrapped = Set.of();
     for (Step step : billet.steps()) {
-      if (step instanceof Step.Tile) {
-        wrapped = sheet(step, wrapped);
-      }
-      Set<Condition> conditions = new HashSet<>(wrapped);
-      if (step instanceof Step.Weld weld) {
-        if (weld.facesTaken() == Exposure.COVERED) {
-          conditions.add(Condition.FLUX);
-        }
-        if (weld.can().isPresent() || weld.facesTaken() == Exposure.SEALED) {
-          wrapped = with(wrapped, Condition.SEALED_CAN);
-          conditions.add(Condition.SEALED_CAN);
-        }
-      } else if (step instanceof Step.Restack && sealedNext(step)) {
-        conditions.add(Condition.SEALED_CAN);
-      }
-      if (step instanceof Step.Cool cool && cool.in() == Cooling.QUENCH) {
-        conditions.addAll(baths());
-      }
-      double hottest =
-          step.heats().stream().map(Heat::at).mapToDouble(t -> t.celsius()).max().orElse(0);
+      Set<Condition> during = during(step, wrapped);
+      Set<Condition> conditions = new HashSet<>(during);
+      conditions.addAll(own(step));
       if (!step.heats().isEmpty()) {
         conditions.addAll(fire());
       }
+      double hottest =
+          step.heats().stream().map(Heat::at).mapToDouble(t -> t.celsius()).max().orElse(0);
       all.add(at(step.name(), hottest, conditions));
-      if (step instanceof Step.Unjacket) {
-        wrapped = Set.of();
-      } else if (step instanceof Step.Grind) {
-        wrapped = sheet(step, jacketOf(wrapped));
-      }
+      wrapped = after(step, during);
     }
     return List.copyOf(all);
   }
@@ -74,20 +55,46 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
   public Set<Condition> leftOn() {
     Set<Condition> on = Set.of();
     for (Step step : billet.steps()) {
-      on = sheet(step, on);
+      on = jacketOf(after(step, during(step, on)));
     }
     return on;
   }
 
-  /** The conditions of a jacket after a step, from those before it. */
-  private Set<Condition> sheet(Step step, Set<Condition> before) {
-    if (step instanceof Step.Tile tile) {
-      return tile.jacket().map(Jacket::coatingTaken).map(Condition::ofJacket).orElse(Set.of());
-    }
-    boolean off =
-        step instanceof Step.Unjacket
-            || step instanceof Step.Grind grind && grind.depth().metres() >= thickestSheetMetres();
-    return off ? Set.of() : before;
+  /** What the work is wrapped in while a step is done; tiles are laid in their jacket. */
+  private static Set<Condition> during(Step step, Set<Condition> before) {
+    return switch (step.kind()) {
+      case TILE ->
+          ((Step.Tile) step)
+              .jacket()
+              .map(Jacket::coatingTaken)
+              .map(Condition::ofJacket)
+              .orElse(Set.of());
+      case WELD -> isSealed((Step.Weld) step) ? with(before, Condition.SEALED_CAN) : before;
+      case DRAW, PRESS, ROLL, GRIND, RESTACK, UNJACKET, SOAK, NORMALIZE, COOL -> before;
+    };
+  }
+
+  /** What is still wrapped about it after a step. */
+  private Set<Condition> after(Step step, Set<Condition> during) {
+    return switch (step.kind()) {
+      case UNJACKET -> Set.of();
+      case GRIND ->
+          ((Step.Grind) step).depth().metres() >= thickestSheetMetres()
+              ? Set.of()
+              : jacketOf(during);
+      case WELD, DRAW, PRESS, ROLL, RESTACK, TILE, SOAK, NORMALIZE, COOL -> during;
+    };
+  }
+
+  /** What a step brings about by itself. */
+  private Set<Condition> own(Step step) {
+    return switch (step.kind()) {
+      case WELD ->
+          ((Step.Weld) step).facesTaken() == Exposure.COVERED ? Set.of(Condition.FLUX) : Set.of();
+      case RESTACK -> sealedNext(step) ? Set.of(Condition.SEALED_CAN) : Set.of();
+      case COOL -> ((Step.Cool) step).in() == Cooling.QUENCH ? baths() : Set.of();
+      case DRAW, PRESS, ROLL, GRIND, TILE, UNJACKET, SOAK, NORMALIZE -> Set.of();
+    };
   }
 
   private double thickestSheetMetres() {
@@ -110,7 +117,11 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
     int next = step.mark().number();
     return next < billet.steps().size()
         && billet.steps().get(next) instanceof Step.Weld w
-        && (w.can().isPresent() || w.facesTaken() == Exposure.SEALED);
+        && isSealed(w);
+  }
+
+  private static boolean isSealed(Step.Weld weld) {
+    return weld.can().isPresent() || weld.facesTaken() == Exposure.SEALED;
   }
 
   /**
