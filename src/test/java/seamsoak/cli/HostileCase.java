@@ -43,6 +43,11 @@ record HostileCase(String where, List<Integer> codes, List<String> words, List<S
         cells.subList(2, cells.size()));
   }
 
+  /** Its line in the table. */
+  int line() {
+    return Integer.parseInt(where.replaceFirst(".*:", ""));
+  }
+
   static String read(Path file) {
     try {
       return Files.readString(file, StandardCharsets.UTF_8);

@@ -27,6 +27,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("long")
 class HostileInputTest {
   private static final String SAMPLES = "2";
+  private static final boolean LONG = Boolean.getBoolean("long");
+
+  /**
+   * So many of the billets that are answered get their charts and report in an ordinary build; the
+   * others end with the schedule. The long run draws them all.
+   */
+  private static final int DRAWN_ONE_IN = 5;
+
   private static final Map<String, Integer> COUNTS = new TreeMap<>();
   private static double slowestSeconds;
   private static String slowest = "none";
@@ -57,7 +65,12 @@ class HostileInputTest {
         HostileCase.spoiled(
             HostileCase.read(good), quoted(c.cells().get(1)), quoted(c.cells().get(2)));
     Path file = Files.write(folder.resolve("billet.json"), bad);
-    check(c, List.of("plan", file.toString(), "--samples", SAMPLES, "--out", out().toString()));
+    boolean refused = c.codes().stream().allMatch(code -> code == 3);
+    check(
+        c,
+        refused || LONG || c.line() % DRAWN_ONE_IN == 0
+            ? List.of("plan", file.toString(), "--samples", SAMPLES, "--out", out().toString())
+            : List.of("schedule", file.toString(), "--samples", SAMPLES));
   }
 
   private static String quoted(String cell) {

@@ -8,11 +8,13 @@ import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The report as a browser shows and prints it; left out where no Chromium is installed. */
+@Tag("slow")
+@Tag("long")
 class ReportInBrowserTest {
   /** Everything that sticks out of the window or out of its parent, or lies on its neighbor. */
   private static final String LAYOUT =
@@ -128,8 +132,19 @@ class ReportInBrowserTest {
     assertTrue(pages >= 4 && pages <= 40, pages + " pages");
   }
 
+  /** One report on a phone, one on a desk; the long run looks at each on both. */
+  static Stream<Arguments> pages() {
+    return Stream.of("mosaic", "nasty", "refused")
+        .flatMap(name -> Stream.of(Arguments.of(name, 390), Arguments.of(name, 1280)))
+        .filter(
+            page ->
+                Boolean.getBoolean("long")
+                    || List.of("mosaic 390", "nasty 1280")
+                        .contains(page.get()[0] + " " + page.get()[1]));
+  }
+
   @ParameterizedTest
-  @CsvSource({"mosaic, 390", "mosaic, 1280", "refused, 1280", "nasty, 1280"})
+  @MethodSource("pages")
   void theAccessibilityCheckerFindsNothing(String name, int width) throws Exception {
     String axe;
     try (InputStream in = getClass().getResourceAsStream("/axe.min.js")) {
