@@ -115,7 +115,7 @@ public record Peers(String name, Strip strip, Edge edge, double kelvin, double s
   /** Cells, time, edge and seam; then each metal's law; then thickness, metal and carbon by cell. */
   private String numbers(Correlations k) {
     StringBuilder all = new StringBuilder();
-    CarbonLaw.At face = strip.metal(0).law().at(kelvin);
+    CarbonLaw.Isotherm face = strip.metal(0).law().at(kelvin);
     double outside = Math.exp(k.scaledSurface().lnActivity(kelvin, 1));
     all.append(
         String.format(
@@ -135,12 +135,12 @@ public record Peers(String name, Strip strip, Edge edge, double kelvin, double s
 
   private void law(Correlations k, Metal metal, StringBuilder all) {
     CarbonInSteel law = (CarbonInSteel) metal.law();
-    AusteniteActivity.At a = new AusteniteActivity(k.activity(), law.lattice()).at(kelvin);
+    AusteniteActivity.Isotherm a = new AusteniteActivity(k.activity(), law.lattice()).at(kelvin);
     Agren1986Mobility b = k.mobility();
     double celsius = kelvin - 273.15;
     double least = law.lattice().ratio(law.lines().austeniteBesideFerritePct(celsius));
     double most = law.lattice().ratio(law.lines().austeniteBesideCementitePct(celsius));
-    CarbonLaw.At at = law.at(kelvin);
+    CarbonLaw.Isotherm at = law.at(kelvin);
     double ferriteMost = least > 0 ? at.ratioAt(at.activity(0.99 * least)) : 0;
     double ferrite = k.ferriteDiffusivity().squareMetresPerSecond(kelvin);
     for (double v :

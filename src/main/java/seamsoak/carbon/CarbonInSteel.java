@@ -1,5 +1,6 @@
 package seamsoak.carbon;
 
+import java.util.Optional;
 import seamsoak.property.Correlations;
 import seamsoak.property.phase.Agren1986Mobility;
 import seamsoak.property.phase.AusteniteActivity;
@@ -45,12 +46,13 @@ public final class CarbonInSteel implements CarbonLaw {
     return lattice;
   }
 
-  public PhaseLines lines() {
-    return lines;
+  @Override
+  public Optional<PhaseLines> phases() {
+    return Optional.of(lines);
   }
 
   @Override
-  public At at(double kelvin) {
+  public Isotherm at(double kelvin) {
     return new AtTemperature(kelvin);
   }
 
@@ -59,8 +61,8 @@ public final class CarbonInSteel implements CarbonLaw {
     return lines.alwaysAustenite() ? Double.NaN : lines.a1Celsius() + 273.15;
   }
 
-  private final class AtTemperature implements At {
-    private final AusteniteActivity.At activity;
+  private final class AtTemperature implements Isotherm {
+    private final AusteniteActivity.Isotherm activity;
     private final double kelvin;
     private final boolean hasAustenite;
     private final double ferriteDiffusivity;

@@ -1,25 +1,33 @@
 package seamsoak.carbon;
 
+import java.util.Optional;
+import seamsoak.property.phase.PhaseLines;
+
 /**
  * How carbon behaves in one metal: what pulls it (its activity) and how easily it moves.
  *
  * <p>Carbon is counted as y, atoms per metal atom. It flows down its activity; where two phases
  * meet the activity is flat while carbon rises, so nothing flows inside such a mixture. With the
- * mobility integrated over the activity once ({@link At#potential}) one formula serves ferrite
- * rims, austenite and undissolved carbide alike (Kirchhoff's transformation): {@code flux = -d
- * potential/dx} within one metal, with the activity continuous from one metal to the next.
+ * mobility integrated over the activity once ({@link Isotherm#potential}) one formula serves
+ * ferrite rims, austenite and undissolved carbide alike (Kirchhoff's transformation): {@code flux =
+ * -d potential/dx} within one metal, with the activity continuous from one metal to the next.
  */
 public interface CarbonLaw {
   /** The law at one temperature. */
-  At at(double kelvin);
+  Isotherm at(double kelvin);
 
   /** Temperature at which the law jumps, K: where austenite forms; NaN when it never does. */
   default double jumpKelvin() {
     return Double.NaN;
   }
 
+  /** Where its phases begin and end; empty for a metal that is no steel of the tables. */
+  default Optional<PhaseLines> phases() {
+    return Optional.empty();
+  }
+
   /** The law at one temperature; y is carbon per metal atom, all functions rise or stay level. */
-  interface At {
+  interface Isotherm {
     /** Activity of carbon against graphite. */
     double activity(double y);
 

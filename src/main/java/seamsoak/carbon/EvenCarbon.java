@@ -11,14 +11,14 @@ public final class EvenCarbon {
   private static final double TOLERANCE = 1e-9;
 
   private final Strip strip;
-  private final CarbonLaw.At[] laws;
+  private final CarbonLaw.Isotherm[] laws;
   private final double[] ratio;
 
   /** Evens a strip out at a temperature, keeping its carbon. */
   public EvenCarbon(Strip strip, double kelvin) {
     this.strip = strip;
     int metals = strip.metals().size();
-    laws = new CarbonLaw.At[metals];
+    laws = new CarbonLaw.Isotherm[metals];
     double[] metres = new double[metals];
     double[] each = new double[strip.cells()];
     for (int i = 0; i < each.length; i++) {

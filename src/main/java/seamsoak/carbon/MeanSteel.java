@@ -8,8 +8,8 @@ public final class MeanSteel {
 
   /** The strip of one metal throughout, with all its carbon, shared out as its activity is. */
   public static Strip of(Strip layers, Metal mean) {
-    CarbonLaw.At[] laws = new CarbonLaw.At[layers.metals().size()];
-    CarbonLaw.At own = mean.law().at(SeamSteel.COMPARED_AT_KELVIN);
+    CarbonLaw.Isotherm[] laws = new CarbonLaw.Isotherm[layers.metals().size()];
+    CarbonLaw.Isotherm own = mean.law().at(SeamSteel.COMPARED_AT_KELVIN);
     double[] ratio = new double[layers.cells()];
     double sum = 0;
     for (int i = 0; i < ratio.length; i++) {

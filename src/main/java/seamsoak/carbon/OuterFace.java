@@ -24,7 +24,7 @@ final class OuterFace {
     this.surroundings = surroundings;
   }
 
-  void settle(CarbonLaw.At law, double toKelvin) {
+  void settle(CarbonLaw.Isotherm law, double toKelvin) {
     if (edge.share() > 0 && toKelvin != kelvin) {
       kelvin = toKelvin;
       double own = law.activity(metal.startRatio());

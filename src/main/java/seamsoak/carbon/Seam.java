@@ -26,7 +26,8 @@ final class Seam {
   private double byRight;
 
   /** One side: its law, its cell's state, and 2 over its cell's thickness. */
-  record Side(CarbonLaw.At law, double ratio, double potential, double slope, double perMetre) {
+  record Side(
+      CarbonLaw.Isotherm law, double ratio, double potential, double slope, double perMetre) {
     double outOf(double activity) {
       return outTo(law.ratioAt(activity));
     }
@@ -49,8 +50,8 @@ final class Seam {
    * are one phase each; the flux follows along the last correction. Returns whether that worked.
    */
   private boolean solveSmooth(Side left, Side right) {
-    CarbonLaw.At l = left.law;
-    CarbonLaw.At r = right.law;
+    CarbonLaw.Isotherm l = left.law;
+    CarbonLaw.Isotherm r = right.law;
     if (!l.isSmooth(left.ratio) || !r.isSmooth(right.ratio)) {
       return false;
     }

@@ -9,8 +9,8 @@ final class SeamSteel {
   static final double COMPARED_AT_KELVIN = 1373.15;
 
   private final Metal metal;
-  private final CarbonLaw.At own;
-  private final CarbonLaw.At[] laws;
+  private final CarbonLaw.Isotherm own;
+  private final CarbonLaw.Isotherm[] laws;
 
   /**
    * Between layers the steel on the far side; at other seams, where it is chance which layer meets
@@ -45,7 +45,7 @@ final class SeamSteel {
 
   private SeamSteel(Strip strip, int index) {
     metal = strip.metals().get(index);
-    laws = new CarbonLaw.At[strip.metals().size()];
+    laws = new CarbonLaw.Isotherm[strip.metals().size()];
     boolean one = true;
     for (int i = 0; i < strip.cells() && one; i++) {
       one = strip.metalIndex(i) == index;
@@ -58,7 +58,7 @@ final class SeamSteel {
 
   /** Carbon of a cell, wt% of the seam's steel. */
   double percent(Strip strip, int cell) {
-    CarbonLaw.At law = laws[strip.metalIndex(cell)];
+    CarbonLaw.Isotherm law = laws[strip.metalIndex(cell)];
     double ratio = strip.ratio(cell);
     return metal.percent(law == null ? ratio : own.ratioAt(law.activity(ratio)));
   }

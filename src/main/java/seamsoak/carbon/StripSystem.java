@@ -20,8 +20,8 @@ final class StripSystem implements ConservativeSystem {
   private final int n;
   private final Recession recession;
   private final int[] layerFrom;
-  private CarbonLaw.At[] laws;
-  private CarbonLaw.At[] otherLaws;
+  private CarbonLaw.Isotherm[] laws;
+  private CarbonLaw.Isotherm[] otherLaws;
   private final Seam[] seams;
   private final double[] potential;
   private final double[] slope;
@@ -40,8 +40,8 @@ final class StripSystem implements ConservativeSystem {
     this.relativeTolerance = relativeTolerance;
     this.metres = strip.thicknesses();
     this.recession = new Recession(strip);
-    this.laws = new CarbonLaw.At[strip.metals().size()];
-    this.otherLaws = new CarbonLaw.At[laws.length];
+    this.laws = new CarbonLaw.Isotherm[strip.metals().size()];
+    this.otherLaws = new CarbonLaw.Isotherm[laws.length];
     this.seams = new Seam[n];
     int[] starts = new int[n + 1];
     int layers = 1;
@@ -94,7 +94,7 @@ final class StripSystem implements ConservativeSystem {
     if (value == kelvin) {
       return;
     }
-    CarbonLaw.At[] swap = laws;
+    CarbonLaw.Isotherm[] swap = laws;
     laws = otherLaws;
     otherLaws = swap;
     double was = kelvin;
@@ -174,7 +174,7 @@ final class StripSystem implements ConservativeSystem {
     return any;
   }
 
-  private CarbonLaw.At law(int cell) {
+  private CarbonLaw.Isotherm law(int cell) {
     return laws[strip.metalIndex(cell)];
   }
 

@@ -13,7 +13,7 @@ import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Length;
 
 /** Where carbon goes: by activity, not by percent. */
-record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements PairFamily {
+record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implements PairFamily {
   /** Heat at which activities are compared and carbon is evened out. */
   static final double SOAK_KELVIN = 1100 + 273.15;
 
@@ -31,8 +31,8 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
 
   @Override
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {
-    CarbonLaw.At first = a.metal().law().at(SOAK_KELVIN);
-    CarbonLaw.At second = b.metal().law().at(SOAK_KELVIN);
+    CarbonLaw.Isotherm first = a.metal().law().at(SOAK_KELVIN);
+    CarbonLaw.Isotherm second = b.metal().law().at(SOAK_KELVIN);
     Strip strip = strip(a, b, s);
     EvenCarbon even = new EvenCarbon(strip, SOAK_KELVIN);
     double evenFirst = even.percent(0);
@@ -54,7 +54,8 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
         steel.metal(), new double[] {metres}, new double[] {steel.metal().startRatio()});
   }
 
-  private Finding activity(PairSteel a, PairSteel b, CarbonLaw.At first, CarbonLaw.At second) {
+  private Finding activity(
+      PairSteel a, PairSteel b, CarbonLaw.Isotherm first, CarbonLaw.Isotherm second) {
     double one = first.activity(a.metal().startRatio());
     double other = second.activity(b.metal().startRatio());
     String flow =
@@ -166,7 +167,8 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
     return Math.min(ratio, s.metal().startRatio());
   }
 
-  private Finding barrier(PairSteel a, PairSteel b, CarbonLaw.At first, CarbonLaw.At second) {
+  private Finding barrier(
+      PairSteel a, PairSteel b, CarbonLaw.Isotherm first, CarbonLaw.Isotherm second) {
     double activity =
         Math.max(first.activity(a.metal().startRatio()), second.activity(b.metal().startRatio()));
     double one = slower(first, activity);
@@ -192,7 +194,7 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.At iron) implements P
                 : slow + " holds it up."));
   }
 
-  private double slower(CarbonLaw.At steel, double activity) {
+  private double slower(CarbonLaw.Isotherm steel, double activity) {
     if (activity <= 0) {
       return 1; // no carbon, nothing to be slow
     }

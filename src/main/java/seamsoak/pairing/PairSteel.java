@@ -37,7 +37,7 @@ public record PairSteel(
   public static PairSteel of(Correlations k, Steel steel) {
     Composition c = steel.analysis();
     CarbonInSteel law = new CarbonInSteel(k, c, 1);
-    PhaseLines lines = law.lines();
+    PhaseLines lines = law.phases().orElseThrow();
     ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
     double start = limits.highestForging().value();
     double stop = steel.heatTreatment().forgeStopC().orElse(USUAL_STOP_CELSIUS);

@@ -3,7 +3,6 @@ package seamsoak.schedule;
 import java.util.List;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.CarbonInSteel;
 import seamsoak.heat.Section;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
@@ -63,7 +62,7 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
                 new SteelNow(
                     s,
                     Limits.carbonPct(s, piece),
-                    ((CarbonInSteel) shop.metal(s).law()).lines(),
+                    shop.metal(s).law().phases().orElseThrow(),
                     shop.correlations()))
         .toList();
   }

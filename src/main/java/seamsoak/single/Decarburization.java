@@ -6,7 +6,6 @@ import java.util.Locale;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
-import seamsoak.carbon.CarbonInSteel;
 import seamsoak.carbon.Grid;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
@@ -106,10 +105,7 @@ public record Decarburization(
 
   /** Depth over which there is more ferrite than austenite at heat. */
   private static double ferriteRim(Strip s, double kelvin) {
-    if (!(s.metal(0).law() instanceof CarbonInSteel law)) {
-      return 0;
-    }
-    PhaseLines lines = law.lines();
+    PhaseLines lines = s.metal(0).law().phases().orElseThrow();
     double celsius = kelvin - 273.15;
     if (lines.alwaysAustenite() || celsius < lines.a1Celsius()) {
       return 0;

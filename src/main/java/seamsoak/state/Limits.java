@@ -5,7 +5,6 @@ import java.util.Optional;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.CarbonInSteel;
 import seamsoak.carbon.Metal;
 import seamsoak.property.forging.ForgingLimits;
 import seamsoak.steel.Steel;
@@ -44,9 +43,12 @@ public record Limits(
 
   /** Temperature above which a steel is all austenite with that much carbon, degC. */
   static double fullAustenite(Metal metal, double carbonPct) {
-    return metal.law() instanceof CarbonInSteel s && !s.lines().alwaysAustenite()
-        ? s.lines().fullAusteniteCelsius(carbonPct)
-        : 0;
+    return metal
+        .law()
+        .phases()
+        .filter(lines -> !lines.alwaysAustenite())
+        .map(lines -> lines.fullAusteniteCelsius(carbonPct))
+        .orElse(0.0);
   }
 
   /** Carbon of a steel as it is in a piece now, wt%. */

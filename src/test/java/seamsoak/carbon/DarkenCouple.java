@@ -58,7 +58,7 @@ final class DarkenCouple {
 
   /** Carbon of the silicon steel at the activity of the plain one with that much. */
   private static double partner(double plainPct) {
-    CarbonLaw.At plain = PLAIN_STEEL.law().at(KELVIN);
+    CarbonLaw.Isotherm plain = PLAIN_STEEL.law().at(KELVIN);
     double activity = plain.activity(PLAIN_STEEL.lattice().ratio(plainPct));
     return SILICON_STEEL.percent(SILICON_STEEL.law().at(KELVIN).ratioAt(activity));
   }

@@ -26,7 +26,7 @@ class EverySteelTest {
   void lawIsFiniteAndRises(Metal metal) {
     String name = metal.name();
     for (double celsius = 20; celsius <= 1300; celsius += 20) {
-      CarbonLaw.At law = metal.law().at(celsius + 273.15);
+      CarbonLaw.Isotherm law = metal.law().at(celsius + 273.15);
       double lastActivity = 0;
       double lastPotential = 0;
       for (double percent = 0; percent <= 8.001; percent += 0.04) {
@@ -55,7 +55,7 @@ class EverySteelTest {
   void derivativesAgreeWithDifferences(Metal metal) {
     String name = metal.name();
     for (double celsius : new double[] {740, 850, 1000, 1200}) {
-      CarbonLaw.At law = metal.law().at(celsius + 273.15);
+      CarbonLaw.Isotherm law = metal.law().at(celsius + 273.15);
       for (double percent = 0.003; percent < 1.5; percent *= 1.37) {
         double y = metal.lattice().ratio(percent);
         double low = y * (1 - 1e-5);
@@ -80,7 +80,7 @@ class EverySteelTest {
   @ParameterizedTest
   @MethodSource("steels")
   void carbonMovesFasterInHotterAustenite(Metal metal) {
-    PhaseLines lines = ((CarbonInSteel) metal.law()).lines();
+    PhaseLines lines = metal.law().phases().orElseThrow();
     int compared = 0;
     for (double percent = 0.05; percent < 1.6; percent += 0.15) {
       double y = metal.lattice().ratio(percent);

@@ -14,7 +14,7 @@ record FerriteRim(double carbonPct, double celsius, double carbonMonoxideAtm) {
     return Steels.of("C" + carbonPct);
   }
 
-  private CarbonLaw.At law() {
+  private CarbonLaw.Isotherm law() {
     return plain().law().at(celsius + 273.15);
   }
 
@@ -22,7 +22,7 @@ record FerriteRim(double carbonPct, double celsius, double carbonMonoxideAtm) {
   private double leastAustenite() {
     return plain()
         .lattice()
-        .ratio(((CarbonInSteel) plain().law()).lines().austeniteBesideFerritePct(celsius));
+        .ratio(plain().law().phases().orElseThrow().austeniteBesideFerritePct(celsius));
   }
 
   private double mostFerrite() {
@@ -76,6 +76,6 @@ record FerriteRim(double carbonPct, double celsius, double carbonMonoxideAtm) {
     return 0.999
         * plain()
             .lattice()
-            .ratio(((CarbonInSteel) plain().law()).lines().austeniteBesideCementitePct(celsius));
+            .ratio(plain().law().phases().orElseThrow().austeniteBesideCementitePct(celsius));
   }
 }

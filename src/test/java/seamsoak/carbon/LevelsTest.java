@@ -108,7 +108,7 @@ class LevelsTest {
   @ParameterizedTest
   @ValueSource(doubles = {700, 760, 800, 900, 1000})
   void stopsBeyondEachBorder(double celsius) {
-    CarbonLaw.At law = Steels.of("C0.77").law().at(celsius + 273.15);
+    CarbonLaw.Isotherm law = Steels.of("C0.77").law().at(celsius + 273.15);
     List<Double> up = stops(law, 0, 0.2);
     List<Double> down = stops(law, 0.2, 0);
     for (double stop : up) {
@@ -122,11 +122,11 @@ class LevelsTest {
     assertEquals(borders, down.size());
   }
 
-  private static void assertBorder(CarbonLaw.At law, double stop, double before) {
+  private static void assertBorder(CarbonLaw.Isotherm law, double stop, double before) {
     assertTrue((law.potentialSlope(stop) == 0) != (law.potentialSlope(before) == 0));
   }
 
-  private static List<Double> stops(CarbonLaw.At law, double from, double to) {
+  private static List<Double> stops(CarbonLaw.Isotherm law, double from, double to) {
     List<Double> stops = new ArrayList<>();
     double[] here = {from};
     double[] next = {to};

@@ -115,8 +115,8 @@ class LineTest {
   @Test
   void aDipBetweenUnlikeSteelsIsALine() {
     Metal nickel = Steels.metal("75Ni8");
-    CarbonLaw.At steel = STEEL.law().at(1373.15);
-    CarbonLaw.At other = nickel.law().at(1373.15);
+    CarbonLaw.Isotherm steel = STEEL.law().at(1373.15);
+    CarbonLaw.Isotherm other = nickel.law().at(1373.15);
     Strip own = strip(LENGTH, x -> 0.8 - 0.2 * Math.exp(-x / 0.3e-3));
     double[] metres = own.thicknesses();
     double[] ratio = new double[metres.length];
@@ -189,8 +189,8 @@ class LineTest {
     static final double DIFFUSIVITY = 1e-10;
 
     @Override
-    public At at(double kelvin) {
-      return new At() {
+    public Isotherm at(double kelvin) {
+      return new Isotherm() {
         @Override
         public double activity(double y) {
           return y;

@@ -33,14 +33,14 @@ final class AusteniteMetal implements PlaneMetal {
   }
 
   @Override
-  public PlaneMetal.At at(double kelvin) {
+  public PlaneMetal.Isotherm at(double kelvin) {
     Agren1986Mobility mobility = CORRELATIONS.mobility();
-    return new At(activity.at(kelvin), mobility.dilute(kelvin), mobility.exponent(kelvin));
+    return new Isotherm(activity.at(kelvin), mobility.dilute(kelvin), mobility.exponent(kelvin));
   }
 
   /** a = y/(1-y) e, B y(1-y) d ln a/dx = B (1-y)^2/e da/dx with e = exp(c0 + c1 y + c2 y^2). */
-  private record At(AusteniteActivity.At law, double dilute, double exponent)
-      implements PlaneMetal.At {
+  private record Isotherm(AusteniteActivity.Isotherm law, double dilute, double exponent)
+      implements PlaneMetal.Isotherm {
     @Override
     public double activity(double y) {
       return y / (1 - y) * Math.exp(law.c0() + y * (law.c1() + y * law.c2()));

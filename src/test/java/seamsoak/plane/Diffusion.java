@@ -82,7 +82,7 @@ final class Diffusion {
 
   private double rates(
       double[] y, Axis across, Axis up, double kelvin, double[] slopes, boolean keep, double[] to) {
-    PlaneMetal.At[] laws = new PlaneMetal.At[kinds.length];
+    PlaneMetal.Isotherm[] laws = new PlaneMetal.Isotherm[kinds.length];
     for (int k = 0; k < kinds.length; k++) {
       laws[k] = kinds[k].at(kelvin);
     }
@@ -110,7 +110,7 @@ final class Diffusion {
   }
 
   /** Activity held at a side for each metal; more than any metal has where nothing leaves. */
-  private double[] held(PlaneMetal.At[] laws, double share, double kelvin) {
+  private double[] held(PlaneMetal.Isotherm[] laws, double share, double kelvin) {
     double[] held = new double[laws.length];
     for (int k = 0; k < laws.length; k++) {
       held[k] = share > 0 ? fire.held(share, kinds[k], laws[k], kelvin) : Double.POSITIVE_INFINITY;

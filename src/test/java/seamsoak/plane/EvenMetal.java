@@ -8,11 +8,11 @@ record EvenMetal(double startRatio, double squareMetresPerSecond) implements Pla
   }
 
   @Override
-  public PlaneMetal.At at(double kelvin) {
-    return new At(1 / (2 * squareMetresPerSecond));
+  public PlaneMetal.Isotherm at(double kelvin) {
+    return new Isotherm(1 / (2 * squareMetresPerSecond));
   }
 
-  private record At(double half) implements PlaneMetal.At {
+  private record Isotherm(double half) implements PlaneMetal.Isotherm {
     @Override
     public double activity(double ratio) {
       return ratio;

@@ -137,7 +137,7 @@ record Furnace(PlaneFire fire, Mesh mesh) {
       double[] held = new double[p.up().blocks()];
       for (int b = 0; b < held.length; b++) {
         PlaneMetal metal = p.metal()[0][b];
-        PlaneMetal.At law = metal.at(kelvin);
+        PlaneMetal.Isotherm law = metal.at(kelvin);
         held[b] = law.ratioAt(fire.held(share, metal, law, kelvin));
       }
       for (int b = 0; b < held.length; b++) {

@@ -18,7 +18,7 @@ record PlaneFire(DoubleUnaryOperator activity, DoubleUnaryOperator scaling) {
   /**
    * Activity held at a face as open as a share says: a covered face is held half-way to its own.
    */
-  double held(double share, PlaneMetal metal, PlaneMetal.At law, double kelvin) {
+  double held(double share, PlaneMetal metal, PlaneMetal.Isotherm law, double kelvin) {
     double scaled = activity.applyAsDouble(kelvin);
     return scaled + (1 - share) * Math.max(0, law.activity(metal.startRatio()) - scaled);
   }

@@ -7,10 +7,10 @@ interface PlaneMetal {
 
   double percent(double ratio);
 
-  At at(double kelvin);
+  Isotherm at(double kelvin);
 
   /** At one temperature. */
-  interface At {
+  interface Isotherm {
     double activity(double ratio);
 
     /** Carbon with that activity. */

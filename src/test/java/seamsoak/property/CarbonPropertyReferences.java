@@ -208,7 +208,7 @@ final class CarbonPropertyReferences {
     return at(in, lattice).lnActivity(lattice.ratio(in.get("C")));
   }
 
-  private AusteniteActivity.At at(Inputs in, MetalLattice lattice) {
+  private AusteniteActivity.Isotherm at(Inputs in, MetalLattice lattice) {
     return new AusteniteActivity(k.activity(), lattice).at(kelvin(in));
   }
 

@@ -27,7 +27,7 @@ class PropertyShapesTest {
   @ValueSource(strings = {"1084", "52100", "80CrV2", "D2", "nickel"})
   void activityTurnsRoundAndItsFactorIsItsSlope(String name) {
     MetalLattice lattice = MetalLattice.of(Analyses.named(name));
-    AusteniteActivity.At at = new AusteniteActivity(k.activity(), lattice).at(1273.15);
+    AusteniteActivity.Isotherm at = new AusteniteActivity(k.activity(), lattice).at(1273.15);
     for (double y : new double[] {1e-6, 0.01, 0.04, 0.09}) {
       double ln = at.lnActivity(y);
       assertEquals(Math.log(y / (1 - y)) + at.c0() + at.c1() * y + at.c2() * y * y, ln, 1e-12);

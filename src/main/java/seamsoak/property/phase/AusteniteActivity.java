@@ -70,16 +70,16 @@ public final class AusteniteActivity {
   }
 
   /** The activity at one temperature. */
-  public At at(double kelvin) {
+  public Isotherm at(double kelvin) {
     double rt = R * kelvin;
-    return new At(
+    return new Isotherm(
         ActivityParameters.value(constant, kelvin) / rt,
         ActivityParameters.value(linear, kelvin) / rt,
         ActivityParameters.value(square, kelvin) / rt);
   }
 
   /** ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2. */
-  public record At(double c0, double c1, double c2) {
+  public record Isotherm(double c0, double c1, double c2) {
     private static final int MOST_STEPS = 50;
     private static final double LEAST_SLOPE = 0.2;
 

@@ -24,7 +24,7 @@ public record PhaseLaw(
     double secondLeast,
     double secondDiffusivity,
     double secondMost)
-    implements CarbonLaw, CarbonLaw.At {
+    implements CarbonLaw, CarbonLaw.Isotherm {
   private static final MetalLattice IRON = MetalLattice.of(Composition.of(Map.of()));
 
   /** One phase with activity g y. */
@@ -37,7 +37,7 @@ public record PhaseLaw(
   }
 
   @Override
-  public At at(double kelvin) {
+  public Isotherm at(double kelvin) {
     return this;
   }
 

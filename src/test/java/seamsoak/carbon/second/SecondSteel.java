@@ -36,14 +36,14 @@ final class SecondSteel {
     return startPct;
   }
 
-  At at(double kelvin) {
-    return new At(kelvin);
+  Isotherm at(double kelvin) {
+    return new Isotherm(kelvin);
   }
 
   /** At one temperature. */
-  final class At {
+  final class Isotherm {
     private final double kelvin;
-    private final AusteniteActivity.At law;
+    private final AusteniteActivity.Isotherm law;
 
     /** Most carbon of ferrite, then least and most of austenite, per metal atom. */
     private final double ferrite;
@@ -54,7 +54,7 @@ final class SecondSteel {
     private final double levelAbove;
     private final double ferriteFactor;
 
-    private At(double kelvin) {
+    private Isotherm(double kelvin) {
       double celsius = kelvin - 273.15;
       if (lines.alwaysAustenite() || celsius < lines.a1Celsius()) {
         throw new IllegalArgumentException("written for steels above A1");

@@ -40,7 +40,7 @@ final class SecondStrip implements Chain {
   private double segmentStart;
   private double squareAtStart;
   private double kelvin = Double.NaN;
-  private SecondSteel.At[] laws;
+  private SecondSteel.Isotherm[] laws;
 
   SecondStrip(List<Layer> layers, double share, Surroundings fire) {
     this.layers = List.copyOf(layers);
@@ -182,7 +182,7 @@ final class SecondStrip implements Chain {
   private void setKelvin(double value) {
     if (value != kelvin) {
       kelvin = value;
-      laws = layers.stream().map(l -> l.steel().at(kelvin)).toArray(SecondSteel.At[]::new);
+      laws = layers.stream().map(l -> l.steel().at(kelvin)).toArray(SecondSteel.Isotherm[]::new);
     }
   }
 
@@ -207,8 +207,8 @@ final class SecondStrip implements Chain {
   }
 
   private double flux(int i, double[] y, double eaten) {
-    SecondSteel.At left = laws[layerOf[i]];
-    SecondSteel.At right = laws[layerOf[i + 1]];
+    SecondSteel.Isotherm left = laws[layerOf[i]];
+    SecondSteel.Isotherm right = laws[layerOf[i + 1]];
     double before = halfCell(i, eaten);
     double after = halfCell(i + 1, eaten);
     if (left == right) {
