@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import seamsoak.carbon.CarbonInSteel;
 import seamsoak.property.Correlations;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.forging.ForgingLimits;
@@ -136,7 +135,7 @@ public record SteelReport(
 
   public static SteelReport of(Correlations k, Steel steel) {
     Composition c = steel.analysis();
-    PhaseLines lines = new CarbonInSteel(k, c, 1).lines();
+    PhaseLines lines = k.lines(c);
     Estimate ae1 = k.ae1().estimate(c);
     double upper = lines.fullAusteniteCelsius(c.carbon());
     boolean cementite = lines.carbideLast(c.carbon());
