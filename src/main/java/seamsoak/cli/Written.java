@@ -63,13 +63,7 @@ final class Written {
    * @param first of the first steel
    * @param second of the second
    */
-  record Pair(Length first, Length second) {
-    /** The parser asks for it; what records bring along is slow the first time. */
-    @Override
-    public String toString() {
-      return first.metres() + " m, " + second.metres() + " m";
-    }
-  }
+  record Pair(Length first, Length second) {}
 
   /** One thickness or two, above zero. */
   static final class Layers implements ITypeConverter<Written.Pair> {
