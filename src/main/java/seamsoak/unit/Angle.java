@@ -32,9 +32,4 @@ public record Angle(double radians) {
   public double degrees() {
     return Math.toDegrees(radians);
   }
-
-  /** To a tenth of a degree, the same in every system. */
-  public String format(UnitSystem units) {
-    return Decimals.upTo(degrees(), 1) + " deg";
-  }
 }

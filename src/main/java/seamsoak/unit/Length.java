@@ -19,10 +19,6 @@ public record Length(double metres) {
     return new Length(millimetres / 1000);
   }
 
-  public static Length ofInches(double inches) {
-    return new Length(inches * METRES_PER_INCH);
-  }
-
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
   public static Length parse(String text) {
     Amount amount = Amount.readFraction(text, ACCEPTED);
@@ -62,11 +58,6 @@ public record Length(double metres) {
     String sign = metres < 0 ? "-" : "";
     Length size = new Length(Math.abs(metres));
     return units.show(sign + size.us(), sign + size.metric());
-  }
-
-  /** For tables: millimetres with that many decimals and no unit. */
-  public String inMillimetres(int decimals) {
-    return Decimals.fixed(millimetres(), decimals);
   }
 
   /** The nearest 1/32 in stands for any length within 0.4 % of it, which a rule cannot tell. */

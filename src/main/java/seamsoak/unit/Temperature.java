@@ -20,10 +20,6 @@ public record Temperature(double kelvin) {
     return new Temperature(TemperatureScale.CELSIUS.kelvin(celsius));
   }
 
-  public static Temperature ofFahrenheit(double fahrenheit) {
-    return new Temperature(TemperatureScale.FAHRENHEIT.kelvin(fahrenheit));
-  }
-
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
   public static Temperature parse(String text) {
     Amount amount = Amount.read(text, ACCEPTED);
@@ -52,10 +48,5 @@ public record Temperature(double kelvin) {
   public String format(UnitSystem units) {
     return units.show(
         Decimals.nearest(fahrenheit(), 5) + " F", Decimals.nearest(celsius(), 5) + " C");
-  }
-
-  /** For tables: degrees Celsius with that many decimals and no unit. */
-  public String inCelsius(int decimals) {
-    return Decimals.fixed(celsius(), decimals);
   }
 }

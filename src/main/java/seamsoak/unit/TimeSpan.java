@@ -92,11 +92,6 @@ public record TimeSpan(double seconds) {
     return seconds < 0 ? "-" + shown(-seconds) : shown(seconds);
   }
 
-  /** For tables: minutes with that many decimals and no unit. */
-  public String inMinutes(int decimals) {
-    return Decimals.fixed(minutes(), decimals);
-  }
-
   private static String shown(double seconds) {
     if (seconds >= 0.5 && seconds < 59.5) {
       return Math.round(seconds) + " s";
