@@ -19,14 +19,14 @@ import seamsoak.unit.UnitSystem;
 final class BilletFile {
   @Parameters(
       paramLabel = "BILLET",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "File that describes the billet and its steps.")
   private Path file;
 
   @Option(
       names = "--samples",
       paramLabel = "N",
-      converter = Written.Samples.class,
+      converter = OptionValues.Samples.class,
       description =
           "Possible histories behind the bands; 128 unless given. More is slower, 0 is quickest and"
               + " leaves the bands out.")
@@ -65,16 +65,16 @@ final class BilletFile {
     return advice(root, root.unitsOfAnswer(), PlanAdvisor::soak);
   }
 
-  private interface Asked {
+  private interface Question {
     Advice of(PlanAdvisor advisor, Billet billet, Progress progress);
   }
 
-  private Advice advice(Root root, UnitSystem told, Asked asked) {
+  private Advice advice(Root root, UnitSystem told, Question question) {
     Billet billet = read(root);
     PlanAdvisor advisor =
         new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), told, samples);
     try (ProgressLine progress = ProgressLine.on(root.err())) {
-      return asked.of(advisor, billet, progress);
+      return question.of(advisor, billet, progress);
     }
   }
 

@@ -65,7 +65,7 @@ final class PairsCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "Folder to write the matrix to, as pairs.svg. Made when it is missing.")
   private Path out;
 

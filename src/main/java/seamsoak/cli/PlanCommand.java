@@ -50,7 +50,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "Folder to write to; charts unless given. Made when it is missing.")
   private Path out = Path.of("charts");
 

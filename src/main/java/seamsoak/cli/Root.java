@@ -57,8 +57,8 @@ final class Root implements Callable<Integer> {
       names = "--units",
       paramLabel = "us|metric|both",
       scope = ScopeType.INHERIT,
-      converter = Written.Units.class,
-      completionCandidates = Written.UnitNames.class,
+      converter = OptionValues.Units.class,
+      completionCandidates = OptionValues.UnitNames.class,
       description = "Units to show; both unless given. JSON is always metric.")
   private UnitSystem units = UnitSystem.BOTH;
 
@@ -77,7 +77,7 @@ final class Root implements Callable<Integer> {
   @Option(
       names = "--data",
       paramLabel = "DIR",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       scope = ScopeType.INHERIT,
       description = "Folder whose tables stand in for the packed ones of the same name.")
   private Path data;

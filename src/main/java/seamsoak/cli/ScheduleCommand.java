@@ -37,7 +37,7 @@ final class ScheduleCommand implements Callable<Integer> {
   @Option(
       names = "--program",
       paramLabel = "FILE",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "File to write the kiln's program to, as comma-separated columns.")
   private Path program;
 

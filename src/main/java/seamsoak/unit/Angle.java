@@ -6,10 +6,10 @@ package seamsoak.unit;
  * @param radians may be negative; what people write may not
  */
 public record Angle(double radians) {
-  private static final Accepted ACCEPTED = new Accepted("an angle such as 45 deg or 45°");
+  private static final QuantityText ACCEPTED = new QuantityText("an angle such as 45 deg or 45°");
 
   public Angle {
-    Accepted.finite(radians);
+    QuantityText.finite(radians);
   }
 
   public static Angle ofDegrees(double degrees) {

@@ -6,13 +6,13 @@ package seamsoak.unit;
  * @param metres may be negative, as a position can be; what people write may not
  */
 public record Length(double metres) {
-  private static final Accepted ACCEPTED =
-      new Accepted("a length such as 1-3/8 in, 3/8\", 0.040 in, 2 ft, 38 mm or 1.5 cm");
+  private static final QuantityText ACCEPTED =
+      new QuantityText("a length such as 1-3/8 in, 3/8\", 0.040 in, 2 ft, 38 mm or 1.5 cm");
   private static final double METRES_PER_INCH = 0.0254;
   private static final double LONGEST_METRES = 100;
 
   public Length {
-    Accepted.finite(metres);
+    QuantityText.finite(metres);
   }
 
   public static Length ofMillimetres(double millimetres) {

@@ -6,12 +6,12 @@ package seamsoak.unit;
  * @param kelvin at least 0
  */
 public record Temperature(double kelvin) {
-  private static final Accepted ACCEPTED =
-      new Accepted("a temperature such as 2150 F, 1500 °F, 1177 C or 1450 K");
+  private static final QuantityText ACCEPTED =
+      new QuantityText("a temperature such as 2150 F, 1500 °F, 1177 C or 1450 K");
   private static final double HIGHEST_CELSIUS = 3000;
 
   public Temperature {
-    if (Accepted.finite(kelvin) < 0) {
+    if (QuantityText.finite(kelvin) < 0) {
       throw new IllegalArgumentException(kelvin + " K is below absolute zero");
     }
   }

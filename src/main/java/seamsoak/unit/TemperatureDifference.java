@@ -7,7 +7,7 @@ package seamsoak.unit;
  */
 public record TemperatureDifference(double kelvin) {
   public TemperatureDifference {
-    Accepted.finite(kelvin);
+    QuantityText.finite(kelvin);
   }
 
   public double fahrenheit() {
