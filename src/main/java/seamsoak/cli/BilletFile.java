@@ -1,8 +1,6 @@
 package seamsoak.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import seamsoak.advice.Advice;
@@ -11,7 +9,6 @@ import seamsoak.advice.PlanAdvisor;
 import seamsoak.advice.Progress;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
-import seamsoak.data.RunMark;
 import seamsoak.data.TextFile;
 import seamsoak.unit.UnitSystem;
 
@@ -32,23 +29,15 @@ final class BilletFile {
               + " leaves the bands out.")
   private int samples = 128;
 
-  private String text;
   private Billet billet;
 
   /** Read once, however often it is asked for: the file may be a pipe, or change meanwhile. */
   Billet read(Root root) {
     if (billet == null) {
-      text = TextFile.read(file.toString(), file);
+      String text = TextFile.read(file.toString(), file);
       billet = BilletReader.read(file, text, root.steels().table());
     }
     return billet;
-  }
-
-  /** The mark of the run that answers for this billet, once it and the tables have been read. */
-  RunMark mark(Root root) {
-    List<String> inputs = new ArrayList<>(List.of(Commands.version(), text, "" + samples));
-    inputs.addAll(root.inputs());
-    return RunMark.of(inputs);
   }
 
   /**

@@ -1,7 +1,6 @@
 package seamsoak.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
@@ -17,7 +16,6 @@ import seamsoak.advice.PairList;
 import seamsoak.advice.Trace;
 import seamsoak.chart.PairFigures;
 import seamsoak.data.FileSet;
-import seamsoak.data.RunMark;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairTable;
@@ -110,10 +108,7 @@ final class PairsCommand implements Callable<Integer> {
   private List<String> written(PairList list) {
     FileSet files = new FileSet(out, FILES);
     charts.put(files, PairFigures.matrix(list.matrix()));
-    List<String> inputs = new ArrayList<>(List.of(Commands.version()));
-    inputs.addAll(list.matrix().steels());
-    inputs.addAll(root.inputs());
-    charts.write(files, RunMark.of(inputs));
+    charts.write(files);
     return files.paths().stream().map(Path::toString).toList();
   }
 

@@ -2,7 +2,6 @@ package seamsoak.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -136,19 +135,6 @@ final class Root implements Callable<Integer> {
               : new Tables(DataFolder.over(data)).begin();
     }
     return tables;
-  }
-
-  /** The options of every command, and the tables read so far, as far as they sway an answer. */
-  List<String> inputs() {
-    List<String> inputs = new ArrayList<>(List.of(units.name(), "" + sources));
-    data()
-        .read()
-        .forEach(
-            (name, text) -> {
-              inputs.add(name);
-              inputs.add(text);
-            });
-    return inputs;
   }
 
   Correlations correlations() {
