@@ -104,18 +104,7 @@ final class Laying {
   }
 
   /** Layers of one steel and one thickness. */
-  private record Sort(Steel steel, double metres) {
-    /** Written out, since what records bring along is slow the first time. */
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof Sort s && s.metres == metres && s.steel.equals(steel);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * steel.hashCode() + Double.hashCode(metres);
-    }
-  }
+  private record Sort(Steel steel, double metres) {}
 
   private static Sort sort(Stack stack, int layer) {
     return new Sort(stack.steel(layer), stack.thickness(layer).metres());

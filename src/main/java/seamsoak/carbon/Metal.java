@@ -16,22 +16,6 @@ import seamsoak.steel.Composition;
 public record Metal(String name, CarbonLaw law, MetalLattice lattice, double startRatio) {
   private static final int SIMPSON_PARTS = 10;
 
-  /** Written out, since what records bring along is slow the first time. */
-  @Override
-  public boolean equals(Object o) {
-    return o == this
-        || o instanceof Metal m
-            && name.equals(m.name)
-            && law.equals(m.law)
-            && lattice.equals(m.lattice)
-            && startRatio == m.startRatio;
-  }
-
-  @Override
-  public int hashCode() {
-    return name.hashCode();
-  }
-
   /**
    * A steel with the carbon of its analysis; its mobility multiplied by a factor, 1 as published.
    */

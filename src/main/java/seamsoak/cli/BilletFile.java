@@ -1,13 +1,10 @@
 package seamsoak.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
-import seamsoak.data.RunMark;
 import seamsoak.data.TextFile;
 import seamsoak.plan.Advice;
 import seamsoak.plan.PlanAdvisor;
@@ -19,36 +16,28 @@ import seamsoak.unit.UnitSystem;
 final class BilletFile {
   @Parameters(
       paramLabel = "BILLET",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "File that describes the billet and its steps.")
   private Path file;
 
   @Option(
       names = "--samples",
       paramLabel = "N",
-      converter = Written.Samples.class,
+      converter = OptionValues.Samples.class,
       description =
           "Possible histories behind the bands; 128 unless given. More is slower, 0 is quickest and"
               + " leaves the bands out.")
   private int samples = 128;
 
-  private String text;
   private Billet billet;
 
   /** Read once, however often it is asked for: the file may be a pipe, or change meanwhile. */
   Billet read(Root root) {
     if (billet == null) {
-      text = TextFile.read(file.toString(), file);
+      String text = TextFile.read(file.toString(), file);
       billet = BilletReader.read(file, text, root.steels().table());
     }
     return billet;
-  }
-
-  /** The mark of the run that answers for this billet, once it and the tables have been read. */
-  RunMark mark(Root root) {
-    List<String> inputs = new ArrayList<>(List.of(Commands.version(), text, "" + samples));
-    inputs.addAll(root.inputs());
-    return RunMark.of(inputs);
   }
 
   /**
@@ -65,16 +54,16 @@ final class BilletFile {
     return advice(root, root.unitsOfAnswer(), PlanAdvisor::soak);
   }
 
-  private interface Asked {
+  private interface Question {
     Advice of(PlanAdvisor advisor, Billet billet, Progress progress);
   }
 
-  private Advice advice(Root root, UnitSystem told, Asked asked) {
+  private Advice advice(Root root, UnitSystem told, Question question) {
     Billet billet = read(root);
     PlanAdvisor advisor =
         new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), told, samples);
     try (ProgressLine progress = ProgressLine.on(root.err())) {
-      return asked.of(advisor, billet, progress);
+      return question.of(advisor, billet, progress);
     }
   }
 

@@ -4,7 +4,6 @@ import picocli.CommandLine.Option;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
 import seamsoak.data.FileSet;
-import seamsoak.data.RunMark;
 
 /** How charts are written to a folder. */
 final class ChartFiles {
@@ -15,7 +14,7 @@ final class ChartFiles {
 
   @Option(
       names = "--replace",
-      description = "Write over files of those names that are not by this program.")
+      description = "Write over files of those names that are not by this program or were changed.")
   private boolean replace;
 
   boolean png() {
@@ -33,10 +32,10 @@ final class ChartFiles {
   }
 
   /** Writes them; what somebody else has put there stays unless that is asked for. */
-  void write(FileSet files, RunMark run) {
+  void write(FileSet files) {
     if (!replace) {
       files.refuseStrangers();
     }
-    files.write(run);
+    files.write(Commands.version());
   }
 }

@@ -1,8 +1,13 @@
 package seamsoak.cli;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -42,17 +47,12 @@ final class Commands {
           UsageMessageSpec.SECTION_KEY_EXIT_CODE_LIST_HEADING,
           UsageMessageSpec.SECTION_KEY_EXIT_CODE_LIST);
 
-  private static final List<String> ALONE =
-      List.of("plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels");
+  private static final Map<String, Supplier<Callable<Integer>>> ALL = all();
 
   /** It tells of all others, so it cannot do without them. */
   private static final String COMPLETION = "completion";
 
   private static final List<String> NO_TABLES = List.of("-h", "--help", "--version");
-
-  private static final List<String> ALL =
-      List.of(
-          "plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels", COMPLETION);
 
   private Commands() {}
 
@@ -70,10 +70,10 @@ final class Commands {
    * look through the options of all takes longer than most of the answers.
    */
   private static CommandLine line(PrintWriter out, PrintWriter err, String... args) {
-    boolean one = args.length > 0 && ALONE.contains(args[0]);
+    boolean one = args.length > 0 && ALL.containsKey(args[0]) && !args[0].equals(COMPLETION);
     CommandLine line = new CommandLine(new Root(packed(one, args)));
-    for (String name : one ? List.of(args[0]) : ALL) {
-      line.addSubcommand(name, command(name));
+    for (String name : one ? Set.of(args[0]) : ALL.keySet()) {
+      line.addSubcommand(name, ALL.get(name).get());
     }
     line.setOut(out);
     line.setErr(err);
@@ -95,19 +95,19 @@ final class Commands {
     return one && !others ? Optional.of(new Tables(DataFolder.packed()).begin()) : Optional.empty();
   }
 
-  private static Object command(String name) {
-    return switch (name) {
-      case "plan" -> new PlanCommand();
-      case "soak" -> new SoakCommand();
-      case "schedule" -> new ScheduleCommand();
-      case "migrate" -> new MigrateCommand();
-      case "decarb" -> new DecarbCommand();
-      case "pair" -> new PairCommand();
-      case "pairs" -> new PairsCommand();
-      case "steels" -> new SteelsCommand();
-      case COMPLETION -> new CompletionCommand();
-      default -> throw new IllegalArgumentException(name);
-    };
+  /** In the order that help shows them in. */
+  private static Map<String, Supplier<Callable<Integer>>> all() {
+    Map<String, Supplier<Callable<Integer>>> all = new LinkedHashMap<>();
+    all.put("plan", PlanCommand::new);
+    all.put("soak", SoakCommand::new);
+    all.put("schedule", ScheduleCommand::new);
+    all.put("migrate", MigrateCommand::new);
+    all.put("decarb", DecarbCommand::new);
+    all.put("pair", PairCommand::new);
+    all.put("pairs", PairsCommand::new);
+    all.put("steels", SteelsCommand::new);
+    all.put(COMPLETION, CompletionCommand::new);
+    return all;
   }
 
   private static void version(CommandSpec spec) {

@@ -1,9 +1,14 @@
 package seamsoak.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,17 +32,8 @@ import picocli.CommandLine.Spec;
 final class CompletionCommand implements Callable<Integer> {
   private static final String NAME = "seamsoak";
 
-  /**
-   * A run is over before the optimizing compiler has earned what it costs: without it answers come
-   * in two thirds of the time.
-   */
-  private static final String QUICK = "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC";
-
-  /**
-   * What the build lays ready beside the jar; of another Java or jar, or not there, Java does
-   * without, and the last option keeps it from saying so among the answers.
-   */
-  private static final String READY = " -XX:SharedArchiveFile='%s' -Xlog:disable";
+  /** The same that the demo command uses. */
+  private static final String OPTIONS = "java.options";
 
   @ParentCommand private Root root;
   @Spec private CommandSpec spec;
@@ -46,11 +42,29 @@ final class CompletionCommand implements Callable<Integer> {
   public Integer call() {
     root.out().println("#!/usr/bin/env bash");
     String jar = jar();
-    String ready = String.format(Locale.ROOT, READY, jar.replaceFirst("[.]jar$", ".jsa"));
-    root.out().println(NAME + "() { java " + QUICK + ready + " -jar '" + jar + "' \"$@\"; }");
+    String archive = jar.replaceFirst("[.]jar$", ".jsa");
+    root.out()
+        .printf(
+            Locale.ROOT,
+            "%s() { java %s -XX:SharedArchiveFile='%s' -jar '%s' \"$@\"; }%n",
+            NAME,
+            options(),
+            archive,
+            jar);
     root.out().println(AutoComplete.bash(NAME, spec.parent().commandLine()));
     root.out().flush();
     return Commands.ANSWERED;
+  }
+
+  private static String options() {
+    try (InputStream in = CompletionCommand.class.getResourceAsStream(OPTIONS)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .filter(line -> !line.startsWith("#"))
+          .collect(Collectors.joining(" "));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String jar() {

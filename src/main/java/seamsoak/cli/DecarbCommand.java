@@ -47,8 +47,8 @@ final class DecarbCommand implements Callable<Integer> {
   @Option(
       names = "--edge",
       paramLabel = "open|covered",
-      converter = Written.Edge.class,
-      completionCandidates = Written.EdgeNames.class,
+      converter = OptionValues.Edge.class,
+      completionCandidates = OptionValues.EdgeNames.class,
       description = "Face bare to the fire (unless given) or under flux, oil or paint.")
   private Exposure edge = Exposure.OPEN;
 

@@ -60,9 +60,9 @@ final class MigrateCommand implements Callable<Integer> {
       names = "--layer",
       paramLabel = "A[,B]",
       required = true,
-      converter = Written.Layers.class,
+      converter = OptionValues.Layers.class,
       description = "Thickness of each layer, or of the first and the second.")
-  private Written.Pair layers;
+  private OptionValues.Pair layers;
 
   @Mixin private HoldOptions hold;
 

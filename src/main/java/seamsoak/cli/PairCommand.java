@@ -61,21 +61,21 @@ final class PairCommand implements Callable<Integer> {
   @Option(
       names = "--share",
       paramLabel = "A:B",
-      converter = Written.Share.class,
+      converter = OptionValues.Share.class,
       description = "Parts of the first and the second steel in the stack, such as 60:40.")
   private Double share;
 
   @Option(
       names = "--layer",
       paramLabel = "A[,B]",
-      converter = Written.Layers.class,
+      converter = OptionValues.Layers.class,
       description = "Thickness of each layer, or of the first and the second.")
-  private Written.Pair layers;
+  private OptionValues.Pair layers;
 
   @Option(
       names = "--section",
       paramLabel = "S",
-      converter = Written.Thickness.class,
+      converter = OptionValues.Thickness.class,
       description = "Thickness of the piece when it is hardened; 3/16 in (5 mm) unless given.")
   private Length section;
 

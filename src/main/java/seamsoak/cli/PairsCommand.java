@@ -1,7 +1,6 @@
 package seamsoak.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
@@ -15,7 +14,6 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.chart.PairFigures;
 import seamsoak.data.FileSet;
-import seamsoak.data.RunMark;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairList;
@@ -65,7 +63,7 @@ final class PairsCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "Folder to write the matrix to, as pairs.svg. Made when it is missing.")
   private Path out;
 
@@ -110,10 +108,7 @@ final class PairsCommand implements Callable<Integer> {
   private List<String> written(PairList list) {
     FileSet files = new FileSet(out, FILES);
     charts.put(files, PairFigures.matrix(list.matrix()));
-    List<String> inputs = new ArrayList<>(List.of(Commands.version()));
-    inputs.addAll(list.matrix().steels());
-    inputs.addAll(root.inputs());
-    charts.write(files, RunMark.of(inputs));
+    charts.write(files);
     return files.paths().stream().map(Path::toString).toList();
   }
 

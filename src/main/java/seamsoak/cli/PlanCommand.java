@@ -15,7 +15,6 @@ import seamsoak.billet.Billet;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
 import seamsoak.data.FileSet;
-import seamsoak.data.RunMark;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.Advice;
@@ -50,7 +49,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "Folder to write to; charts unless given. Made when it is missing.")
   private Path out = Path.of("charts");
 
@@ -61,9 +60,6 @@ final class PlanCommand implements Callable<Integer> {
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
-    // before the mark, which is of the tables read
-    List<PairAdvice> pairs = pairs(read, advice);
-    RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
     String cautions = new CautionText(advice).all();
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
@@ -72,16 +68,17 @@ final class PlanCommand implements Callable<Integer> {
     }
     files.put(
         "report.html",
-        new HtmlReport(advice, root.units(), figures, pairs, rests, root.colophon()).bytes());
+        new HtmlReport(advice, root.units(), figures, pairs(read, advice), rests, root.colophon())
+            .bytes());
     if (!advice.schedule().program().isEmpty()) {
-      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv(run.value())));
+      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv()));
     }
     files.put("plan.txt", utf8(text + "\n" + cautions));
     files.put("advice.json", new byte[0]);
     List<String> names = files.paths().stream().map(Path::toString).toList();
-    String json = JsonReport.plan(advice, run.value(), names, trace);
+    String json = JsonReport.plan(advice, names, trace);
     files.put("advice.json", utf8(json));
-    charts.write(files, run);
+    charts.write(files);
     String written =
         "\nWritten: "
             + String.join(",\n  ", names)

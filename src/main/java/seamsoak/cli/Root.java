@@ -2,7 +2,6 @@ package seamsoak.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -57,8 +56,8 @@ final class Root implements Callable<Integer> {
       names = "--units",
       paramLabel = "us|metric|both",
       scope = ScopeType.INHERIT,
-      converter = Written.Units.class,
-      completionCandidates = Written.UnitNames.class,
+      converter = OptionValues.Units.class,
+      completionCandidates = OptionValues.UnitNames.class,
       description = "Units to show; both unless given. JSON is always metric.")
   private UnitSystem units = UnitSystem.BOTH;
 
@@ -77,7 +76,7 @@ final class Root implements Callable<Integer> {
   @Option(
       names = "--data",
       paramLabel = "DIR",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       scope = ScopeType.INHERIT,
       description = "Folder whose tables stand in for the packed ones of the same name.")
   private Path data;
@@ -136,19 +135,6 @@ final class Root implements Callable<Integer> {
               : new Tables(DataFolder.over(data)).begin();
     }
     return tables;
-  }
-
-  /** The options of every command, and the tables read so far, as far as they sway an answer. */
-  List<String> inputs() {
-    List<String> inputs = new ArrayList<>(List.of(units.name(), "" + sources));
-    data()
-        .read()
-        .forEach(
-            (name, text) -> {
-              inputs.add(name);
-              inputs.add(text);
-            });
-    return inputs;
   }
 
   Correlations correlations() {

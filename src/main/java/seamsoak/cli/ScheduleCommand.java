@@ -1,16 +1,17 @@
 package seamsoak.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.data.Fault;
+import seamsoak.data.FileSet;
 import seamsoak.data.Place;
-import seamsoak.data.RunMark;
-import seamsoak.data.WholeFile;
 import seamsoak.plan.Advice;
 import seamsoak.report.CautionText;
 import seamsoak.report.JsonReport;
@@ -31,30 +32,32 @@ import seamsoak.trace.Trace;
       "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json --program kiln.csv%n"
     })
 final class ScheduleCommand implements Callable<Integer> {
+  /** No other files go when the program is renewed. */
+  private static final Pattern ALONE = Pattern.compile("");
+
   @ParentCommand private Root root;
   @Mixin private BilletFile billet;
 
   @Option(
       names = "--program",
       paramLabel = "FILE",
-      converter = Written.Name.class,
+      converter = OptionValues.Name.class,
       description = "File to write the kiln's program to, as comma-separated columns.")
   private Path program;
 
   @Option(
       names = "--replace",
-      description = "Write over a file of that name that is not by this program.")
+      description = "Write over a file of that name that is not by this program or was changed.")
   private boolean replace;
 
   @Override
   public Integer call() {
     if (program != null) {
-      refuseStranger();
+      file(""); // what stands in the way is told before all is worked out
     }
     Advice advice = billet.advice(root, root.unitsOfAnswer());
     if (program != null) {
-      String csv = new ProgramText(advice, root.units()).csv(billet.mark(root).value());
-      WholeFile.write(program, csv.getBytes(StandardCharsets.UTF_8));
+      file(new ProgramText(advice, root.units()).csv()).write(Commands.version());
     }
     Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
     return BilletFile.print(
@@ -69,12 +72,17 @@ final class ScheduleCommand implements Callable<Integer> {
   }
 
   /** What somebody else has written, the billet's own file above all, is not written over. */
-  private void refuseStranger() {
-    if (!replace && RunMark.isStranger(program)) {
+  private FileSet file(String csv) {
+    Path folder = program.resolveSibling("");
+    if (program.getFileName() == null || !Files.isDirectory(folder)) {
       throw new Fault(
-          Place.of(program.toString()),
-          "it was not written by this program",
-          "choose another name for the kiln's program, or say --replace to write over it");
+          Place.of(program.toString()), "its folder does not exist", "choose another place for it");
     }
+    FileSet file = new FileSet(folder, ALONE);
+    file.put(program.getFileName().toString(), csv.getBytes(StandardCharsets.UTF_8));
+    if (!replace) {
+      file.refuseStrangers();
+    }
+    return file;
   }
 }

@@ -91,11 +91,6 @@ public final class CsvTable {
     return text.file();
   }
 
-  /** The text of the whole file. */
-  String content() {
-    return text.content();
-  }
-
   public List<String> columns() {
     return columns;
   }

@@ -6,10 +6,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.Collections;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentSkipListMap;
 
 /**
  * Where the tables come from: the ones packed into the program, or those of a folder of the user's
@@ -19,11 +16,6 @@ public final class DataFolder {
   private static final String PACKED = "/alloy-data/";
 
   private final Optional<Path> folder;
-
-  /**
-   * What was read from the user's folder, by the tables' names; tables may be read side by side.
-   */
-  private final Map<String, String> read = new ConcurrentSkipListMap<>();
 
   private DataFolder(Optional<Path> folder) {
     this.folder = folder;
@@ -43,21 +35,21 @@ public final class DataFolder {
     return new DataFolder(Optional.of(folder));
   }
 
-  /** The tables read so far that are not the packed ones: the text of each by its name. */
-  public Map<String, String> read() {
-    return Collections.unmodifiableMap(read);
+  /** Whether the table of that name is the packed one. */
+  public boolean isPacked(String name) {
+    return own(name).isEmpty();
+  }
+
+  private Optional<Path> own(String name) {
+    return folder.map(f -> f.resolve(name)).filter(f -> Files.exists(f, LinkOption.NOFOLLOW_LINKS));
   }
 
   /** Reads the CSV table of that name, such as {@code steels.csv}. */
   public CsvTable csv(String name) {
-    Optional<Path> own =
-        folder.map(f -> f.resolve(name)).filter(f -> Files.exists(f, LinkOption.NOFOLLOW_LINKS));
+    Optional<Path> own = own(name);
     String shown = own.map(Path::toString).orElse("alloy-data/" + name);
     if (own.isPresent()) {
-      CsvTable table =
-          CsvTable.read(shown, new ByteArrayInputStream(TextFile.bytes(shown, own.get())));
-      read.put(name, table.content());
-      return table;
+      return CsvTable.read(shown, new ByteArrayInputStream(TextFile.bytes(shown, own.get())));
     }
     try (InputStream in = DataFolder.class.getResourceAsStream(PACKED + name)) {
       if (in == null) {

@@ -12,16 +12,18 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The files that one run writes to a folder. All of them are on the disk, under other names, before
- * the first takes its place: a run that fails or is told to stop leaves the old set as it was, and
- * one that is killed leaves whole files, each of which names its run. What earlier runs put there
- * and this one has no more is taken away, so that the folder tells of one run.
+ * The files that one run writes to a folder, and the list of them. All are on the disk, under other
+ * names, before the first takes its place: a run that fails or is told to stop leaves the old set
+ * as it was. The list with the old files and the new goes in first, the one with the new alone
+ * last: one that is killed leaves whole files that are on the list, and the next run puts them
+ * right. What earlier runs put there and this one has no more is taken away, so that the folder
+ * tells of one run.
  */
 public final class FileSet {
   private final Path folder;
   private final Pattern members;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
-  private final List<WholeFile> parts = new ArrayList<>();
+  private final List<PartFile> parts = new ArrayList<>();
   private boolean stopped;
 
   /**
@@ -42,6 +44,12 @@ public final class FileSet {
 
   /** Adds a file. */
   public void put(String name, byte[] content) {
+    if (name.equals(Manifest.NAME)) {
+      throw new Fault(
+          Place.of(path(name).toString()),
+          "the list of what was written has that name",
+          "choose another");
+    }
     files.put(name, content);
   }
 
@@ -55,39 +63,49 @@ public final class FileSet {
     return files.keySet().stream().map(folder::resolve).toList();
   }
 
-  /** The files, as they will lie in the folder, that some other hand has put there. */
-  public List<Path> strangers() {
-    return paths().stream().filter(RunMark::isStranger).toList();
-  }
-
-  /** {@link Fault} when there are any. */
+  /** {@link Fault} when some other hand has put files there, or changed them. */
   public void refuseStrangers() {
     List<Path> strangers = strangers();
     if (!strangers.isEmpty()) {
+      int more = strangers.size() - 1;
       throw new Fault(
           Place.of(strangers.get(0).toString()),
-          strangers.size() == 1
-              ? "it was not written by this program"
-              : "it and "
-                  + (strangers.size() - 1)
-                  + " more files to be written there are not by this program",
-          "choose another folder, or say --replace to write over them");
+          more == 0
+              ? "it was not written by this program, or was changed since"
+              : "it and " + more + " more files there are not by this program, or changed since",
+          "choose another place, or say --replace to write over what is there");
     }
   }
 
+  private List<Path> strangers() {
+    // a file that is already as it is going to be is no loss, whoever put it there
+    List<String> ours = Manifest.in(folder).with(files).foundIn(folder).names();
+    Stream<String> taken = files.keySet().stream().filter(name -> !ours.contains(name));
+    return Stream.concat(taken, Stream.of(Manifest.NAME).filter(n -> Manifest.isTaken(folder)))
+        .map(folder::resolve)
+        .filter(Files::exists)
+        .toList();
+  }
+
   /**
-   * Writes them all, or leaves the folder as it was and throws a {@link Fault}. Kinds of files that
-   * have room for the mark are given it here.
+   * Writes them all, or leaves the folder as it was and throws a {@link Fault}.
+   *
+   * @param program name and version of this program
    */
-  public void write(RunMark mark) {
+  public void write(String program) {
     List<Path> made = missing();
     Thread stop = new Thread(this::stop);
     Runtime.getRuntime().addShutdownHook(stop);
     boolean whole = false;
     try {
       make();
-      files.forEach((name, content) -> lay(name, mark.in(name, content)));
-      move();
+      Manifest before = Manifest.in(folder).foundIn(folder);
+      List<String> gone = gone(before);
+      lay(Manifest.NAME, before.with(files).bytes(program));
+      files.forEach(this::lay);
+      Manifest kept = before.without(gone).without(files.keySet());
+      lay(Manifest.NAME, kept.with(files).bytes(program));
+      move(gone);
       whole = true;
     } finally {
       takeAway();
@@ -98,10 +116,17 @@ public final class FileSet {
     }
   }
 
+  /** Written by an earlier run and not by this one. */
+  private List<String> gone(Manifest before) {
+    return before.names().stream()
+        .filter(name -> members.matcher(name).matches() && !files.containsKey(name))
+        .toList();
+  }
+
   private void make() {
     try {
       Files.createDirectories(folder);
-      WholeFile.clear(folder);
+      PartFile.clear(folder);
     } catch (IOException e) {
       throw fault("the folder cannot be made");
     }
@@ -109,26 +134,15 @@ public final class FileSet {
 
   private synchronized void lay(String name, byte[] content) {
     goOn();
-    parts.add(new WholeFile(folder.resolve(name), content));
+    parts.add(new PartFile(parts.size(), folder.resolve(name), content));
   }
 
   /** Not to be stopped: a signal waits until the set is complete. */
-  private synchronized void move() {
+  private synchronized void move(List<String> gone) {
     goOn();
-    parts.forEach(WholeFile::move);
-    leftOver().forEach(FileSet::remove);
-  }
-
-  /** Written by an earlier run and not by this one. */
-  private List<Path> leftOver() {
-    try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(p -> members.matcher(p.getFileName().toString()).matches())
-          .filter(p -> !files.containsKey(p.getFileName().toString()))
-          .filter(p -> RunMark.of(p).isPresent())
-          .toList();
-    } catch (IOException e) {
-      return List.of(); // a folder that may be written to but not be looked into
-    }
+    parts.subList(0, parts.size() - 1).forEach(PartFile::move);
+    gone.forEach(name -> remove(folder.resolve(name)));
+    parts.get(parts.size() - 1).move();
   }
 
   private void goOn() {
@@ -138,7 +152,7 @@ public final class FileSet {
   }
 
   private synchronized void takeAway() {
-    parts.forEach(WholeFile::close);
+    parts.forEach(PartFile::remove);
     parts.clear();
   }
 
@@ -175,6 +189,6 @@ public final class FileSet {
   }
 
   private Fault fault(String found) {
-    return new Fault(Place.of(folder.toString()), found, "--out takes a folder to write to");
+    return new Fault(Place.of(folder.toString()), found, "give a folder to write to");
   }
 }

@@ -8,7 +8,6 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -39,16 +38,6 @@ public final class JsonTree {
   /** Reads a file of at most 1 MB; {@link Fault} for anything that is not one JSON value. */
   public static JsonValue read(String fileName, Path path) {
     return parse(fileName, TextFile.read(fileName, path));
-  }
-
-  /** Reads a stream to its end, which must come within 1 MB. */
-  public static JsonValue read(String fileName, InputStream in) {
-    try {
-      return parse(fileName, TextFile.text(fileName, TextFile.bytes(fileName, in)));
-    } catch (IOException e) {
-      throw new Fault(
-          Place.of(fileName), "it cannot be read (" + e.getMessage() + ")", "give a readable file");
-    }
   }
 
   /** Reads text that was read from a file of that name. */

@@ -11,7 +11,8 @@
  *
  * <p>{@link FileSet} lays all files beside their places, then moves them in one go that a signal
  * has to wait for, and takes away what an earlier run had and this one has not. A kill in the
- * middle of the moves may leave files of two runs; each names its run ({@link RunMark}), and the
- * next run puts it right.
+ * middle of the moves may leave files of two runs; the list of them ({@link Manifest}) has both by
+ * then, and the next run puts it right. The list is also how files of other hands are told from
+ * ours: by their bytes, so that one which somebody has changed is theirs.
  */
 package seamsoak.data;

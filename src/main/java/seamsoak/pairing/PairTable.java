@@ -28,7 +28,7 @@ public final class PairTable {
     Set<String> ids = steels.steels().stream().map(Steel::id).collect(Collectors.toSet());
     List<Practice> pairs = new ArrayList<>();
     List<CsvTable.Row> rows = data.csv(FILE).rows();
-    boolean packed = !data.read().containsKey(FILE);
+    boolean packed = data.isPacked(FILE);
     for (CsvTable.Row row : rows) {
       if (packed && !(ids.contains(row.text("first")) && ids.contains(row.text("second")))) {
         continue;

@@ -92,13 +92,10 @@ public final class JsonReport {
   }
 
   /**
-   * @param run names the run
    * @param files what was written beside it
    */
-  public static String plan(Advice advice, String run, List<String> files, Trace sources) {
-    Map<String, Object> all = new LinkedHashMap<>();
-    all.put("run", run);
-    all.putAll(JsonWriter.members(advice));
+  public static String plan(Advice advice, List<String> files, Trace sources) {
+    Map<String, Object> all = new LinkedHashMap<>(JsonWriter.members(advice));
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);

@@ -35,23 +35,11 @@ public record ProgramText(Advice advice, UnitSystem units) {
 
   /** Comma-separated lines with one header. */
   public String csv() {
-    return csv("");
-  }
-
-  /**
-   * The same for a file.
-   *
-   * @param run that wrote it
-   */
-  public String csv(String run) {
     StringBuilder all = new StringBuilder();
     List<String> heads = new ArrayList<>(List.of("step", "segment"));
     heads.addAll(heads("rate_%s_per_h"));
     heads.addAll(heads("to_%s"));
     heads.addAll(List.of("stay_min", "then"));
-    if (!run.isEmpty()) {
-      heads.add("written_by");
-    }
     all.append(String.join(",", heads)).append('\n');
     for (ProgramLine l : advice.schedule().program()) {
       List<String> cells = new ArrayList<>(List.of(l.step(), Integer.toString(l.number())));
@@ -60,9 +48,6 @@ public record ProgramText(Advice advice, UnitSystem units) {
       cells.addAll(new Shown(units).pick(fahrenheit(l), degrees(l.toC())));
       cells.add(Shown.number(Math.ceil(l.stayMinutes()), 0));
       cells.add(l.then().replace(',', ';'));
-      if (!run.isEmpty()) {
-        cells.add("run " + run);
-      }
       all.append(String.join(",", cells)).append('\n');
     }
     return all.toString();

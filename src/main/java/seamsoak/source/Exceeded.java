@@ -7,10 +7,4 @@ package seamsoak.source;
  * @param range the range that was left
  * @param value the value that was used
  */
-public record Exceeded(String correlation, Range range, double value) {
-  /** Written out, since what records bring along is slow the first time. */
-  @Override
-  public int hashCode() {
-    return 31 * correlation.hashCode() + Double.hashCode(value);
-  }
-}
+public record Exceeded(String correlation, Range range, double value) {}

@@ -57,22 +57,6 @@ public record Steel(
     disputes = List.copyOf(disputes);
   }
 
-  /** Written out, since what records bring along is slow the first time. */
-  @Override
-  public boolean equals(Object o) {
-    return o == this
-        || o instanceof Steel s
-            && id.equals(s.id)
-            && analysis.equals(s.analysis)
-            && limits.equals(s.limits)
-            && heatTreatment.equals(s.heatTreatment);
-  }
-
-  @Override
-  public int hashCode() {
-    return id.hashCode();
-  }
-
   /** A steel of which nothing but its analysis is known. */
   public Steel(
       String id, String designation, List<String> aliases, String category, Composition analysis) {

@@ -18,7 +18,7 @@ record Amount(double value, String unit) {
           "([+-]?)\\s*(?:([0-9]+)(?:\\s*-\\s*|\\s+))?([0-9]+)\\s*/\\s*([0-9]+)\\s*(.*)");
 
   /** Reads a plain decimal number with its unit; 1100/1150 is two temperatures, not a fraction. */
-  static Amount read(String text, Accepted accepted) {
+  static Amount read(String text, QuantityText accepted) {
     String tidy = accepted.tidy(text);
     Matcher m = PLAIN.matcher(tidy);
     if (!m.matches()) {
@@ -28,7 +28,7 @@ record Amount(double value, String unit) {
   }
 
   /** Reads a decimal number, a fraction or a mixed number (1 1/2, 1-1/2) with its unit. */
-  static Amount readFraction(String text, Accepted accepted) {
+  static Amount readFraction(String text, QuantityText accepted) {
     Matcher m = FRACTION.matcher(accepted.tidy(text));
     if (!m.matches()) {
       return read(text, accepted);
@@ -45,7 +45,8 @@ record Amount(double value, String unit) {
     return of(text, accepted, m.group(1), whole + above / below, m.group(5));
   }
 
-  private static Amount of(String text, Accepted accepted, String sign, double size, String unit) {
+  private static Amount of(
+      String text, QuantityText accepted, String sign, double size, String unit) {
     if (!Double.isFinite(size)) {
       throw accepted.refuse(text, "is no size that metal can have");
     }

@@ -6,10 +6,10 @@ package seamsoak.unit;
  * @param radians may be negative; what people write may not
  */
 public record Angle(double radians) {
-  private static final Accepted ACCEPTED = new Accepted("an angle such as 45 deg or 45°");
+  private static final QuantityText ACCEPTED = new QuantityText("an angle such as 45 deg or 45°");
 
   public Angle {
-    Accepted.finite(radians);
+    QuantityText.finite(radians);
   }
 
   public static Angle ofDegrees(double degrees) {
@@ -31,10 +31,5 @@ public record Angle(double radians) {
 
   public double degrees() {
     return Math.toDegrees(radians);
-  }
-
-  /** To a tenth of a degree, the same in every system. */
-  public String format(UnitSystem units) {
-    return Decimals.upTo(degrees(), 1) + " deg";
   }
 }

@@ -6,11 +6,11 @@ package seamsoak.unit;
  * @param hrc from 0 to 70
  */
 public record Hardness(double hrc) {
-  private static final Accepted ACCEPTED = new Accepted("a hardness such as 60 HRC");
+  private static final QuantityText ACCEPTED = new QuantityText("a hardness such as 60 HRC");
   private static final double HARDEST = 70;
 
   public Hardness {
-    if (!(Accepted.finite(hrc) >= 0 && hrc <= HARDEST)) {
+    if (!(QuantityText.finite(hrc) >= 0 && hrc <= HARDEST)) {
       throw new IllegalArgumentException(hrc + " HRC is not on the scale");
     }
   }

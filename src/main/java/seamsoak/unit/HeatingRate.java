@@ -8,14 +8,14 @@ import java.util.Map;
  * @param kelvinPerHour above 0
  */
 public record HeatingRate(double kelvinPerHour) {
-  private static final Accepted ACCEPTED =
-      new Accepted("a rate such as 1000 F/h, 500 C/h or 10 C/min");
+  private static final QuantityText ACCEPTED =
+      new QuantityText("a rate such as 1000 F/h, 500 C/h or 10 C/min");
   private static final Map<String, Double> PER_HOUR =
       Map.of("h", 1.0, "hr", 1.0, "hour", 1.0, "min", 60.0, "minute", 60.0);
   private static final double FASTEST = 1e5;
 
   public HeatingRate {
-    if (!(Accepted.finite(kelvinPerHour) > 0)) {
+    if (!(QuantityText.finite(kelvinPerHour) > 0)) {
       throw new IllegalArgumentException(kelvinPerHour + " K/h is no rate");
     }
   }

@@ -6,21 +6,17 @@ package seamsoak.unit;
  * @param metres may be negative, as a position can be; what people write may not
  */
 public record Length(double metres) {
-  private static final Accepted ACCEPTED =
-      new Accepted("a length such as 1-3/8 in, 3/8\", 0.040 in, 2 ft, 38 mm or 1.5 cm");
+  private static final QuantityText ACCEPTED =
+      new QuantityText("a length such as 1-3/8 in, 3/8\", 0.040 in, 2 ft, 38 mm or 1.5 cm");
   private static final double METRES_PER_INCH = 0.0254;
   private static final double LONGEST_METRES = 100;
 
   public Length {
-    Accepted.finite(metres);
+    QuantityText.finite(metres);
   }
 
   public static Length ofMillimetres(double millimetres) {
     return new Length(millimetres / 1000);
-  }
-
-  public static Length ofInches(double inches) {
-    return new Length(inches * METRES_PER_INCH);
   }
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
@@ -62,11 +58,6 @@ public record Length(double metres) {
     String sign = metres < 0 ? "-" : "";
     Length size = new Length(Math.abs(metres));
     return units.show(sign + size.us(), sign + size.metric());
-  }
-
-  /** For tables: millimetres with that many decimals and no unit. */
-  public String inMillimetres(int decimals) {
-    return Decimals.fixed(millimetres(), decimals);
   }
 
   /** The nearest 1/32 in stands for any length within 0.4 % of it, which a rule cannot tell. */

@@ -6,10 +6,11 @@ package seamsoak.unit;
  * @param value in percent, so that {@code 0.10 %} is 0.1
  */
 public record Percent(double value) {
-  private static final Accepted ACCEPTED = new Accepted("a percentage such as 0.10 % or 50 %");
+  private static final QuantityText ACCEPTED =
+      new QuantityText("a percentage such as 0.10 % or 50 %");
 
   public Percent {
-    Accepted.finite(value);
+    QuantityText.finite(value);
   }
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */

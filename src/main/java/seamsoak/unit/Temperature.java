@@ -6,22 +6,18 @@ package seamsoak.unit;
  * @param kelvin at least 0
  */
 public record Temperature(double kelvin) {
-  private static final Accepted ACCEPTED =
-      new Accepted("a temperature such as 2150 F, 1500 °F, 1177 C or 1450 K");
+  private static final QuantityText ACCEPTED =
+      new QuantityText("a temperature such as 2150 F, 1500 °F, 1177 C or 1450 K");
   private static final double HIGHEST_CELSIUS = 3000;
 
   public Temperature {
-    if (Accepted.finite(kelvin) < 0) {
+    if (QuantityText.finite(kelvin) < 0) {
       throw new IllegalArgumentException(kelvin + " K is below absolute zero");
     }
   }
 
   public static Temperature ofCelsius(double celsius) {
     return new Temperature(TemperatureScale.CELSIUS.kelvin(celsius));
-  }
-
-  public static Temperature ofFahrenheit(double fahrenheit) {
-    return new Temperature(TemperatureScale.FAHRENHEIT.kelvin(fahrenheit));
   }
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
@@ -52,10 +48,5 @@ public record Temperature(double kelvin) {
   public String format(UnitSystem units) {
     return units.show(
         Decimals.nearest(fahrenheit(), 5) + " F", Decimals.nearest(celsius(), 5) + " C");
-  }
-
-  /** For tables: degrees Celsius with that many decimals and no unit. */
-  public String inCelsius(int decimals) {
-    return Decimals.fixed(celsius(), decimals);
   }
 }

@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
  * @param seconds may be negative, as a difference can be; what people write may not
  */
 public record TimeSpan(double seconds) {
-  private static final Accepted ACCEPTED =
-      new Accepted("a time such as 90 s, 4 min, 1.5 h or 1 h 20 min");
+  private static final QuantityText ACCEPTED =
+      new QuantityText("a time such as 90 s, 4 min, 1.5 h or 1 h 20 min");
   private static final Pattern PART =
       Pattern.compile("([0-9]+\\.?[0-9]*|\\.[0-9]+)\\s*([^0-9.\\s]*)(?:\\.(?![0-9]))?\\s*");
   private static final double HOUR = 3600;
@@ -19,7 +19,7 @@ public record TimeSpan(double seconds) {
   private static final double LONGEST_SECONDS = 10_000 * HOUR;
 
   public TimeSpan {
-    Accepted.finite(seconds);
+    QuantityText.finite(seconds);
   }
 
   public static TimeSpan ofMinutes(double minutes) {
@@ -90,11 +90,6 @@ public record TimeSpan(double seconds) {
    */
   public String format(UnitSystem units) {
     return seconds < 0 ? "-" + shown(-seconds) : shown(seconds);
-  }
-
-  /** For tables: minutes with that many decimals and no unit. */
-  public String inMinutes(int decimals) {
-    return Decimals.fixed(minutes(), decimals);
   }
 
   private static String shown(double seconds) {

@@ -6,7 +6,7 @@
  * follows from steel belongs where the steel is known. Inside, every quantity is a {@code double}
  * in SI units, and arithmetic is done on that.
  *
- * <p>Read {@link Length} first; the others are built like it. {@link Accepted} holds what they
+ * <p>Read {@link Length} first; the others are built like it. {@link QuantityText} holds what they
  * share: the one sentence that says what was found and what is accepted.
  */
 package seamsoak.unit;

@@ -152,7 +152,7 @@ class BilletReaderTest {
             """);
     assertEquals("billet", billet.name());
     assertEquals(4 * 3.175, billet.stack().thickness().millimetres(), 1e-12);
-    assertEquals(Length.ofInches(0.010), billet.stack().skinTaken());
+    assertEquals(Length.parse("0.010 in"), billet.stack().skinTaken());
     assertEquals(Optional.of(Face.END), billet.shown());
     assertEquals(new Percent(30), billet.coveredTaken());
     assertEquals(new Percent(0.06), billet.visible().dipTaken());

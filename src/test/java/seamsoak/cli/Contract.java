@@ -12,10 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.xml.sax.InputSource;
 import seamsoak.data.JsonTree;
-import seamsoak.data.RunMark;
+import seamsoak.data.Sha256;
 
 /** What holds whatever the input: an answer or one sentence, and no harm to anything. */
 final class Contract {
@@ -115,19 +115,20 @@ final class Contract {
     return all;
   }
 
-  /** The files in a folder are whole, of kinds that we write, and name the same run. */
+  /** The files in a folder are whole, of kinds that we write, and just those of the list. */
   static void wholeSet(Path out) throws Exception {
-    Optional<RunMark> run = Optional.empty();
+    Path list = out.resolve("seamsoak.sha256");
+    List<String> expected = new ArrayList<>();
     try (Stream<Path> files = Files.list(out)) {
-      for (Path file : (Iterable<Path>) files::iterator) {
+      for (Path file : (Iterable<Path>) files.filter(f -> !f.equals(list)).sorted()::iterator) {
         whole(file);
-        Optional<RunMark> mark = RunMark.of(file);
-        assertTrue(mark.isPresent(), file + " names no run");
-        assertTrue(run.isEmpty() || run.equals(mark), file + " is of another run");
-        run = mark;
+        expected.add(Sha256.line(file));
       }
     }
-    assertTrue(run.isPresent(), "nothing was written");
+    assertFalse(expected.isEmpty(), "nothing was written");
+    List<String> lines = Files.readAllLines(list);
+    assertTrue(lines.get(0).startsWith("# Written by seamsoak "), lines.get(0));
+    assertEquals(expected, lines.subList(1, lines.size()));
   }
 
   static void whole(Path file) throws Exception {

@@ -1,9 +1,7 @@
 package seamsoak.cli;
 
-import java.io.ByteArrayInputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
@@ -26,7 +24,7 @@ record Ran(int code, String out, String err, double seconds) {
   }
 
   JsonValue json() {
-    return JsonTree.read("answer", new ByteArrayInputStream(out.getBytes(StandardCharsets.UTF_8)));
+    return JsonTree.parse("answer", out);
   }
 
   /** A number by its path, such as {@code first.seamCarbonPct}. */

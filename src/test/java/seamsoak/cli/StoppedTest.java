@@ -1,24 +1,25 @@
 package seamsoak.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import seamsoak.data.RunMark;
+import seamsoak.data.Sha256;
 
 /** Plans stopped or killed at random moments; {@code -Dkills.plans=50} sets how many of each. */
 @Tag("slow")
@@ -33,11 +34,14 @@ class StoppedTest {
 
   private static final int TERMINATED = 143;
 
+  private static final String LIST = "seamsoak.sha256";
+
   private final Map<String, Integer> counts = new TreeMap<>();
 
   @TempDir private Path folder;
   private Path out;
-  private RunMark old;
+  private Map<Path, String> old;
+  private Map<Path, String> fresh;
 
   private interface Stop {
     /** Ends a run; gives the exit code that is honest. */
@@ -51,8 +55,12 @@ class StoppedTest {
   @BeforeEach
   void anOldSet() throws Exception {
     out = folder.resolve("out");
+    assertEquals(0, run().code());
+    fresh = Contract.snapshot(out);
     renew();
-    old = marks().iterator().next();
+    old = Contract.snapshot(out);
+    assertEquals(old.keySet(), fresh.keySet());
+    assertNotEquals(old, fresh);
   }
 
   /** Asked to stop, a run leaves the old set or the new one, and nothing else. */
@@ -71,13 +79,15 @@ class StoppedTest {
           assertTrue(code == 0 || code == honest, code + " is no honest exit code");
           assertEquals(List.of(), litter());
           Contract.wholeSet(out);
-          boolean oldThere = marks().contains(old);
+          Map<Path, String> found = Contract.snapshot(out);
+          boolean oldThere = found.equals(old);
+          assertTrue(oldThere || found.equals(fresh), "neither set is there");
           assertTrue(code != 0 || !oldThere, "said to be done, and the old set is there");
           count((code == 0 ? "done, " : "stopped, ") + (oldThere ? "old set" : "new set"));
         });
   }
 
-  /** Killed, a run may leave files of two runs; each is whole and says which. */
+  /** Killed, a run may leave files of two runs; each is whole and listed as it is. */
   @Test
   void killedAtAnyMomentEveryFileIsWholeAndTheNextRunPutsItRight() throws Exception {
     atRandomMoments(
@@ -87,15 +97,14 @@ class StoppedTest {
           return 0;
         },
         (code, any) -> {
-          Set<RunMark> marks = marks();
-          count(marks.size() > 1 ? "two sets" : marks.contains(old) ? "old set" : "new set");
+          count(sets());
           if (!litter().isEmpty()) {
             count("with litter");
           }
           renew();
           assertEquals(List.of(), litter());
           Contract.wholeSet(out);
-          assertEquals(Set.of(old), marks());
+          assertEquals(old, Contract.snapshot(out));
         });
   }
 
@@ -138,16 +147,23 @@ class StoppedTest {
     assertEquals(0, ran.code(), ran.err());
   }
 
-  /** The runs that the files in the folder name; each file is whole. */
-  private Set<RunMark> marks() throws Exception {
-    Set<RunMark> marks = new HashSet<>();
-    try (Stream<Path> files = Files.list(out)) {
-      for (Path file : (Iterable<Path>) files.filter(f -> !isLitter(f))::iterator) {
-        Contract.whole(file);
-        marks.add(RunMark.of(file).orElseThrow(() -> new AssertionError(file + " names no run")));
+  /** Which sets the files are of; each is just as one of them has it, and listed so. */
+  private String sets() throws Exception {
+    Map<Path, String> found = Contract.snapshot(out);
+    Set<String> listed = Set.copyOf(Files.readAllLines(out.resolve(LIST)));
+    Set<String> sets = new TreeSet<>();
+    for (Path file : old.keySet()) {
+      if (Files.isRegularFile(file) && !file.endsWith(LIST)) {
+        String now = found.get(file);
+        assertTrue(
+            now.equals(old.get(file)) || now.equals(fresh.get(file)), file + " is of no run");
+        assertTrue(listed.contains(Sha256.line(file)), file + " is not listed");
+        if (!old.get(file).equals(fresh.get(file))) {
+          sets.add(now.equals(old.get(file)) ? "old set" : "new set");
+        }
       }
     }
-    return marks;
+    return String.join(" and ", sets);
   }
 
   private List<Path> litter() throws IOException {

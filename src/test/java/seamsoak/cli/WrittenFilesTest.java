@@ -9,9 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -30,11 +28,10 @@ class WrittenFilesTest {
   void theProgramIsWrittenInEitherSystem() throws IOException {
     List<String> metric = program("metric");
     List<String> us = program("us");
-    assertEquals("step,segment,rate_C_per_h,to_C,stay_min,then,written_by", metric.get(0));
-    assertEquals("step,segment,rate_F_per_h,to_F,stay_min,then,written_by", us.get(0));
+    assertEquals("step,segment,rate_C_per_h,to_C,stay_min,then", metric.get(0));
+    assertEquals("step,segment,rate_F_per_h,to_F,stay_min,then", us.get(0));
     assertEquals(
-        "step,segment,rate_F_per_h,rate_C_per_h,to_F,to_C,stay_min,then,written_by",
-        program("both").get(0));
+        "step,segment,rate_F_per_h,rate_C_per_h,to_F,to_C,stay_min,then", program("both").get(0));
     assertEquals(metric.size(), us.size());
     assertTrue(metric.size() > 6);
     for (int i = 1; i < metric.size(); i++) {
@@ -63,7 +60,7 @@ class WrittenFilesTest {
   }
 
   @Test
-  void planWritesItsFilesTheSameEachTime() throws IOException {
+  void planWritesItsFilesTheSameEachTime() throws Exception {
     Path first = folder.resolve("a/new/folder");
     Path second = folder.resolve("b");
     Ran ran = runInto(first, "--png");
@@ -84,12 +81,17 @@ class WrittenFilesTest {
             "schedule.svg",
             "seam.png",
             "seam.svg",
+            "seamsoak.sha256",
             "section-1.png",
             "section-1.svg",
             "soak.png",
             "soak.svg"),
         names);
+    Contract.wholeSet(first);
     for (String name : names) {
+      if (name.equals("seamsoak.sha256")) {
+        continue; // of two files that name where they lie, so not the same in two places
+      }
       assertTrue(ran.out().contains(first.resolve(name).toString()), name);
       assertArrayEquals(
           written(first.resolve(name), first, first),
@@ -115,26 +117,7 @@ class WrittenFilesTest {
     assertTrue(Files.size(mine) > 1000);
   }
 
-  /** The report tells how the steels go together, so the tables of pairs are its inputs too. */
-  @Test
-  void theMarkOfAPlanIsOfTheTablesOfPairsToo() throws IOException {
-    Path data = Files.createDirectory(folder.resolve("data"));
-    Path limits = data.resolve("pair-limits.csv");
-    List<String> lines = Files.readAllLines(Path.of("alloy-data/pair-limits.csv"));
-    Set<String> marks = new HashSet<>();
-    Files.write(limits, lines);
-    for (int i = 0; i < 2; i++) {
-      marks.add(runInto(folder.resolve("same"), "--data", data.toString(), "--json").text("run"));
-    }
-    assertEquals(1, marks.size(), "the same tables, the same mark");
-    List<String> other = new ArrayList<>(lines);
-    other.set(1, other.get(1) + " ");
-    Files.write(limits, other);
-    marks.add(runInto(folder.resolve("other"), "--data", data.toString(), "--json").text("run"));
-    assertEquals(2, marks.size());
-  }
-
-  /** The mark is of the billet, the options and the tables: charts of a run that had more go. */
+  /** Charts of a run that had more go. */
   @Test
   void whatThisRunHasNoMoreIsTakenAway() throws Exception {
     Path out = folder.resolve("out");
@@ -146,7 +129,6 @@ class WrittenFilesTest {
     assertEquals(0, one.code(), one.err());
     assertTrue(Files.exists(mine) && Files.exists(pairs), "not of a plan");
     Files.delete(mine);
-    Files.delete(pairs);
     assertTrue(Files.notExists(out.resolve("seam.svg")), "one bar has no seam");
     Contract.wholeSet(out);
   }
@@ -164,6 +146,8 @@ class WrittenFilesTest {
     assertTrue(Files.readString(mine).startsWith("step,segment,"));
     assertEquals(0, schedule(mine, "--units", "us").code(), "its own it renews");
     assertTrue(Files.readString(mine).startsWith("step,segment,rate_F_per_h,to_F"));
+    Files.writeString(mine, "with my remarks");
+    assertEquals(3, schedule(mine, "--units", "us").code(), "what is changed it leaves");
   }
 
   private Ran runInto(Path out, String... more) {

@@ -1,5 +1,6 @@
 package seamsoak.data;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -7,7 +8,7 @@ import java.util.regex.Pattern;
 /** Writes sets of files of two runs in turns until it is killed. */
 final class EndlessWriter {
   static final List<String> NAMES = List.of("a.txt", "b.svg", "c.html", "d.txt", "e.svg", "f.txt");
-  static final List<RunMark> RUNS = List.of(RunMark.of(List.of("one")), RunMark.of(List.of("two")));
+  static final List<String> RUNS = List.of("A", "B");
 
   private static final int BYTES = 200_000;
 
@@ -22,16 +23,15 @@ final class EndlessWriter {
     }
   }
 
-  /** A set whose every byte tells the run. */
-  static void write(Path folder, RunMark run) {
+  /** A set whose every byte tells the run; what another run has written it takes for its own. */
+  static void write(Path folder, String run) {
     FileSet set = new FileSet(folder, Pattern.compile("[a-f]\\.[a-z]+"));
     NAMES.forEach(name -> set.put(name, content(run)));
-    set.write(run);
+    set.refuseStrangers();
+    set.write("a test");
   }
 
-  static byte[] content(RunMark run) {
-    byte[] content = new byte[BYTES];
-    java.util.Arrays.fill(content, (byte) ('A' + RUNS.indexOf(run)));
-    return content;
+  static byte[] content(String run) {
+    return run.repeat(BYTES).getBytes(StandardCharsets.US_ASCII);
   }
 }

@@ -29,9 +29,13 @@ class FormatTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"15 C, 27 F, 15 C, 27 F (15 C)", "10 F, 10 F, 6 C, 10 F (6 C)"})
-  void differences(String text, String us, String metric, String both) {
-    all(TemperatureDifference.parse(text)::format, us, metric, both);
+  @CsvSource({
+    "15, 27 F, 15 C, 27 F (15 C)",
+    "5.5, 10 F, 6 C, 10 F (6 C)",
+    "-5, -9 F, -5 C, -9 F (-5 C)"
+  })
+  void differencesAddNoOffset(double kelvin, String us, String metric, String both) {
+    all(new TemperatureDifference(kelvin)::format, us, metric, both);
   }
 
   @ParameterizedTest
@@ -124,22 +128,9 @@ class FormatTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"45°, 45 deg", "22.5 deg, 22.5 deg"})
-  void angles(String text, String shown) {
-    all(Angle.parse(text)::format, shown, shown, shown);
-  }
-
-  @ParameterizedTest
   @CsvSource({"0.10 %, 0.1 %", "50 %, 50 %"})
   void percentages(String text, String shown) {
     all(Percent.parse(text)::format, shown, shown, shown);
-  }
-
-  @Test
-  void tablesGetExactMetricFigures() {
-    assertEquals("1147", Temperature.ofCelsius(1147).inCelsius(0));
-    assertEquals("1.588", Length.ofInches(1 / 16.0).inMillimetres(3));
-    assertEquals("4.50", new TimeSpan(270).inMinutes(2));
   }
 
   @ParameterizedTest
@@ -152,18 +143,6 @@ class FormatTest {
         x -> new Temperature(x).format(units),
         s -> Temperature.parse(s).kelvin(),
         s -> 2.5 * degree);
-  }
-
-  @ParameterizedTest
-  @EnumSource(names = {"US", "METRIC"})
-  void differencesComeBackWithinHalfAStep(UnitSystem units) {
-    double degree = units == UnitSystem.US ? 1 / 1.8 : 1;
-    roundTrip(
-        0.01,
-        500,
-        x -> new TemperatureDifference(x).format(units),
-        s -> TemperatureDifference.parse(s).kelvin(),
-        s -> 0.5 * degree);
   }
 
   @Test
@@ -200,16 +179,6 @@ class FormatTest {
           double seconds = TimeSpan.parse(s).seconds();
           return seconds < 60 ? 0.5 : seconds < 600 ? 15 : seconds < 86400 ? 30 : 1800;
         });
-  }
-
-  @Test
-  void anglesComeBackWithinHalfAStep() {
-    roundTrip(
-        0.001,
-        Math.PI,
-        x -> new Angle(x).format(UnitSystem.BOTH),
-        s -> Angle.parse(s).radians(),
-        s -> Math.toRadians(0.05));
   }
 
   private static double halfLastDigit(String shown) {

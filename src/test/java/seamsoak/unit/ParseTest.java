@@ -94,12 +94,6 @@ class ParseTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"15 C, 15", "27 F, 15", "15 K, 15", "-9 °F, -5", "0 F, 0"})
-  void differencesAddNoOffset(String text, double kelvin) {
-    assertEquals(kelvin, TemperatureDifference.parse(text).kelvin(), 1e-12);
-  }
-
-  @ParameterizedTest
   @CsvSource({
     "4 min, 240",
     "4min, 240",

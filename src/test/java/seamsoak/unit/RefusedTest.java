@@ -76,12 +76,6 @@ class RefusedTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "15", "15 mm", "1,5 C", "NaN C", "1e999 F", "99999 C"})
-  void refusedDifferences(String text) {
-    refused(TemperatureDifference::parse, text, "27 F or 15 C");
-  }
-
-  @ParameterizedTest
   @ValueSource(
       strings = {
         "",

@@ -1,6 +1,5 @@
 package seamsoak.property.phase;
 
-import java.util.Arrays;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -62,18 +61,5 @@ public final class MetalLattice {
   public double percent(double ratio) {
     double carbon = Element.C.mass() * ratio;
     return 100 * carbon / (carbon + meanMass);
-  }
-
-  @Override
-  public boolean equals(Object o) {
-    return o instanceof MetalLattice m
-        && m.iron == iron
-        && m.meanMass == meanMass
-        && Arrays.equals(m.share, share);
-  }
-
-  @Override
-  public int hashCode() {
-    return Arrays.hashCode(share);
   }
 }

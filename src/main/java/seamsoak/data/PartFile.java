@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -19,8 +18,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A file that is there whole or not at all: written beside its place, then moved into it. */
-public final class WholeFile implements AutoCloseable {
+/** A file beside its place, whole, until it is moved there. */
+final class PartFile {
   /** Process times are known to a jiffy or so, and clocks are set now and then. */
   private static final Duration CLOCKS_DIFFER = Duration.ofSeconds(2);
 
@@ -33,12 +32,19 @@ public final class WholeFile implements AutoCloseable {
    * Writes beside the target; {@link Fault} when that cannot be done, with nothing left behind. The
    * neighbor is an ordinary new file, since the ones the JDK makes for temporary use can be read by
    * their owner alone and would stay so.
+   *
+   * @param number tells apart what one run lays for the same place
    */
-  WholeFile(Path target, byte[] content) {
+  PartFile(int number, Path target, byte[] content) {
     this.target = target;
     this.part =
         target.resolveSibling(
-            ".seamsoak-" + ProcessHandle.current().pid() + "-" + target.getFileName());
+            ".seamsoak-"
+                + ProcessHandle.current().pid()
+                + "-"
+                + number
+                + "-"
+                + target.getFileName());
     try {
       if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
         throw new IOException("a folder has that name");
@@ -48,20 +54,8 @@ public final class WholeFile implements AutoCloseable {
       }
       write(content);
     } catch (IOException e) {
-      close();
+      remove();
       throw fault(e);
-    }
-  }
-
-  /** Writes a file; {@link Fault} when that cannot be done, with what was there left as it was. */
-  public static void write(Path target, byte[] content) {
-    try {
-      clear(target.toAbsolutePath().getParent());
-    } catch (IOException e) {
-      // told by what follows
-    }
-    try (WholeFile file = new WholeFile(target, content)) {
-      file.move();
     }
   }
 
@@ -80,19 +74,14 @@ public final class WholeFile implements AutoCloseable {
   /** Puts it in its place. */
   void move() {
     try {
-      try {
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-      }
+      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {
       throw fault(e);
     }
   }
 
   /** Takes away what was written beside the target, if it is still there. */
-  @Override
-  public void close() {
+  void remove() {
     try {
       Files.deleteIfExists(part);
     } catch (IOException e) {
@@ -123,15 +112,15 @@ public final class WholeFile implements AutoCloseable {
   }
 
   private Fault fault(IOException e) {
-    String found;
-    if (e instanceof NoSuchFileException) {
-      found = "its folder does not exist";
-    } else if (e instanceof AccessDeniedException) {
-      found = "its folder may not be written to";
-    } else {
-      String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
-      found = "it cannot be written (" + reason + ")";
-    }
-    return new Fault(Place.of(target.toString()), found, "choose another place for it");
+    String reason =
+        e instanceof NoSuchFileException
+            ? "its folder is gone"
+            : e instanceof AccessDeniedException
+                ? "its folder may not be written to"
+                : e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+    return new Fault(
+        Place.of(target.toString()),
+        "it cannot be written (" + reason + ")",
+        "choose another place for it");
   }
 }

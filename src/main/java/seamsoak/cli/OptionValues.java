@@ -21,7 +21,7 @@ import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
 
 /** Reads what stands after options. */
-final class Written {
+final class OptionValues {
   private static final int FEWEST_SAMPLES = 2;
   private static final int MOST_SAMPLES = 4096;
 
@@ -31,7 +31,7 @@ final class Written {
   /** A thinner foil evens out before it is hot. */
   private static final double THINNEST_METRES = 1e-5;
 
-  private Written() {}
+  private OptionValues() {}
 
   /** A temperature of a fire. */
   static final class Temperature implements ITypeConverter<seamsoak.unit.Temperature> {
@@ -63,16 +63,10 @@ final class Written {
    * @param first of the first steel
    * @param second of the second
    */
-  record Pair(Length first, Length second) {
-    /** The parser asks for it; what records bring along is slow the first time. */
-    @Override
-    public String toString() {
-      return first.metres() + " m, " + second.metres() + " m";
-    }
-  }
+  record Pair(Length first, Length second) {}
 
   /** One thickness or two, above zero. */
-  static final class Layers implements ITypeConverter<Written.Pair> {
+  static final class Layers implements ITypeConverter<OptionValues.Pair> {
     @Override
     public Pair convert(String text) {
       List<Length> layers = new ArrayList<>();

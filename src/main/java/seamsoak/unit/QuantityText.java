@@ -8,7 +8,7 @@ import java.text.Normalizer;
  *
  * @param examples the accepted forms, such as {@code a length such as 3/8" or 38 mm}
  */
-record Accepted(String examples) {
+record QuantityText(String examples) {
   private static final int LONGEST = 60;
 
   /** The text with typographic signs made plain; refused when it cannot be a quantity at all. */
