@@ -59,13 +59,13 @@ record MetalTrace(Correlations k, TraceEntries all) {
   }
 
   void phaseLines(List<Material> metals) {
-    all.use(k.ae1().correlation(), metals, NEVER);
-    k.ae1().members().forEach(f -> all.use(f.correlation(), metals, NEVER));
+    all.use(k.critical().ae1().correlation(), metals, NEVER);
+    k.critical().ae1().members().forEach(f -> all.use(f.correlation(), metals, NEVER));
     // each line is asked about the carbon on its own side of the eutectoid
     all.use(k.ironCarbon().a3(), metals.stream().filter(m -> !beyondEutectoid(m)).toList(), NEVER);
     all.use(k.ironCarbon().accm(), metals.stream().filter(this::beyondEutectoid).toList(), NEVER);
-    all.use(k.andrewsAe3().shift(), metals, NEVER);
-    all.use(k.leeLeeAccm().correlation(), metals, NEVER);
+    all.use(k.critical().a3Alloy().alloyShift(), metals, NEVER);
+    all.use(k.critical().accmAlloy().correlation(), metals, NEVER);
     if (metals.stream().anyMatch(m -> m.analysis().percent(Element.NI) > 0)) {
       all.use(PhaseLines.austenitic(), metals, NEVER);
     }

@@ -61,7 +61,7 @@ record PairTrace(Correlations k, TraceEntries all) {
     }
     if (!dissolved.isEmpty()) {
       all.use(m.martensiteGrowth().correlation(), dissolved, NEVER);
-      all.use(k.vanBohemenMs().correlation(), dissolved, NEVER);
+      all.use(k.critical().ms().correlation(), dissolved, NEVER);
       all.use(k.hardening().idealDiameter().correlation(), dissolved, NEVER);
       all.use(k.hardening().criterion().correlation(), WHATEVER, NEVER);
     }

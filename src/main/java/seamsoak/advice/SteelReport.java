@@ -137,15 +137,15 @@ public record SteelReport(
   public static SteelReport of(Correlations k, Steel steel) {
     Composition c = steel.analysis();
     PhaseLines lines = new CarbonInSteel(k, c, 1).lines();
-    Estimate ae1 = k.ae1().estimate(c);
+    Estimate ae1 = k.critical().ae1().estimate(c);
     double upper = lines.fullAusteniteCelsius(c.carbon());
     boolean cementite = lines.carbideLast(c.carbon());
     double harden =
         steel.heatTreatment().harden().map(TemperatureRange::middleC).orElse(upper + HARDEN_ABOVE);
     double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden);
     Composition austenite = c.with(Element.C, dissolved);
-    double ms = k.vanBohemenMs().celsius(austenite);
-    double second = k.ingberKunertMs().celsius(austenite);
+    double ms = k.critical().ms().celsius(austenite);
+    double second = k.critical().highCarbonMs().celsius(austenite);
     boolean transforms = !lines.alwaysAustenite();
     boolean hardens = ms > CriticalTemperature.ABSOLUTE_ZERO;
     ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
@@ -171,7 +171,7 @@ public record SteelReport(
                 ms,
                 Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
                 Math.max(ms, second) + MS_BAND,
-                k.vanBohemenMs().correlation().sourceKey())),
+                k.critical().ms().correlation().sourceKey())),
         dissolved,
         harden,
         single(limits.solidusCelsius(), k.solidus().correlation().sourceKey()),
@@ -184,7 +184,7 @@ public record SteelReport(
         new Diffusivities(k, c).all(),
         Stream.concat(SideBySide.CHOSEN.stream(), Stream.of(Diffusivities.CHOSEN)).toList(),
         unknown(transforms, hardens),
-        Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
+        Stream.of(ae1.exceeded(), forging.exceeded(), k.critical().a3Alloy().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)
             .distinct()

@@ -72,9 +72,10 @@ public final class Tracer {
     all.analysis(steel);
     all.temperatures(steel, SteelTable.TEMPERATURES);
     metals(all).phaseLines(bulk);
-    k.lowerCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));
-    k.upperCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));
-    k.martensiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
+    k.critical().lower().forEach(f -> all.use(f.correlation(), bulk, NEVER));
+    k.critical().upper().forEach(f -> all.use(f.correlation(), bulk, NEVER));
+    k.critical().martensiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
+    k.critical().bainiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
     metals(all).forging(List.of(steel));
     all.use(k.forging().highestForging().correlation(), bulk, NEVER);
     all.use(k.forging().safeForging().correlation(), bulk, NEVER);
@@ -155,7 +156,7 @@ public final class Tracer {
           .map(s -> new Material(s.id(), s.analysis().with(Element.C, c.carbonPct())))
           .forEach(byThen::add);
     }
-    all.use(k.vanBohemenMs().correlation(), byThen, NEVER);
+    all.use(k.critical().ms().correlation(), byThen, NEVER);
     metals(all).blade(byThen, List.of(hottest(billet, advice)));
     stackSteels(billet).forEach(s -> all.temperatures(s, "published heat treatment", TREATING));
     return all.trace();

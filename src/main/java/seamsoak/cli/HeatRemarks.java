@@ -27,7 +27,7 @@ record HeatRemarks(Correlations correlations, Temperature at, UnitSystem units) 
     if (at.celsius() > limits.burningCelsius()) {
       all.add(above(steel, "burns", limits.burningCelsius()));
     }
-    if (at.celsius() < correlations.ae1().estimate(analysis).low()) {
+    if (at.celsius() < correlations.critical().ae1().estimate(analysis).low()) {
       all.add(
           steel.id()
               + " holds no austenite at "

@@ -133,6 +133,6 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
 
   private double ms(PairSteel s, double heat) {
     Composition austenite = s.analysis().with(Element.C, s.dissolvedCarbonPct(heat));
-    return k.vanBohemenMs().celsius(austenite);
+    return k.critical().ms().celsius(austenite);
   }
 }

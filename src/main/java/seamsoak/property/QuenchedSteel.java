@@ -78,20 +78,20 @@ public final class QuenchedSteel {
 
   /** Start of martensite, C: van Bohemen's, with Ingber and Kunert's as the other end. */
   public Estimate msCelsius() {
-    double first = k.vanBohemenMs().celsius(austenite);
-    double second = k.ingberKunertMs().celsius(austenite);
+    double first = k.critical().ms().celsius(austenite);
+    double second = k.critical().highCarbonMs().celsius(austenite);
     return new Estimate(
         first,
         Math.min(first, second),
         Math.max(first, second),
-        k.vanBohemenMs().correlation().sourceKey(),
-        k.vanBohemenMs().exceeded(austenite));
+        k.critical().ms().correlation().sourceKey(),
+        k.critical().ms().exceeded(austenite));
   }
 
   /** Share of austenite left after cooling to a temperature, from 0 to 1. */
   public double retainedShare(double coldestCelsius) {
     return k.vanBohemenRetained()
-        .retained(austenite, k.vanBohemenMs().celsius(austenite), coldestCelsius);
+        .retained(austenite, k.critical().ms().celsius(austenite), coldestCelsius);
   }
 
   /** Hardness where all hardens, untempered, after cooling to a temperature. */

@@ -87,12 +87,12 @@ final class CarbonPropertyReferences {
         "ferrite-ends",
         in ->
             k.ironCarbon().a3Celsius(in.get("C"))
-                + k.andrewsAe3().alloyShiftCelsius(in.composition()));
+                + k.critical().a3Alloy().alloyShiftCelsius(in.composition()));
     all.put(
         "cementite-ends",
         in ->
             k.ironCarbon().accmCelsius(in.get("C"))
-                + k.leeLeeAccm().alloyShiftCelsius(in.composition(), in.get("C")));
+                + k.critical().accmAlloy().alloyShiftCelsius(in.composition(), in.get("C")));
   }
 
   private void diffusivity(Map<String, ToDoubleFunction<Inputs>> all) {

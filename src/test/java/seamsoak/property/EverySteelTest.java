@@ -35,9 +35,9 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void criticalTemperaturesLieBetweenRoomAndMelting(Composition c) {
-    within(c, k.lowerCritical(), 500, 1000);
-    within(c, k.upperCritical(), 250, 1250);
-    within(c, k.martensiteStart(), -273.15, 600);
+    within(c, k.critical().lower(), 500, 1000);
+    within(c, k.critical().upper(), 250, 1250);
+    within(c, k.critical().martensiteStart(), -273.15, 600);
     within(c, List.of(k.solidus()), 1050, 1540);
   }
 
@@ -102,7 +102,7 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void retainedAusteniteIsAShare(Composition c) {
-    double share = k.vanBohemenRetained().retained(c, k.vanBohemenMs().celsius(c), 20);
+    double share = k.vanBohemenRetained().retained(c, k.critical().ms().celsius(c), 20);
     assertTrue(share >= 0 && share <= 1, () -> "share " + share);
   }
 

@@ -31,9 +31,6 @@ final class HardeningReferences {
     all.put("quenched-bar-core", in -> bar(k, in).coreHrc().value());
     all.put("quenched-bar-face", in -> bar(k, in).faceHrc().value());
     tempering(all, k.hardening());
-    k.hardening()
-        .bainiteStart()
-        .forEach(t -> all.put(t.correlation().name(), in -> t.celsius(in.composition())));
     all.put("magnet", in -> k.hardening().magnet().celsius(lines(k, in), in.get("C")).value());
     all.put(
         "magnet-at-most", in -> k.hardening().magnet().celsius(lines(k, in), in.get("C")).high());
@@ -57,7 +54,7 @@ final class HardeningReferences {
         "as-quenched-hardness",
         in -> {
           Composition austenite = in.composition();
-          double ms = k.vanBohemenMs().celsius(austenite);
+          double ms = k.critical().ms().celsius(austenite);
           double retained = k.vanBohemenRetained().retained(austenite, ms, 20);
           return h.asQuenched().hrc(austenite.carbon(), retained);
         });

@@ -8,7 +8,6 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CriticalTemperature;
-import seamsoak.property.critical.Andrews1965MsLinear;
 import seamsoak.property.forging.AstmE112;
 import seamsoak.property.forging.ScalingConstant;
 import seamsoak.property.section.En1993Steel;
@@ -40,17 +39,23 @@ public final class PropertyReferences {
 
   private static void critical(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
     for (List<? extends CriticalTemperature> competing :
-        List.of(k.lowerCritical(), k.upperCritical(), k.martensiteStart(), List.of(k.solidus()))) {
+        List.of(
+            k.critical().lower(),
+            k.critical().upper(),
+            k.critical().martensiteStart(),
+            k.critical().bainiteStart(),
+            List.of(k.solidus()))) {
       competing.forEach(t -> all.put(t.correlation().name(), in -> t.celsius(in.composition())));
     }
-    all.put("ae1-mean", in -> k.ae1().celsius(in.composition()));
-    all.put("andrews1965-ae3-shift", in -> k.andrewsAe3().alloyShiftCelsius(in.composition()));
+    all.put("ae1-mean", in -> k.critical().ae1().celsius(in.composition()));
+    all.put(
+        "andrews1965-ae3-shift", in -> k.critical().a3Alloy().alloyShiftCelsius(in.composition()));
     all.put(
         "lee-lee2007-accm-shift",
-        in -> k.leeLeeAccm().alloyShiftCelsius(in.composition(), in.get("C")));
+        in -> k.critical().accmAlloy().alloyShiftCelsius(in.composition(), in.get("C")));
     CriticalTemperature linear =
-        k.martensiteStart().stream()
-            .filter(t -> t instanceof Andrews1965MsLinear)
+        k.critical().martensiteStart().stream()
+            .filter(t -> t.correlation().name().equals("andrews1965-ms-linear"))
             .findFirst()
             .orElseThrow();
     all.put(
@@ -66,7 +71,7 @@ public final class PropertyReferences {
                 * k.vanBohemenRetained()
                     .retained(
                         in.composition(),
-                        k.vanBohemenMs().celsius(in.composition()),
+                        k.critical().ms().celsius(in.composition()),
                         in.get("celsius")));
   }
 

@@ -181,7 +181,7 @@ class PropertyShapesTest {
   /** Its constant, 1333 F, alone. */
   @Test
   void grangeIsInFahrenheit() {
-    assertEquals((1333 - 32) / 1.8, k.lowerCritical().get(1).celsius(Analyses.of("")), 1e-9);
+    assertEquals((1333 - 32) / 1.8, k.critical().lower().get(1).celsius(Analyses.of("")), 1e-9);
   }
 
   /** A length grows by a third of what the volume does. */

@@ -208,8 +208,8 @@ class QuenchedSteelTest {
   @Test
   void martensiteStartsBetweenTheTwoFormulas() {
     Composition austenite = steel("1095").austenite();
-    double first = k.vanBohemenMs().celsius(austenite);
-    double second = k.ingberKunertMs().celsius(austenite);
+    double first = k.critical().ms().celsius(austenite);
+    double second = k.critical().highCarbonMs().celsius(austenite);
     Estimate ms = steel("1095").msCelsius();
     assertEquals(first, ms.value());
     assertEquals(Math.min(first, second), ms.low());

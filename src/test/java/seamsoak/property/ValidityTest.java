@@ -39,16 +39,16 @@ class ValidityTest {
   private Map<String, Correlation> all() {
     Stream<Correlation> regressions =
         Stream.of(
-                k.lowerCritical(),
-                k.upperCritical(),
-                k.martensiteStart(),
-                k.hardening().bainiteStart(),
+                k.critical().lower(),
+                k.critical().upper(),
+                k.critical().martensiteStart(),
+                k.critical().bainiteStart(),
                 List.of(k.solidus()))
             .flatMap(List::stream)
             .map(CriticalTemperature::correlation);
     Stream<Correlation> others =
         Stream.of(
-            k.leeLeeAccm().correlation(),
+            k.critical().accmAlloy().correlation(),
             k.vanBohemenRetained().correlation(),
             k.koistinenMarburger().correlation(),
             k.forging().highestForging().correlation(),
@@ -73,7 +73,7 @@ class ValidityTest {
             k.hardening().criterion().correlation(),
             k.hardening().depth().correlation(),
             k.hardening().jominy().correlation(),
-            k.ae1().correlation(),
+            k.critical().ae1().correlation(),
             k.ironCarbon().a3(),
             k.ironCarbon().accm(),
             k.mobility().correlation(),
@@ -263,13 +263,13 @@ class ValidityTest {
 
   @Test
   void estimatesNameTheirSource() {
-    assertEquals("ae1-mean", k.ae1().estimate(Analyses.of("C0.8")).source());
+    assertEquals("ae1-mean", k.critical().ae1().estimate(Analyses.of("C0.8")).source());
   }
 
   /** Beyond its limits a low alloy regression is taken at them. */
   @Test
   void moreThanTheLimitCountsAsTheLimit() {
-    for (CriticalTemperature t : List.of(k.lowerCritical().get(0), k.solidus())) {
+    for (CriticalTemperature t : List.of(k.critical().lower().get(0), k.solidus())) {
       Composition at = Composition.of(Map.of(Element.C, 0.5, Element.CR, 5.0, Element.MN, 2.0));
       Composition over = Composition.of(Map.of(Element.C, 0.5, Element.CR, 9.0, Element.MN, 3.0));
       assertEquals(t.celsius(at), t.celsius(over), 1e-12);
@@ -282,7 +282,7 @@ class ValidityTest {
     Composition rich =
         Composition.of(
             Map.of(Element.C, 4.0, Element.MN, 20.0, Element.NI, 40.0, Element.CR, 30.0));
-    for (CriticalTemperature t : k.martensiteStart()) {
+    for (CriticalTemperature t : k.critical().martensiteStart()) {
       assertEquals(-273.15, t.celsius(rich), 1e-12, t.correlation().name());
     }
   }

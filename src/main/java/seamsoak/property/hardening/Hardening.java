@@ -1,9 +1,7 @@
 package seamsoak.property.hardening;
 
-import java.util.List;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CoefficientTable;
-import seamsoak.property.correlation.CriticalTemperature;
 
 /**
  * What is known about hardening and tempering: correlations and tables, read once.
@@ -20,7 +18,6 @@ import seamsoak.property.correlation.CriticalTemperature;
  * @param parameter time and temperature of a temper in one number
  * @param ramp what a climb is worth in a temper
  * @param tempering tempering tables
- * @param bainiteStart all that give Bs, the one in use first
  * @param magnet where the magnet lets go
  * @param range to harden from
  */
@@ -37,13 +34,8 @@ public record Hardening(
     HollomonJaffe1945 parameter,
     Canale2008Ramp ramp,
     TemperingTable tempering,
-    List<CriticalTemperature> bainiteStart,
     MagnetRule magnet,
     HardeningRule range) {
-  public Hardening {
-    bainiteStart = List.copyOf(bainiteStart);
-  }
-
   public static Hardening load(DataFolder data, CoefficientTable table) {
     AstmA255Hardness martensite = new AstmA255Hardness(table.of("astm-a255-hardness"));
     AstmE140 conversion = new AstmE140(table.of("astm-e140"));
@@ -61,10 +53,6 @@ public record Hardening(
         parameter,
         new Canale2008Ramp(table.of("canale2008-ramp")),
         TemperingTable.load(data, parameter),
-        List.of(
-            new VanBohemen2012Bs(table.of("van-bohemen2012-bs")),
-            new StevenHaynes1956Bs(table.of("steven-haynes1956-bs")),
-            new Li1998Bs(table.of("li1998-bs"))),
         new MagnetRule(table.of("magnet")),
         new HardeningRule(table.of("hardening-range")));
   }
