@@ -98,6 +98,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
   /** Whether sections harden in air and in a quench, and how hard. */
   void hardening(List<Material> metals) {
     Hardening h = k.hardening();
+    all.use(h.window().correlation(), metals, NEVER);
     all.use(h.asQuenched().correlation(), metals, NEVER);
     all.use(h.martensite().correlation(), metals, NEVER);
     all.use(h.conversion().correlation(), WHATEVER, NEVER);

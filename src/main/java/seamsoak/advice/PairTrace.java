@@ -42,7 +42,7 @@ record PairTrace(Correlations k, TraceEntries all) {
     all.use(m.welding().correlation(), WHATEVER, NEVER);
     all.use(m.hotStrength().correlation(), bulk, NEVER);
     all.use(m.brightness().correlation(), bulk, NEVER);
-    all.use(k.hardening().range().correlation(), bulk, NEVER);
+    all.use(k.hardening().window().correlation(), bulk, NEVER);
     all.use(m.expansion().lattice().correlation(), bulk, List.of(hottest));
     all.use(m.expansion().correlation(), WHATEVER, NEVER);
     List<Material> dissolved = new ArrayList<>();
@@ -57,7 +57,10 @@ record PairTrace(Correlations k, TraceEntries all) {
                   dissolved.add(
                       new Material(
                           s.id(),
-                          s.analysis().with(Element.C, one.dissolvedCarbonPct(r.middleC())))));
+                          s.analysis()
+                              .with(
+                                  Element.C,
+                                  one.dissolvedCarbonPct(k.hardening().window().heatCelsius(r))))));
     }
     if (!dissolved.isEmpty()) {
       all.use(m.martensiteGrowth().correlation(), dissolved, NEVER);

@@ -10,6 +10,7 @@ import seamsoak.carbon.CarbonInSteel;
 import seamsoak.property.Correlations;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.forging.ForgingLimits;
+import seamsoak.property.hardening.HardeningWindow;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
@@ -120,18 +121,13 @@ public record SteelReport(
   /** Band of the martensite start beside the spread of the two formulas, C; judgement. */
   private static final double MS_BAND = 15;
 
-  /** Hardening above the upper critical temperature where no sheet says, C; judgement. */
-  private static final double HARDEN_ABOVE = 30;
-
   /** What is added by judgement, in words. */
   static String bands() {
     return String.format(
         Locale.ROOT,
-        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas; hardened %.0f C above"
-            + " Ac3 or Accm where no sheet says",
+        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas",
         UPPER_BAND,
-        MS_BAND,
-        HARDEN_ABOVE);
+        MS_BAND);
   }
 
   public static SteelReport of(Correlations k, Steel steel) {
@@ -140,9 +136,9 @@ public record SteelReport(
     Estimate ae1 = k.critical().ae1().estimate(c);
     double upper = lines.fullAusteniteCelsius(c.carbon());
     boolean cementite = lines.carbideLast(c.carbon());
-    double harden =
-        steel.heatTreatment().harden().map(TemperatureRange::middleC).orElse(upper + HARDEN_ABOVE);
-    double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden);
+    HardeningWindow window = k.hardening().window();
+    double harden = window.heatCelsius(window.of(steel, lines, c.carbon()));
+    double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden).orElse(c.carbon());
     Composition austenite = c.with(Element.C, dissolved);
     double ms = k.critical().ms().celsius(austenite);
     double second = k.critical().highCarbonMs().celsius(austenite);

@@ -72,6 +72,7 @@ public final class Tracer {
     all.analysis(steel);
     all.temperatures(steel, SteelTable.TEMPERATURES);
     metals(all).phaseLines(bulk);
+    all.use(k.hardening().window().correlation(), bulk, NEVER);
     k.critical().lower().forEach(f -> all.use(f.correlation(), bulk, NEVER));
     k.critical().upper().forEach(f -> all.use(f.correlation(), bulk, NEVER));
     k.critical().martensiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));

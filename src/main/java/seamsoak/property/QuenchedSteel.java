@@ -9,7 +9,6 @@ import seamsoak.property.hardening.Hardening;
 import seamsoak.property.hardening.QuenchResult;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.property.hardening.TemperingCurve;
-import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -50,20 +49,12 @@ public final class QuenchedSteel {
 
   /**
    * Of a steel hardened from a heat, after a soak long enough for equilibrium: carbon beyond what
-   * austenite holds there stays in carbide.
+   * austenite holds there stays in carbide, below A1 all of it.
    */
   public static QuenchedSteel from(
       Correlations k, Composition steel, double hardenCelsius, double grainNumber) {
-    double carbon = dissolvedCarbonPct(k, steel, hardenCelsius);
+    double carbon = k.lines(steel).dissolvedCarbonPct(steel.carbon(), hardenCelsius).orElse(0);
     return new QuenchedSteel(k, steel.with(Element.C, carbon), grainNumber);
-  }
-
-  /** Carbon in the austenite of a steel at a heat, wt%, at most what the steel has. */
-  public static double dissolvedCarbonPct(Correlations k, Composition steel, double celsius) {
-    PhaseLines lines = k.lines(steel);
-    return celsius < lines.a1Celsius()
-        ? 0
-        : Math.min(steel.carbon(), lines.austeniteBesideCementitePct(celsius));
   }
 
   /** The austenite. */

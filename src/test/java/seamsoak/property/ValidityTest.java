@@ -90,7 +90,7 @@ class ValidityTest {
             k.mechanics().stainlessExpansion().correlation(),
             k.mechanics().hotStrength().correlation(),
             k.mechanics().welding().correlation(),
-            k.hardening().range().correlation(),
+            k.hardening().window().correlation(),
             k.mechanics().brightness().correlation());
     Stream<Correlation> diffusivities =
         Stream.of(k.carbonDiffusivity(), k.ferriteDiffusivities())

@@ -19,7 +19,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param ramp what a climb is worth in a temper
  * @param tempering tempering tables
  * @param magnet where the magnet lets go
- * @param range to harden from
+ * @param window to harden from
  */
 public record Hardening(
     AstmA255Hardness martensite,
@@ -35,7 +35,7 @@ public record Hardening(
     Canale2008Ramp ramp,
     TemperingTable tempering,
     MagnetRule magnet,
-    HardeningRule range) {
+    HardeningWindow window) {
   public static Hardening load(DataFolder data, CoefficientTable table) {
     AstmA255Hardness martensite = new AstmA255Hardness(table.of("astm-a255-hardness"));
     AstmE140 conversion = new AstmE140(table.of("astm-e140"));
@@ -54,6 +54,6 @@ public record Hardening(
         new Canale2008Ramp(table.of("canale2008-ramp")),
         TemperingTable.load(data, parameter),
         new MagnetRule(table.of("magnet")),
-        new HardeningRule(table.of("hardening-range")));
+        new HardeningWindow(table.of("hardening-range")));
   }
 }

@@ -1,6 +1,7 @@
 package seamsoak.property.phase;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import seamsoak.numeric.Roots;
 import seamsoak.property.correlation.Correlation;
@@ -125,12 +126,12 @@ public final class PhaseLines {
   }
 
   /**
-   * What is in solution of a carbon content after a long hold, wt%, the rest being carbide. Below
-   * A1 nothing hardens and the whole is told.
+   * What is in solution in austenite of a carbon content after a long hold, wt%, the rest being
+   * carbide; empty below A1, where there is no austenite.
    */
-  public double dissolvedCarbonPct(double carbonPct, double celsius) {
+  public OptionalDouble dissolvedCarbonPct(double carbonPct, double celsius) {
     return celsius < a1Celsius
-        ? carbonPct
-        : Math.min(carbonPct, austeniteBesideCementitePct(celsius));
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.min(carbonPct, austeniteBesideCementitePct(celsius)));
   }
 }
