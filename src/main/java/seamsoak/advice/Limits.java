@@ -33,6 +33,7 @@ record Limits(
       ForgingLimits l =
           shop.correlations()
               .forging()
+              .rule()
               .limits(shop.analysis(steel), steel.heatTreatment().forgeStartC());
       forging = Math.min(forging, l.highestForging().value());
       burning = Math.min(burning, l.burningCelsius());

@@ -35,8 +35,8 @@ record PairTrace(Correlations k, TraceEntries all) {
     }
     metals.carbon(bulk, coldest, hottest);
     // carbon that has moved may lie on either side of the eutectoid
-    all.use(k.ironCarbon().a3(), WHATEVER, NEVER);
-    all.use(k.ironCarbon().accm(), WHATEVER, NEVER);
+    all.use(k.phases().ironCarbon().a3(), WHATEVER, NEVER);
+    all.use(k.phases().ironCarbon().accm(), WHATEVER, NEVER);
     metals.forging(steels);
     Mechanics m = k.mechanics();
     all.use(m.welding().correlation(), WHATEVER, NEVER);

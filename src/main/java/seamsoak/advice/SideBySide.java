@@ -72,10 +72,20 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
     double ac3 = lines.ac3Celsius(carbon);
     double accm = lines.accmCelsius(carbon);
     boolean beyond = accm > ac3;
-    all.add(alloyed(k.ironCarbon().a3(), k.critical().a3Alloy().alloyShift(), "Ac3", ac3, !beyond));
     all.add(
         alloyed(
-            k.ironCarbon().accm(), k.critical().accmAlloy().correlation(), "Accm", accm, beyond));
+            k.phases().ironCarbon().a3(),
+            k.critical().a3Alloy().alloyShift(),
+            "Ac3",
+            ac3,
+            !beyond));
+    all.add(
+        alloyed(
+            k.phases().ironCarbon().accm(),
+            k.critical().accmAlloy().correlation(),
+            "Accm",
+            accm,
+            beyond));
   }
 
   /** An iron-carbon line with the alloy terms of another formula. */
@@ -88,8 +98,8 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
 
   private void forging(List<Formula> all) {
     OptionalDouble published = steel.heatTreatment().forgeStartC();
-    CarbonLine first = k.forging().highestForging();
-    for (CarbonLine line : List.of(first, k.forging().safeForging())) {
+    CarbonLine first = k.forging().rule().highestForging();
+    for (CarbonLine line : List.of(first, k.forging().rule().safeForging())) {
       all.add(
           formula(
               line.correlation(),

@@ -144,7 +144,7 @@ public record SteelReport(
     double second = k.critical().highCarbonMs().celsius(austenite);
     boolean transforms = !lines.alwaysAustenite();
     boolean hardens = ms > CriticalTemperature.ABSOLUTE_ZERO;
-    ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
+    ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
         steel.id(),
@@ -170,9 +170,9 @@ public record SteelReport(
                 k.critical().ms().correlation().sourceKey())),
         dissolved,
         harden,
-        single(limits.solidusCelsius(), k.solidus().correlation().sourceKey()),
+        single(limits.solidusCelsius(), k.forging().solidus().correlation().sourceKey()),
         quantity(forging),
-        single(limits.burningCelsius(), k.forging().burning().correlation().sourceKey()),
+        single(limits.burningCelsius(), k.forging().rule().burning().correlation().sourceKey()),
         single(limits.refusalCelsius(), "judgement"),
         ranges(steel),
         published(steel),

@@ -78,11 +78,13 @@ public final class Tracer {
     k.critical().martensiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
     k.critical().bainiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
     metals(all).forging(List.of(steel));
-    all.use(k.forging().highestForging().correlation(), bulk, NEVER);
-    all.use(k.forging().safeForging().correlation(), bulk, NEVER);
-    k.carbonDiffusivity()
+    all.use(k.forging().rule().highestForging().correlation(), bulk, NEVER);
+    all.use(k.forging().rule().safeForging().correlation(), bulk, NEVER);
+    k.phases()
+        .austeniteDiffusivities()
         .forEach(d -> all.use(d.correlation(), bulk, moments(Diffusivities.AUSTENITE_CELSIUS)));
-    k.ferriteDiffusivities()
+    k.phases()
+        .ferriteDiffusivities()
         .forEach(d -> all.use(d.correlation(), WHATEVER, moments(Diffusivities.FERRITE_CELSIUS)));
     all.setting("bands-of-a-steel", SteelReport.bands());
     return all.trace();
@@ -181,13 +183,13 @@ public final class Tracer {
     stack.forEach(s -> all.temperatures(s, NORMALIZING));
     metals(all).carbon(metals, coldest, hottest);
     metals(all).surface(fire);
-    all.use(k.ironScaling().correlation(), WHATEVER, fire);
+    all.use(k.forging().ironScaling().correlation(), WHATEVER, fire);
     cooling(all, billet, advice);
     metals(all).forging(stack);
     List<Material> grains =
         List.of(new Material(stack.size() > 1 ? "the body" : stack.get(0).id(), body));
-    all.use(k.grainGrowth().correlation(), grains, fire);
-    all.use(k.grainNumber().correlation(), grains, NEVER);
+    all.use(k.forging().grainGrowth().correlation(), grains, fire);
+    all.use(k.forging().grainNumber().correlation(), grains, NEVER);
     metals(all).hardening(stack.stream().map(Material::of).toList());
     settings(all, billet);
     return all;
@@ -235,8 +237,8 @@ public final class Tracer {
         step.heats().forEach(h -> moments.add(new Moment(step.title(), h.at().celsius())));
       }
     }
-    all.use(k.airCooling().correlation(), WHATEVER, moments);
-    all.use(k.steelHeat().correlation(), WHATEVER, moments);
+    all.use(k.sections().airCooling().correlation(), WHATEVER, moments);
+    all.use(k.sections().steel().correlation(), WHATEVER, moments);
   }
 
   /** The hottest moment of the history and of the soaks told of. */

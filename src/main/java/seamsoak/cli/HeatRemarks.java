@@ -19,7 +19,7 @@ record HeatRemarks(Correlations correlations, Temperature at, UnitSystem units) 
   private List<String> one(Steel steel) {
     Composition analysis = steel.analysis();
     ForgingLimits limits =
-        correlations.forging().limits(analysis, steel.heatTreatment().forgeStartC());
+        correlations.forging().rule().limits(analysis, steel.heatTreatment().forgeStartC());
     List<String> all = new ArrayList<>();
     if (at.celsius() > limits.solidusCelsius()) {
       all.add(above(steel, "begins to melt", limits.solidusCelsius()));

@@ -39,7 +39,7 @@ public record PairSteel(
     Composition c = steel.analysis();
     CarbonInSteel law = new CarbonInSteel(k, c, 1);
     PhaseLines lines = law.lines();
-    ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
+    ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     double start = limits.highestForging().value();
     double stop = steel.heatTreatment().forgeStopC().orElse(USUAL_STOP_CELSIUS);
     return new PairSteel(

@@ -81,7 +81,8 @@ public final class QuenchedSteel {
 
   /** Share of austenite left after cooling to a temperature, from 0 to 1. */
   public double retainedShare(double coldestCelsius) {
-    return k.vanBohemenRetained()
+    return k.hardening()
+        .retained()
         .retained(austenite, k.critical().ms().celsius(austenite), coldestCelsius);
   }
 

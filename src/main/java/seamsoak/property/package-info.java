@@ -10,9 +10,9 @@
  * value outside the range is answered with a remark ({@code exceeded}), never refused and never
  * clamped in silence.
  *
- * <p>Read {@link Correlations} first: all of them, read once and passed to whoever needs them. Then
- * {@link seamsoak.property.phase.PhaseLines}, the one definition of A1, A3 and Accm for engine and
- * schedule.
+ * <p>Read {@link Correlations} first: all of them by subject, read once and passed to whoever needs
+ * them. Then {@link seamsoak.property.phase.PhaseLines}, the one definition of A1, A3 and Accm for
+ * engine and schedule.
  *
  * <p><b>Hardening.</b> {@link seamsoak.property.hardening.Hardening} holds hardness, hardenability,
  * quenchants and tempering tables, {@link seamsoak.property.section.SectionHeat} heating and

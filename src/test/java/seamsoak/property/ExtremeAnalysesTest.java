@@ -67,19 +67,20 @@ final class ExtremeAnalysesTest {
   void stainlessTakesTheLowerOfTwoLines() {
     Composition austenitic = Composition.of(Map.of(Element.C, 0.05, Element.CR, 18.0));
     Composition die = Composition.of(Map.of(Element.C, 1.55, Element.CR, 12.0));
-    assertEquals(1382, k.forging().limits(austenitic, OptionalDouble.empty()).burningCelsius());
-    assertEquals(1140, k.forging().limits(die, OptionalDouble.empty()).burningCelsius());
+    assertEquals(
+        1382, k.forging().rule().limits(austenitic, OptionalDouble.empty()).burningCelsius());
+    assertEquals(1140, k.forging().rule().limits(die, OptionalDouble.empty()).burningCelsius());
   }
 
   @Test
   void thePublishedForgeStartStandsWithTheHandbooksAsItsBand() {
     Composition steel = Composition.of(Map.of(Element.C, 0.9, Element.MN, 0.4));
-    Estimate published = k.forging().limits(steel, OptionalDouble.of(1160)).highestForging();
+    Estimate published = k.forging().rule().limits(steel, OptionalDouble.of(1160)).highestForging();
     assertEquals(1160, published.value());
     assertEquals(1121, published.low());
     assertEquals(1160, published.high());
     assertEquals("grade-forging", published.source());
-    Estimate byCarbon = k.forging().limits(steel, OptionalDouble.empty()).highestForging();
+    Estimate byCarbon = k.forging().rule().limits(steel, OptionalDouble.empty()).highestForging();
     assertEquals(1121, byCarbon.value());
     assertEquals(1150, byCarbon.high());
   }

@@ -55,7 +55,7 @@ final class HardeningReferences {
         in -> {
           Composition austenite = in.composition();
           double ms = k.critical().ms().celsius(austenite);
-          double retained = k.vanBohemenRetained().retained(austenite, ms, 20);
+          double retained = k.hardening().retained().retained(austenite, ms, 20);
           return h.asQuenched().hrc(austenite.carbon(), retained);
         });
   }
@@ -109,7 +109,6 @@ final class HardeningReferences {
     all.put(
         "grossmann-criterion-seconds",
         in -> g.longestSeconds(in.get("millimetres") / MILLIMETRES, in.get("from"), in.get("to")));
-    all.put("jominy-rates", in -> 1.8 * h.jominy().kelvinPerSecond(in.get("sixteenths")));
     all.put("plane-wall-root", in -> OneTerm.plate(in.get("biot")).root());
     all.put("plane-wall-factor", in -> OneTerm.plate(in.get("biot")).factor());
     all.put("cylinder-root", in -> OneTerm.cylinder(in.get("biot")).root());

@@ -16,7 +16,7 @@ import seamsoak.steel.Element;
 /** The lines of plain iron and carbon, and those of steels made from them. */
 class PhaseLinesTest {
   private final Correlations k = Correlations.load(DataFolder.packed());
-  private final FeCLines plain = k.ironCarbon();
+  private final FeCLines plain = k.phases().ironCarbon();
 
   private PhaseLines of(String analysis) {
     return k.lines(Analyses.of(analysis));

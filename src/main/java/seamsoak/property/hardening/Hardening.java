@@ -9,12 +9,12 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param martensite hardness of martensite, and of half martensite
  * @param conversion Rockwell C against Vickers
  * @param asQuenched hardness as quenched, with retained austenite
+ * @param retained austenite that a quench leaves
  * @param normalized hardness of what did not harden
  * @param idealDiameter hardenability of an analysis
  * @param criterion what hardenability a section needs in a quench
  * @param depth hardness where the quench is nearly fast enough
  * @param quenchants what to quench in
- * @param jominy cooling rates of the end-quenched bar
  * @param parameter time and temperature of a temper in one number
  * @param ramp what a climb is worth in a temper
  * @param tempering tempering tables
@@ -25,12 +25,12 @@ public record Hardening(
     AstmA255Hardness martensite,
     AstmE140 conversion,
     AsQuenchedHardness asQuenched,
+    VanBohemen2012Retained retained,
     NormalizedHardness normalized,
     AstmA255 idealDiameter,
     GrossmannCriterion criterion,
     HardeningDepth depth,
     QuenchantTable quenchants,
-    JominyRates jominy,
     HollomonJaffe1945 parameter,
     Canale2008Ramp ramp,
     TemperingTable tempering,
@@ -44,12 +44,12 @@ public record Hardening(
         martensite,
         conversion,
         new AsQuenchedHardness(table.of("as-quenched-hardness"), martensite, conversion),
+        new VanBohemen2012Retained(table.of("van-bohemen2012-rate")),
         new NormalizedHardness(table.of("normalized-hardness")),
         new AstmA255(table.of("astm-a255")),
         new GrossmannCriterion(table.of("grossmann-criterion")),
         new HardeningDepth(table.of("hardening-depth")),
         QuenchantTable.load(data),
-        new JominyRates(table.of("jominy-rates")),
         parameter,
         new Canale2008Ramp(table.of("canale2008-ramp")),
         TemperingTable.load(data, parameter),
