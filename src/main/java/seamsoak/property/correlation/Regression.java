@@ -99,7 +99,10 @@ public final class Regression implements CriticalTemperature {
     return Stream.of(Scale.values())
         .filter(s -> s.name().replace('_', ' ').equalsIgnoreCase(unit))
         .findFirst()
-        .orElseThrow(() -> new Fault(row.place("unit"), "unit " + unit, "give C, F, K or C added"));
+        .orElseThrow(
+            () ->
+                new Fault(
+                    row.place("unit"), "unit " + Fault.shown(unit), "give C, F, K or C added"));
   }
 
   private void add(Coefficients k, String term, double value) {

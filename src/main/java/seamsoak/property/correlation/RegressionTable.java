@@ -19,7 +19,8 @@ public final class RegressionTable {
     for (CsvTable.Row row : table.someRows()) {
       String name = row.text("correlation");
       if (byName.put(name, new Regression(coefficients.of(name), row)) != null) {
-        throw new Fault(row.place(), name + " stands twice", "give each regression one line");
+        throw new Fault(
+            row.place(), Fault.shown(name) + " stands twice", "give each regression one line");
       }
     }
   }
