@@ -81,7 +81,7 @@ public record Peers(String name, Strip strip, Edge edge, double kelvin, double s
     for (double tolerance : TOLERANCES) {
       StripSolver solver =
           new StripSolver(
-              new Surroundings(t -> Math.exp(k.scaledSurface().lnActivity(t, 1)), t -> 0),
+              new Surroundings(t -> Math.exp(k.phases().scaledSurface().lnActivity(t, 1)), t -> 0),
               tolerance);
       lines.add(measured(solver, tolerance));
     }
@@ -116,7 +116,7 @@ public record Peers(String name, Strip strip, Edge edge, double kelvin, double s
   private String numbers(Correlations k) {
     StringBuilder all = new StringBuilder();
     CarbonLaw.Isotherm face = strip.metal(0).law().at(kelvin);
-    double outside = Math.exp(k.scaledSurface().lnActivity(kelvin, 1));
+    double outside = Math.exp(k.phases().scaledSurface().lnActivity(kelvin, 1));
     all.append(
         String.format(
             Locale.ROOT,
@@ -135,14 +135,14 @@ public record Peers(String name, Strip strip, Edge edge, double kelvin, double s
 
   private void law(Correlations k, Metal metal, StringBuilder all) {
     CarbonInSteel law = (CarbonInSteel) metal.law();
-    AusteniteActivity.Isotherm a = new AusteniteActivity(k.activity(), law.lattice()).at(kelvin);
-    Agren1986Mobility b = k.mobility();
+    AusteniteActivity.Isotherm a = new AusteniteActivity(k.phases().activity(), law.lattice()).at(kelvin);
+    Agren1986Mobility b = k.phases().mobility();
     double celsius = kelvin - 273.15;
-    double least = law.lattice().ratio(law.lines().austeniteBesideFerritePct(celsius));
-    double most = law.lattice().ratio(law.lines().austeniteBesideCementitePct(celsius));
+    double least = law.lattice().ratio(law.phases().orElseThrow().austeniteBesideFerritePct(celsius));
+    double most = law.lattice().ratio(law.phases().orElseThrow().austeniteBesideCementitePct(celsius));
     CarbonLaw.Isotherm at = law.at(kelvin);
     double ferriteMost = least > 0 ? at.ratioAt(at.activity(0.99 * least)) : 0;
-    double ferrite = k.ferriteDiffusivity().squareMetresPerSecond(kelvin);
+    double ferrite = k.phases().ferriteDiffusivity().squareMetresPerSecond(kelvin);
     for (double v :
         new double[] {
           b.dilute(kelvin), b.exponent(kelvin), a.c0(), a.c1(), a.c2(), ferrite, ferriteMost, least, most

@@ -55,8 +55,8 @@ public class StripBench {
     solver =
         new StripSolver(
             new Surroundings(
-                t -> Math.exp(k.scaledSurface().lnActivity(t, 1)),
-                k.steelScaling()::squareMetresPerSecond),
+                t -> Math.exp(k.phases().scaledSurface().lnActivity(t, 1)),
+                k.forging().steelScaling()::squareMetresPerSecond),
             1e-3);
     couple = strip(k, 0.95, 0.5e-3, cells / 2).weldedTo(strip(k, 0.2, 0.5e-3, cells / 2));
     bare = strip(k, 0.77, 1e-3, cells);

@@ -42,6 +42,7 @@ public final class Shop {
                 kelvin ->
                     Math.exp(
                         correlations
+                            .phases()
                             .scaledSurface()
                             .lnActivity(kelvin, assumptions.carbonMonoxideAtm())),
                 this::scaling),
@@ -49,8 +50,8 @@ public final class Shop {
   }
 
   private double scaling(double kelvin) {
-    double steel = correlations.steelScaling().squareMetresPerSecond(kelvin);
-    double iron = correlations.ironScaling().squareMetresPerSecond(kelvin);
+    double steel = correlations.forging().steelScaling().squareMetresPerSecond(kelvin);
+    double iron = correlations.forging().ironScaling().squareMetresPerSecond(kelvin);
     return steel * Math.pow(iron / steel, assumptions.ironShare());
   }
 

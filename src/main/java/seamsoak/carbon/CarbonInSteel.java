@@ -37,7 +37,7 @@ public final class CarbonInSteel implements CarbonLaw {
   public CarbonInSteel(Correlations correlations, Composition steel, double mobilityFactor) {
     this.correlations = correlations;
     this.lattice = MetalLattice.of(steel);
-    this.austenite = new AusteniteActivity(correlations.activity(), lattice);
+    this.austenite = new AusteniteActivity(correlations.phases().activity(), lattice);
     this.lines = correlations.lines(steel);
     this.mobilityFactor = mobilityFactor;
   }
@@ -97,10 +97,10 @@ public final class CarbonInSteel implements CarbonLaw {
       double celsius = kelvin - 273.15;
       hasAustenite = lines.alwaysAustenite() || celsius >= lines.a1Celsius();
       activity = austenite.at(kelvin);
-      GustafsonFerrite ferrite = correlations.ferriteActivity();
+      GustafsonFerrite ferrite = correlations.phases().ferriteActivity();
       ferriteDiffusivity =
-          mobilityFactor * correlations.ferriteDiffusivity().squareMetresPerSecond(kelvin);
-      Agren1986Mobility mobility = correlations.mobility();
+          mobilityFactor * correlations.phases().ferriteDiffusivity().squareMetresPerSecond(kelvin);
+      Agren1986Mobility mobility = correlations.phases().mobility();
       dilute = mobilityFactor * mobility.dilute(kelvin);
       k = mobility.exponent(kelvin);
       // y(1-y) d ln a/dy = 1 + p1 y + p2 y^2 + p3 y^3
@@ -232,8 +232,8 @@ public final class CarbonInSteel implements CarbonLaw {
       }
       if (y < ferriteMost) {
         // scaled so that it meets the level exactly; the two differ by the fit of the A3 line
-        double atMost = correlations.ferriteActivity().lnActivity(kelvin, ferriteMost);
-        double here = correlations.ferriteActivity().lnActivity(kelvin, y);
+        double atMost = correlations.phases().ferriteActivity().lnActivity(kelvin, ferriteMost);
+        double here = correlations.phases().ferriteActivity().lnActivity(kelvin, y);
         return Math.exp(lnLevelBelow + here - atMost);
       }
       if (y < austeniteLeast) {
@@ -274,10 +274,10 @@ public final class CarbonInSteel implements CarbonLaw {
       // on the level itself the answer must be its lower end, whatever rounding did to the
       // logarithm
       if (a <= Math.exp(lnLevelBelow)) {
-        double atMost = correlations.ferriteActivity().lnActivity(kelvin, ferriteMost);
+        double atMost = correlations.phases().ferriteActivity().lnActivity(kelvin, ferriteMost);
         return Math.min(
             ferriteMost,
-            correlations.ferriteActivity().ratioAt(kelvin, ln - lnLevelBelow + atMost));
+            correlations.phases().ferriteActivity().ratioAt(kelvin, ln - lnLevelBelow + atMost));
       }
       return hasAustenite
           ? Math.min(austeniteMost, Math.max(austeniteLeast, activity.ratioAt(ln)))

@@ -19,7 +19,7 @@ record HeatRemarks(Correlations correlations, Temperature at, UnitSystem units) 
   private List<String> one(Steel steel) {
     Composition analysis = steel.analysis();
     ForgingLimits limits =
-        correlations.forging().limits(analysis, steel.heatTreatment().forgeStartC());
+        correlations.forging().rule().limits(analysis, steel.heatTreatment().forgeStartC());
     List<String> all = new ArrayList<>();
     if (at.celsius() > limits.solidusCelsius()) {
       all.add(above(steel, "begins to melt", limits.solidusCelsius()));
@@ -27,7 +27,7 @@ record HeatRemarks(Correlations correlations, Temperature at, UnitSystem units) 
     if (at.celsius() > limits.burningCelsius()) {
       all.add(above(steel, "burns", limits.burningCelsius()));
     }
-    if (at.celsius() < correlations.ae1().estimate(analysis).low()) {
+    if (at.celsius() < correlations.critical().ae1().estimate(analysis).low()) {
       all.add(
           steel.id()
               + " holds no austenite at "

@@ -40,16 +40,6 @@ public final class SectionCurve {
     return read(face, at);
   }
 
-  /** When the core first reaches a temperature, s; empty if it does not. */
-  public OptionalDouble coreReaches(double kelvin) {
-    return reaches(core, kelvin);
-  }
-
-  /** When the face first reaches a temperature, s; empty if it does not. */
-  public OptionalDouble faceReaches(double kelvin) {
-    return reaches(face, kelvin);
-  }
-
   /** How long the core takes from one temperature to another, s; empty if it does not get there. */
   public OptionalDouble coreSecondsBetween(double fromKelvin, double toKelvin) {
     return between(core, fromKelvin, toKelvin);

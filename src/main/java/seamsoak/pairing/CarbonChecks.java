@@ -8,6 +8,7 @@ import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Strip;
 import seamsoak.property.Correlations;
+import seamsoak.property.hardening.HardeningWindow;
 import seamsoak.steel.Composition;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Length;
@@ -209,11 +210,11 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
   }
 
   private double hrc(PairSteel s, double carbonPct) {
-    double heat =
-        s.hardening()
-            .map(TemperatureRange::middleC)
-            .orElse(s.lines().fullAusteniteCelsius(carbonPct) + 30);
-    double dissolved = Math.min(carbonPct, s.lines().austeniteBesideCementitePct(heat));
+    HardeningWindow window = k.hardening().window();
+    TemperatureRange range =
+        s.hardening().orElseGet(() -> window.of(s.steel(), s.lines(), carbonPct));
+    double heat = window.heatCelsius(range);
+    double dissolved = s.lines().dissolvedCarbonPct(carbonPct, heat).orElse(carbonPct);
     return k.hardening().asQuenched().martensiteHrc(dissolved);
   }
 

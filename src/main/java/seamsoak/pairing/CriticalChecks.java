@@ -99,7 +99,7 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
   }
 
   private Finding martensite(PairSteel a, PairSteel b) {
-    double heat = Judge.common(a.hardening().orElseThrow(), b.hardening().orElseThrow());
+    double heat = PairSteel.hardenCelsius(k, a, b);
     double first = ms(a, heat);
     double second = ms(b, heat);
     double gap = Math.abs(first - second);
@@ -133,6 +133,6 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
 
   private double ms(PairSteel s, double heat) {
     Composition austenite = s.analysis().with(Element.C, s.dissolvedCarbonPct(heat));
-    return k.vanBohemenMs().celsius(austenite);
+    return k.critical().ms().celsius(austenite);
   }
 }

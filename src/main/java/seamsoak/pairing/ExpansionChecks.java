@@ -99,12 +99,15 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
             + " % apart.");
   }
 
-  private static double growth(Mechanics m, PairSteel s) {
+  private double growth(Mechanics m, PairSteel s) {
     if (s.lines().alwaysAustenite()) {
       return 0;
     }
     double carbon =
-        s.hardening().map(r -> s.dissolvedCarbonPct(r.middleC())).orElse(s.analysis().carbon());
+        s.hardening()
+            .map(k.hardening().window()::heatCelsius)
+            .map(s::dissolvedCarbonPct)
+            .orElse(s.analysis().carbon());
     return m.martensiteGrowth().lengthPct(carbon);
   }
 }

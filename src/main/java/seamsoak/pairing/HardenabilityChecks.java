@@ -38,7 +38,7 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
     if (!a.hardens() || !b.hardens()) {
       return List.of();
     }
-    double heat = Judge.common(a.hardening().orElseThrow(), b.hardening().orElseThrow());
+    double heat = PairSteel.hardenCelsius(k, a, b);
     double first = idealDiameter(a, heat);
     double second = idealDiameter(b, heat);
     List<Finding> all = new ArrayList<>();

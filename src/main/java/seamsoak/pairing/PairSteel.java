@@ -1,5 +1,6 @@
 package seamsoak.pairing;
 
+import java.util.List;
 import java.util.Optional;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.carbon.Metal;
@@ -38,7 +39,7 @@ public record PairSteel(
     Composition c = steel.analysis();
     CarbonInSteel law = new CarbonInSteel(k, c, 1);
     PhaseLines lines = law.phases().orElseThrow();
-    ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
+    ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     double start = limits.highestForging().value();
     double stop = steel.heatTreatment().forgeStopC().orElse(USUAL_STOP_CELSIUS);
     return new PairSteel(
@@ -49,7 +50,7 @@ public record PairSteel(
         new TemperatureRange(Math.min(start, stop), start),
         new TemperatureRange(
             k.mechanics().welding().lowestCelsius(limits), limits.refusalCelsius()),
-        k.hardening().range().of(steel, lines));
+        k.hardening().window().of(steel, lines));
   }
 
   public String id() {
@@ -68,9 +69,19 @@ public record PairSteel(
     return hardening.isPresent();
   }
 
-  /** Carbon in solution after a long hold at a hardening heat, wt%; the rest stays carbide. */
+  /**
+   * Carbon in solution after a long hold at a hardening heat, wt%; the rest stays carbide. At a
+   * heat below A1, as another steel may ask for, all of it.
+   */
   public double dissolvedCarbonPct(double celsius) {
-    return lines.dissolvedCarbonPct(analysis().carbon(), celsius);
+    return lines.dissolvedCarbonPct(analysis().carbon(), celsius).orElse(analysis().carbon());
+  }
+
+  /** The heat at which two steels that harden are quenched together, C. */
+  static double hardenCelsius(Correlations k, PairSteel a, PairSteel b) {
+    return k.hardening()
+        .window()
+        .heatCelsius(List.of(a.hardening.orElseThrow(), b.hardening.orElseThrow()));
   }
 
   /** Whether the two are one and the same metal, whatever they are called. */

@@ -9,7 +9,6 @@ import seamsoak.property.hardening.Hardening;
 import seamsoak.property.hardening.QuenchResult;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.property.hardening.TemperingCurve;
-import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -50,20 +49,12 @@ public final class QuenchedSteel {
 
   /**
    * Of a steel hardened from a heat, after a soak long enough for equilibrium: carbon beyond what
-   * austenite holds there stays in carbide.
+   * austenite holds there stays in carbide, below A1 all of it.
    */
   public static QuenchedSteel from(
       Correlations k, Composition steel, double hardenCelsius, double grainNumber) {
-    double carbon = dissolvedCarbonPct(k, steel, hardenCelsius);
+    double carbon = k.lines(steel).dissolvedCarbonPct(steel.carbon(), hardenCelsius).orElse(0);
     return new QuenchedSteel(k, steel.with(Element.C, carbon), grainNumber);
-  }
-
-  /** Carbon in the austenite of a steel at a heat, wt%, at most what the steel has. */
-  public static double dissolvedCarbonPct(Correlations k, Composition steel, double celsius) {
-    PhaseLines lines = k.lines(steel);
-    return celsius < lines.a1Celsius()
-        ? 0
-        : Math.min(steel.carbon(), lines.austeniteBesideCementitePct(celsius));
   }
 
   /** The austenite. */
@@ -78,20 +69,21 @@ public final class QuenchedSteel {
 
   /** Start of martensite, C: van Bohemen's, with Ingber and Kunert's as the other end. */
   public Estimate msCelsius() {
-    double first = k.vanBohemenMs().celsius(austenite);
-    double second = k.ingberKunertMs().celsius(austenite);
+    double first = k.critical().ms().celsius(austenite);
+    double second = k.critical().highCarbonMs().celsius(austenite);
     return new Estimate(
         first,
         Math.min(first, second),
         Math.max(first, second),
-        k.vanBohemenMs().correlation().sourceKey(),
-        k.vanBohemenMs().exceeded(austenite));
+        k.critical().ms().correlation().sourceKey(),
+        k.critical().ms().exceeded(austenite));
   }
 
   /** Share of austenite left after cooling to a temperature, from 0 to 1. */
   public double retainedShare(double coldestCelsius) {
-    return k.vanBohemenRetained()
-        .retained(austenite, k.vanBohemenMs().celsius(austenite), coldestCelsius);
+    return k.hardening()
+        .retained()
+        .retained(austenite, k.critical().ms().celsius(austenite), coldestCelsius);
   }
 
   /** Hardness where all hardens, untempered, after cooling to a temperature. */

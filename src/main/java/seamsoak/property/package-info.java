@@ -1,16 +1,18 @@
 /**
- * Published correlations, one small type each, named for author and year: critical temperatures,
- * activity and mobility of carbon, phase lines, scaling, grain, forging and welding limits,
- * hardening, tempering, heat in sections.
+ * Published correlations, each a small type named for author and year or a row of a table: critical
+ * temperatures, activity and mobility of carbon, phase lines, scaling, grain, forging and welding
+ * limits, hardening, tempering, heat in sections.
  *
  * <p>It may use everything from {@code unit} to {@code steel}; it knows no strip and no billet.
- * Coefficients stand in {@code alloy-data/correlations.csv}; a type holds the formula and, in its
- * Javadoc, units, source, range and stated error. A value outside the range is answered with a
- * remark ({@code exceeded}), never refused and never clamped in silence.
+ * Coefficients stand in {@code alloy-data/correlations.csv}. Regressions have range, stated error
+ * and source in {@code alloy-data/regressions.csv} and no type of their own; what is no regression
+ * has a type that holds the formula and, in its Javadoc, units, source, range and stated error. A
+ * value outside the range is answered with a remark ({@code exceeded}), never refused and never
+ * clamped in silence.
  *
- * <p>Read {@link Correlations} first: all of them, read once and passed to whoever needs them. Then
- * {@link seamsoak.property.phase.PhaseLines}, the one definition of A1, A3 and Accm for engine and
- * schedule.
+ * <p>Read {@link Correlations} first: all of them by subject, read once and passed to whoever needs
+ * them. Then {@link seamsoak.property.phase.PhaseLines}, the one definition of A1, A3 and Accm for
+ * engine and schedule.
  *
  * <p><b>Hardening.</b> {@link seamsoak.property.hardening.Hardening} holds hardness, hardenability,
  * quenchants and tempering tables, {@link seamsoak.property.section.SectionHeat} heating and

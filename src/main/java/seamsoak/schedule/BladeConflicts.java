@@ -227,7 +227,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
   /** From where to where each steel hardens, in words. */
   static String windows(Course course, List<HardeningHeat.Window> windows) {
     return windows.stream()
-        .map(w -> w.steel().id() + " from " + course.between(w.lowC(), w.highC()))
+        .map(w -> w.steel().id() + " from " + course.between(w.range()))
         .collect(Collectors.joining(", "));
   }
 }

@@ -117,7 +117,7 @@ final class Course {
 
   /** The color of a heat, in all the words that tables have for it. */
   String color(double celsius) {
-    List<String> words = shop.correlations().colors().words(celsius);
+    List<String> words = shop.correlations().forging().colors().words(celsius);
     return "color " + String.join(" or ", words) + ", by which table you ask";
   }
 

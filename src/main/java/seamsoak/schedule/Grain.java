@@ -68,6 +68,7 @@ final class Grain {
       kelvin[2 * i + 1] = s.toKelvin();
     }
     return shop.correlations()
+        .forging()
         .grainGrowth()
         .metresAfter(body, passes ? NEW_SHARE * beforeMetres : beforeMetres, seconds, kelvin);
   }
@@ -78,10 +79,10 @@ final class Grain {
   }
 
   double number(double metres) {
-    return shop.correlations().grainNumber().number(metres);
+    return shop.correlations().forging().grainNumber().number(metres);
   }
 
   double metres(double number) {
-    return shop.correlations().grainNumber().interceptMetres(number);
+    return shop.correlations().forging().grainNumber().interceptMetres(number);
   }
 }

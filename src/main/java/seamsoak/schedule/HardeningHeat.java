@@ -3,6 +3,7 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import seamsoak.property.hardening.HardeningWindow;
 import seamsoak.steel.TemperatureRange;
 
 /**
@@ -14,17 +15,6 @@ import seamsoak.steel.TemperatureRange;
  * @param windows of the steels that harden
  */
 record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
-  /** Above Ac3 for a steel without a sheet, or whose carbon has moved, K; common practice. */
-  private static final double ABOVE_AC3 = 30;
-
-  /** Above Ac1 where carbide stays, K; common practice. */
-  private static final double ABOVE_AC1 = 45;
-
-  private static final double WIDTH = 25;
-
-  /** How far into the window that all share, from its cool end; judgement. */
-  private static final double INTO = 0.4;
-
   /** Nearer to a window than this no kiln can tell it from within, K; judgement. */
   static final double NEAR = 6;
 
@@ -32,24 +22,21 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
    * Where a steel hardens well.
    *
    * @param steel it is of
-   * @param lowC cool end
-   * @param highC hot end
-   * @param sheet published range, if there is one
+   * @param range with the carbon it has by now
    */
-  record Window(SteelNow steel, double lowC, double highC, Optional<TemperatureRange> sheet) {
+  record Window(SteelNow steel, TemperatureRange range) {
     static Window of(SteelNow steel) {
-      double need =
-          steel.overEutectoid()
-              ? steel.ac1C() + ABOVE_AC1
-              : steel.lines().ac3Celsius(steel.carbonPct()) + ABOVE_AC3;
-      Optional<TemperatureRange> sheet = steel.steel().heatTreatment().harden();
-      double low = sheet.map(r -> Math.max(r.lowC(), need)).orElse(need);
-      double high = sheet.map(TemperatureRange::highC).orElse(need + WIDTH);
-      return new Window(steel, low, Math.max(low, high), sheet);
+      HardeningWindow window = steel.k().hardening().window();
+      return new Window(steel, window.of(steel.steel(), steel.lines(), steel.carbonPct()));
+    }
+
+    /** Published range, if there is one. */
+    Optional<TemperatureRange> sheet() {
+      return steel.steel().heatTreatment().harden();
     }
 
     boolean holds(double celsius) {
-      return celsius > lowC - NEAR && celsius < highC + NEAR;
+      return celsius > range.lowC() - NEAR && celsius < range.highC() + NEAR;
     }
   }
 
@@ -74,15 +61,11 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
                         .map(Window::steel)
                         .reduce((a, b) -> b.carbonPct() > a.carbonPct() ? b : a)
                         .orElseThrow());
-    double low = windows.stream().mapToDouble(Window::lowC).max().orElseThrow();
-    double high = windows.stream().mapToDouble(Window::highC).min().orElseThrow();
-    double celsius;
-    if (low <= high) {
-      celsius = Math.max(low, Math.min(high, round(low + INTO * (high - low))));
-    } else {
-      Window own = windows.stream().filter(w -> w.steel() == edge).findFirst().orElseThrow();
-      celsius = Math.max(own.lowC(), Math.min(own.highC(), (low + high) / 2));
-    }
+    TemperatureRange own =
+        windows.stream().filter(w -> w.steel() == edge).findFirst().orElseThrow().range();
+    double shared =
+        edge.k().hardening().window().heatCelsius(windows.stream().map(Window::range).toList());
+    double celsius = Math.max(own.lowC(), Math.min(own.highC(), shared));
     return Optional.of(new HardeningHeat(celsius, edge, List.copyOf(windows)));
   }
 

@@ -139,9 +139,9 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
       all.append(all.isEmpty() ? "" : ", ")
           .append(w.steel().id())
           .append(w.sheet().isPresent() ? " hardens from " : " hardens, by its carbon, from ")
-          .append(course.show(w.lowC()))
+          .append(course.show(w.range().lowC()))
           .append(" to ")
-          .append(course.show(w.highC()));
+          .append(course.show(w.range().highC()));
     }
     boolean carbide = heat.windows().stream().anyMatch(w -> w.steel().overEutectoid());
     all.append("; ")

@@ -206,7 +206,7 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
         ac1C(),
         upperC(),
         upperName(),
-        k.vanBohemenMs().celsius(analysis()),
+        k.critical().ms().celsius(analysis()),
         magnet.value(),
         magnet.low(),
         magnet.high());

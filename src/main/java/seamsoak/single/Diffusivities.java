@@ -30,8 +30,8 @@ public record Diffusivities(Correlations k, Composition steel) {
 
   List<Diffusivity> all() {
     List<Diffusivity> all = new ArrayList<>();
-    add(all, "austenite", k.carbonDiffusivity(), AUSTENITE_CELSIUS, "mobility");
-    add(all, "ferrite", k.ferriteDiffusivities(), FERRITE_CELSIUS, "ferrite");
+    add(all, "austenite", k.phases().austeniteDiffusivities(), AUSTENITE_CELSIUS, "mobility");
+    add(all, "ferrite", k.phases().ferriteDiffusivities(), FERRITE_CELSIUS, "ferrite");
     return all;
   }
 

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import seamsoak.property.Correlations;
 import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.CriticalTemperature;
+import seamsoak.property.correlation.Regression;
 import seamsoak.property.critical.Ae1Mean;
 import seamsoak.property.forging.CarbonLine;
 import seamsoak.property.forging.ForgingRule;
@@ -34,35 +35,57 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
     List<Formula> all = new ArrayList<>();
     lower(all);
     upper(all);
-    for (CriticalTemperature f : k.martensiteStart()) {
-      String used = f == k.vanBohemenMs() ? "Ms" : f == k.ingberKunertMs() ? BAND : "";
-      boolean hardens = k.vanBohemenMs().celsius(austenite) > CriticalTemperature.ABSOLUTE_ZERO;
+    for (CriticalTemperature f : k.critical().martensiteStart()) {
+      String used = f == k.critical().ms() ? "Ms" : f == k.critical().highCarbonMs() ? BAND : "";
+      boolean hardens = k.critical().ms().celsius(austenite) > CriticalTemperature.ABSOLUTE_ZERO;
       all.add(formula(f, austenite, hardens ? used : ""));
+    }
+    for (CriticalTemperature f : k.critical().bainiteStart()) {
+      all.add(formula(f, austenite, ""));
     }
     forging(all);
     return all;
   }
 
   private void lower(List<Formula> all) {
-    List<CriticalTemperature> members = k.ae1().members();
-    for (CriticalTemperature f : k.lowerCritical()) {
+    List<Regression> members = k.critical().ae1().members();
+    for (CriticalTemperature f : k.critical().lower()) {
       all.add(formula(f, bulk(), members.contains(f) ? "in the mean" : ""));
     }
     boolean outside = members.stream().anyMatch(f -> outside(f.correlation(), bulk()));
     String used = lines.alwaysAustenite() ? "" : "Ac1";
-    all.add(formula(k.ae1().correlation(), "", "Ac1", k.ae1().celsius(bulk()), outside, used));
+    all.add(
+        formula(
+            k.critical().ae1().correlation(),
+            "",
+            "Ac1",
+            k.critical().ae1().celsius(bulk()),
+            outside,
+            used));
   }
 
   private void upper(List<Formula> all) {
-    for (CriticalTemperature f : k.upperCritical()) {
-      all.add(formula(f, bulk(), f == k.andrewsAe3() ? "its alloy terms" : ""));
+    for (CriticalTemperature f : k.critical().upper()) {
+      all.add(formula(f, bulk(), f == k.critical().a3Alloy() ? "its alloy terms" : ""));
     }
     double carbon = bulk().carbon();
     double ac3 = lines.ac3Celsius(carbon);
     double accm = lines.accmCelsius(carbon);
     boolean beyond = accm > ac3;
-    all.add(alloyed(k.ironCarbon().a3(), k.andrewsAe3().shift(), "Ac3", ac3, !beyond));
-    all.add(alloyed(k.ironCarbon().accm(), k.leeLeeAccm().correlation(), "Accm", accm, beyond));
+    all.add(
+        alloyed(
+            k.phases().ironCarbon().a3(),
+            k.critical().a3Alloy().alloyShift(),
+            "Ac3",
+            ac3,
+            !beyond));
+    all.add(
+        alloyed(
+            k.phases().ironCarbon().accm(),
+            k.critical().accmAlloy().correlation(),
+            "Accm",
+            accm,
+            beyond));
   }
 
   /** An iron-carbon line with the alloy terms of another formula. */
@@ -75,8 +98,8 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
 
   private void forging(List<Formula> all) {
     OptionalDouble published = steel.heatTreatment().forgeStartC();
-    CarbonLine first = k.forging().highestForging();
-    for (CarbonLine line : List.of(first, k.forging().safeForging())) {
+    CarbonLine first = k.forging().rule().highestForging();
+    for (CarbonLine line : List.of(first, k.forging().rule().safeForging())) {
       all.add(
           formula(
               line.correlation(),

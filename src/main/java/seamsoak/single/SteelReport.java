@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import seamsoak.property.Correlations;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.forging.ForgingLimits;
+import seamsoak.property.hardening.HardeningWindow;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
@@ -119,35 +120,30 @@ public record SteelReport(
   /** Band of the martensite start beside the spread of the two formulas, C; judgement. */
   private static final double MS_BAND = 15;
 
-  /** Hardening above the upper critical temperature where no sheet says, C; judgement. */
-  private static final double HARDEN_ABOVE = 30;
-
   /** What is added by judgement, in words. */
   public static String bands() {
     return String.format(
         Locale.ROOT,
-        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas; hardened %.0f C above"
-            + " Ac3 or Accm where no sheet says",
+        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas",
         UPPER_BAND,
-        MS_BAND,
-        HARDEN_ABOVE);
+        MS_BAND);
   }
 
   public static SteelReport of(Correlations k, Steel steel) {
     Composition c = steel.analysis();
     PhaseLines lines = k.lines(c);
-    Estimate ae1 = k.ae1().estimate(c);
+    Estimate ae1 = k.critical().ae1().estimate(c);
     double upper = lines.fullAusteniteCelsius(c.carbon());
     boolean cementite = lines.carbideLast(c.carbon());
-    double harden =
-        steel.heatTreatment().harden().map(TemperatureRange::middleC).orElse(upper + HARDEN_ABOVE);
-    double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden);
+    HardeningWindow window = k.hardening().window();
+    double harden = window.heatCelsius(window.of(steel, lines, c.carbon()));
+    double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden).orElse(c.carbon());
     Composition austenite = c.with(Element.C, dissolved);
-    double ms = k.vanBohemenMs().celsius(austenite);
-    double second = k.ingberKunertMs().celsius(austenite);
+    double ms = k.critical().ms().celsius(austenite);
+    double second = k.critical().highCarbonMs().celsius(austenite);
     boolean transforms = !lines.alwaysAustenite();
     boolean hardens = ms > CriticalTemperature.ABSOLUTE_ZERO;
-    ForgingLimits limits = k.forging().limits(c, steel.heatTreatment().forgeStartC());
+    ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
         steel.id(),
@@ -170,12 +166,12 @@ public record SteelReport(
                 ms,
                 Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
                 Math.max(ms, second) + MS_BAND,
-                k.vanBohemenMs().correlation().sourceKey())),
+                k.critical().ms().correlation().sourceKey())),
         dissolved,
         harden,
-        single(limits.solidusCelsius(), k.solidus().correlation().sourceKey()),
+        single(limits.solidusCelsius(), k.forging().solidus().correlation().sourceKey()),
         quantity(forging),
-        single(limits.burningCelsius(), k.forging().burning().correlation().sourceKey()),
+        single(limits.burningCelsius(), k.forging().rule().burning().correlation().sourceKey()),
         single(limits.refusalCelsius(), "judgement"),
         ranges(steel),
         published(steel),
@@ -183,7 +179,7 @@ public record SteelReport(
         new Diffusivities(k, c).all(),
         Stream.concat(SideBySide.CHOSEN.stream(), Stream.of(Diffusivities.CHOSEN)).toList(),
         unknown(transforms, hardens),
-        Stream.of(ae1.exceeded(), forging.exceeded(), k.andrewsAe3().exceeded(c))
+        Stream.of(ae1.exceeded(), forging.exceeded(), k.critical().a3Alloy().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)
             .distinct()

@@ -32,6 +32,7 @@ public record Limits(
       ForgingLimits l =
           shop.correlations()
               .forging()
+              .rule()
               .limits(shop.analysis(steel), steel.heatTreatment().forgeStartC());
       forging = Math.min(forging, l.highestForging().value());
       burning = Math.min(burning, l.burningCelsius());

@@ -33,11 +33,11 @@ record MetalTrace(Correlations k, TraceEntries all) {
                     : new Moment("A1 of " + m.name(), lowestAustenite),
                 hottest);
         List<Material> one = List.of(m);
-        all.use(k.mobility().correlation(), one, moments);
-        all.use(k.activity().iron(), one, moments);
+        all.use(k.phases().mobility().correlation(), one, moments);
+        all.use(k.phases().activity().iron(), one, moments);
         for (Element e : Element.values()) {
           if (m.analysis().percent(e) > 0) {
-            k.activity().of(e).ifPresent(c -> all.use(c, one, moments));
+            k.phases().activity().of(e).ifPresent(c -> all.use(c, one, moments));
           }
         }
       }
@@ -49,8 +49,8 @@ record MetalTrace(Correlations k, TraceEntries all) {
                 hottest.celsius() <= highestFerrite
                     ? hottest
                     : new Moment("A3 of " + m.name(), highestFerrite));
-        all.use(k.ferriteDiffusivity().correlation(), WHATEVER, moments);
-        all.use(k.ferriteActivity().correlation(), WHATEVER, moments);
+        all.use(k.phases().ferriteDiffusivity().correlation(), WHATEVER, moments);
+        all.use(k.phases().ferriteActivity().correlation(), WHATEVER, moments);
       }
       if (!lines.alwaysAustenite() && coldest.celsius() < lines.a1Celsius()) {
         all.use(Unary.correlation(), WHATEVER, List.of(coldest));
@@ -59,13 +59,19 @@ record MetalTrace(Correlations k, TraceEntries all) {
   }
 
   void phaseLines(List<Material> metals) {
-    all.use(k.ae1().correlation(), metals, NEVER);
-    k.ae1().members().forEach(f -> all.use(f.correlation(), metals, NEVER));
+    all.use(k.critical().ae1().correlation(), metals, NEVER);
+    k.critical().ae1().members().forEach(f -> all.use(f.correlation(), metals, NEVER));
     // each line is asked about the carbon on its own side of the eutectoid
-    all.use(k.ironCarbon().a3(), metals.stream().filter(m -> !beyondEutectoid(m)).toList(), NEVER);
-    all.use(k.ironCarbon().accm(), metals.stream().filter(this::beyondEutectoid).toList(), NEVER);
-    all.use(k.andrewsAe3().shift(), metals, NEVER);
-    all.use(k.leeLeeAccm().correlation(), metals, NEVER);
+    all.use(
+        k.phases().ironCarbon().a3(),
+        metals.stream().filter(m -> !beyondEutectoid(m)).toList(),
+        NEVER);
+    all.use(
+        k.phases().ironCarbon().accm(),
+        metals.stream().filter(this::beyondEutectoid).toList(),
+        NEVER);
+    all.use(k.critical().a3Alloy().alloyShift(), metals, NEVER);
+    all.use(k.critical().accmAlloy().correlation(), metals, NEVER);
     if (metals.stream().anyMatch(m -> m.analysis().percent(Element.NI) > 0)) {
       all.use(PhaseLines.austenitic(), metals, NEVER);
     }
@@ -76,8 +82,8 @@ record MetalTrace(Correlations k, TraceEntries all) {
   }
 
   void surface(List<Moment> fire) {
-    all.use(k.scaledSurface().correlation(), WHATEVER, fire);
-    all.use(k.steelScaling().correlation(), WHATEVER, fire);
+    all.use(k.phases().scaledSurface().correlation(), WHATEVER, fire);
+    all.use(k.forging().steelScaling().correlation(), WHATEVER, fire);
     all.setting(
         "carbon-monoxide",
         String.format(
@@ -98,6 +104,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
   /** Whether sections harden in air and in a quench, and how hard. */
   void hardening(List<Material> metals) {
     Hardening h = k.hardening();
+    all.use(h.window().correlation(), metals, NEVER);
     all.use(h.asQuenched().correlation(), metals, NEVER);
     all.use(h.martensite().correlation(), metals, NEVER);
     all.use(h.conversion().correlation(), WHATEVER, NEVER);
@@ -110,7 +117,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
   void blade(List<Material> metals, List<Moment> heats) {
     Hardening h = k.hardening();
     hardening(metals);
-    all.use(k.vanBohemenRetained().correlation(), metals, NEVER);
+    all.use(k.hardening().retained().correlation(), metals, NEVER);
     all.use(h.normalized().correlation(), metals, NEVER);
     all.use(h.parameter().correlation(), WHATEVER, NEVER);
     all.use(h.magnet().correlation(), WHATEVER, NEVER);
@@ -128,18 +135,18 @@ record MetalTrace(Correlations k, TraceEntries all) {
             .map(Material::of)
             .toList();
     if (!unpublished.isEmpty()) {
-      all.use(k.forging().highestForging().correlation(), unpublished, NEVER);
+      all.use(k.forging().rule().highestForging().correlation(), unpublished, NEVER);
     }
     burning(steels);
   }
 
   void burning(List<Steel> steels) {
     List<Material> metals = steels.stream().map(Material::of).toList();
-    all.use(k.forging().burning().correlation(), metals, NEVER);
-    if (metals.stream().anyMatch(m -> k.forging().isStainless(m.analysis()))) {
-      all.use(k.forging().stainless(), metals, NEVER);
+    all.use(k.forging().rule().burning().correlation(), metals, NEVER);
+    if (metals.stream().anyMatch(m -> k.forging().rule().isStainless(m.analysis()))) {
+      all.use(k.forging().rule().stainless(), metals, NEVER);
     }
-    all.use(k.solidus().correlation(), metals, NEVER);
-    all.use(k.forging().refusal(), metals, NEVER);
+    all.use(k.forging().solidus().correlation(), metals, NEVER);
+    all.use(k.forging().rule().refusal(), metals, NEVER);
   }
 }

@@ -35,14 +35,14 @@ record PairTrace(Correlations k, TraceEntries all) {
     }
     metals.carbon(bulk, coldest, hottest);
     // carbon that has moved may lie on either side of the eutectoid
-    all.use(k.ironCarbon().a3(), WHATEVER, NEVER);
-    all.use(k.ironCarbon().accm(), WHATEVER, NEVER);
+    all.use(k.phases().ironCarbon().a3(), WHATEVER, NEVER);
+    all.use(k.phases().ironCarbon().accm(), WHATEVER, NEVER);
     metals.forging(steels);
     Mechanics m = k.mechanics();
     all.use(m.welding().correlation(), WHATEVER, NEVER);
     all.use(m.hotStrength().correlation(), bulk, NEVER);
     all.use(m.brightness().correlation(), bulk, NEVER);
-    all.use(k.hardening().range().correlation(), bulk, NEVER);
+    all.use(k.hardening().window().correlation(), bulk, NEVER);
     all.use(m.expansion().lattice().correlation(), bulk, List.of(hottest));
     all.use(m.expansion().correlation(), WHATEVER, NEVER);
     List<Material> dissolved = new ArrayList<>();
@@ -57,11 +57,14 @@ record PairTrace(Correlations k, TraceEntries all) {
                   dissolved.add(
                       new Material(
                           s.id(),
-                          s.analysis().with(Element.C, one.dissolvedCarbonPct(r.middleC())))));
+                          s.analysis()
+                              .with(
+                                  Element.C,
+                                  one.dissolvedCarbonPct(k.hardening().window().heatCelsius(r))))));
     }
     if (!dissolved.isEmpty()) {
       all.use(m.martensiteGrowth().correlation(), dissolved, NEVER);
-      all.use(k.vanBohemenMs().correlation(), dissolved, NEVER);
+      all.use(k.critical().ms().correlation(), dissolved, NEVER);
       all.use(k.hardening().idealDiameter().correlation(), dissolved, NEVER);
       all.use(k.hardening().criterion().correlation(), WHATEVER, NEVER);
     }

@@ -82,15 +82,19 @@ public final class Tracer {
     all.analysis(steel);
     all.temperatures(steel, SteelTable.TEMPERATURES);
     metals(all).phaseLines(bulk);
-    k.lowerCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));
-    k.upperCritical().forEach(f -> all.use(f.correlation(), bulk, NEVER));
-    k.martensiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
+    all.use(k.hardening().window().correlation(), bulk, NEVER);
+    k.critical().lower().forEach(f -> all.use(f.correlation(), bulk, NEVER));
+    k.critical().upper().forEach(f -> all.use(f.correlation(), bulk, NEVER));
+    k.critical().martensiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
+    k.critical().bainiteStart().forEach(f -> all.use(f.correlation(), dissolved, NEVER));
     metals(all).forging(List.of(steel));
-    all.use(k.forging().highestForging().correlation(), bulk, NEVER);
-    all.use(k.forging().safeForging().correlation(), bulk, NEVER);
-    k.carbonDiffusivity()
+    all.use(k.forging().rule().highestForging().correlation(), bulk, NEVER);
+    all.use(k.forging().rule().safeForging().correlation(), bulk, NEVER);
+    k.phases()
+        .austeniteDiffusivities()
         .forEach(d -> all.use(d.correlation(), bulk, moments(Diffusivities.AUSTENITE_CELSIUS)));
-    k.ferriteDiffusivities()
+    k.phases()
+        .ferriteDiffusivities()
         .forEach(d -> all.use(d.correlation(), WHATEVER, moments(Diffusivities.FERRITE_CELSIUS)));
     all.setting("bands-of-a-steel", SteelReport.bands());
     return all.trace();
@@ -165,7 +169,7 @@ public final class Tracer {
           .map(s -> new Material(s.id(), s.analysis().with(Element.C, c.carbonPct())))
           .forEach(byThen::add);
     }
-    all.use(k.vanBohemenMs().correlation(), byThen, NEVER);
+    all.use(k.critical().ms().correlation(), byThen, NEVER);
     metals(all).blade(byThen, List.of(hottest(billet, advice)));
     stackSteels(billet).forEach(s -> all.temperatures(s, "published heat treatment", TREATING));
     return all.trace();
@@ -189,13 +193,13 @@ public final class Tracer {
     stack.forEach(s -> all.temperatures(s, NORMALIZING));
     metals(all).carbon(metals, coldest, hottest);
     metals(all).surface(fire);
-    all.use(k.ironScaling().correlation(), WHATEVER, fire);
+    all.use(k.forging().ironScaling().correlation(), WHATEVER, fire);
     cooling(all, billet, advice);
     metals(all).forging(stack);
     List<Material> grains =
         List.of(new Material(stack.size() > 1 ? "the body" : stack.get(0).id(), body));
-    all.use(k.grainGrowth().correlation(), grains, fire);
-    all.use(k.grainNumber().correlation(), grains, NEVER);
+    all.use(k.forging().grainGrowth().correlation(), grains, fire);
+    all.use(k.forging().grainNumber().correlation(), grains, NEVER);
     metals(all).hardening(stack.stream().map(Material::of).toList());
     settings(all, billet);
     return all;
@@ -243,8 +247,8 @@ public final class Tracer {
         step.heats().forEach(h -> moments.add(new Moment(step.title(), h.at().celsius())));
       }
     }
-    all.use(k.airCooling().correlation(), WHATEVER, moments);
-    all.use(k.steelHeat().correlation(), WHATEVER, moments);
+    all.use(k.sections().airCooling().correlation(), WHATEVER, moments);
+    all.use(k.sections().steel().correlation(), WHATEVER, moments);
   }
 
   /** The hottest moment of the history and of the soaks told of. */

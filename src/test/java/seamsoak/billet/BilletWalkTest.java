@@ -183,7 +183,8 @@ class BilletWalkTest {
     double jacket = piece.jacketMetres(piece.thickness());
     assertTrue(jacket > 0.5e-3 && jacket < 1.2e-3, "scale ate some of the jacket");
     double bare =
-        Walks.CORRELATIONS.steelScaling().metalLossMetres(1200 + 273.15, 300) / Math.sqrt(2);
+        Math.sqrt(
+            Walks.CORRELATIONS.forging().steelScaling().squareMetresPerSecond(1200 + 273.15) * 300);
     double lost = 7.5e-3 - (piece.thickness().toMiddle().metres() - jacket);
     assertTrue(
         lost > 0.8 * bare && lost < 1.5 * bare,

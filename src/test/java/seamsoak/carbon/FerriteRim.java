@@ -33,7 +33,10 @@ record FerriteRim(double carbonPct, double celsius, double carbonMonoxideAtm) {
     return carbonMonoxideAtm == 0
         ? 0
         : Math.exp(
-            Analyses.CORRELATIONS.scaledSurface().lnActivity(celsius + 273.15, carbonMonoxideAtm));
+            Analyses.CORRELATIONS
+                .phases()
+                .scaledSurface()
+                .lnActivity(celsius + 273.15, carbonMonoxideAtm));
   }
 
   /** As the engine has it, um. */

@@ -26,8 +26,8 @@ class KnownCasesTest {
   @ParameterizedTest
   @ValueSource(doubles = {1000, 1100, 1150})
   void scaleMattersLittleToTheDepth(double celsius) {
-    double steel = depthUnder(CORRELATIONS.steelScaling(), celsius);
-    double iron = depthUnder(CORRELATIONS.ironScaling(), celsius);
+    double steel = depthUnder(CORRELATIONS.forging().steelScaling(), celsius);
+    double iron = depthUnder(CORRELATIONS.forging().ironScaling(), celsius);
     assertEquals(0.935, iron / steel, 0.01);
   }
 

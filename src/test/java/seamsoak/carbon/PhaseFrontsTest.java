@@ -92,7 +92,8 @@ class PhaseFrontsTest {
   void lessCarbonMonoxideMakesARim() {
     for (double atm : new double[] {1, 0.5}) {
       Surroundings fire =
-          new Surroundings(t -> Math.exp(CORRELATIONS.scaledSurface().lnActivity(t, atm)), t -> 0);
+          new Surroundings(
+              t -> Math.exp(CORRELATIONS.phases().scaledSurface().lnActivity(t, atm)), t -> 0);
       Strip bare = Strip.of(Steels.metal("52100"), 3e-3, new Grid(3e-4, 1.05, false));
       Strip end =
           new StripSolver(fire, 1e-4)

@@ -23,7 +23,7 @@ final class SkinReferences {
 
   static void add(Map<String, ToDoubleFunction<Inputs>> all) {
     all.put("carbon-under-scale", SkinReferences::carbonUnderScale);
-    CarbonDiffusivity used = CORRELATIONS.carbonDiffusivity().get(0);
+    CarbonDiffusivity used = CORRELATIONS.phases().austeniteDiffusivities().get(0);
     Composition middling = Composition.of(Map.of(Element.C, 0.4));
     DoubleUnaryOperator agren = t -> used.squareMetresPerSecond(t, middling);
     DoubleUnaryOperator book = t -> named("birks-meier-pettit-austenite", t);
@@ -40,7 +40,7 @@ final class SkinReferences {
   }
 
   private static double named(String name, double kelvin) {
-    return CORRELATIONS.carbonDiffusivity().stream()
+    return CORRELATIONS.phases().austeniteDiffusivities().stream()
         .filter(d -> d.correlation().name().equals(name))
         .findFirst()
         .orElseThrow()
@@ -55,7 +55,9 @@ final class SkinReferences {
 
   private static double scaling(Inputs in, double kelvin) {
     ScalingConstant law =
-        in.get("scale") == 2 ? CORRELATIONS.ironScaling() : CORRELATIONS.steelScaling();
+        in.get("scale") == 2
+            ? CORRELATIONS.forging().ironScaling()
+            : CORRELATIONS.forging().steelScaling();
     return in.get("scale") == 0 ? 0 : law.squareMetresPerSecond(kelvin);
   }
 

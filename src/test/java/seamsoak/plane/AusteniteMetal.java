@@ -18,7 +18,7 @@ final class AusteniteMetal implements PlaneMetal {
 
   AusteniteMetal(Composition analysis) {
     lattice = MetalLattice.of(analysis);
-    activity = new AusteniteActivity(CORRELATIONS.activity(), lattice);
+    activity = new AusteniteActivity(CORRELATIONS.phases().activity(), lattice);
     startRatio = lattice.ratio(analysis.carbon());
   }
 
@@ -34,7 +34,7 @@ final class AusteniteMetal implements PlaneMetal {
 
   @Override
   public PlaneMetal.Isotherm at(double kelvin) {
-    Agren1986Mobility mobility = CORRELATIONS.mobility();
+    Agren1986Mobility mobility = CORRELATIONS.phases().mobility();
     return new Isotherm(activity.at(kelvin), mobility.dilute(kelvin), mobility.exponent(kelvin));
   }
 

@@ -12,8 +12,8 @@ record PlaneFire(DoubleUnaryOperator activity, DoubleUnaryOperator scaling) {
   /** Scale with 1 atm of CO under it, eating metal as measured on steel. */
   static final PlaneFire FORGE =
       new PlaneFire(
-          t -> Math.exp(CORRELATIONS.scaledSurface().lnActivity(t, 1)),
-          t -> CORRELATIONS.steelScaling().squareMetresPerSecond(t));
+          t -> Math.exp(CORRELATIONS.phases().scaledSurface().lnActivity(t, 1)),
+          t -> CORRELATIONS.forging().steelScaling().squareMetresPerSecond(t));
 
   /**
    * Activity held at a face as open as a share says: a covered face is held half-way to its own.

@@ -18,7 +18,7 @@ import seamsoak.steel.Composition;
 /** The published diffusivities against each other. */
 class CarbonDiffusivityTest {
   private final Correlations k = Correlations.load(DataFolder.packed());
-  private final List<CarbonDiffusivity> all = k.carbonDiffusivity();
+  private final List<CarbonDiffusivity> all = k.phases().austeniteDiffusivities();
 
   /** Largest over smallest of the four that depend on carbon, to the second place. */
   @ParameterizedTest
@@ -67,7 +67,7 @@ class CarbonDiffusivityTest {
     Liu2009Diffusivity liu = (Liu2009Diffusivity) all.get(4);
     for (double percent = from; percent <= to + 1e-9; percent += 0.1) {
       double y = CarbonDiffusivity.ratio(Analyses.of("C" + Math.round(percent * 10) / 10.0));
-      double ratio = liu.mobility(t, y) / k.mobility().squareMetresPerSecond(t, y);
+      double ratio = liu.mobility(t, y) / k.phases().mobility().squareMetresPerSecond(t, y);
       assertTrue(ratio > least - 0.005 && ratio < most + 0.005, percent + " %C: " + ratio);
     }
   }

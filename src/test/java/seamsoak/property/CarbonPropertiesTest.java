@@ -18,7 +18,7 @@ class CarbonPropertiesTest {
   void mobilityAndActivityBelongTogether(double celsius) {
     double t = celsius + 273.15;
     MetalLattice iron = MetalLattice.of(Analyses.of(""));
-    AusteniteActivity.Isotherm a = new AusteniteActivity(K.activity(), iron).at(t);
+    AusteniteActivity.Isotherm a = new AusteniteActivity(K.phases().activity(), iron).at(t);
     for (double percent : new double[] {0.1, 0.4, 0.8, 1.2}) {
       double y = iron.ratio(percent);
       assertEquals(1 + y * (1 - y) * 8339.9 / t, a.thermodynamicFactor(y), 1e-5);
@@ -27,8 +27,8 @@ class CarbonPropertiesTest {
 
   @Test
   void halfTheCarbonMonoxideIsHalfTheActivity() {
-    double half = K.scaledSurface().lnActivity(1100, 0.5);
-    assertEquals(Math.log(0.5), half - K.scaledSurface().lnActivity(1100, 1), 1e-12);
+    double half = K.phases().scaledSurface().lnActivity(1100, 0.5);
+    assertEquals(Math.log(0.5), half - K.phases().scaledSurface().lnActivity(1100, 1), 1e-12);
   }
 
   @Test

@@ -62,8 +62,8 @@ final class CarbonPropertyReferences {
     all.put(
         "activity-beside-cementite",
         in -> Math.exp(feC.lnActivity(in.get("celsius"), feC.besideCementite(in.get("celsius")))));
-    all.put("fe-c-a3", in -> k.ironCarbon().a3Celsius(in.get("C")));
-    all.put("fe-c-accm", in -> k.ironCarbon().accmCelsius(in.get("C")));
+    all.put("fe-c-a3", in -> k.phases().ironCarbon().a3Celsius(in.get("C")));
+    all.put("fe-c-accm", in -> k.phases().ironCarbon().accmCelsius(in.get("C")));
   }
 
   private double ironTurns(double near) {
@@ -86,35 +86,35 @@ final class CarbonPropertyReferences {
     all.put(
         "ferrite-ends",
         in ->
-            k.ironCarbon().a3Celsius(in.get("C"))
-                + k.andrewsAe3().alloyShiftCelsius(in.composition()));
+            k.phases().ironCarbon().a3Celsius(in.get("C"))
+                + k.critical().a3Alloy().alloyShiftCelsius(in.composition()));
     all.put(
         "cementite-ends",
         in ->
-            k.ironCarbon().accmCelsius(in.get("C"))
-                + k.leeLeeAccm().alloyShiftCelsius(in.composition(), in.get("C")));
+            k.phases().ironCarbon().accmCelsius(in.get("C"))
+                + k.critical().accmAlloy().alloyShiftCelsius(in.composition(), in.get("C")));
   }
 
   private void diffusivity(Map<String, ToDoubleFunction<Inputs>> all) {
-    for (CarbonDiffusivity d : k.carbonDiffusivity()) {
+    for (CarbonDiffusivity d : k.phases().austeniteDiffusivities()) {
       String name = d.correlation().name();
       all.put(name + "-diffusivity", in -> d.squareMetresPerSecond(kelvin(in), in.composition()));
       all.put(name + "-mean-diffusivity", in -> mean(d, in));
       all.put(name + "-alloy-ratio", in -> alloyRatio(d, in));
     }
-    for (CarbonDiffusivity d : k.ferriteDiffusivities()) {
+    for (CarbonDiffusivity d : k.phases().ferriteDiffusivities()) {
       all.put(
           d.correlation().name() + "-diffusivity", in -> d.squareMetresPerSecond(kelvin(in), IRON));
     }
     all.put("unchanged-mobility-alloy-ratio", this::unchangedMobilityRatio);
-    CarbonDiffusivity used = k.carbonDiffusivity().get(0);
+    CarbonDiffusivity used = k.phases().austeniteDiffusivities().get(0);
     all.put(
         "ferrite-over-austenite",
         in ->
-            k.ferriteDiffusivity().squareMetresPerSecond(kelvin(in))
+            k.phases().ferriteDiffusivity().squareMetresPerSecond(kelvin(in))
                 / used.squareMetresPerSecond(kelvin(in), in.composition()));
-    all.put("agren1986-factor", in -> k.mobility().dilute(Double.POSITIVE_INFINITY));
-    all.put("agren1986-energy", in -> 8.314463e-3 * k.mobility().activation());
+    all.put("agren1986-factor", in -> k.phases().mobility().dilute(Double.POSITIVE_INFINITY));
+    all.put("agren1986-energy", in -> 8.314463e-3 * k.phases().mobility().activation());
   }
 
   /** Mean over mole fractions of carbon. */
@@ -147,7 +147,7 @@ final class CarbonPropertyReferences {
   private double engineDiffusivity(Inputs in, Composition steel) {
     MetalLattice lattice = MetalLattice.of(steel);
     double y = lattice.ratio(in.get("C"));
-    return k.mobility().squareMetresPerSecond(kelvin(in), y)
+    return k.phases().mobility().squareMetresPerSecond(kelvin(in), y)
         * at(in, lattice).thermodynamicFactor(y);
   }
 
@@ -194,7 +194,7 @@ final class CarbonPropertyReferences {
   }
 
   private void surface(Map<String, ToDoubleFunction<Inputs>> all) {
-    ScaledSurface s = k.scaledSurface();
+    ScaledSurface s = k.phases().scaledSurface();
     all.put("activity-under-scale", in -> Math.exp(s.lnActivity(kelvin(in), 1)));
     all.put(
         "scale-neutral",
@@ -209,7 +209,7 @@ final class CarbonPropertyReferences {
   }
 
   private AusteniteActivity.Isotherm at(Inputs in, MetalLattice lattice) {
-    return new AusteniteActivity(k.activity(), lattice).at(kelvin(in));
+    return new AusteniteActivity(k.phases().activity(), lattice).at(kelvin(in));
   }
 
   private double kelvin(Inputs in) {

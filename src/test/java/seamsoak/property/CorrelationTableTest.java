@@ -68,9 +68,9 @@ class CorrelationTableTest {
   @Test
   void rowsOfUnlikeStandingMakeItPartlySeen() {
     Correlations k = Correlations.load(DataFolder.packed());
-    assertEquals(Standing.PARTLY, k.andrewsAe3().correlation().standing());
-    assertEquals(Standing.MEMORY, k.leeLeeAccm().correlation().standing());
-    assertEquals(Standing.SEEN, k.vanBohemenMs().correlation().standing());
+    assertEquals(Standing.PARTLY, k.critical().a3Alloy().correlation().standing());
+    assertEquals(Standing.MEMORY, k.critical().accmAlloy().correlation().standing());
+    assertEquals(Standing.SEEN, k.critical().ms().correlation().standing());
   }
 
   /** Sources once each in order, terms by standing, each note with the terms it is about. */

@@ -51,18 +51,10 @@ class CurvesTest {
   }
 
   @Test
-  void toldWhenATemperatureIsReached() {
-    assertEquals(OptionalDouble.of(0), COOLING.coreReaches(1000));
-    assertEquals(OptionalDouble.of(5), COOLING.coreReaches(950));
-    assertEquals(OptionalDouble.of(10), COOLING.coreReaches(900));
-    assertEquals(OptionalDouble.of(15), COOLING.faceReaches(600));
-    assertEquals(OptionalDouble.of(40), COOLING.faceReaches(400));
-    assertTrue(COOLING.coreReaches(399).isEmpty());
-    assertTrue(COOLING.coreReaches(1001).isEmpty());
-  }
-
-  @Test
   void timesBetweenTemperatures() {
+    assertEquals(OptionalDouble.of(5), COOLING.coreSecondsBetween(1000, 950));
+    assertEquals(OptionalDouble.of(10), COOLING.coreSecondsBetween(1000, 900));
+    assertTrue(COOLING.coreSecondsBetween(1000, 399).isEmpty());
     assertEquals(15, COOLING.coreSecondsBetween(900, 550).orElseThrow(), 1e-9);
     assertEquals(15, COOLING.faceSecondsBetween(850, 500).orElseThrow(), 1e-9);
     assertTrue(COOLING.coreSecondsBetween(900, 300).isEmpty());

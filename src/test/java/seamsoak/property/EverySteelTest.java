@@ -35,10 +35,10 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void criticalTemperaturesLieBetweenRoomAndMelting(Composition c) {
-    within(c, k.lowerCritical(), 500, 1000);
-    within(c, k.upperCritical(), 250, 1250);
-    within(c, k.martensiteStart(), -273.15, 600);
-    within(c, List.of(k.solidus()), 1050, 1540);
+    within(c, k.critical().lower(), 500, 1000);
+    within(c, k.critical().upper(), 250, 1250);
+    within(c, k.critical().martensiteStart(), -273.15, 600);
+    within(c, List.of(k.forging().solidus()), 1050, 1540);
   }
 
   private static void within(
@@ -76,7 +76,7 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void everyDiffusivityIsPositive(Composition c) {
-    for (CarbonDiffusivity d : k.carbonDiffusivity()) {
+    for (CarbonDiffusivity d : k.phases().austeniteDiffusivities()) {
       double last = 0;
       for (double kelvin = 1073; kelvin <= 1523; kelvin += 50) {
         double here = d.squareMetresPerSecond(kelvin, c);
@@ -93,23 +93,23 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void grainsGrowWithHeatAndTime(Composition c) {
-    double cool = k.grainGrowth().metres(c, 1123, 600);
-    double hot = k.grainGrowth().metres(c, 1423, 600);
-    double longer = k.grainGrowth().metres(c, 1423, 1200);
+    double cool = k.forging().grainGrowth().metres(c, 1123, 600);
+    double hot = k.forging().grainGrowth().metres(c, 1423, 600);
+    double longer = k.forging().grainGrowth().metres(c, 1423, 1200);
     assertTrue(cool > 1e-7 && cool < hot && hot < longer && longer < 1e-2);
   }
 
   @ParameterizedTest
   @MethodSource("analyses")
   void retainedAusteniteIsAShare(Composition c) {
-    double share = k.vanBohemenRetained().retained(c, k.vanBohemenMs().celsius(c), 20);
+    double share = k.hardening().retained().retained(c, k.critical().ms().celsius(c), 20);
     assertTrue(share >= 0 && share <= 1, () -> "share " + share);
   }
 
   @ParameterizedTest
   @MethodSource("analyses")
   void forgingStaysBelowBurningAndMelting(Composition c) {
-    ForgingLimits limits = k.forging().limits(c, OptionalDouble.empty());
+    ForgingLimits limits = k.forging().rule().limits(c, OptionalDouble.empty());
     assertTrue(limits.highestForging().value() < limits.burningCelsius());
     assertTrue(limits.refusalCelsius() <= limits.burningCelsius());
     assertTrue(limits.refusalCelsius() < limits.solidusCelsius());
@@ -120,7 +120,7 @@ final class EverySteelTest {
   @MethodSource("steels")
   void publishedForgeStartIsNotRefused(Steel steel) {
     OptionalDouble published = steel.heatTreatment().forgeStartC();
-    ForgingLimits limits = k.forging().limits(steel.analysis(), published);
+    ForgingLimits limits = k.forging().rule().limits(steel.analysis(), published);
     assertTrue(
         limits.highestForging().value() < limits.refusalCelsius(), () -> steel.id() + " " + limits);
     assertFalse(limits.highestForging().source().isEmpty());

@@ -22,7 +22,7 @@ final class ExtremeAnalysesTest {
   @ParameterizedTest
   @MethodSource(ALL)
   void lowerCriticalTemperatureStaysNearThatOfIron(Composition c) {
-    Estimate ae1 = k.ae1().estimate(c);
+    Estimate ae1 = k.critical().ae1().estimate(c);
     assertTrue(ae1.value() > 600 && ae1.value() < 900, () -> "Ae1 " + ae1.value());
     assertEquals(24, ae1.high() - ae1.low(), 1e-9);
   }
@@ -30,7 +30,7 @@ final class ExtremeAnalysesTest {
   @ParameterizedTest
   @MethodSource(ALL)
   void shiftOfCementiteLineStaysWithinThatOfLowAlloySteel(Composition c) {
-    double shift = k.leeLeeAccm().alloyShiftCelsius(c, c.carbon());
+    double shift = k.critical().accmAlloy().alloyShiftCelsius(c, c.carbon());
     assertTrue(shift > -20 && shift < 150, () -> "shift " + shift);
   }
 
@@ -39,42 +39,48 @@ final class ExtremeAnalysesTest {
     Composition ball = Composition.of(Map.of(Element.C, 1.0, Element.CR, 1.5));
     Composition die = Composition.of(Map.of(Element.C, 1.0, Element.CR, 12.0));
     assertEquals(
-        k.leeLeeAccm().alloyShiftCelsius(ball, 1.0), k.leeLeeAccm().alloyShiftCelsius(die, 1.0));
-    assertTrue(k.leeLeeAccm().exceeded(ball, 0.7).isEmpty());
-    assertEquals("Cr", k.leeLeeAccm().exceeded(die, 0.7).get(0).range().quantity());
+        k.critical().accmAlloy().alloyShiftCelsius(ball, 1.0),
+        k.critical().accmAlloy().alloyShiftCelsius(die, 1.0));
+    assertTrue(k.critical().accmAlloy().exceeded(ball.with(Element.C, 0.7)).isEmpty());
+    assertEquals(
+        "Cr",
+        k.critical().accmAlloy().exceeded(die.with(Element.C, 0.7)).get(0).range().quantity());
   }
 
   @Test
   void pureNickelIsRemarkedOn() {
     Composition nickel = Composition.of(Map.of(Element.NI, 100.0));
-    assertFalse(k.ae1().estimate(nickel).exceeded().isEmpty());
-    assertFalse(k.andrewsAe3().exceeded(nickel).isEmpty());
+    assertFalse(k.critical().ae1().estimate(nickel).exceeded().isEmpty());
+    assertFalse(k.critical().a3Alloy().exceeded(nickel).isEmpty());
   }
 
   @Test
   void carbonInPureNickelIsRemarkedOnNotThrown() {
     Composition nickel = Composition.of(Map.of(Element.NI, 100.0));
-    assertEquals("Ni", k.leeLeeAccm().exceeded(nickel, 0.3).get(0).range().quantity());
-    assertTrue(Double.isFinite(k.leeLeeAccm().alloyShiftCelsius(nickel, 0.3)));
+    assertTrue(
+        k.critical().accmAlloy().exceeded(nickel).stream()
+            .anyMatch(e -> e.range().quantity().equals("Ni")));
+    assertTrue(Double.isFinite(k.critical().accmAlloy().alloyShiftCelsius(nickel, 0.3)));
   }
 
   @Test
   void stainlessTakesTheLowerOfTwoLines() {
     Composition austenitic = Composition.of(Map.of(Element.C, 0.05, Element.CR, 18.0));
     Composition die = Composition.of(Map.of(Element.C, 1.55, Element.CR, 12.0));
-    assertEquals(1382, k.forging().limits(austenitic, OptionalDouble.empty()).burningCelsius());
-    assertEquals(1140, k.forging().limits(die, OptionalDouble.empty()).burningCelsius());
+    assertEquals(
+        1382, k.forging().rule().limits(austenitic, OptionalDouble.empty()).burningCelsius());
+    assertEquals(1140, k.forging().rule().limits(die, OptionalDouble.empty()).burningCelsius());
   }
 
   @Test
   void thePublishedForgeStartStandsWithTheHandbooksAsItsBand() {
     Composition steel = Composition.of(Map.of(Element.C, 0.9, Element.MN, 0.4));
-    Estimate published = k.forging().limits(steel, OptionalDouble.of(1160)).highestForging();
+    Estimate published = k.forging().rule().limits(steel, OptionalDouble.of(1160)).highestForging();
     assertEquals(1160, published.value());
     assertEquals(1121, published.low());
     assertEquals(1160, published.high());
     assertEquals("grade-forging", published.source());
-    Estimate byCarbon = k.forging().limits(steel, OptionalDouble.empty()).highestForging();
+    Estimate byCarbon = k.forging().rule().limits(steel, OptionalDouble.empty()).highestForging();
     assertEquals(1121, byCarbon.value());
     assertEquals(1150, byCarbon.high());
   }

@@ -31,9 +31,6 @@ final class HardeningReferences {
     all.put("quenched-bar-core", in -> bar(k, in).coreHrc().value());
     all.put("quenched-bar-face", in -> bar(k, in).faceHrc().value());
     tempering(all, k.hardening());
-    k.hardening()
-        .bainiteStart()
-        .forEach(t -> all.put(t.correlation().name(), in -> t.celsius(in.composition())));
     all.put("magnet", in -> k.hardening().magnet().celsius(lines(k, in), in.get("C")).value());
     all.put(
         "magnet-at-most", in -> k.hardening().magnet().celsius(lines(k, in), in.get("C")).high());
@@ -57,8 +54,8 @@ final class HardeningReferences {
         "as-quenched-hardness",
         in -> {
           Composition austenite = in.composition();
-          double ms = k.vanBohemenMs().celsius(austenite);
-          double retained = k.vanBohemenRetained().retained(austenite, ms, 20);
+          double ms = k.critical().ms().celsius(austenite);
+          double retained = k.hardening().retained().retained(austenite, ms, 20);
           return h.asQuenched().hrc(austenite.carbon(), retained);
         });
   }
@@ -112,7 +109,6 @@ final class HardeningReferences {
     all.put(
         "grossmann-criterion-seconds",
         in -> g.longestSeconds(in.get("millimetres") / MILLIMETRES, in.get("from"), in.get("to")));
-    all.put("jominy-rates", in -> 1.8 * h.jominy().kelvinPerSecond(in.get("sixteenths")));
     all.put("plane-wall-root", in -> OneTerm.plate(in.get("biot")).root());
     all.put("plane-wall-factor", in -> OneTerm.plate(in.get("biot")).factor());
     all.put("cylinder-root", in -> OneTerm.cylinder(in.get("biot")).root());

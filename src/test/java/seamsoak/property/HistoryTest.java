@@ -16,13 +16,13 @@ class HistoryTest {
       Composition.of(Map.of(Element.C, 0.84, Element.MN, 0.75, Element.SI, 0.22));
 
   private double after(double start, double[] seconds, double[] kelvin) {
-    return k.grainGrowth().metresAfter(STEEL, start, seconds, kelvin);
+    return k.forging().grainGrowth().metresAfter(STEEL, start, seconds, kelvin);
   }
 
   @Test
   void aHoldIsTheIsothermalLaw() {
     double hold = after(0, new double[] {0, 600}, new double[] {1423, 1423});
-    assertEquals(k.grainGrowth().metres(STEEL, 1423, 600), hold, 1e-12 * hold);
+    assertEquals(k.forging().grainGrowth().metres(STEEL, 1423, 600), hold, 1e-12 * hold);
   }
 
   @Test
@@ -56,26 +56,18 @@ class HistoryTest {
   @Test
   void noGrowthWithoutTime() {
     assertEquals(20e-6, after(20e-6, new double[] {0, 0}, new double[] {1423, 1423}), 1e-15);
-    assertEquals(20e-6, k.sellarsGrain().metres(20e-6, 1423, 0), 1e-15);
   }
 
   @Test
   void grainNumberAndInterceptAreInverse() {
     for (double g = -2; g <= 15; g += 0.5) {
-      assertEquals(g, k.grainNumber().number(k.grainNumber().interceptMetres(g)), 1e-12);
+      assertEquals(
+          g, k.forging().grainNumber().number(k.forging().grainNumber().interceptMetres(g)), 1e-12);
     }
   }
 
   @Test
-  void squaresOfMetalLostAddUp() {
-    double once = k.steelScaling().metalLossMetres(1473, 600);
-    double half = k.steelScaling().metalLossMetres(1473, 300);
-    assertEquals(once * once, 2 * half * half, 1e-12 * once * once);
-  }
-
-  @Test
   void austeniteIsAllThereAboveMs() {
-    assertEquals(1, k.koistinenMarburger().retained(200, 250));
-    assertEquals(1, k.vanBohemenRetained().retained(STEEL, 200, 250));
+    assertEquals(1, k.hardening().retained().retained(STEEL, 200, 250));
   }
 }

@@ -24,8 +24,8 @@ final class IronCarbonEquilibria {
   private final GustafsonFerrite ferrite;
 
   IronCarbonEquilibria(Correlations correlations) {
-    austenite = new AusteniteActivity(correlations.activity(), iron);
-    ferrite = correlations.ferriteActivity();
+    austenite = new AusteniteActivity(correlations.phases().activity(), iron);
+    ferrite = correlations.phases().ferriteActivity();
   }
 
   /** ln of the activity in austenite. */

@@ -15,7 +15,7 @@ import seamsoak.property.phase.Unary;
  */
 class IronCarbonTest {
   private static final IronCarbonEquilibria FE_C = new IronCarbonEquilibria(Analyses.CORRELATIONS);
-  private static final FeCLines LINES = Analyses.CORRELATIONS.ironCarbon();
+  private static final FeCLines LINES = Analyses.CORRELATIONS.phases().ironCarbon();
 
   /** The engine's level below A1 leaves out how little carbon changes ferrite's iron. */
   @Test

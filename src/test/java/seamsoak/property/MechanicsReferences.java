@@ -38,6 +38,12 @@ final class MechanicsReferences {
     all.put("welding-heat-lowest", in -> m.welding().lowestCelsius(limits(in.get("refusal"))));
     all.put("hardening-range-low", in -> hardening(k, in).orElseThrow().lowC());
     all.put("hardening-range-high", in -> hardening(k, in).orElseThrow().highC());
+    all.put(
+        "hardening-heat",
+        in ->
+            k.hardening()
+                .window()
+                .heatCelsius(new TemperatureRange(in.get("low"), in.get("high"))));
     all.put("hardening-range-any", in -> hardening(k, in).isPresent() ? 1 : 0);
     all.put("etch-brightness", in -> m.brightness().of(in.composition()));
   }
@@ -80,6 +86,6 @@ final class MechanicsReferences {
 
   private static Optional<TemperatureRange> hardening(Correlations k, Inputs in) {
     Composition c = in.composition();
-    return k.hardening().range().of(Steel.written(c.format()), k.lines(c));
+    return k.hardening().window().of(Steel.written(c.format()), k.lines(c));
   }
 }

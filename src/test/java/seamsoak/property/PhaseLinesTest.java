@@ -16,7 +16,7 @@ import seamsoak.steel.Element;
 /** The lines of plain iron and carbon, and those of steels made from them. */
 class PhaseLinesTest {
   private final Correlations k = Correlations.load(DataFolder.packed());
-  private final FeCLines plain = k.ironCarbon();
+  private final FeCLines plain = k.phases().ironCarbon();
 
   private PhaseLines of(String analysis) {
     return k.lines(Analyses.of(analysis));
@@ -101,7 +101,7 @@ class PhaseLinesTest {
   void nothingEndsBelowA1(String analysis) {
     PhaseLines steel = of(analysis);
     double a1 = steel.a1Celsius();
-    double mean = k.ae1().celsius(Analyses.of(analysis));
+    double mean = k.critical().ae1().celsius(Analyses.of(analysis));
     double lowest = 2000;
     for (double c = 0.3; c < 1.3; c += 0.001) {
       double full = steel.fullAusteniteCelsius(c);
@@ -110,7 +110,7 @@ class PhaseLinesTest {
     }
     assertEquals(a1, lowest, 0.2);
     assertTrue(a1 >= mean);
-    double a3 = k.andrewsAe3().alloyShiftCelsius(Analyses.of(analysis));
+    double a3 = k.critical().a3Alloy().alloyShiftCelsius(Analyses.of(analysis));
     double meet = crossing(a3, analysis);
     assertEquals(Math.max(mean, meet), a1, 0.05);
   }
@@ -118,7 +118,8 @@ class PhaseLinesTest {
   private double crossing(double a3Shift, String analysis) {
     double c = 0.2;
     while (plain.a3Celsius(c) + a3Shift
-        > plain.accmCelsius(c) + k.leeLeeAccm().alloyShiftCelsius(Analyses.of(analysis), c)) {
+        > plain.accmCelsius(c)
+            + k.critical().accmAlloy().alloyShiftCelsius(Analyses.of(analysis), c)) {
       c += 1e-5;
     }
     return plain.a3Celsius(c) + a3Shift;

@@ -8,7 +8,6 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CriticalTemperature;
-import seamsoak.property.critical.Andrews1965MsLinear;
 import seamsoak.property.forging.AstmE112;
 import seamsoak.property.forging.ScalingConstant;
 import seamsoak.property.section.En1993Steel;
@@ -40,69 +39,68 @@ public final class PropertyReferences {
 
   private static void critical(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
     for (List<? extends CriticalTemperature> competing :
-        List.of(k.lowerCritical(), k.upperCritical(), k.martensiteStart(), List.of(k.solidus()))) {
+        List.of(
+            k.critical().lower(),
+            k.critical().upper(),
+            k.critical().martensiteStart(),
+            k.critical().bainiteStart(),
+            List.of(k.forging().solidus()))) {
       competing.forEach(t -> all.put(t.correlation().name(), in -> t.celsius(in.composition())));
     }
-    all.put("ae1-mean", in -> k.ae1().celsius(in.composition()));
-    all.put("andrews1965-ae3-shift", in -> k.andrewsAe3().alloyShiftCelsius(in.composition()));
+    all.put("ae1-mean", in -> k.critical().ae1().celsius(in.composition()));
+    all.put(
+        "andrews1965-ae3-shift", in -> k.critical().a3Alloy().alloyShiftCelsius(in.composition()));
     all.put(
         "lee-lee2007-accm-shift",
-        in -> k.leeLeeAccm().alloyShiftCelsius(in.composition(), in.get("C")));
-    CriticalTemperature linear =
-        k.martensiteStart().stream()
-            .filter(t -> t instanceof Andrews1965MsLinear)
-            .findFirst()
-            .orElseThrow();
-    all.put(
-        "koistinen-marburger1959",
-        in ->
-            100
-                * k.koistinenMarburger()
-                    .retained(linear.celsius(in.composition()), in.get("celsius")));
+        in -> k.critical().accmAlloy().alloyShiftCelsius(in.composition(), in.get("C")));
     all.put(
         "van-bohemen2012-retained",
         in ->
             100
-                * k.vanBohemenRetained()
+                * k.hardening()
+                    .retained()
                     .retained(
                         in.composition(),
-                        k.vanBohemenMs().celsius(in.composition()),
+                        k.critical().ms().celsius(in.composition()),
                         in.get("celsius")));
   }
 
   private static void forging(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
-    all.put("burning", in -> k.forging().burning().celsius(in.get("C")));
-    all.put("highest-forging", in -> k.forging().highestForging().celsius(in.get("C")));
+    all.put("burning", in -> k.forging().rule().burning().celsius(in.get("C")));
+    all.put("highest-forging", in -> k.forging().rule().highestForging().celsius(in.get("C")));
     all.put(
         "refusal",
-        in -> k.forging().limits(in.composition(), OptionalDouble.empty()).refusalCelsius());
-    all.put("safe-forging", in -> k.forging().safeForging().celsius(in.get("C")));
+        in -> k.forging().rule().limits(in.composition(), OptionalDouble.empty()).refusalCelsius());
+    all.put("safe-forging", in -> k.forging().rule().safeForging().celsius(in.get("C")));
     Map<String, ScalingConstant> scaling =
-        Map.of("paidassi1958", k.ironScaling(), "birks-jackson1970", k.steelScaling());
+        Map.of(
+            "paidassi1958",
+            k.forging().ironScaling(),
+            "birks-jackson1970",
+            k.forging().steelScaling());
     scaling.forEach(
         (name, law) -> {
           all.put(name + "-scaling", in -> law.squareMetresPerSecond(kelvin(in)));
-          all.put(name + "-metal-loss", in -> 1e6 * law.metalLossMetres(kelvin(in), seconds(in)));
+          all.put(
+              name + "-metal-loss",
+              in -> 1e6 * Math.sqrt(2 * law.squareMetresPerSecond(kelvin(in)) * seconds(in)));
         });
   }
 
   private static void grain(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
-    AstmE112 e112 = k.grainNumber();
+    AstmE112 e112 = k.forging().grainNumber();
     all.put("mean-intercept", in -> 1e6 * e112.interceptMetres(in.get("number")));
     all.put("grain-diameter", in -> 1e6 * e112.diameterMetres(in.get("number")));
     all.put("grains-per-mm2", in -> e112.grainsPerSquareMillimetre(in.get("number")));
     all.put("grain-number", in -> e112.number(1e-6 * in.get("micrometres")));
     ToDoubleFunction<Inputs> lee =
-        in -> k.grainGrowth().metres(in.composition(), kelvin(in), seconds(in));
+        in -> k.forging().grainGrowth().metres(in.composition(), kelvin(in), seconds(in));
     all.put("lee-lee2008-grain", in -> 1e6 * lee.applyAsDouble(in));
     all.put("lee-lee2008-grain-number", in -> e112.number(lee.applyAsDouble(in)));
-    all.put(
-        "sellars-whiteman1979-grain",
-        in -> 1e6 * k.sellarsGrain().metres(1e-6 * in.get("micrometres"), kelvin(in), seconds(in)));
   }
 
   private static void heat(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
-    En1993Steel steel = k.steelHeat();
+    En1993Steel steel = k.sections().steel();
     all.put("specific-heat", in -> steel.specificHeat(in.get("celsius")));
     all.put("conductivity", in -> steel.conductivity(in.get("celsius")));
     all.put("elongation", in -> 1e3 * steel.elongation(in.get("celsius")));

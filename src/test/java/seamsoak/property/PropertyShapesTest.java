@@ -27,7 +27,8 @@ class PropertyShapesTest {
   @ValueSource(strings = {"1084", "52100", "80CrV2", "D2", "nickel"})
   void activityTurnsRoundAndItsFactorIsItsSlope(String name) {
     MetalLattice lattice = MetalLattice.of(Analyses.named(name));
-    AusteniteActivity.Isotherm at = new AusteniteActivity(k.activity(), lattice).at(1273.15);
+    AusteniteActivity.Isotherm at =
+        new AusteniteActivity(k.phases().activity(), lattice).at(1273.15);
     for (double y : new double[] {1e-6, 0.01, 0.04, 0.09}) {
       double ln = at.lnActivity(y);
       assertEquals(Math.log(y / (1 - y)) + at.c0() + at.c1() * y + at.c2() * y * y, ln, 1e-12);
@@ -47,8 +48,9 @@ class PropertyShapesTest {
     MetalLattice vanadium = MetalLattice.of(Analyses.of("V1"));
     MetalLattice chromium = MetalLattice.of(Analyses.of("Cr1"));
     double expected = 6 * 58754 * vanadium.share(Element.V) / (8.314463 * 1273.15);
-    assertEquals(expected, new AusteniteActivity(k.activity(), vanadium).at(1273.15).c2(), 1e-9);
-    assertEquals(0, new AusteniteActivity(k.activity(), chromium).at(1273.15).c2(), 0);
+    assertEquals(
+        expected, new AusteniteActivity(k.phases().activity(), vanadium).at(1273.15).c2(), 1e-9);
+    assertEquals(0, new AusteniteActivity(k.phases().activity(), chromium).at(1273.15).c2(), 0);
   }
 
   @ParameterizedTest
@@ -57,14 +59,16 @@ class PropertyShapesTest {
     double t = celsius + 273.15;
     for (double y : new double[] {1e-7, 1e-5, 1e-3}) {
       assertEquals(
-          y, k.ferriteActivity().ratioAt(t, k.ferriteActivity().lnActivity(t, y)), 1e-12 * y);
+          y,
+          k.phases().ferriteActivity().ratioAt(t, k.phases().ferriteActivity().lnActivity(t, y)),
+          1e-12 * y);
     }
     // as the assessment has it: three sites, -190 T for all three
     double z = 1e-3 / 3;
     double rt = 8.314463 * t;
     double expected =
         Math.log(z / (1 - z)) + (322050 + 75.667 * t) / 3 / rt - 190.0 / 3 * t * (1 - 2 * z) / rt;
-    assertEquals(expected, k.ferriteActivity().lnActivity(t, 1e-3), 1e-12);
+    assertEquals(expected, k.phases().ferriteActivity().lnActivity(t, 1e-3), 1e-12);
   }
 
   /** Eight terms, each of its own size at 10 K: the digits come out in order. */
@@ -100,7 +104,7 @@ class PropertyShapesTest {
   @ParameterizedTest
   @CsvSource({"0.1, 1471", "0.35, 1410", "0.7, 1285", "1.0, 1196", "1.3, 1155.5", "2, 1140"})
   void burningBetweenTheEntries(double carbon, double celsius) {
-    assertEquals(celsius, k.forging().burning().celsius(carbon), 1e-9);
+    assertEquals(celsius, k.forging().rule().burning().celsius(carbon), 1e-9);
   }
 
   /** The three pieces of the solidus, by hand: 1538 - 478 C, 1495, 1527 - 187.5 C. */
@@ -113,21 +117,22 @@ class PropertyShapesTest {
     "C0.171, 1494.9375"
   })
   void piecesOfTheSolidus(String analysis, double celsius) {
-    assertEquals(celsius, k.solidus().celsius(Analyses.of(analysis)), 1e-9);
+    assertEquals(celsius, k.forging().solidus().celsius(Analyses.of(analysis)), 1e-9);
   }
 
   /** Where phosphorus and sulfur are not named 0.02 % each are taken: 10 and 14 C. */
   @ParameterizedTest
   @CsvSource({"C0.8, 1353", "C0.8 P0.01, 1358", "C0.8 S0.01 P0.01, 1365", "C0.8 Ni49, 1295.5"})
   void residualsAreTakenForSteel(String analysis, double celsius) {
-    ForgingLimits limits = k.forging().limits(Analyses.of(analysis), OptionalDouble.empty());
+    ForgingLimits limits = k.forging().rule().limits(Analyses.of(analysis), OptionalDouble.empty());
     assertEquals(celsius, limits.solidusCelsius(), 1e-9);
   }
 
   /** Less than half iron is no steel: nothing is taken for granted. */
   @Test
   void noResidualsInNickel() {
-    ForgingLimits limits = k.forging().limits(Analyses.of("C0.8 Ni50"), OptionalDouble.empty());
+    ForgingLimits limits =
+        k.forging().rule().limits(Analyses.of("C0.8 Ni50"), OptionalDouble.empty());
     assertEquals(1527 - 0.8 * 187.5 - 5 * 11.5, limits.solidusCelsius(), 1e-9);
   }
 
@@ -135,36 +140,36 @@ class PropertyShapesTest {
   void stainlessFromTenAndAHalfPercent() {
     Composition just = Analyses.of("C0.05 Cr10.5");
     Composition under = Analyses.of("C0.05 Cr10.4");
-    assertEquals(1382, k.forging().limits(just, OptionalDouble.empty()).burningCelsius());
-    assertEquals(1471, k.forging().limits(under, OptionalDouble.empty()).burningCelsius());
+    assertEquals(1382, k.forging().rule().limits(just, OptionalDouble.empty()).burningCelsius());
+    assertEquals(1471, k.forging().rule().limits(under, OptionalDouble.empty()).burningCelsius());
   }
 
   @Test
   void bandOfForgingSpansItsSources() {
     Composition steel = Analyses.of("C0.9");
-    var hot = k.forging().limits(steel, OptionalDouble.of(1200)).highestForging();
+    var hot = k.forging().rule().limits(steel, OptionalDouble.of(1200)).highestForging();
     assertEquals(List.of(1121.0, 1200.0, 1200.0), List.of(hot.low(), hot.value(), hot.high()));
-    var cold = k.forging().limits(steel, OptionalDouble.of(1100)).highestForging();
+    var cold = k.forging().rule().limits(steel, OptionalDouble.of(1100)).highestForging();
     assertEquals(List.of(1100.0, 1100.0, 1150.0), List.of(cold.low(), cold.value(), cold.high()));
     // a carbon outside the handbook's line matters only where that line is what is used
     Composition rich = Analyses.of("C1.7");
     int published =
-        k.forging().limits(rich, OptionalDouble.of(1050)).highestForging().exceeded().size();
+        k.forging().rule().limits(rich, OptionalDouble.of(1050)).highestForging().exceeded().size();
     int byLine =
-        k.forging().limits(rich, OptionalDouble.empty()).highestForging().exceeded().size();
+        k.forging().rule().limits(rich, OptionalDouble.empty()).highestForging().exceeded().size();
     assertEquals(published + 1, byLine);
   }
 
   /** Where the standard's pieces meet, which one holds. */
   @Test
   void piecesOfTheStandardForHeat() {
-    assertEquals(666 + 13002.0 / 3, k.steelHeat().specificHeat(735), 1e-9);
-    assertEquals(545 + 17820.0 / 169, k.steelHeat().specificHeat(900), 1e-9);
-    assertEquals(650, k.steelHeat().specificHeat(900.001), 1e-9);
-    assertEquals(0.011, k.steelHeat().elongation(750), 1e-15);
-    assertEquals(0.011, k.steelHeat().elongation(860), 1e-15);
-    assertEquals(2e-5 * 861 - 6.2e-3, k.steelHeat().elongation(861), 1e-15);
-    assertEquals(27.3, k.steelHeat().conductivity(800), 1e-12);
+    assertEquals(666 + 13002.0 / 3, k.sections().steel().specificHeat(735), 1e-9);
+    assertEquals(545 + 17820.0 / 169, k.sections().steel().specificHeat(900), 1e-9);
+    assertEquals(650, k.sections().steel().specificHeat(900.001), 1e-9);
+    assertEquals(0.011, k.sections().steel().elongation(750), 1e-15);
+    assertEquals(0.011, k.sections().steel().elongation(860), 1e-15);
+    assertEquals(2e-5 * 861 - 6.2e-3, k.sections().steel().elongation(861), 1e-15);
+    assertEquals(27.3, k.sections().steel().conductivity(800), 1e-12);
   }
 
   /**
@@ -175,13 +180,13 @@ class PropertyShapesTest {
     double t = 1273.15;
     double oxygen = 6.1 * Math.exp(-169452 / (8.314 * t));
     double metal = oxygen / (2 * Math.pow(0.3016 * 7.6, 2)) * 1e-4;
-    assertEquals(metal, k.ironScaling().squareMetresPerSecond(t), 1e-3 * metal);
+    assertEquals(metal, k.forging().ironScaling().squareMetresPerSecond(t), 1e-3 * metal);
   }
 
   /** Its constant, 1333 F, alone. */
   @Test
   void grangeIsInFahrenheit() {
-    assertEquals((1333 - 32) / 1.8, k.lowerCritical().get(1).celsius(Analyses.of("")), 1e-9);
+    assertEquals((1333 - 32) / 1.8, k.critical().lower().get(1).celsius(Analyses.of("")), 1e-9);
   }
 
   /** A length grows by a third of what the volume does. */

@@ -109,11 +109,11 @@ class QuenchedSteelTest {
   @Test
   void carbonBeyondWhatAusteniteHoldsStaysInCarbide() {
     Composition w2 = Analyses.named("W2");
-    double cool = QuenchedSteel.dissolvedCarbonPct(k, w2, 780);
-    double warm = QuenchedSteel.dissolvedCarbonPct(k, w2, 810);
+    double cool = dissolved(w2, 780);
+    double warm = dissolved(w2, 810);
     assertTrue(cool < warm && warm < w2.carbon());
-    assertEquals(w2.carbon(), QuenchedSteel.dissolvedCarbonPct(k, w2, 1000));
-    assertEquals(0, QuenchedSteel.dissolvedCarbonPct(k, w2, 650));
+    assertEquals(w2.carbon(), dissolved(w2, 1000));
+    assertEquals(0, dissolved(w2, 650));
   }
 
   @Test
@@ -192,11 +192,11 @@ class QuenchedSteelTest {
     Composition steel = steels.find("1095").orElseThrow().analysis();
     PhaseLines lines = k.lines(steel);
     double a1 = lines.a1Celsius();
-    assertEquals(0, QuenchedSteel.dissolvedCarbonPct(k, steel, Math.nextDown(a1)));
-    assertTrue(QuenchedSteel.dissolvedCarbonPct(k, steel, a1) > 0.6);
-    double at = QuenchedSteel.dissolvedCarbonPct(k, steel, 780);
+    assertEquals(0, dissolved(steel, Math.nextDown(a1)));
+    assertTrue(dissolved(steel, a1) > 0.6);
+    double at = dissolved(steel, 780);
     assertEquals(780, lines.accmCelsius(at), 0.01);
-    assertEquals(steel.carbon(), QuenchedSteel.dissolvedCarbonPct(k, steel, 1000));
+    assertEquals(steel.carbon(), dissolved(steel, 1000));
     QuenchedSteel hardened = QuenchedSteel.from(k, steel, 780, GRAIN);
     assertEquals(at, hardened.austenite().carbon(), 1e-12);
     assertEquals(
@@ -208,8 +208,8 @@ class QuenchedSteelTest {
   @Test
   void martensiteStartsBetweenTheTwoFormulas() {
     Composition austenite = steel("1095").austenite();
-    double first = k.vanBohemenMs().celsius(austenite);
-    double second = k.ingberKunertMs().celsius(austenite);
+    double first = k.critical().ms().celsius(austenite);
+    double second = k.critical().highCarbonMs().celsius(austenite);
     Estimate ms = steel("1095").msCelsius();
     assertEquals(first, ms.value());
     assertEquals(Math.min(first, second), ms.low());
@@ -252,5 +252,9 @@ class QuenchedSteelTest {
     assertTrue(softer > 3);
     assertEquals(
         own.hrc(500, 2).value() - softer, less.tempering("O1", usual).hrc(500, 2).value(), 1e-9);
+  }
+
+  private double dissolved(Composition steel, double celsius) {
+    return k.lines(steel).dissolvedCarbonPct(steel.carbon(), celsius).orElse(0);
   }
 }

@@ -28,7 +28,9 @@ final class SectionReferences {
     heating(all, k.sections());
     all.put("heat-content", in -> heatContent(k, in));
     FurnaceHeat furnace = k.sections().furnace();
-    all.put("air-cooling-flux", in -> -k.airCooling().air().into(0, in.get("celsius") + ZERO));
+    all.put(
+        "air-cooling-flux",
+        in -> -k.sections().airCooling().air().into(0, in.get("celsius") + ZERO));
     all.put("furnace-heat-kiln", in -> into(furnace.kiln(in.get("around") + ZERO), in));
     all.put("furnace-heat-forge", in -> into(furnace.forge(in.get("around") + ZERO), in));
     all.put("quench-film", in -> film(k, in));
@@ -48,7 +50,7 @@ final class SectionReferences {
   }
 
   private static double heatContent(Correlations k, Inputs in) {
-    En1993Steel steel = k.steelHeat();
+    En1993Steel steel = k.sections().steel();
     return (steel.heatContent(in.get("to")) - steel.heatContent(in.get("from"))) / 1000;
   }
 

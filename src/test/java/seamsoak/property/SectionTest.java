@@ -172,7 +172,7 @@ class SectionTest {
     double[] found = differences(thickness, wanted);
     SectionCurve curve = k.sections().coolInAir(Section.plate(thickness), 900 + ZERO, 290 + ZERO);
     for (int i = 0; i < wanted.length; i++) {
-      double here = curve.coreReaches(wanted[i] + ZERO).orElseThrow();
+      double here = curve.coreSecondsBetween(900 + ZERO, wanted[i] + ZERO).orElseThrow();
       assertEquals(found[i], here, 0.005 * found[i], wanted[i] + " C");
     }
     double greatest = found[wanted.length];
@@ -184,7 +184,7 @@ class SectionTest {
   void whatLeavesTheFaceByHand() {
     double t = 1123.15;
     double flux = 0.8 * 5.670374419e-8 * (Math.pow(t, 4) - Math.pow(293.15, 4)) + 10 * (t - 293.15);
-    Environment air = k.airCooling().air();
+    Environment air = k.sections().airCooling().air();
     assertEquals(-flux, air.into(7, t), 1e-9 * flux);
     double slope = (air.into(0, t + 1e-3) - air.into(0, t - 1e-3)) / 2e-3;
     assertEquals(slope, air.slope(0, t), 1e-6 * Math.abs(slope));
@@ -194,7 +194,7 @@ class SectionTest {
   @ParameterizedTest
   @CsvSource({"0.003", "0.025", "0.075"})
   void cellsDoNotMatter(double thickness) {
-    SteelHeat steel = SteelHeat.changing(k.steelHeat());
+    SteelHeat steel = SteelHeat.changing(k.sections().steel());
     Environment kiln = k.sections().furnace().kiln(1143);
     Section section = Section.plate(thickness);
     double few = new SectionModel(steel).run(section, 293, kiln, 1133, 1e6).seconds();
@@ -226,17 +226,18 @@ class SectionTest {
     assertEquals(1173.15, core.segments().get(0).fromKelvin(), 1e-9);
     assertEquals(753.15, core.segments().get(core.segments().size() - 1).toKelvin(), 1e-9);
     assertTrue(core.segments().size() > 10 && core.segments().size() < 30);
-    double middle = curve.coreReaches(1000).orElseThrow();
+    double middle = curve.coreSecondsBetween(1173.15, 1000).orElseThrow();
     assertEquals(1000, curve.coreKelvin(middle), 1e-9);
-    assertTrue(curve.faceReaches(1000).orElseThrow() < middle);
-    assertTrue(curve.coreReaches(1300).isEmpty());
+    assertTrue(curve.faceSecondsBetween(1173.15, 1000).orElseThrow() < middle);
     assertTrue(curve.coreSecondsBetween(1000, 300).isEmpty());
   }
 
   @Test
   void timeEndsACurveToo() {
     Environment kiln = k.sections().furnace().kiln(1100);
-    SectionCurve curve = k.sections().heatFor(Section.plate(0.02), 293.15, kiln, 60);
+    SectionCurve curve =
+        new SectionModel(SteelHeat.changing(k.sections().steel()))
+            .run(Section.plate(0.02), 293.15, kiln, 1090, 60);
     assertEquals(60, curve.seconds(), 1e-9);
     assertTrue(curve.end().faceKelvin() > curve.end().coreKelvin());
   }
@@ -254,7 +255,7 @@ class SectionTest {
 
   @Test
   void heatContentIsTheIntegralOfTheSpecificHeat() {
-    En1993Steel steel = k.steelHeat();
+    En1993Steel steel = k.sections().steel();
     for (double t : new double[] {10, 300, 599, 601, 700, 734, 736, 800, 899, 901, 1100}) {
       double slope = (steel.heatContent(t + 0.01) - steel.heatContent(t - 0.01)) / 0.02;
       assertEquals(steel.specificHeat(t), slope, 1e-3 * slope, t + " C");

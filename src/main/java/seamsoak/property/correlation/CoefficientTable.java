@@ -1,6 +1,5 @@
 package seamsoak.property.correlation;
 
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +42,7 @@ public final class CoefficientTable {
       throw new Fault(
           Place.of(file), "no correlation " + correlation, "the table needs its coefficients");
     }
-    Map<String, Double> values = new HashMap<>();
+    Map<String, Double> values = new LinkedHashMap<>();
     for (CsvTable.Row row : own) {
       if (values.put(row.text("term"), row.required("coefficient")) != null) {
         throw new Fault(

@@ -1,5 +1,7 @@
 package seamsoak.property.correlation;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,12 +27,20 @@ public final class Coefficients {
   Coefficients(String correlation, CsvTable.Row first, Map<String, Double> values, Origin origin) {
     this.correlation = correlation;
     this.first = first;
-    this.values = Map.copyOf(values);
+    this.values = Collections.unmodifiableMap(values);
     this.origin = origin;
   }
 
   /** What the correlation says about itself; its standing is that of its rows together. */
   public Correlation describe(String gives, String unit, List<Range> validity, String statedError) {
+    return describe(gives, unit, validity, statedError, List.of());
+  }
+
+  /** The same with notes that come before those on single terms. */
+  Correlation describe(
+      String gives, String unit, List<Range> validity, String statedError, List<String> notes) {
+    List<String> all = new ArrayList<>(notes);
+    all.addAll(origin.notes());
     return new Correlation(
         correlation,
         gives,
@@ -40,7 +50,7 @@ public final class Coefficients {
         validity,
         statedError,
         origin.terms(),
-        origin.notes());
+        all);
   }
 
   /** Key of the source. */
@@ -60,22 +70,24 @@ public final class Coefficients {
     return value;
   }
 
+  /** All terms with their coefficients, in the order of the table. */
+  Map<String, Double> terms() {
+    return values;
+  }
+
+  /** That a term is none that can be reckoned with. */
+  Fault unknown(String term) {
+    return new Fault(
+        first.place(),
+        "term " + Fault.shown(term) + " of " + correlation + " is unknown",
+        "give constant, Mn, C*Mn, C^2, sqrt(C), carbon amplitude or carbon rate");
+  }
+
   /** Sum of coefficient times weight percent over the elements named. */
   public double linear(Composition c, Element... elements) {
     double sum = 0;
     for (Element e : elements) {
       sum += get(e.symbol()) * c.percent(e);
-    }
-    return sum;
-  }
-
-  /** Sum of coefficient times {@code first} times {@code second}, a square when they are one. */
-  public double product(Composition c, Element first, Element... seconds) {
-    double sum = 0;
-    for (Element second : seconds) {
-      String term =
-          first == second ? first.symbol() + "^2" : first.symbol() + "*" + second.symbol();
-      sum += get(term) * c.percent(first) * c.percent(second);
     }
     return sum;
   }

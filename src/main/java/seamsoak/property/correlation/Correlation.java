@@ -23,7 +23,7 @@ import seamsoak.steel.Element;
  *     {@code temperature}
  * @param statedError the error the source states, in its words, or that it states none
  * @param terms which of its coefficients have which standing; empty where they stand in the code
- * @param notes what the table says of single coefficients
+ * @param notes its formula where that is made from the table, and what the tables say besides
  */
 public record Correlation(
     String name,
@@ -70,16 +70,9 @@ public record Correlation(
 
   /** The ranges of composition that an analysis leaves, empty when all hold. */
   public List<Exceeded> exceeded(Composition c) {
-    return exceededAtCarbon(c, c.carbon());
-  }
-
-  /** As {@link #exceeded(Composition)}, with other carbon than the analysis names. */
-  public List<Exceeded> exceededAtCarbon(Composition c, double carbonPct) {
-    List<Exceeded> left = new ArrayList<>(exceeded(Element.C.symbol(), carbonPct));
+    List<Exceeded> left = new ArrayList<>();
     for (Element e : Element.values()) {
-      if (e != Element.C) {
-        left.addAll(exceeded(e.symbol(), c.percent(e)));
-      }
+      left.addAll(exceeded(e.symbol(), c.percent(e)));
     }
     return left;
   }

@@ -19,10 +19,9 @@ import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
 /**
- * The range of regressions that their sources give for "low alloy steel" without figures: up to 2 %
- * Mn, Si and V, 5 % Cr, Ni, Mo and W, 1 % Cu and Al, 0.1 % P. These limits are our judgement.
- * Beyond them such a regression is evaluated at the limit, so that 12 % chromium or pure nickel
- * gives a number that means something, and reports the range it left.
+ * The range of regressions that their sources give for "low alloy steel" without figures: these
+ * limits are our judgement. Beyond them such a regression is evaluated at the limit, so that 12 %
+ * chromium or pure nickel gives a number that means something, and reports the range it left.
  */
 public final class LowAlloy {
   private static final Element[] ELEMENTS = {MN, SI, V, CR, NI, MO, W, CU, AL, P};

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
-import seamsoak.property.correlation.CriticalTemperature;
+import seamsoak.property.correlation.Regression;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
 import seamsoak.steel.Composition;
@@ -13,7 +13,7 @@ import seamsoak.steel.Composition;
 /**
  * The lower critical temperature that the program uses.
  *
- * <p>Ae1 = mean of {@link Andrews1965Ae1}, {@link Grange1961Ae1} and {@link Hougardy1984Ac1}
+ * <p>Ae1 = mean of what Andrews, Grange and Hougardy give
  *
  * <p>Ae1 in C, elements in wt%.
  *
@@ -32,13 +32,12 @@ public final class Ae1Mean {
           + " nickel in Kasatkin is doubtful.";
 
   private final Coefficients k;
-  private final List<CriticalTemperature> members;
+  private final List<Regression> members;
   private final Correlation correlation;
 
-  public Ae1Mean(
-      Coefficients k, Andrews1965Ae1 andrews, Grange1961Ae1 grange, Hougardy1984Ac1 hougardy) {
+  Ae1Mean(Coefficients k, List<Regression> members) {
     this.k = k;
-    this.members = List.of(andrews, grange, hougardy);
+    this.members = List.copyOf(members);
     this.correlation =
         k.describe(
             "Ae1",
@@ -53,14 +52,14 @@ public final class Ae1Mean {
   }
 
   /** The formulas it is the mean of. */
-  public List<CriticalTemperature> members() {
+  public List<Regression> members() {
     return members;
   }
 
   /** The mean in C. */
   public double celsius(Composition c) {
     double sum = 0;
-    for (CriticalTemperature member : members) {
+    for (Regression member : members) {
       sum += member.celsius(c);
     }
     return sum / members.size();

@@ -9,9 +9,4 @@ public interface ScalingConstant {
 
   /** Constant k of X^2 = 2 k t for the metal lost, m2/s. */
   double squareMetresPerSecond(double kelvin);
-
-  /** Thickness of metal lost from bare metal in one stay at one temperature, m. */
-  default double metalLossMetres(double kelvin, double seconds) {
-    return Math.sqrt(2 * squareMetresPerSecond(kelvin) * seconds);
-  }
 }

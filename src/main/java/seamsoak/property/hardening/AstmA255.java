@@ -32,9 +32,9 @@ import seamsoak.steel.Element;
  * <p>ASTM A255, factors read in several restatements; fV and the grain size 8 from memory.
  *
  * <p>Range: up to 0.90 %C, 1.95 %Mn, 2 %Si, 3.5 %Ni, 1.75 %Cr, 0.55 %Mo, 0.55 %Cu, 0.2 %V; G 4 to
- * 8. The limits of Cr, Mo, Cu and V are from memory. Carbon, manganese, silicon and nickel are
- * taken at their limits beyond them. Elements bound in carbide do nothing, so with vanadium,
- * tungsten or undissolved carbide the result is an upper bound.
+ * 8, which no remark watches. The limits of Cr, Mo, Cu and V are from memory. Carbon, manganese,
+ * silicon and nickel are taken at their limits beyond them. Elements bound in carbide do nothing,
+ * so with vanadium, tungsten or undissolved carbide the result is an upper bound.
  *
  * <p>Stated error: none in the copies.
  */

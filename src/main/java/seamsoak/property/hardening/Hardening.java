@@ -1,9 +1,7 @@
 package seamsoak.property.hardening;
 
-import java.util.List;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CoefficientTable;
-import seamsoak.property.correlation.CriticalTemperature;
 
 /**
  * What is known about hardening and tempering: correlations and tables, read once.
@@ -11,39 +9,33 @@ import seamsoak.property.correlation.CriticalTemperature;
  * @param martensite hardness of martensite, and of half martensite
  * @param conversion Rockwell C against Vickers
  * @param asQuenched hardness as quenched, with retained austenite
+ * @param retained austenite that a quench leaves
  * @param normalized hardness of what did not harden
  * @param idealDiameter hardenability of an analysis
  * @param criterion what hardenability a section needs in a quench
  * @param depth hardness where the quench is nearly fast enough
  * @param quenchants what to quench in
- * @param jominy cooling rates of the end-quenched bar
  * @param parameter time and temperature of a temper in one number
  * @param ramp what a climb is worth in a temper
  * @param tempering tempering tables
- * @param bainiteStart all that give Bs, the one in use first
  * @param magnet where the magnet lets go
- * @param range to harden from
+ * @param window to harden from
  */
 public record Hardening(
     AstmA255Hardness martensite,
     AstmE140 conversion,
     AsQuenchedHardness asQuenched,
+    VanBohemen2012Retained retained,
     NormalizedHardness normalized,
     AstmA255 idealDiameter,
     GrossmannCriterion criterion,
     HardeningDepth depth,
     QuenchantTable quenchants,
-    JominyRates jominy,
     HollomonJaffe1945 parameter,
     Canale2008Ramp ramp,
     TemperingTable tempering,
-    List<CriticalTemperature> bainiteStart,
     MagnetRule magnet,
-    HardeningRule range) {
-  public Hardening {
-    bainiteStart = List.copyOf(bainiteStart);
-  }
-
+    HardeningWindow window) {
   public static Hardening load(DataFolder data, CoefficientTable table) {
     AstmA255Hardness martensite = new AstmA255Hardness(table.of("astm-a255-hardness"));
     AstmE140 conversion = new AstmE140(table.of("astm-e140"));
@@ -52,20 +44,16 @@ public record Hardening(
         martensite,
         conversion,
         new AsQuenchedHardness(table.of("as-quenched-hardness"), martensite, conversion),
+        new VanBohemen2012Retained(table.of("van-bohemen2012-rate")),
         new NormalizedHardness(table.of("normalized-hardness")),
         new AstmA255(table.of("astm-a255")),
         new GrossmannCriterion(table.of("grossmann-criterion")),
         new HardeningDepth(table.of("hardening-depth")),
         QuenchantTable.load(data),
-        new JominyRates(table.of("jominy-rates")),
         parameter,
         new Canale2008Ramp(table.of("canale2008-ramp")),
         TemperingTable.load(data, parameter),
-        List.of(
-            new VanBohemen2012Bs(table.of("van-bohemen2012-bs")),
-            new StevenHaynes1956Bs(table.of("steven-haynes1956-bs")),
-            new Li1998Bs(table.of("li1998-bs"))),
         new MagnetRule(table.of("magnet")),
-        new HardeningRule(table.of("hardening-range")));
+        new HardeningWindow(table.of("hardening-range")));
   }
 }

@@ -1,11 +1,12 @@
 package seamsoak.property.phase;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import seamsoak.numeric.Roots;
 import seamsoak.property.correlation.Correlation;
 import seamsoak.property.critical.Ae1Mean;
-import seamsoak.property.critical.Andrews1965Ae3;
+import seamsoak.property.critical.Criticals;
 import seamsoak.source.Standing;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -15,10 +16,10 @@ import seamsoak.steel.Element;
  * the schedule use.
  *
  * <p>A3 is the iron-carbon line shifted by Andrews's alloy terms, Accm the iron-carbon line shifted
- * by Lee and Lee's ({@link FeCLines}, {@link Andrews1965Ae3}, {@link LeeLee2007Accm}). Below A1
- * there is ferrite and cementite; A1 is {@link Ae1Mean}, but never below the point where the two
- * shifted lines cross. A steel with much nickel is austenite at every temperature (from 8 wt%,
- * judgement: pure nickel and the austenitic stainless grades).
+ * by Lee and Lee's ({@link FeCLines}, {@link Criticals}). Below A1 there is ferrite and cementite;
+ * A1 is {@link Ae1Mean}, but never below the point where the two shifted lines cross. A steel with
+ * much nickel is austenite at every temperature (from 8 wt%, judgement: pure nickel and the
+ * austenitic stainless grades).
  */
 public final class PhaseLines {
   private static final double AUSTENITIC_FROM_NICKEL = 8;
@@ -43,7 +44,6 @@ public final class PhaseLines {
   }
 
   private final FeCLines lines;
-  private final LeeLee2007Accm leeLee;
   private final Composition steel;
   private final boolean alwaysAustenite;
   private final double a3Shift;
@@ -51,20 +51,14 @@ public final class PhaseLines {
   private final double accmShiftPerCarbon;
   private final double a1Celsius;
 
-  public PhaseLines(
-      FeCLines lines,
-      Andrews1965Ae3 andrewsAe3,
-      LeeLee2007Accm leeLee,
-      Ae1Mean ae1,
-      Composition steel) {
+  public PhaseLines(FeCLines lines, Criticals criticals, Composition steel) {
     this.lines = lines;
-    this.leeLee = leeLee;
     this.steel = steel;
     this.alwaysAustenite = steel.percent(Element.NI) >= AUSTENITIC_FROM_NICKEL;
-    this.a3Shift = andrewsAe3.alloyShiftCelsius(steel);
-    this.accmShift = leeLee.alloyShiftCelsius(steel, 0);
-    this.accmShiftPerCarbon = leeLee.alloyShiftCelsius(steel, 1) - accmShift;
-    this.a1Celsius = Math.max(ae1.celsius(steel), a3Celsius(crossingPct()));
+    this.a3Shift = criticals.a3Alloy().alloyShiftCelsius(steel);
+    this.accmShift = criticals.accmAlloy().alloyShiftCelsius(steel, 0);
+    this.accmShiftPerCarbon = criticals.accmAlloy().alloyShiftCelsius(steel, 1) - accmShift;
+    this.a1Celsius = Math.max(criticals.ae1().celsius(steel), a3Celsius(crossingPct()));
   }
 
   /** Where the shifted lines cross; the end where they do not, far beyond any steel's analysis. */
@@ -132,12 +126,12 @@ public final class PhaseLines {
   }
 
   /**
-   * What is in solution of a carbon content after a long hold, wt%, the rest being carbide. Below
-   * A1 nothing hardens and the whole is told.
+   * What is in solution in austenite of a carbon content after a long hold, wt%, the rest being
+   * carbide; empty below A1, where there is no austenite.
    */
-  public double dissolvedCarbonPct(double carbonPct, double celsius) {
+  public OptionalDouble dissolvedCarbonPct(double carbonPct, double celsius) {
     return celsius < a1Celsius
-        ? carbonPct
-        : Math.min(carbonPct, austeniteBesideCementitePct(celsius));
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.min(carbonPct, austeniteBesideCementitePct(celsius)));
   }
 }

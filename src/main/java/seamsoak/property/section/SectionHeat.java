@@ -4,6 +4,7 @@ import seamsoak.heat.Environment;
 import seamsoak.heat.Section;
 import seamsoak.heat.SectionCurve;
 import seamsoak.heat.SectionModel;
+import seamsoak.property.correlation.CoefficientTable;
 import seamsoak.property.hardening.GrossmannCriterion;
 import seamsoak.property.hardening.Quenchant;
 
@@ -11,22 +12,39 @@ import seamsoak.property.hardening.Quenchant;
 public final class SectionHeat {
   private static final double LONGEST_SECONDS = 1e6;
 
+  private final En1993Steel steel;
   private final AirCooling airCooling;
   private final FurnaceHeat furnace;
   private final GrossmannCriterion criterion;
   private final SectionModel changing;
   private final SectionModel austenite;
 
-  public SectionHeat(
-      AirCooling airCooling,
-      FurnaceHeat furnace,
-      GrossmannCriterion criterion,
-      SteelHeat changing) {
+  private SectionHeat(
+      En1993Steel steel, AirCooling airCooling, FurnaceHeat furnace, GrossmannCriterion criterion) {
+    this.steel = steel;
     this.airCooling = airCooling;
     this.furnace = furnace;
     this.criterion = criterion;
-    this.changing = new SectionModel(changing);
+    this.changing = new SectionModel(SteelHeat.changing(steel));
     this.austenite = new SectionModel(SteelHeat.austenite(criterion));
+  }
+
+  public static SectionHeat of(CoefficientTable table, GrossmannCriterion criterion) {
+    return new SectionHeat(
+        new En1993Steel(table.of("en1993-1-2")),
+        new AirCooling(table.of("air-cooling")),
+        new FurnaceHeat(table.of("furnace-heat")),
+        criterion);
+  }
+
+  /** Specific heat, conductivity, expansion. */
+  public En1993Steel steel() {
+    return steel;
+  }
+
+  /** Still air. */
+  public AirCooling airCooling() {
+    return airCooling;
   }
 
   /** Kilns and forges. */
@@ -41,12 +59,6 @@ public final class SectionHeat {
   public SectionCurve heat(
       Section section, double fromKelvin, Environment environment, double untilCoreKelvin) {
     return changing.run(section, fromKelvin, environment, untilCoreKelvin, LONGEST_SECONDS);
-  }
-
-  /** The same for a given time, with the core left where it then is. */
-  public SectionCurve heatFor(
-      Section section, double fromKelvin, Environment environment, double seconds) {
-    return changing.run(section, fromKelvin, environment, Double.NaN, seconds);
   }
 
   /**

@@ -17,7 +17,7 @@ public final class Steels {
    */
   public static final Surroundings FIRE =
       new Surroundings(
-          t -> Math.exp(CORRELATIONS.scaledSurface().lnActivity(t, 1)),
+          t -> Math.exp(CORRELATIONS.phases().scaledSurface().lnActivity(t, 1)),
           t -> 57.1e-6 * Math.exp(-21720 / t));
 
   private Steels() {}

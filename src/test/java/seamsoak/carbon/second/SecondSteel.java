@@ -19,7 +19,7 @@ final class SecondSteel {
 
   SecondSteel(Composition analysis) {
     lattice = MetalLattice.of(analysis);
-    austenite = new AusteniteActivity(CORRELATIONS.activity(), lattice);
+    austenite = new AusteniteActivity(CORRELATIONS.phases().activity(), lattice);
     lines = CORRELATIONS.lines(analysis);
     startPct = analysis.carbon();
   }
@@ -66,7 +66,9 @@ final class SecondSteel {
       levelBelow = least > 0 ? inAustenite(least) : 0;
       levelAbove = inAustenite(most);
       ferrite =
-          least > 0 ? CORRELATIONS.ferriteActivity().ratioAt(kelvin, Math.log(levelBelow)) : 0;
+          least > 0
+              ? CORRELATIONS.phases().ferriteActivity().ratioAt(kelvin, Math.log(levelBelow))
+              : 0;
       ferriteFactor = least > 0 ? levelBelow / inFerrite(ferrite) : 0;
     }
 
@@ -75,7 +77,7 @@ final class SecondSteel {
     }
 
     private double inFerrite(double y) {
-      return Math.exp(CORRELATIONS.ferriteActivity().lnActivity(kelvin, y));
+      return Math.exp(CORRELATIONS.phases().ferriteActivity().lnActivity(kelvin, y));
     }
 
     double mostActivity() {
@@ -109,7 +111,10 @@ final class SecondSteel {
       if (activity <= levelBelow) {
         return Math.min(
             ferrite,
-            CORRELATIONS.ferriteActivity().ratioAt(kelvin, Math.log(activity / ferriteFactor)));
+            CORRELATIONS
+                .phases()
+                .ferriteActivity()
+                .ratioAt(kelvin, Math.log(activity / ferriteFactor)));
       }
       return Math.max(least, Math.min(most, law.ratioAt(Math.log(activity))));
     }
@@ -124,15 +129,17 @@ final class SecondSteel {
       double flux = 0;
       if (a != b) {
         double half = 0.5 * (a + b);
-        double b0 = CORRELATIONS.mobility().squareMetresPerSecond(kelvin, half);
+        double b0 = CORRELATIONS.phases().mobility().squareMetresPerSecond(kelvin, half);
         flux = b0 * half * (1 - half) / inAustenite(half) * (inAustenite(a) - inAustenite(b));
       }
       if (least > 0) {
         double inFerrite = Math.min(ferrite, from) - Math.min(ferrite, to);
-        flux += CORRELATIONS.ferriteDiffusivity().squareMetresPerSecond(kelvin) * inFerrite;
+        flux +=
+            CORRELATIONS.phases().ferriteDiffusivity().squareMetresPerSecond(kelvin) * inFerrite;
       } else if (a == 0 || b == 0) {
         // below nothing, where a stage may stray, as in a dilute solution
-        flux += CORRELATIONS.mobility().dilute(kelvin) * (Math.min(0, from) - Math.min(0, to));
+        flux +=
+            CORRELATIONS.phases().mobility().dilute(kelvin) * (Math.min(0, from) - Math.min(0, to));
       }
       return flux;
     }
