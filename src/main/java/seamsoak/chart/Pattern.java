@@ -19,7 +19,7 @@ import seamsoak.steel.Steel;
  * @param patches layers, piece by piece
  * @param seams faces welded together, and faces laid together
  */
-public record Pattern(double width, double thickness, List<Patch> patches, List<Run> seams) {
+public record Pattern(double width, double thickness, List<Patch> patches, List<Seam> seams) {
 
   /** A point of a section. */
   public record Spot(double across, double up) {
@@ -69,9 +69,9 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
    *
    * @param step number of the step that made it
    */
-  public record Run(int step, Spot from, Spot to) {
-    Run map(UnaryOperator<Spot> by) {
-      return new Run(step, by.apply(from), by.apply(to));
+  public record Seam(int step, Spot from, Spot to) {
+    Seam map(UnaryOperator<Spot> by) {
+      return new Seam(step, by.apply(from), by.apply(to));
     }
   }
 
@@ -86,7 +86,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
     stack.steels().forEach(s -> numbers.putIfAbsent(s, numbers.size()));
     double width = stack.width().metres();
     List<Patch> patches = new ArrayList<>();
-    List<Run> seams = new ArrayList<>();
+    List<Seam> seams = new ArrayList<>();
     double top = stack.thickness().metres();
     for (int i = 0; i < stack.layers(); i++) {
       double bottom = top - stack.thickness(i).metres();
@@ -99,7 +99,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
                   new Spot(width, top),
                   new Spot(0, top))));
       if (i > 0 && stack.steel(i).equals(stack.steel(i - 1))) {
-        seams.add(new Run(0, new Spot(0, top), new Spot(width, top)));
+        seams.add(new Seam(0, new Spot(0, top), new Spot(width, top)));
       }
       top = bottom;
     }
@@ -128,7 +128,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
     Pattern even = s.turnTaken() == Turn.ALL ? turned : this;
     Pattern odd = s.turnTaken() == Turn.NONE ? this : turned;
     List<Patch> all = new ArrayList<>();
-    List<Run> runs = new ArrayList<>();
+    List<Seam> runs = new ArrayList<>();
     double w = even.width;
     double t = even.thickness;
     for (int i = 0; i < s.across(); i++) {
@@ -144,10 +144,10 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
     double right = s.across() * w;
     double top = s.high() * t;
     for (int i = 1; i < s.across(); i++) {
-      runs.add(new Run(step, new Spot(i * w, 0), new Spot(i * w, top)));
+      runs.add(new Seam(step, new Spot(i * w, 0), new Spot(i * w, top)));
     }
     for (int k = 1; k < s.high(); k++) {
-      runs.add(new Run(step, new Spot(0, k * t), new Spot(right, k * t)));
+      runs.add(new Seam(step, new Spot(0, k * t), new Spot(right, k * t)));
     }
     return new Pattern(right, top, all, runs);
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.advice.Advice;
 import seamsoak.billet.Billet;
@@ -112,7 +113,7 @@ record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
     return new SectionFigure.Panel(d.step() + " " + d.kind(), notes, views);
   }
 
-  private java.util.Optional<String> turned(PatternWalk.Drawn d) {
+  private Optional<String> turned(PatternWalk.Drawn d) {
     return billet.steps().stream()
         .filter(s -> s.mark().number() == d.step() && s instanceof Step.Restack)
         .map(s -> ((Step.Restack) s).turnTaken())
@@ -130,10 +131,6 @@ record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
   private String size(double widthMm, double thicknessMm) {
     String us = String.format(Locale.ROOT, "%.2f x %.2f in", widthMm / 25.4, thicknessMm / 25.4);
     String metric = String.format(Locale.ROOT, "%.1f x %.1f mm", widthMm, thicknessMm);
-    return switch (units) {
-      case US -> us;
-      case METRIC -> metric;
-      case BOTH -> us + " (" + metric + ")";
-    };
+    return Unit.both(units, us, metric);
   }
 }

@@ -34,12 +34,14 @@ final class Typeface {
     glyphs = new Glyphs(data, table("loca"), table("glyf"), wide);
   }
 
-  static Typeface regular() {
-    return read("DejaVuSans.ttf");
+  /** Read from the program once, when the first chart is drawn. */
+  private static final class Packed {
+    private static final Typeface REGULAR = read("DejaVuSans.ttf");
+    private static final Typeface BOLD = read("DejaVuSans-Bold.ttf");
   }
 
-  static Typeface bold() {
-    return read("DejaVuSans-Bold.ttf");
+  static Typeface of(boolean bold) {
+    return bold ? Packed.BOLD : Packed.REGULAR;
   }
 
   private static Typeface read(String name) {

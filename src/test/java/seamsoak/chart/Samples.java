@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.chart.ScheduleFigure.Band;
 import seamsoak.chart.ScheduleFigure.Kind;
-import seamsoak.chart.ScheduleFigure.Step;
+import seamsoak.chart.ScheduleFigure.Treatment;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -91,18 +91,21 @@ final class Samples {
     return all;
   }
 
-  static Step step(String name, double celsius, double minutes, double rise, double cool) {
-    List<ScheduleFigure.At> curve = new ArrayList<>();
-    curve.add(new ScheduleFigure.At(100, 480));
-    curve.add(new ScheduleFigure.At(100 + rise, celsius));
-    curve.add(new ScheduleFigure.At(100 + rise + minutes, celsius));
+  static Treatment step(String name, double celsius, double minutes, double rise, double cool) {
+    List<ScheduleFigure.Corner> curve = new ArrayList<>();
+    curve.add(new ScheduleFigure.Corner(100, 480));
+    curve.add(new ScheduleFigure.Corner(100 + rise, celsius));
+    curve.add(new ScheduleFigure.Corner(100 + rise + minutes, celsius));
     for (int i = 1; i <= 8; i++) {
       double temperature = 25 + (celsius - 25) * Math.pow((480 - 25) / (celsius - 25), i / 8.0);
-      curve.add(new ScheduleFigure.At(100 + rise + minutes + cool * i / 8, temperature));
+      curve.add(new ScheduleFigure.Corner(100 + rise + minutes + cool * i / 8, temperature));
     }
     String detail =
-        new Temperatures(UnitSystem.BOTH).text(celsius) + ", " + Math.round(minutes) + " min, air";
-    return new Step(name, detail, curve);
+        Unit.temperature(UnitSystem.BOTH, celsius, celsius)
+            + ", "
+            + Math.round(minutes)
+            + " min, air";
+    return new Treatment(name, detail, curve, List.of());
   }
 
   static List<Band> bands() {
@@ -132,7 +135,7 @@ final class Samples {
   }
 
   static ScheduleFigure steps(String id, int count) {
-    List<Step> steps = new ArrayList<>();
+    List<Treatment> steps = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       steps.add(step("step " + (i + 1), 1100 - 15 * i, i == 0 ? 600 : 5, 5, 4));
     }
@@ -158,27 +161,29 @@ final class Samples {
         NASTY,
         UnitSystem.BOTH,
         List.of(
-            new Step(NASTY, LONG, List.of(new ScheduleFigure.At(0, 900))),
+            new Treatment(NASTY, LONG, List.of(new ScheduleFigure.Corner(0, 900)), List.of()),
             step(LONG, 850, 5, 4, 4)),
         bands);
   }
 
   /** A long temper after short cycles, its face ahead of its core. */
   static ScheduleFigure faces() {
-    List<Step> steps = new ArrayList<>();
+    List<Treatment> steps = new ArrayList<>();
     for (String name : List.of("normalize", "refine 1", "harden", "temper 1", "temper 2")) {
       double celsius = name.startsWith("temper") ? 200 : 830;
-      List<ScheduleFigure.At> core =
+      List<ScheduleFigure.Corner> core =
           List.of(
-              new ScheduleFigure.At(0, 20),
-              new ScheduleFigure.At(8, celsius),
-              new ScheduleFigure.At(name.startsWith("temper") ? 128 : 13, celsius),
-              new ScheduleFigure.At(name.startsWith("temper") ? 160 : 16, 40));
-      List<ScheduleFigure.At> face =
+              new ScheduleFigure.Corner(0, 20),
+              new ScheduleFigure.Corner(8, celsius),
+              new ScheduleFigure.Corner(name.startsWith("temper") ? 128 : 13, celsius),
+              new ScheduleFigure.Corner(name.startsWith("temper") ? 160 : 16, 40));
+      List<ScheduleFigure.Corner> face =
           core.stream()
-              .map(at -> new ScheduleFigure.At(at.minutes(), Math.min(celsius, at.celsius() + 30)))
+              .map(
+                  at ->
+                      new ScheduleFigure.Corner(at.minutes(), Math.min(celsius, at.celsius() + 30)))
               .toList();
-      steps.add(new Step(name, "1525 F (830 C), 5 min, still air", core, face));
+      steps.add(new Treatment(name, "1525 F (830 C), 5 min, still air", core, face));
     }
     return new ScheduleFigure(
         "schedule-faces", "Core and face", "", "Core and face", UnitSystem.BOTH, steps, bands());
@@ -278,8 +283,8 @@ final class Samples {
                   new Pattern.Spot(width, (i + 1) * t),
                   new Pattern.Spot(0, (i + 1) * t))));
     }
-    Pattern.Run middle =
-        new Pattern.Run(
+    Pattern.Seam middle =
+        new Pattern.Seam(
             1, new Pattern.Spot(0, thickness / 2), new Pattern.Spot(width, thickness / 2));
     return new Pattern(width, thickness, patches, List.of(middle));
   }
@@ -311,11 +316,11 @@ final class Samples {
   }
 
   static SeamFigure.Curve dip(String label, double lowest, double even, double width) {
-    List<SeamFigure.At> points = new ArrayList<>();
+    List<SeamFigure.Sample> points = new ArrayList<>();
     for (int i = 0; i <= 60; i++) {
       double mm = 1.5 * i / 60;
       double carbon = even - (even - lowest) * Math.exp(-Math.pow(mm / width, 2));
-      points.add(new SeamFigure.At(mm, carbon));
+      points.add(new SeamFigure.Sample(mm, carbon));
     }
     return new SeamFigure.Curve(label, points);
   }
@@ -350,12 +355,12 @@ final class Samples {
   }
 
   static SeamFigure unlikeSeam() {
-    List<SeamFigure.At> before = new ArrayList<>();
-    List<SeamFigure.At> after = new ArrayList<>();
+    List<SeamFigure.Sample> before = new ArrayList<>();
+    List<SeamFigure.Sample> after = new ArrayList<>();
     for (int i = -50; i <= 50; i++) {
       double mm = i / 50.0;
-      before.add(new SeamFigure.At(mm, i < 0 ? 1.25 : 0.05));
-      after.add(new SeamFigure.At(mm, 0.7 - 0.2 * Math.tanh(mm * 3) + (i < 0 ? 0.08 : -0.05)));
+      before.add(new SeamFigure.Sample(mm, i < 0 ? 1.25 : 0.05));
+      after.add(new SeamFigure.Sample(mm, 0.7 - 0.2 * Math.tanh(mm * 3) + (i < 0 ? 0.08 : -0.05)));
     }
     return new SeamFigure(
         "seam-unlike",
