@@ -35,12 +35,12 @@ final class FadingDrawing implements Drawing {
     rows = (int) Math.max(1, Math.ceil((longest + 8) / (width / figure.steps().size())));
   }
 
-  private static String words(FadingFigure.Step step) {
+  private static String words(FadingFigure.Column step) {
     return (step.number() + " " + step.name()).strip();
   }
 
   /** Advised steps have no number and are set bold. */
-  private static Print print(FadingFigure.Step step) {
+  private static Print print(FadingFigure.Column step) {
     return new Print(12, step.number().isEmpty(), Ink.DARK);
   }
 
@@ -105,7 +105,7 @@ final class FadingDrawing implements Drawing {
       Function<FadingFigure.State, OptionalDouble> value,
       DoubleFunction<String> said) {
     for (int i = 0; i < figure.sets().size(); i++) {
-      FadingFigure.SeamSet set = figure.sets().get(i);
+      FadingFigure.Trail set = figure.sets().get(i);
       double[] at = set.at().stream().mapToDouble(s -> value.apply(s).orElse(Double.NaN)).toArray();
       List<Point2D> points = new ArrayList<>();
       OptionalDouble last = OptionalDouble.empty();
@@ -131,7 +131,7 @@ final class FadingDrawing implements Drawing {
   private void steps(Canvas canvas, Frame frame) {
     double y = lower.getMaxY();
     for (int i = 0; i < figure.steps().size(); i++) {
-      FadingFigure.Step step = figure.steps().get(i);
+      FadingFigure.Column step = figure.steps().get(i);
       double x = frame.x(i + 0.5);
       double low = y + 19 + i % rows * ROW;
       canvas.line(x, y, x, y + 5, Ink.SOFT, Ink.solid(1.2));

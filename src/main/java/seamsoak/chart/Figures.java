@@ -111,17 +111,17 @@ public final class Figures {
       high = Math.max(high, c.ac1C());
       bands.add(
           new ScheduleFigure.Band(
-              c.upper() + " " + c.steel(), ScheduleFigure.Kind.CHANGE, c.upperC(), c.upperC()));
+              c.upper() + " " + c.steel(), ScheduleFigure.Meaning.CHANGE, c.upperC(), c.upperC()));
     }
     if (Double.isFinite(low)) {
-      bands.add(new ScheduleFigure.Band("Ac1", ScheduleFigure.Kind.CHANGE, low, high));
+      bands.add(new ScheduleFigure.Band("Ac1", ScheduleFigure.Meaning.CHANGE, low, high));
     }
     double forging = advice.soak().highestForgingC();
     bands.add(
-        new ScheduleFigure.Band("forging limit", ScheduleFigure.Kind.LIMIT, forging, forging));
+        new ScheduleFigure.Band("forging limit", ScheduleFigure.Meaning.LIMIT, forging, forging));
     bands.add(
         new ScheduleFigure.Band(
-            "black in shade", ScheduleFigure.Kind.GUIDE, BLACK_CELSIUS, BLACK_CELSIUS));
+            "black in shade", ScheduleFigure.Meaning.GUIDE, BLACK_CELSIUS, BLACK_CELSIUS));
     return bands;
   }
 

@@ -4,6 +4,8 @@ import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.pairing.PairMatrix;
+import seamsoak.pairing.Rating;
 
 /**
  * Draws a {@link MatrixFigure}: names of the rows at the left, the same names of the columns on the
@@ -21,9 +23,10 @@ final class MatrixDrawing implements Drawing {
   private static final double LONGEST_NAME = 150;
 
   private static final Print LEGEND = new Print(14, false, Ink.DARK);
-  private static final Color GOOD = new Color(0xDCE9CF);
-  private static final Color MIDDLING = new Color(0xFBE3A6);
-  private static final Color BAD = Ink.EMBER;
+
+  /** By rating. */
+  private static final List<Color> GROUNDS =
+      List.of(new Color(0xDCE9CF), new Color(0xFBE3A6), Ink.EMBER);
 
   private final MatrixFigure figure;
   private final Heading heading;
@@ -38,8 +41,8 @@ final class MatrixDrawing implements Drawing {
   MatrixDrawing(MatrixFigure figure) {
     this.figure = figure;
     heading = Heading.of(figure);
-    int n = figure.names().size();
-    names = figure.names().stream().map(this::cut).toList();
+    int n = figure.matrix().steels().size();
+    names = figure.matrix().steels().stream().map(this::cut).toList();
     double longest = longest(Ink.NAME.size());
     double room = WIDTH - 2 * EDGE - 2 * longest - 12;
     cell = Math.min(LARGEST_CELL, Math.floor(room / (n - 1) * 2) / 2);
@@ -47,9 +50,14 @@ final class MatrixDrawing implements Drawing {
     left = EDGE + longest(nameSize) + 8;
     top = heading.bottom() + 46;
     keyTop = top + n * cell + 22;
-    for (MatrixFigure.Key k : figure.key()) {
-      key.add(Block.of(k.letter() + " " + k.words(), WIDTH - 2 * EDGE, 1, Ink.SAID));
-    }
+    figure
+        .matrix()
+        .letters()
+        .forEach(
+            (letter, titles) ->
+                key.add(
+                    Block.of(
+                        letter + " " + String.join("; ", titles), WIDTH - 2 * EDGE, 1, Ink.SAID)));
   }
 
   private double longest(double size) {
@@ -78,7 +86,7 @@ final class MatrixDrawing implements Drawing {
   public void draw(Canvas canvas) {
     heading.draw(canvas);
     legend(canvas);
-    for (int i = 0; i < figure.names().size(); i++) {
+    for (int i = 0; i < figure.matrix().steels().size(); i++) {
       row(canvas, i);
     }
     key(canvas);
@@ -87,14 +95,10 @@ final class MatrixDrawing implements Drawing {
   private void legend(Canvas canvas) {
     double x = EDGE;
     double y = heading.bottom() + 14;
-    MatrixFigure.Cell[] samples = {
-      new MatrixFigure.Cell(MatrixFigure.Grade.GOOD, "", ""),
-      new MatrixFigure.Cell(MatrixFigure.Grade.MIDDLING, "x", ""),
-      new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "X", "")
-    };
+    String[] letters = {"", "x", "X"};
     String[] words = {"fits", "watch: small letter", "clash: capital"};
-    for (int i = 0; i < samples.length; i++) {
-      cell(canvas, samples[i], x, y, 18);
+    for (int i = 0; i < letters.length; i++) {
+      cell(canvas, Rating.values()[i], letters[i], "", x, y, 18);
       canvas.text(words[i], x + 25, y + 14, LEGEND);
       x += 25 + LEGEND.width(words[i]) + 26;
     }
@@ -107,38 +111,32 @@ final class MatrixDrawing implements Drawing {
     Print print = new Print(nameSize, false, Ink.DARK);
     canvas.text(name, left - 8, baseline, Letters.Anchor.END, print);
     for (int j = 0; j < i; j++) {
-      cell(canvas, figure.cells().get(i).get(j), left + j * cell, y, cell - GAP);
+      PairMatrix.Cell c = figure.matrix().at(i, j);
+      cell(canvas, c.rating(), c.letter(), c.title(), left + j * cell, y, cell - GAP);
     }
     canvas.text(name, left + i * cell + 5, baseline, new Print(nameSize, true, Ink.DARK));
   }
 
-  private void cell(Canvas canvas, MatrixFigure.Cell c, double x, double y, double size) {
-    canvas.fill(new Rectangle2D.Double(x, y, size, size), ground(c.grade()));
+  private static void cell(
+      Canvas canvas, Rating rating, String letter, String word, double x, double y, double size) {
+    canvas.fill(new Rectangle2D.Double(x, y, size, size), GROUNDS.get(rating.ordinal()));
     double middle = x + size / 2;
-    if (c.grade() == MatrixFigure.Grade.GOOD) {
+    if (rating == Rating.FITS) {
       double radius = Math.max(1.4, Math.min(6, size * 0.13));
       canvas.fill(Ink.ring(radius, middle, y + size / 2), Ink.MOSS);
       return;
     }
-    boolean bad = c.grade() == MatrixFigure.Grade.BAD;
+    boolean bad = rating == Rating.CLASH;
     Color ink = bad ? Ink.PAPER : Ink.DARK;
-    boolean words = size >= WORDS_FROM && !c.word().isBlank();
-    double letter = words ? 22 : Math.min(22, size * 0.78);
-    double baseline = y + (words ? size * 0.46 : size / 2 + letter * 0.36);
-    Print print = new Print(letter, bad, ink);
-    canvas.text(c.letter(), middle, baseline, Letters.Anchor.MIDDLE, print);
+    boolean words = size >= WORDS_FROM && !word.isBlank();
+    double high = words ? 22 : Math.min(22, size * 0.78);
+    double baseline = y + (words ? size * 0.46 : size / 2 + high * 0.36);
+    Print print = new Print(high, bad, ink);
+    canvas.text(letter, middle, baseline, Letters.Anchor.MIDDLE, print);
     if (words) {
-      Block block = Block.of(c.word(), size - 6, 2, new Print(9.5, false, ink));
+      Block block = Block.of(word, size - 6, 2, new Print(9.5, false, ink));
       canvas.block(block, middle - block.width() / 2, y + size * 0.56, Letters.Anchor.MIDDLE);
     }
-  }
-
-  private static Color ground(MatrixFigure.Grade grade) {
-    return switch (grade) {
-      case GOOD -> GOOD;
-      case MIDDLING -> MIDDLING;
-      case BAD -> BAD;
-    };
   }
 
   private void key(Canvas canvas) {

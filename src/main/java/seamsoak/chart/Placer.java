@@ -38,10 +38,10 @@ final class Placer {
   }
 
   /**
-   * The box among all that lie within bounds with the least in its way, the nearest to the point if
-   * several are free; it is kept free from then on.
+   * Sets a block where, within bounds, least is in its way, the nearest to the point if several
+   * places are free; it is kept free from then on.
    */
-  Rectangle2D near(double x, double y, Block block) {
+  Rectangle2D set(Canvas canvas, Block block, double x, double y) {
     double width = block.width();
     double height = block.height();
     Rectangle2D best = null;
@@ -64,14 +64,8 @@ final class Placer {
       }
     }
     boxes.add(best);
+    canvas.block(block, best.getX(), best.getY());
     return best;
-  }
-
-  /** Sets a block where {@link #near} finds room for it. */
-  Rectangle2D set(Canvas canvas, Block block, double x, double y) {
-    Rectangle2D at = near(x, y, block);
-    canvas.block(block, at.getX(), at.getY());
-    return at;
   }
 
   private static double distance(Rectangle2D box, double x, double y) {

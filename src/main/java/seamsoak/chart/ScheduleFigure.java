@@ -74,7 +74,7 @@ public record ScheduleFigure(
   }
 
   /** What a band stands for, which decides how it is drawn. */
-  public enum Kind {
+  public enum Meaning {
     /** Where the steel changes: Ac1, Ac3, Accm. */
     CHANGE,
     /** A line not to cross: the forging limit. */
@@ -84,7 +84,7 @@ public record ScheduleFigure(
   }
 
   /** A horizontal band; the chart adds its temperatures in the reader's units. */
-  public record Band(String label, Kind kind, double lowCelsius, double highCelsius) {
+  public record Band(String label, Meaning kind, double lowCelsius, double highCelsius) {
     public Band {
       Figure.finite(lowCelsius, "band");
       Figure.finite(highCelsius, "band");

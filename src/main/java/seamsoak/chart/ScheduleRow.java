@@ -145,7 +145,7 @@ record ScheduleRow(
     return points;
   }
 
-  private static Color color(ScheduleFigure.Kind kind) {
+  private static Color color(ScheduleFigure.Meaning kind) {
     return switch (kind) {
       case CHANGE -> Ink.BLUE;
       case LIMIT -> Ink.EMBER;

@@ -2,7 +2,6 @@ package seamsoak.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import seamsoak.chart.Pattern.Patch;
 import seamsoak.chart.Pattern.Seam;
 import seamsoak.chart.Pattern.Spot;
@@ -54,9 +53,10 @@ public record TilePattern(
     for (int tile = 0; origin + tile * pitch < length; tile++) {
       double start = origin + tile * pitch;
       double k = pitch / bar.thickness();
-      UnaryOperator<Spot> place = s -> new Spot(start + s.up() * k, off + s.across() * across);
-      bar.patches().forEach(p -> patches.add(p.map(place)));
-      bar.seams().forEach(r -> seams.add(r.map(place)));
+      Pattern piece =
+          bar.map(length, width, s -> new Spot(start + s.up() * k, off + s.across() * across));
+      patches.addAll(piece.patches());
+      seams.addAll(piece.seams());
       if (tile > 0) {
         seams.add(new Seam(step, new Spot(start, 0), new Spot(start, width)));
       }

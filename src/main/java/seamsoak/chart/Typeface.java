@@ -30,8 +30,7 @@ final class Typeface {
     advances = unsigned(table("hhea") + 34);
     hmtx = table("hmtx");
     cmap = unicodeMap(table("cmap"));
-    boolean wide = unsigned(table("head") + 50) == 1;
-    glyphs = new Glyphs(data, table("loca"), table("glyf"), wide);
+    glyphs = new Glyphs(data, table("loca"), table("glyf"));
   }
 
   /** Read from the program once, when the first chart is drawn. */

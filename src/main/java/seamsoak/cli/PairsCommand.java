@@ -15,7 +15,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.advice.PairList;
 import seamsoak.advice.Trace;
-import seamsoak.chart.PairFigures;
+import seamsoak.chart.MatrixFigure;
 import seamsoak.data.FileSet;
 import seamsoak.data.RunMark;
 import seamsoak.pairing.PairCheck;
@@ -109,7 +109,7 @@ final class PairsCommand implements Callable<Integer> {
 
   private List<String> written(PairList list) {
     FileSet files = new FileSet(out, FILES);
-    charts.put(files, PairFigures.matrix(list.matrix()));
+    charts.put(files, MatrixFigure.of(list.matrix()));
     List<String> inputs = new ArrayList<>(List.of(Commands.version()));
     inputs.addAll(list.matrix().steels());
     inputs.addAll(root.inputs());

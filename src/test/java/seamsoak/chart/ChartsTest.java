@@ -221,7 +221,7 @@ class ChartsTest {
     assertThrows(IllegalArgumentException.class, () -> Samples.seam("two words", UnitSystem.US));
     assertThrows(
         IllegalArgumentException.class,
-        () -> new ScheduleFigure.Band("upside down", ScheduleFigure.Kind.CHANGE, 800, 700));
+        () -> new ScheduleFigure.Band("upside down", ScheduleFigure.Meaning.CHANGE, 800, 700));
   }
 
   private static String text(Figure figure) {

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.chart.ScheduleFigure.Band;
-import seamsoak.chart.ScheduleFigure.Kind;
+import seamsoak.chart.ScheduleFigure.Meaning;
 import seamsoak.chart.ScheduleFigure.Treatment;
+import seamsoak.pairing.PairMatrix;
+import seamsoak.pairing.Rating;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -25,16 +27,16 @@ final class Samples {
 
   static MatrixFigure matrix(String id, int names) {
     List<String> steels = new ArrayList<>();
-    List<List<MatrixFigure.Cell>> cells = new ArrayList<>();
+    List<List<PairMatrix.Cell>> cells = new ArrayList<>();
     for (int i = 0; i < names; i++) {
       steels.add((i % 7 == 3 ? "90MnCrV" : "10") + i);
-      List<MatrixFigure.Cell> row = new ArrayList<>();
-      for (int j = 0; j < i; j++) {
+      List<PairMatrix.Cell> row = new ArrayList<>();
+      for (int j = 0; j <= i; j++) {
         row.add(
             switch ((i + j) % 3) {
-              case 0 -> new MatrixFigure.Cell(MatrixFigure.Grade.GOOD, "", "");
-              case 1 -> new MatrixFigure.Cell(MatrixFigure.Grade.MIDDLING, "m", "martensite");
-              default -> new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "O", "chromium oxide");
+              case 0 -> pair(Rating.FITS, ".", "");
+              case 1 -> pair(Rating.WATCH, "m", "martensite");
+              default -> pair(Rating.CLASH, "O", "chromium oxide");
             });
       }
       cells.add(row);
@@ -44,21 +46,23 @@ final class Samples {
         "Which steels go together",
         "A third of them fit",
         "A triangle of made-up steels.",
-        steels,
-        cells,
-        List.of(
-            new MatrixFigure.Key("M", "martensite"), new MatrixFigure.Key("O", "chromium oxide")));
+        new PairMatrix(steels, cells));
+  }
+
+  private static PairMatrix.Cell pair(Rating rating, String letter, String title) {
+    return new PairMatrix.Cell("a", "b", rating, title, title, letter);
   }
 
   private static MatrixFigure nastyMatrix() {
+    PairMatrix.Cell alike = pair(Rating.FITS, ".", "");
     return new MatrixFigure(
         "matrix-nasty",
         NASTY,
         LONG,
         NASTY,
-        List.of(NASTY, "C0.79 Mn0.48 Si0.25 Cr0.05 Ni0.03 Mo0.01"),
-        List.of(List.of(), List.of(new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "X", LONG))),
-        List.of(new MatrixFigure.Key("X", LONG)));
+        new PairMatrix(
+            List.of(NASTY, "C0.79 Mn0.48 Si0.25 Cr0.05 Ni0.03 Mo0.01"),
+            List.of(List.of(alike), List.of(pair(Rating.CLASH, "X", LONG), alike))));
   }
 
   static Map<String, Figure> all() {
@@ -110,12 +114,12 @@ final class Samples {
 
   static List<Band> bands() {
     return List.of(
-        new Band("Ac1 80CrV2", Kind.CHANGE, 728, 748),
-        new Band("Ac1 75Ni8", Kind.CHANGE, 690, 712),
-        new Band("Ac3 80CrV2", Kind.CHANGE, 755, 780),
-        new Band("Ac3 75Ni8", Kind.CHANGE, 725, 750),
-        new Band("forging limit", Kind.LIMIT, 1150, 1150),
-        new Band("black heat", Kind.GUIDE, 480, 480));
+        new Band("Ac1 80CrV2", Meaning.CHANGE, 728, 748),
+        new Band("Ac1 75Ni8", Meaning.CHANGE, 690, 712),
+        new Band("Ac3 80CrV2", Meaning.CHANGE, 755, 780),
+        new Band("Ac3 75Ni8", Meaning.CHANGE, 725, 750),
+        new Band("forging limit", Meaning.LIMIT, 1150, 1150),
+        new Band("black heat", Meaning.GUIDE, 480, 480));
   }
 
   static ScheduleFigure schedule(String id, UnitSystem units) {
@@ -152,7 +156,7 @@ final class Samples {
   static ScheduleFigure nastySchedule() {
     List<Band> bands = new ArrayList<>();
     for (int i = 0; i < 14; i++) {
-      bands.add(new Band(NASTY + " " + i + " and then more", Kind.values()[i % 3], 760, 760));
+      bands.add(new Band(NASTY + " " + i + " and then more", Meaning.values()[i % 3], 760, 760));
     }
     return new ScheduleFigure(
         "schedule-nasty",
@@ -190,12 +194,12 @@ final class Samples {
   }
 
   static FadingFigure fading(String id, UnitSystem units) {
-    List<FadingFigure.Step> steps = new ArrayList<>();
+    List<FadingFigure.Column> steps = new ArrayList<>();
     for (String name : List.of("weld", "draw", "grind", "restack", "weld", "unjacket", "roll")) {
-      steps.add(new FadingFigure.Step(Integer.toString(5 + steps.size()), name));
+      steps.add(new FadingFigure.Column(Integer.toString(5 + steps.size()), name));
     }
     for (String name : List.of("soak", "normalize", "refine 1", "refine 2", "stress relief")) {
-      steps.add(new FadingFigure.Step("", name));
+      steps.add(new FadingFigure.Column("", name));
     }
     return new FadingFigure(
         id,
@@ -208,7 +212,7 @@ final class Samples {
         List.of(faded("restack 4", 12, 0, 4), faded("tile 9", 12, 4, 2.5)));
   }
 
-  private static FadingFigure.SeamSet faded(String name, int steps, int made, double contrast) {
+  private static FadingFigure.Trail faded(String name, int steps, int made, double contrast) {
     List<FadingFigure.State> states = new ArrayList<>();
     for (int i = 0; i < steps; i++) {
       double left = contrast * Math.exp(-0.25 * (i - made));
@@ -220,13 +224,13 @@ final class Samples {
                   left > 1 ? OptionalDouble.of(0.5 + 0.3 * i) : OptionalDouble.empty(),
                   left > 1));
     }
-    return new FadingFigure.SeamSet(name, states);
+    return new FadingFigure.Trail(name, states);
   }
 
   static FadingFigure nastyFading() {
-    List<FadingFigure.Step> steps = new ArrayList<>();
+    List<FadingFigure.Column> steps = new ArrayList<>();
     for (int i = 0; i < 45; i++) {
-      steps.add(new FadingFigure.Step(i < 30 ? Integer.toString(i) : "", "normalize"));
+      steps.add(new FadingFigure.Column(i < 30 ? Integer.toString(i) : "", "normalize"));
     }
     return new FadingFigure(
         "fading-nasty",
@@ -266,7 +270,7 @@ final class Samples {
                     new SectionFigure.View(
                         "cut lengthwise", 40, 10, 0, 1, true, tiles.side(0.040, 0.008))))),
         List.of("80CrV2", "75Ni8"),
-        List.of(new SectionFigure.SeamSet(1, "restack 1"), new SectionFigure.SeamSet(3, "tiles 3")),
+        List.of(new SectionFigure.SeamsOf(1, "restack 1"), new SectionFigure.SeamsOf(3, "tiles 3")),
         40);
   }
 
@@ -299,9 +303,9 @@ final class Samples {
               List.of(LONG, NASTY, LONG),
               List.of(new SectionFigure.View("", 200, i + 1, 0, 0, false, pattern))));
     }
-    List<SectionFigure.SeamSet> seams = new ArrayList<>();
+    List<SectionFigure.SeamsOf> seams = new ArrayList<>();
     for (int i = 0; i < 9; i++) {
-      seams.add(new SectionFigure.SeamSet(i, LONG));
+      seams.add(new SectionFigure.SeamsOf(i, LONG));
     }
     return new SectionFigure(
         "section-nasty",
