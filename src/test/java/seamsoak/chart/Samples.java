@@ -86,6 +86,7 @@ final class Samples {
     all.put("schedule-one", steps("schedule-one", 1));
     all.put("schedule-eight", steps("schedule-eight", 8));
     all.put("schedule-twenty", steps("schedule-twenty", 20));
+    all.put("schedule-thirty", steps("schedule-thirty", 30));
     all.put("schedule-nasty", nastySchedule());
     all.put("seam-flat", flatSeam());
     all.put("seam-unlike", unlikeSeam());
