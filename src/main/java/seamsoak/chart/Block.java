@@ -1,35 +1,36 @@
 package seamsoak.chart;
 
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lines of text set as one, with the width and height that they take. */
-record Block(List<Line> lines, double width, double height) {
+/** Lines of text set as one. */
+record Block(List<Line> lines) {
+  static final Block EMPTY = new Block(List.of());
 
-  record Line(String text, double size, boolean bold, Color color) {
-    double height() {
-      return size * 1.25;
+  record Line(String text, Print print) {}
+
+  /** With a text below, broken into at most so many lines of at most {@code width}. */
+  Block and(String text, double width, int most, Print print) {
+    List<Line> all = new ArrayList<>(lines);
+    if (!text.isBlank()) {
+      print.wrap(text, width, most).forEach(line -> all.add(new Line(line, print)));
     }
+    return new Block(List.copyOf(all));
   }
 
-  static Block of(Type type, List<Line> lines) {
-    double width = 0;
-    double height = 0;
-    for (Line line : lines) {
-      width = Math.max(width, type.width(line.text(), line.size(), line.bold()));
-      height += line.height();
-    }
-    return new Block(List.copyOf(lines), width, height);
+  static Block of(String text, double width, int most, Print print) {
+    return EMPTY.and(text, width, most, print);
   }
 
-  /** The text broken into lines of at most {@code width}. */
-  static List<Line> wrap(
-      Type type, String text, double width, int most, double size, boolean bold, Color color) {
-    List<Line> lines = new ArrayList<>();
-    for (String line : type.wrap(text, width, most, size, bold)) {
-      lines.add(new Line(line, size, bold, color));
-    }
-    return lines;
+  static Block of(String line, Print print) {
+    return of(line, Double.POSITIVE_INFINITY, 1, print);
+  }
+
+  double width() {
+    return lines.stream().mapToDouble(line -> line.print.width(line.text)).max().orElse(0);
+  }
+
+  double height() {
+    return lines.stream().mapToDouble(line -> line.print.leading()).sum();
   }
 }

@@ -2,22 +2,37 @@ package seamsoak.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.GraphicsConfiguration;
+import java.awt.Image;
+import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
+import java.awt.image.ImageObserver;
+import java.awt.image.RenderedImage;
+import java.awt.image.renderable.RenderableImage;
+import java.text.AttributedCharacterIterator;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
+import org.apache.batik.ext.awt.g2d.GraphicContext;
 
-/** Takes lines and shapes at once and keeps the text, which is set last and above all else. */
-final class Canvas {
-  final Graphics2D graphics;
-  final Type type;
+/**
+ * What drawings and JFreeChart draw on. It passes shapes on at once and keeps the text, which is
+ * set last and above all else.
+ */
+final class Canvas extends AbstractGraphics2D {
+  private final Graphics2D page;
   private final List<Letters> letters = new ArrayList<>();
 
-  Canvas(Graphics2D graphics, Type type) {
-    this.graphics = graphics;
-    this.type = type;
+  Canvas(Graphics2D page) {
+    super(false);
+    gc = new GraphicContext();
+    this.page = page;
   }
 
   List<Letters> letters() {
@@ -25,14 +40,14 @@ final class Canvas {
   }
 
   void fill(Shape shape, Color color) {
-    graphics.setPaint(color);
-    graphics.fill(shape);
+    setPaint(color);
+    fill(shape);
   }
 
   void outline(Shape shape, Color color, BasicStroke stroke) {
-    graphics.setPaint(color);
-    graphics.setStroke(stroke);
-    graphics.draw(shape);
+    setPaint(color);
+    setStroke(stroke);
+    draw(shape);
   }
 
   void line(double x1, double y1, double x2, double y2, Color color, BasicStroke stroke) {
@@ -45,27 +60,113 @@ final class Canvas {
     outline(there, filled ? Ink.PAPER : color, Ink.solid(filled ? 1 : 2));
   }
 
-  void text(Letters line) {
-    if (!line.text().isBlank()) {
-      letters.add(line);
+  void text(String text, double x, double y, Letters.Anchor anchor, Print print) {
+    if (!text.isBlank()) {
+      letters.add(new Letters(text, x, y, anchor, print));
     }
+  }
+
+  void text(String text, double x, double y, Print print) {
+    text(text, x, y, Letters.Anchor.START, print);
   }
 
   /** Sets a block of text with its upper left corner at x, y. */
   void block(Block block, double x, double y, Letters.Anchor anchor) {
     double at = y;
     for (Block.Line line : block.lines()) {
-      double baseline = at + line.size() * 0.95;
-      text(
-          new Letters(
-              line.text(),
-              x + anchor.share * block.width(),
-              baseline,
-              anchor,
-              line.size(),
-              line.bold(),
-              line.color()));
-      at += line.height();
+      double baseline = at + line.print().size() * 0.95;
+      text(line.text(), x + anchor.share * block.width(), baseline, anchor, line.print());
+      at += line.print().leading();
     }
+  }
+
+  void block(Block block, double x, double y) {
+    block(block, x, y, Letters.Anchor.START);
+  }
+
+  /** From here on only what lies within is drawn; null ends that. */
+  void within(Shape shape) {
+    page.setClip(shape);
+  }
+
+  @Override
+  public void draw(Shape shape) {
+    page.setPaint(getPaint());
+    page.setStroke(getStroke());
+    page.draw(shape);
+  }
+
+  @Override
+  public void fill(Shape shape) {
+    page.setPaint(getPaint());
+    page.fill(shape);
+  }
+
+  /** JFreeChart gives the left end, counted from the width that the font has told it. */
+  @Override
+  public void drawString(String text, float x, float y) {
+    Lettering font = (Lettering) getFont();
+    double at = x + font.anchor.share * font.metrics().stringWidth(text);
+    text(text, at, y, font.anchor, font.print);
+  }
+
+  @Override
+  public FontMetrics getFontMetrics(Font font) {
+    return ((Lettering) font).metrics();
+  }
+
+  /** Axes hold all that is drawn on them, so marks at an edge stay whole. */
+  @Override
+  public void clip(Shape shape) {}
+
+  @Override
+  public void setClip(Shape shape) {}
+
+  /** JFreeChart hands back hints that were never set; a drawing of shapes has no use for any. */
+  @Override
+  public void setRenderingHint(RenderingHints.Key key, Object value) {}
+
+  @Override
+  public Graphics create() {
+    return this;
+  }
+
+  @Override
+  public void dispose() {}
+
+  @Override
+  public GraphicsConfiguration getDeviceConfiguration() {
+    return null;
+  }
+
+  @Override
+  public void setXORMode(Color color) {}
+
+  @Override
+  public void copyArea(int x, int y, int width, int height, int dx, int dy) {}
+
+  @Override
+  public void drawString(AttributedCharacterIterator text, float x, float y) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public boolean drawImage(Image image, int x, int y, ImageObserver observer) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public boolean drawImage(Image image, int x, int y, int w, int h, ImageObserver observer) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public void drawRenderedImage(RenderedImage image, AffineTransform place) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public void drawRenderableImage(RenderableImage image, AffineTransform place) {
+    throw new UnsupportedOperationException();
   }
 }

@@ -22,18 +22,16 @@ public final class Charts {
 
   /** The chart as SVG in UTF-8, with real text, a title and a description. */
   public static byte[] svg(Figure figure) {
-    Type type = Type.load();
-    Drawing drawing = Drawing.of(figure, type);
+    Drawing drawing = Drawing.of(figure);
     SvgPage page = new SvgPage(figure, Drawing.WIDTH, drawing.height());
-    Canvas canvas = new Canvas(page.graphics(), type);
+    Canvas canvas = new Canvas(page.graphics());
     drawing.draw(canvas);
     return page.bytes(canvas.letters());
   }
 
   /** The chart as PNG, {@code scale} dots to a unit of the SVG. */
   public static byte[] png(Figure figure, double scale) {
-    Type type = Type.load();
-    Drawing drawing = Drawing.of(figure, type);
+    Drawing drawing = Drawing.of(figure);
     BufferedImage image =
         new BufferedImage(
             (int) Math.round(Drawing.WIDTH * scale),
@@ -43,14 +41,13 @@ public final class Charts {
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     graphics.scale(scale, scale);
-    Canvas canvas = new Canvas(graphics, type);
+    Canvas canvas = new Canvas(graphics);
     canvas.fill(new Rectangle2D.Double(0, 0, Drawing.WIDTH, drawing.height() + 1), Ink.PAPER);
     drawing.draw(canvas);
     for (Letters line : canvas.letters()) {
-      double width = type.width(line.text(), line.size(), line.bold());
-      double left = line.x() - line.anchor().share * width;
-      canvas.fill(
-          type.face(line.bold()).outline(line.text(), line.size(), left, line.y()), line.color());
+      Print print = line.print();
+      Typeface face = Typeface.of(print.bold());
+      canvas.fill(face.outline(line.text(), print.size(), line.left(), line.y()), print.color());
     }
     graphics.dispose();
     return encode(image);

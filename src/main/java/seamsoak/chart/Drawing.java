@@ -8,22 +8,22 @@ interface Drawing {
 
   void draw(Canvas canvas);
 
-  static Drawing of(Figure figure, Type type) {
+  static Drawing of(Figure figure) {
     if (figure instanceof ScheduleFigure schedule) {
-      return new ScheduleDrawing(schedule, type);
+      return new ScheduleDrawing(schedule);
     }
     if (figure instanceof SeamFigure seam) {
-      return new SeamDrawing(seam, type);
+      return new SeamDrawing(seam);
     }
     if (figure instanceof MatrixFigure matrix) {
-      return new MatrixDrawing(matrix, type);
+      return new MatrixDrawing(matrix);
     }
     if (figure instanceof FadingFigure fading) {
-      return new FadingDrawing(fading, type);
+      return new FadingDrawing(fading);
     }
     if (figure instanceof SectionFigure section) {
-      return new SectionDrawing(section, type);
+      return new SectionDrawing(section);
     }
-    return new SoakDrawing((SoakFigure) figure, type);
+    return new SoakDrawing((SoakFigure) figure);
   }
 }

@@ -1,6 +1,5 @@
 package seamsoak.chart;
 
-import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -9,254 +8,140 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.ValueMarker;
-import org.jfree.chart.ui.Layer;
+import java.util.stream.DoubleStream;
 import seamsoak.unit.Length;
-import seamsoak.unit.UnitSystem;
 
 /** Draws a {@link FadingFigure}: contrast above, width of the line below, steps across. */
 final class FadingDrawing implements Drawing {
   private static final double LEFT = 66;
   private static final double RIGHT = 258;
-  private static final double DIP = 250;
-  private static final double WIDTHS = 190;
-  private static final double BETWEEN = 46;
+  private static final double ROW = 15;
   private static final double LEAST_WIDEST_MM = 0.2;
-  private static final Ink.Style LEVEL = new Ink.Style(Ink.SOFT, Ink.dashed(1.5, 2, 4), null);
 
   private final FadingFigure figure;
-  private final Type type;
   private final Heading heading;
   private final Rectangle2D upper;
   private final Rectangle2D lower;
   private final int rows;
 
-  FadingDrawing(FadingFigure figure, Type type) {
+  FadingDrawing(FadingFigure figure) {
     this.figure = figure;
-    this.type = type;
-    heading = Heading.of(figure, type, WIDTH);
+    heading = Heading.of(figure);
     double width = WIDTH - LEFT - RIGHT;
-    upper = new Rectangle2D.Double(LEFT, heading.bottom() + 36, width, DIP);
-    lower = new Rectangle2D.Double(LEFT, upper.getMaxY() + BETWEEN, width, WIDTHS);
+    upper = new Rectangle2D.Double(LEFT, heading.bottom() + 36, width, 250);
+    lower = new Rectangle2D.Double(LEFT, upper.getMaxY() + 46, width, 190);
     double longest =
-        figure.steps().stream()
-            .mapToDouble(s -> type.width(words(s), Ink.NOTE, s.number().isEmpty()))
-            .max()
-            .orElse(0);
-    rows = (int) Math.max(1, Math.ceil((longest + 8) / spacing()));
+        figure.steps().stream().mapToDouble(s -> print(s).width(words(s))).max().orElse(0);
+    rows = (int) Math.max(1, Math.ceil((longest + 8) / (width / figure.steps().size())));
   }
 
-  private static String words(FadingFigure.Step step) {
+  private static String words(FadingFigure.Column step) {
     return (step.number() + " " + step.name()).strip();
   }
 
-  private double spacing() {
-    return (WIDTH - LEFT - RIGHT) / figure.steps().size();
-  }
-
-  private double x(int step) {
-    return LEFT + (step + 0.5) * spacing();
+  /** Advised steps have no number and are set bold. */
+  private static Print print(FadingFigure.Column step) {
+    return new Print(12, step.number().isEmpty(), Ink.DARK);
   }
 
   @Override
   public double height() {
-    return lower.getMaxY() + 19 + rows * 15 + 24;
+    return lower.getMaxY() + 19 + rows * ROW + 24;
   }
 
   @Override
   public void draw(Canvas canvas) {
     heading.draw(canvas);
-    boolean us = figure.units() != UnitSystem.METRIC;
     Function<FadingFigure.State, OptionalDouble> contrast = FadingFigure.State::contrast;
     Function<FadingFigure.State, OptionalDouble> wide = FadingFigure.State::widthMm;
-    double most = Math.max(1.15 * most(contrast), 1.3);
-    double widest = Math.max(1.15 * most(wide), LEAST_WIDEST_MM);
-    List<Tick> times = Tick.round(0, most, 6, Tick.Unit.OWN);
-    List<Tick> metric = Tick.round(0, widest, 5, Tick.Unit.OWN);
-    List<Tick> inch = Tick.round(0, widest, 5, Tick.Unit.INCH);
-    name(canvas, "contrast of the line, from 1 on it shows", 24, upper.getMinY() - 12);
-    plot(
-        canvas,
-        upper,
-        most,
-        times,
-        List.of(),
-        contrast,
-        OptionalDouble.of(1),
-        v -> String.format(Locale.ROOT, "%.1f", v));
-    name(
-        canvas,
-        "width of the line on the face, where it shows, " + (us ? "in" : "mm"),
-        24,
-        lower.getMinY() - 12);
-    if (figure.units() == UnitSystem.BOTH) {
-      name(canvas, "mm", lower.getMaxX() + 10, lower.getMinY() - 12);
+    Axes contrasts = Axes.plain(0, Math.max(1.15 * values(contrast).max().orElse(0), 1.3));
+    Frame above = frame(canvas, upper, contrasts);
+    List<SideLabels.Side> sides = new ArrayList<>();
+    Block shows = Block.of("a line shows from here", RIGHT - 130, 2, Ink.SAID);
+    sides.add(new SideLabels.Side(above.level(1, Ink.LEVEL), shows, Ink.SOFT, Ink.LEVEL));
+    plot(canvas, above, sides, contrast, v -> String.format(Locale.ROOT, "%.1f", v));
+    above.name(canvas, "contrast of the line, from 1 on it shows");
+
+    double widest = Math.max(1.15 * values(wide).max().orElse(0), LEAST_WIDEST_MM);
+    Axes widths = Axes.of(0, widest, figure.units(), Unit.INCH, Unit.MILLIMETRE);
+    Frame below = frame(canvas, lower, widths);
+    if (values(wide).findAny().isEmpty()) {
+      below.say("no line shows after any step");
     }
     plot(
         canvas,
-        lower,
-        widest,
-        us ? inch : metric,
-        figure.units() == UnitSystem.BOTH ? metric : List.of(),
+        below,
+        new ArrayList<>(),
         wide,
-        OptionalDouble.empty(),
-        this::length);
-    steps(canvas);
+        mm -> Length.ofMillimetres(mm).format(figure.units()));
+    below.name(canvas, "width of the line on the face, where it shows, " + widths.firstName());
+    steps(canvas, below);
   }
 
-  private String length(double millimetres) {
-    return Length.ofMillimetres(millimetres).format(figure.units());
-  }
-
-  private double most(Function<FadingFigure.State, OptionalDouble> value) {
+  private DoubleStream values(Function<FadingFigure.State, OptionalDouble> value) {
     return figure.sets().stream()
         .flatMap(s -> s.at().stream())
         .map(value)
-        .flatMapToDouble(OptionalDouble::stream)
-        .max()
-        .orElse(0);
+        .flatMapToDouble(OptionalDouble::stream);
+  }
+
+  /** What is still to be done stands on white. */
+  private Frame frame(Canvas canvas, Rectangle2D area, Axes up) {
+    int n = figure.steps().size();
+    Frame frame = new Frame(area, Axes.unseen(0, n), up);
+    double width = frame.x(n - figure.planned()) - area.getMinX();
+    canvas.fill(
+        new Rectangle2D.Double(area.getMinX(), area.getMinY(), width, area.getHeight()), Ink.PANEL);
+    if (figure.planned() > 0) {
+      frame.upright(n - figure.planned(), new Ink.Style(Ink.SOFT, Ink.dashed(1.2, 4, 3)));
+    }
+    return frame;
   }
 
   private void plot(
       Canvas canvas,
-      Rectangle2D area,
-      double most,
-      List<Tick> left,
-      List<Tick> right,
-      Function<FadingFigure.State, OptionalDouble> value,
-      OptionalDouble level,
-      DoubleFunction<String> said) {
-    canvas.fill(area, Ink.PANEL);
-    planned(canvas, area);
-    ValueAxis across = TickedAxis.linear(area.getMinX(), area.getMaxX(), List.of());
-    across.setVisible(false);
-    Frame frame = new Frame(area, across, TickedAxis.linear(0, most, left));
-    if (!right.isEmpty()) {
-      frame.plot.setRangeAxis(1, TickedAxis.linear(0, most, right));
-      frame.letterRight(canvas, right);
-    }
-    frame.letterLeft(canvas, left);
-    List<SideLabels.Side> sides = new ArrayList<>();
-    level.ifPresent(at -> sides.add(showsFrom(frame, at)));
-    frame.draw(canvas);
-    if (figure.sets().stream()
-        .flatMap(s -> s.at().stream())
-        .map(value)
-        .allMatch(OptionalDouble::isEmpty)) {
-      middle(canvas, "no line shows after any step", area.getCenterX(), area.getCenterY(), false);
-    }
-    for (int i = 0; i < figure.sets().size(); i++) {
-      double end = curve(canvas, frame, figure.sets().get(i), Ink.STYLES.get(i), value);
-      if (Double.isFinite(end)) {
-        double room = RIGHT - (right.isEmpty() ? 100 : 130);
-        sides.add(side(figure.sets().get(i), Ink.STYLES.get(i), end, value, said, room));
-      }
-    }
-    double edge = right.isEmpty() ? area.getMaxX() + 3 : area.getMaxX() + 42;
-    SideLabels.draw(canvas, sides, edge, area.getMinY() - 10, area.getMaxY() + 10);
-  }
-
-  private SideLabels.Side showsFrom(Frame frame, double level) {
-    ValueMarker line = new ValueMarker(level, LEVEL.color(), LEVEL.stroke());
-    line.setAlpha(1);
-    frame.plot.addRangeMarker(line, Layer.BACKGROUND);
-    return new SideLabels.Side(
-        frame.y(level),
-        Block.of(
-            type,
-            Block.wrap(type, "a line shows from here", RIGHT - 130, 2, Ink.NOTE, false, Ink.DARK)),
-        Ink.SOFT,
-        LEVEL);
-  }
-
-  /** Draws a set's line with a mark at each step, full where it shows; gives its last height. */
-  private double curve(
-      Canvas canvas,
       Frame frame,
-      FadingFigure.SeamSet set,
-      Ink.Style style,
-      Function<FadingFigure.State, OptionalDouble> value) {
-    double end = Double.NaN;
-    Point2D before = null;
-    for (int i = 0; i < set.at().size(); i++) {
-      OptionalDouble at = value.apply(set.at().get(i));
-      Point2D here = at.isPresent() ? new Point2D.Double(x(i), frame.y(at.getAsDouble())) : null;
-      if (before != null && here != null) {
-        canvas.outline(new Line2D.Double(before, here), style.color(), style.stroke());
-      }
-      before = here;
-      end = here == null ? end : here.getY();
-    }
-    for (int i = 0; i < set.at().size(); i++) {
-      OptionalDouble at = value.apply(set.at().get(i));
-      if (at.isPresent()) {
-        canvas.marker(
-            style.marker(),
-            x(i),
-            frame.y(at.getAsDouble()),
-            style.color(),
-            set.at().get(i).shows());
-      }
-    }
-    return end;
-  }
-
-  private SideLabels.Side side(
-      FadingFigure.SeamSet set,
-      Ink.Style style,
-      double y,
+      List<SideLabels.Side> sides,
       Function<FadingFigure.State, OptionalDouble> value,
-      DoubleFunction<String> said,
-      double room) {
-    double last = 0;
-    for (FadingFigure.State s : set.at()) {
-      last = value.apply(s).orElse(last);
+      DoubleFunction<String> said) {
+    for (int i = 0; i < figure.sets().size(); i++) {
+      FadingFigure.Trail set = figure.sets().get(i);
+      double[] at = set.at().stream().mapToDouble(s -> value.apply(s).orElse(Double.NaN)).toArray();
+      List<Point2D> points = new ArrayList<>();
+      OptionalDouble last = OptionalDouble.empty();
+      for (int k = 0; k < at.length; k++) {
+        points.add(new Point2D.Double(k + 0.5, at[k]));
+        last = Double.isNaN(at[k]) ? last : OptionalDouble.of(at[k]);
+      }
+      Ink.Style style = Ink.STYLES.get(i);
+      frame.curve(points, style, k -> set.at().get(k).shows());
+      if (last.isPresent()) {
+        String end = Double.isNaN(at[at.length - 1]) ? "last seen " : "at the end ";
+        Block block =
+            Block.of(set.name(), RIGHT - 130, 1, Ink.NAME.in(style.color()))
+                .and(end + said.apply(last.getAsDouble()), RIGHT - 130, 2, Ink.NOTE);
+        double y = frame.y(last.getAsDouble());
+        sides.add(new SideLabels.Side(y, block, style.color(), style));
+      }
     }
-    boolean there = value.apply(set.at().get(set.at().size() - 1)).isPresent();
-    String end = (there ? "at the end " : "last seen ") + said.apply(last);
-    List<Block.Line> lines =
-        new ArrayList<>(
-            Block.wrap(type, set.name(), RIGHT - 130, 1, Ink.LABEL, true, style.color()));
-    lines.addAll(Block.wrap(type, end, room, 2, Ink.NOTE, false, Ink.SOFT));
-    return new SideLabels.Side(y, Block.of(type, lines), style.color(), style);
+    frame.draw(canvas);
+    SideLabels.draw(canvas, sides, frame);
   }
 
-  /** What is still to be done stands on white. */
-  private void planned(Canvas canvas, Rectangle2D area) {
-    if (figure.planned() == 0) {
-      return;
-    }
-    double from = x(figure.steps().size() - figure.planned()) - spacing() / 2;
-    canvas.fill(
-        new Rectangle2D.Double(from, area.getMinY(), area.getMaxX() - from, area.getHeight()),
-        Ink.PAPER);
-    canvas.line(from, area.getMinY(), from, area.getMaxY(), Ink.SOFT, Ink.dashed(1.2f, 4, 3));
-  }
-
-  private void steps(Canvas canvas) {
+  private void steps(Canvas canvas, Frame frame) {
     double y = lower.getMaxY();
     for (int i = 0; i < figure.steps().size(); i++) {
-      FadingFigure.Step step = figure.steps().get(i);
-      double low = y + 19 + i % rows * 15;
-      canvas.line(x(i), y, x(i), y + 5, Ink.SOFT, Ink.solid(1.2));
+      FadingFigure.Column step = figure.steps().get(i);
+      double x = frame.x(i + 0.5);
+      double low = y + 19 + i % rows * ROW;
+      canvas.line(x, y, x, y + 5, Ink.SOFT, Ink.solid(1.2));
       if (i % rows > 0) {
-        canvas.line(x(i), y + 6, x(i), low - 11, Ink.GRID, Ink.solid(1));
+        canvas.line(x, y + 6, x, low - 11, Ink.GRID, Ink.solid(1));
       }
-      middle(canvas, words(step), x(i), low, step.number().isEmpty());
+      canvas.text(words(step), x, low, Letters.Anchor.MIDDLE, print(step));
     }
-    double end = y + 19 + rows * 15 + 10;
     String legend = "Full marks: the line shows. Empty marks: it does not.";
     String still = figure.planned() > 0 ? " On white: the advised steps to come." : "";
-    canvas.text(
-        new Letters(legend + still, LEFT, end, Letters.Anchor.START, Ink.NOTE, false, Ink.SOFT));
-  }
-
-  private static void middle(Canvas canvas, String text, double x, double y, boolean bold) {
-    canvas.text(new Letters(text, x, y, Letters.Anchor.MIDDLE, Ink.NOTE, bold, Ink.DARK));
-  }
-
-  private static void name(Canvas canvas, String text, double x, double y) {
-    canvas.text(new Letters(text, x, y, Letters.Anchor.START, Ink.LABEL, true, Ink.DARK));
+    canvas.text(legend + still, LEFT, y + 29 + rows * ROW, Ink.NOTE);
   }
 }

@@ -17,9 +17,9 @@ public record FadingFigure(
     String answer,
     String description,
     UnitSystem units,
-    List<Step> steps,
+    List<Column> steps,
     int planned,
-    List<SeamSet> sets)
+    List<Trail> sets)
     implements Figure {
 
   public FadingFigure {
@@ -29,7 +29,7 @@ public record FadingFigure(
     if (steps.isEmpty() || sets.isEmpty() || sets.size() > 4) {
       throw new IllegalArgumentException("one step at least and one to four sets of seams");
     }
-    for (SeamSet set : sets) {
+    for (Trail set : sets) {
       if (set.at().size() != steps.size()) {
         throw new IllegalArgumentException("'" + set.name() + "' needs a state for each step");
       }
@@ -37,11 +37,11 @@ public record FadingFigure(
   }
 
   /** A step: its number, empty for a planned one, and its name. */
-  public record Step(String number, String name) {}
+  public record Column(String number, String name) {}
 
   /** Seams made in one step. */
-  public record SeamSet(String name, List<State> at) {
-    public SeamSet {
+  public record Trail(String name, List<State> at) {
+    public Trail {
       at = List.copyOf(at);
     }
   }

@@ -23,16 +23,16 @@ record FadingFigures(Advice advice, UnitSystem units) {
     if (sets.isEmpty()) {
       return Optional.empty();
     }
-    List<FadingFigure.Step> steps = new ArrayList<>();
+    List<FadingFigure.Column> steps = new ArrayList<>();
     List<List<LineReport>> lines = new ArrayList<>();
     for (StageReport s : advice.history()) {
       if (!s.lines().isEmpty()) {
-        steps.add(new FadingFigure.Step(Integer.toString(s.step()), s.kind()));
+        steps.add(new FadingFigure.Column(Integer.toString(s.step()), s.kind()));
         lines.add(s.lines());
       }
     }
     for (ScheduleAdvice.After a : advice.schedule().after()) {
-      steps.add(new FadingFigure.Step("", a.step()));
+      steps.add(new FadingFigure.Column("", a.step()));
       lines.add(a.lines());
     }
     boolean shown = lines.get(lines.size() - 1).stream().anyMatch(LineReport::visible);
@@ -41,11 +41,11 @@ record FadingFigures(Advice advice, UnitSystem units) {
             ? advice.soak().crossings().stream().anyMatch(CrossingReport::visible)
             : advice.schedule().after().get(advice.schedule().after().size() - 1).crossingsVisible()
                 > 0;
-    List<FadingFigure.SeamSet> drawn =
+    List<FadingFigure.Trail> drawn =
         sets.stream()
             .map(
                 set ->
-                    new FadingFigure.SeamSet(
+                    new FadingFigure.Trail(
                         set.name(), lines.stream().map(l -> state(set, l)).toList()))
             .toList();
     return Optional.of(
@@ -66,9 +66,9 @@ record FadingFigures(Advice advice, UnitSystem units) {
             drawn));
   }
 
-  private static String words(List<FadingFigure.SeamSet> sets) {
+  private static String words(List<FadingFigure.Trail> sets) {
     StringBuilder words = new StringBuilder();
-    for (FadingFigure.SeamSet set : sets) {
+    for (FadingFigure.Trail set : sets) {
       double[] contrast =
           set.at().stream()
               .map(FadingFigure.State::contrast)

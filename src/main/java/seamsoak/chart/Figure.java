@@ -29,10 +29,9 @@ public sealed interface Figure
   }
 
   /** Refuses what cannot be drawn, so that no NaN reaches a picture. */
-  static double finite(double value, String what) {
+  static void finite(double value, String what) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(what + " is not a number: " + value);
     }
-    return value;
   }
 }

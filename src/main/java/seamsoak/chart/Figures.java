@@ -23,9 +23,6 @@ public final class Figures {
 
   private static final double BLACK_CELSIUS = 480;
 
-  /** Farthest from a seam that is worth drawing, in widths of the curve's own steep part. */
-  private static final double SEAM_SHARE = 0.97;
-
   private final Advice advice;
   private final UnitSystem units;
 
@@ -34,34 +31,29 @@ public final class Figures {
     this.units = units;
   }
 
-  /** All the charts of a billet: those of the advice, how its lines fade, its sections. */
+  /** All that there is to draw: the schedule, soak, seam and lines, the billet's sections. */
   public List<Figure> all(Billet billet) {
-    List<Figure> figures = new ArrayList<>(all());
+    List<Figure> figures = new ArrayList<>(List.of(schedule()));
+    soak().ifPresent(figures::add);
+    advice.seam().map(this::seam).ifPresent(figures::add);
     new FadingFigures(advice, units).figure().ifPresent(figures::add);
     figures.addAll(new SectionFigures(billet, advice, units).all());
     return List.copyOf(figures);
   }
 
-  /** Schedule, soak and, where there are seams, the seam. */
-  public List<Figure> all() {
-    List<Figure> figures = new ArrayList<>(List.of(schedule(), soak()));
-    advice.seam().ifPresent(s -> figures.add(seam(s)));
-    return List.copyOf(figures);
-  }
-
-  public ScheduleFigure schedule() {
+  private ScheduleFigure schedule() {
     Map<String, List<ScheduleAdvice.Segment>> steps = new LinkedHashMap<>();
     for (ScheduleAdvice.Segment s : advice.schedule().segments()) {
       steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s);
     }
-    List<ScheduleFigure.Step> drawn = new ArrayList<>();
+    List<ScheduleFigure.Treatment> drawn = new ArrayList<>();
     List<String> said = new ArrayList<>();
     Optional<ScheduleAdvice.Step> refused =
         advice.schedule().steps().stream().filter(s -> s.refused().isPresent()).findFirst();
     refused.ifPresent(r -> cut(steps, r.step()));
     steps.forEach(
         (name, segments) -> {
-          ScheduleFigure.Step step = step(name, segments);
+          ScheduleFigure.Treatment step = step(name, segments);
           drawn.add(step);
           said.add(name + " " + step.detail());
         });
@@ -89,7 +81,7 @@ public final class Figures {
     }
   }
 
-  private ScheduleFigure.Step step(String name, List<ScheduleAdvice.Segment> segments) {
+  private ScheduleFigure.Treatment step(String name, List<ScheduleAdvice.Segment> segments) {
     String detail = "";
     for (ScheduleAdvice.Segment s : segments) {
       if (s.kind().equals("hold")) {
@@ -103,11 +95,11 @@ public final class Figures {
             .filter(c -> c.step().equals(name))
             .findFirst()
             .orElseThrow();
-    return new ScheduleFigure.Step(name, detail, corners(drawn.core()), corners(drawn.face()));
+    return new ScheduleFigure.Treatment(name, detail, corners(drawn.core()), corners(drawn.face()));
   }
 
-  private static List<ScheduleFigure.At> corners(List<ScheduleAdvice.Corner> corners) {
-    return corners.stream().map(c -> new ScheduleFigure.At(c.minutes(), c.celsius())).toList();
+  private static List<ScheduleFigure.Corner> corners(List<ScheduleAdvice.Corner> corners) {
+    return corners.stream().map(c -> new ScheduleFigure.Corner(c.minutes(), c.celsius())).toList();
   }
 
   private List<ScheduleFigure.Band> bands() {
@@ -119,22 +111,26 @@ public final class Figures {
       high = Math.max(high, c.ac1C());
       bands.add(
           new ScheduleFigure.Band(
-              c.upper() + " " + c.steel(), ScheduleFigure.Kind.CHANGE, c.upperC(), c.upperC()));
+              c.upper() + " " + c.steel(), ScheduleFigure.Meaning.CHANGE, c.upperC(), c.upperC()));
     }
     if (Double.isFinite(low)) {
-      bands.add(new ScheduleFigure.Band("Ac1", ScheduleFigure.Kind.CHANGE, low, high));
+      bands.add(new ScheduleFigure.Band("Ac1", ScheduleFigure.Meaning.CHANGE, low, high));
     }
     double forging = advice.soak().highestForgingC();
     bands.add(
-        new ScheduleFigure.Band("forging limit", ScheduleFigure.Kind.LIMIT, forging, forging));
+        new ScheduleFigure.Band("forging limit", ScheduleFigure.Meaning.LIMIT, forging, forging));
     bands.add(
         new ScheduleFigure.Band(
-            "black in shade", ScheduleFigure.Kind.GUIDE, BLACK_CELSIUS, BLACK_CELSIUS));
+            "black in shade", ScheduleFigure.Meaning.GUIDE, BLACK_CELSIUS, BLACK_CELSIUS));
     return bands;
   }
 
-  public SoakFigure soak() {
+  /** Nothing where no history of the billet needs any soak. */
+  private Optional<Figure> soak() {
     SoakAdvice soak = advice.soak();
+    if (soak.options().stream().allMatch(Figures::needless)) {
+      return Optional.empty();
+    }
     Optional<SoakFigure.Pick> pick =
         soak.recommended()
             .filter(r -> r.minutes() > 0)
@@ -144,24 +140,30 @@ public final class Figures {
                         r.temperatureC(),
                         r.minutes(),
                         at(r.temperatureC()) + ", " + minutes(r.minutes())));
-    return new SoakFigure(
-        "soak",
-        "Soak that clears the lines of " + advice.billet(),
-        answer("No soak clears within what is allowed"),
-        "Minutes to clear the lines against soak temperature"
-            + (soak.samples() == 0
-                ? " by the middle estimate alone"
-                : ", with the band that holds eight of ten of "
-                    + soak.samples()
-                    + " possible histories")
-            + ", and the metal and grain it costs.",
-        units,
-        soak.options().stream().map(Figures::option).toList(),
-        List.of(
-            new SoakFigure.Limit("forging limit", soak.highestForgingC(), false),
-            new SoakFigure.Limit("no soak above", soak.refusalC(), true)),
-        OptionalDouble.of(soak.mostMinutes()),
-        pick);
+    return Optional.of(
+        new SoakFigure(
+            "soak",
+            "Soak that clears the lines of " + advice.billet(),
+            answer("No soak clears within what is allowed"),
+            "Minutes to clear the lines against soak temperature"
+                + (soak.samples() == 0
+                    ? " by the middle estimate alone"
+                    : ", with the band that holds eight of ten of "
+                        + soak.samples()
+                        + " possible histories")
+                + ", and the metal and grain it costs.",
+            units,
+            soak.options().stream().map(Figures::option).toList(),
+            List.of(
+                new SoakFigure.Limit("forging limit", soak.highestForgingC(), false),
+                new SoakFigure.Limit("no soak above", soak.refusalC(), true)),
+            OptionalDouble.of(soak.mostMinutes()),
+            pick));
+  }
+
+  private static boolean needless(SoakAdvice.SoakOption o) {
+    return o.minutes().filter(m -> m == 0).isPresent()
+        && (o.minutesHigh().filter(m -> m == 0).isPresent() || o.minutesLow().isEmpty());
   }
 
   private static SoakFigure.Option option(SoakAdvice.SoakOption o) {
@@ -179,16 +181,6 @@ public final class Figures {
   }
 
   private SeamFigure seam(SeamProfile seam) {
-    double reach = reach(seam);
-    List<SeamFigure.Curve> curves = new ArrayList<>();
-    for (SeamProfile.AtStage stage : seam.stages()) {
-      List<SeamFigure.At> points =
-          stage.points().stream()
-              .filter(p -> Math.abs(p.distanceMm()) <= reach)
-              .map(p -> new SeamFigure.At(p.distanceMm(), p.carbonPct()))
-              .toList();
-      curves.add(new SeamFigure.Curve(stage.stage(), points));
-    }
     SeamProfile.AtStage before = seam.stages().get(0);
     SeamProfile.AtStage after = seam.stages().get(seam.stages().size() - 1);
     return new SeamFigure(
@@ -210,18 +202,16 @@ public final class Figures {
             before.contrast(),
             after.contrast()),
         units,
-        curves,
+        seam.stages().stream().map(Figures::curve).toList(),
         List.of(new SeamFigure.Level("far from the seam", seam.farPct())));
   }
 
-  /** Out to where the last curve has all but made good what it lacks, at least half the strip. */
-  private static double reach(SeamProfile seam) {
-    double far =
-        seam.stages().get(0).points().stream()
-            .mapToDouble(p -> Math.abs(p.distanceMm()))
-            .max()
-            .orElseThrow();
-    return far * SEAM_SHARE;
+  private static SeamFigure.Curve curve(SeamProfile.AtStage stage) {
+    return new SeamFigure.Curve(
+        stage.stage(),
+        stage.points().stream()
+            .map(p -> new SeamFigure.Sample(p.distanceMm(), p.carbonPct()))
+            .toList());
   }
 
   /** What the chart says in large letters; a danger comes before any soak. */

@@ -10,17 +10,14 @@ import java.nio.ByteBuffer;
  *
  * @param loca where table loca starts
  * @param glyf where table glyf starts
- * @param wide whether loca holds 32-bit offsets
  */
-record Glyphs(ByteBuffer data, int loca, int glyf, boolean wide) {
+record Glyphs(ByteBuffer data, int loca, int glyf) {
   private static final int ON_CURVE = 1;
   private static final int REPEAT = 8;
 
   private static final int WORDS = 1;
-  private static final int SCALE = 8;
   private static final int MORE = 0x20;
-  private static final int TWO_SCALES = 0x40;
-  private static final int MATRIX = 0x80;
+  private static final int SCALED = 8 | 0x40 | 0x80;
 
   Path2D outline(int glyph) {
     int from = offset(glyph);
@@ -34,7 +31,7 @@ record Glyphs(ByteBuffer data, int loca, int glyf, boolean wide) {
   }
 
   private int offset(int glyph) {
-    return wide ? data.getInt(loca + 4 * glyph) : 2 * (data.getShort(loca + 2 * glyph) & 0xFFFF);
+    return data.getInt(loca + 4 * glyph);
   }
 
   private Path2D composed(ByteBuffer in) {
@@ -46,30 +43,13 @@ record Glyphs(ByteBuffer data, int loca, int glyf, boolean wide) {
       boolean words = (flags & WORDS) != 0;
       double dx = words ? in.getShort() : in.get();
       double dy = words ? in.getShort() : in.get();
-      double xx = 1;
-      double xy = 0;
-      double yx = 0;
-      double yy = 1;
-      if ((flags & SCALE) != 0) {
-        xx = yy = fraction(in);
-      } else if ((flags & TWO_SCALES) != 0) {
-        xx = fraction(in);
-        yy = fraction(in);
-      } else if ((flags & MATRIX) != 0) {
-        xx = fraction(in);
-        xy = fraction(in);
-        yx = fraction(in);
-        yy = fraction(in);
+      if ((flags & SCALED) != 0) {
+        throw new IllegalStateException("the font has scaled parts of glyphs");
       }
-      path.append(
-          outline(part).getPathIterator(new AffineTransform(xx, xy, yx, yy, dx, dy)), false);
+      AffineTransform shift = AffineTransform.getTranslateInstance(dx, dy);
+      path.append(outline(part).getPathIterator(shift), false);
     } while ((flags & MORE) != 0);
     return path;
-  }
-
-  /** A number with 14 binary places. */
-  private static double fraction(ByteBuffer in) {
-    return in.getShort() / 16384.0;
   }
 
   private static Path2D simple(ByteBuffer in, int contours) {

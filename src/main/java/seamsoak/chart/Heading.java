@@ -1,33 +1,27 @@
 package seamsoak.chart;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** Title and answer above a chart. A chart without an answer sets its title large instead. */
 record Heading(Block block) {
   private static final double LEFT = 24;
   private static final double TOP = 14;
+  private static final double WIDTH = Drawing.WIDTH - 2 * LEFT;
 
-  static Heading of(Figure figure, Type type, double pageWidth) {
-    double width = pageWidth - 2 * LEFT;
-    List<Block.Line> lines = new ArrayList<>();
-    if (!figure.answer().isBlank()) {
-      lines.addAll(Block.wrap(type, figure.title(), width, 2, Ink.TITLE, false, Ink.SOFT));
-      lines.addAll(large(type, figure.answer(), width));
-    } else {
-      lines.addAll(large(type, figure.title(), width));
-    }
-    return new Heading(Block.of(type, lines));
+  static Heading of(Figure figure) {
+    return new Heading(
+        figure.answer().isBlank()
+            ? large(Block.EMPTY, figure.title())
+            : large(Block.of(figure.title(), WIDTH, 2, Ink.TITLE), figure.answer()));
   }
 
   /** One large line if that will do, else two smaller ones. */
-  private static List<Block.Line> large(Type type, String text, double width) {
-    for (double size = Ink.ANSWER; size >= 20; size--) {
-      if (type.fits(text, width, 1, size, true)) {
-        return Block.wrap(type, text, width, 1, size, true, Ink.DARK);
+  private static Block large(Block above, String text) {
+    for (double size = 25; size >= 20; size--) {
+      Print print = new Print(size, true, Ink.DARK);
+      if (print.fits(text, WIDTH, 1)) {
+        return above.and(text, WIDTH, 1, print);
       }
     }
-    return Block.wrap(type, text, width, 2, 20, true, Ink.DARK);
+    return above.and(text, WIDTH, 2, new Print(20, true, Ink.DARK));
   }
 
   double bottom() {
@@ -35,6 +29,6 @@ record Heading(Block block) {
   }
 
   void draw(Canvas canvas) {
-    canvas.block(block, LEFT, TOP, Letters.Anchor.START);
+    canvas.block(block, LEFT, TOP);
   }
 }

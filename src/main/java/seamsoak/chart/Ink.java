@@ -31,10 +31,15 @@ final class Ink {
 
   static final Color PANEL = new Color(0xF5F7F8);
 
-  static final double ANSWER = 25;
-  static final double TITLE = 16;
-  static final double LABEL = 14;
-  static final double NOTE = 12;
+  static final Print TITLE = new Print(16, false, SOFT);
+
+  /** Names of plots, axes and steps. */
+  static final Print NAME = new Print(14, true, DARK);
+
+  static final Print NUMBER = new Print(13, false, SOFT);
+  static final Print WORD = new Print(13, true, DARK);
+  static final Print NOTE = new Print(12, false, SOFT);
+  static final Print SAID = new Print(12, false, DARK);
 
   private Ink() {}
 
@@ -52,17 +57,24 @@ final class Ink {
   }
 
   /** How a curve is told from its neighbors by three means at once. */
-  record Style(Color color, BasicStroke stroke, Shape marker) {}
+  record Style(Color color, BasicStroke stroke, Shape marker) {
+    Style(Color color, BasicStroke stroke) {
+      this(color, stroke, null);
+    }
+  }
+
+  /** A level to compare with. */
+  static final Style LEVEL = new Style(SOFT, dashed(1.5, 2, 4));
 
   static final List<Style> STYLES =
       List.of(
-          new Style(EMBER, solid(3), new Ellipse2D.Double(-6, -6, 12, 12)),
+          new Style(EMBER, solid(3), ring(6, 0, 0)),
           new Style(BLUE, dashed(3, 14, 5), new Rectangle2D.Double(-5.5, -5.5, 11, 11)),
           new Style(MOSS, dashed(3, 10, 4, 2.5f, 4), polygon(0, -7, 7, 6, -7, 6)),
           new Style(PLUM, dashed(3, 3, 3), polygon(0, -8, 7, 0, 0, 8, -7, 0)));
 
-  static Shape ring(double radius) {
-    return new Ellipse2D.Double(-radius, -radius, 2 * radius, 2 * radius);
+  static Shape ring(double radius, double x, double y) {
+    return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
   }
 
   static Path2D polygon(double... xy) {

@@ -1,15 +1,12 @@
 package seamsoak.chart;
 
-import java.awt.Color;
-
 /**
  * One line of text.
  *
  * @param x where {@code anchor} stands
  * @param y the baseline
  */
-record Letters(
-    String text, double x, double y, Anchor anchor, double size, boolean bold, Color color) {
+record Letters(String text, double x, double y, Anchor anchor, Print print) {
 
   /** Which end of the text stands at x, by the SVG name. */
   enum Anchor {
@@ -24,5 +21,9 @@ record Letters(
       this.svg = svg;
       this.share = share;
     }
+  }
+
+  double left() {
+    return x - anchor.share * print.width(text);
   }
 }

@@ -4,6 +4,8 @@ import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.pairing.PairMatrix;
+import seamsoak.pairing.Rating;
 
 /**
  * Draws a {@link MatrixFigure}: names of the rows at the left, the same names of the columns on the
@@ -20,12 +22,13 @@ final class MatrixDrawing implements Drawing {
   /** An analysis written out is cut rather than crowd the cells out. */
   private static final double LONGEST_NAME = 150;
 
-  private static final Color GOOD = new Color(0xDCE9CF);
-  private static final Color MIDDLING = new Color(0xFBE3A6);
-  private static final Color BAD = Ink.EMBER;
+  private static final Print LEGEND = new Print(14, false, Ink.DARK);
+
+  /** By rating. */
+  private static final List<Color> GROUNDS =
+      List.of(new Color(0xDCE9CF), new Color(0xFBE3A6), Ink.EMBER);
 
   private final MatrixFigure figure;
-  private final Type type;
   private final Heading heading;
   private final List<String> names;
   private final double cell;
@@ -35,44 +38,34 @@ final class MatrixDrawing implements Drawing {
   private final List<Block> key = new ArrayList<>();
   private final double keyTop;
 
-  MatrixDrawing(MatrixFigure figure, Type type) {
+  MatrixDrawing(MatrixFigure figure) {
     this.figure = figure;
-    this.type = type;
-    heading = Heading.of(figure, type, WIDTH);
-    int n = figure.names().size();
-    names = figure.names().stream().map(this::cut).toList();
-    double longest = longest(Ink.LABEL);
+    heading = Heading.of(figure);
+    int n = figure.matrix().steels().size();
+    names = figure.matrix().steels().stream().map(this::cut).toList();
+    double longest = longest(Ink.NAME.size());
     double room = WIDTH - 2 * EDGE - 2 * longest - 12;
     cell = Math.min(LARGEST_CELL, Math.floor(room / (n - 1) * 2) / 2);
-    nameSize = Math.max(9, Math.min(Ink.LABEL, cell * 0.82));
+    nameSize = Math.max(9, Math.min(Ink.NAME.size(), cell * 0.82));
     left = EDGE + longest(nameSize) + 8;
-    double legend = heading.bottom() + 14;
-    double y = legend + 24;
-    top = y + 8;
+    top = heading.bottom() + 46;
     keyTop = top + n * cell + 22;
     figure
-        .key()
+        .matrix()
+        .letters()
         .forEach(
-            k ->
+            (letter, titles) ->
                 key.add(
                     Block.of(
-                        type,
-                        Block.wrap(
-                            type,
-                            k.letter() + " " + k.words(),
-                            WIDTH - 2 * EDGE,
-                            1,
-                            Ink.NOTE,
-                            false,
-                            Ink.DARK))));
+                        letter + " " + String.join("; ", titles), WIDTH - 2 * EDGE, 1, Ink.SAID)));
   }
 
   private double longest(double size) {
-    return names.stream().mapToDouble(s -> type.width(s, size, true)).max().orElse(0);
+    return names.stream().mapToDouble(new Print(size, true, Ink.DARK)::width).max().orElse(0);
   }
 
   private String cut(String name) {
-    return type.wrap(name.replace(' ', '\u00A0'), LONGEST_NAME, 1, Ink.LABEL, true).get(0);
+    return Ink.NAME.wrap(name.replace(' ', '\u00A0'), LONGEST_NAME, 1).get(0);
   }
 
   @Override
@@ -93,7 +86,7 @@ final class MatrixDrawing implements Drawing {
   public void draw(Canvas canvas) {
     heading.draw(canvas);
     legend(canvas);
-    for (int i = 0; i < figure.names().size(); i++) {
+    for (int i = 0; i < figure.matrix().steels().size(); i++) {
       row(canvas, i);
     }
     key(canvas);
@@ -102,17 +95,12 @@ final class MatrixDrawing implements Drawing {
   private void legend(Canvas canvas) {
     double x = EDGE;
     double y = heading.bottom() + 14;
-    MatrixFigure.Cell[] samples = {
-      new MatrixFigure.Cell(MatrixFigure.Grade.GOOD, "", ""),
-      new MatrixFigure.Cell(MatrixFigure.Grade.MIDDLING, "x", ""),
-      new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "X", "")
-    };
+    String[] letters = {"", "x", "X"};
     String[] words = {"fits", "watch: small letter", "clash: capital"};
-    for (int i = 0; i < samples.length; i++) {
-      cell(canvas, samples[i], x, y, 18);
-      canvas.text(
-          new Letters(words[i], x + 25, y + 14, Letters.Anchor.START, Ink.LABEL, false, Ink.DARK));
-      x += 25 + type.width(words[i], Ink.LABEL, false) + 26;
+    for (int i = 0; i < letters.length; i++) {
+      cell(canvas, Rating.values()[i], letters[i], "", x, y, 18);
+      canvas.text(words[i], x + 25, y + 14, LEGEND);
+      x += 25 + LEGEND.width(words[i]) + 26;
     }
   }
 
@@ -120,51 +108,41 @@ final class MatrixDrawing implements Drawing {
     double y = top + i * cell;
     double baseline = y + cell / 2 + nameSize * 0.36;
     String name = names.get(i);
-    canvas.text(
-        new Letters(name, left - 8, baseline, Letters.Anchor.END, nameSize, false, Ink.DARK));
+    Print print = new Print(nameSize, false, Ink.DARK);
+    canvas.text(name, left - 8, baseline, Letters.Anchor.END, print);
     for (int j = 0; j < i; j++) {
-      cell(canvas, figure.cells().get(i).get(j), left + j * cell, y, cell - GAP);
+      PairMatrix.Cell c = figure.matrix().at(i, j);
+      cell(canvas, c.rating(), c.letter(), c.title(), left + j * cell, y, cell - GAP);
     }
-    double x = left + i * cell;
-    canvas.text(new Letters(name, x + 5, baseline, Letters.Anchor.START, nameSize, true, Ink.DARK));
+    canvas.text(name, left + i * cell + 5, baseline, new Print(nameSize, true, Ink.DARK));
   }
 
-  private void cell(Canvas canvas, MatrixFigure.Cell c, double x, double y, double size) {
-    canvas.fill(new Rectangle2D.Double(x, y, size, size), ground(c.grade()));
+  private static void cell(
+      Canvas canvas, Rating rating, String letter, String word, double x, double y, double size) {
+    canvas.fill(new Rectangle2D.Double(x, y, size, size), GROUNDS.get(rating.ordinal()));
     double middle = x + size / 2;
-    if (c.grade() == MatrixFigure.Grade.GOOD) {
+    if (rating == Rating.FITS) {
       double radius = Math.max(1.4, Math.min(6, size * 0.13));
-      canvas.fill(
-          new java.awt.geom.Ellipse2D.Double(
-              middle - radius, y + size / 2 - radius, 2 * radius, 2 * radius),
-          Ink.MOSS);
+      canvas.fill(Ink.ring(radius, middle, y + size / 2), Ink.MOSS);
       return;
     }
-    boolean bad = c.grade() == MatrixFigure.Grade.BAD;
+    boolean bad = rating == Rating.CLASH;
     Color ink = bad ? Ink.PAPER : Ink.DARK;
-    boolean words = size >= WORDS_FROM && !c.word().isBlank();
-    double letter = words ? 22 : Math.min(22, size * 0.78);
-    double baseline = y + (words ? size * 0.46 : size / 2 + letter * 0.36);
-    canvas.text(new Letters(c.letter(), middle, baseline, Letters.Anchor.MIDDLE, letter, bad, ink));
+    boolean words = size >= WORDS_FROM && !word.isBlank();
+    double high = words ? 22 : Math.min(22, size * 0.78);
+    double baseline = y + (words ? size * 0.46 : size / 2 + high * 0.36);
+    Print print = new Print(high, bad, ink);
+    canvas.text(letter, middle, baseline, Letters.Anchor.MIDDLE, print);
     if (words) {
-      Block block = Block.of(type, Block.wrap(type, c.word(), size - 6, 2, 9.5, false, ink));
+      Block block = Block.of(word, size - 6, 2, new Print(9.5, false, ink));
       canvas.block(block, middle - block.width() / 2, y + size * 0.56, Letters.Anchor.MIDDLE);
     }
-  }
-
-  private static Color ground(MatrixFigure.Grade grade) {
-    return switch (grade) {
-      case GOOD -> GOOD;
-      case MIDDLING -> MIDDLING;
-      case BAD -> BAD;
-    };
   }
 
   private void key(Canvas canvas) {
     double width = (WIDTH - 2 * EDGE) / columns();
     for (int i = 0; i < key.size(); i++) {
-      canvas.block(
-          key.get(i), EDGE + i / rows() * width, keyTop + i % rows() * 19, Letters.Anchor.START);
+      canvas.block(key.get(i), EDGE + i / rows() * width, keyTop + i % rows() * 19);
     }
   }
 }

@@ -1,57 +1,43 @@
 package seamsoak.chart;
 
-import java.util.List;
+import java.util.Locale;
+import seamsoak.pairing.PairMatrix;
+import seamsoak.pairing.Rating;
 
-/**
- * Every one of a list against every other: the lower triangle of a table with a letter in each
- * cell.
- *
- * @param names in order
- * @param cells row i has i cells
- * @param key what the letters mean, in the order to set them
- */
+/** Every steel of a list against every other, with what decides where two do not fit. */
 public record MatrixFigure(
-    String id,
-    String title,
-    String answer,
-    String description,
-    List<String> names,
-    List<List<Cell>> cells,
-    List<Key> key)
+    String id, String title, String answer, String description, PairMatrix matrix)
     implements Figure {
 
   public MatrixFigure {
     Figure.check(id, title, description);
-    names = List.copyOf(names);
-    cells = cells.stream().map(List::copyOf).toList();
-    key = List.copyOf(key);
-    if (names.size() < 2 || cells.size() != names.size()) {
-      throw new IllegalArgumentException(
-          names.size() + " names and " + cells.size() + " rows: a matrix has two or more, alike");
-    }
-    for (int i = 0; i < cells.size(); i++) {
-      if (cells.get(i).size() != i) {
-        throw new IllegalArgumentException("row " + i + " has " + cells.get(i).size() + " cells");
-      }
+    if (matrix.steels().size() < 2) {
+      throw new IllegalArgumentException("a matrix has two steels or more");
     }
   }
 
-  /** How good a cell is. */
-  public enum Grade {
-    GOOD,
-    MIDDLING,
-    BAD
+  /** The chart of who fits whom. */
+  public static MatrixFigure of(PairMatrix m) {
+    long fits = count(m, Rating.FITS);
+    long clash = count(m, Rating.CLASH);
+    int all = m.pairs().size();
+    return new MatrixFigure(
+        "pairs",
+        "Which steels go together, and what decides where they do not",
+        fits + " of " + all + " pairs fit, " + clash + " clash",
+        String.format(
+            Locale.ROOT,
+            "A triangle of %d steels. Of %d pairs %d fit, %d are to be watched and %d clash. Each"
+                + " cell has the letter of the check that decides.",
+            m.steels().size(),
+            all,
+            fits,
+            all - fits - clash,
+            clash),
+        m);
   }
 
-  /**
-   * One pair.
-   *
-   * @param grade how good
-   * @param letter its deciding reason; blank where it is good
-   * @param word the same in a word or two, set where there is room
-   */
-  public record Cell(Grade grade, String letter, String word) {}
-
-  /** A letter and what it means. */
-  public record Key(String letter, String words) {}
+  private static long count(PairMatrix m, Rating rating) {
+    return m.pairs().stream().filter(c -> c.rating() == rating).count();
+  }
 }

@@ -1,6 +1,5 @@
 package seamsoak.chart;
 
-import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -8,23 +7,14 @@ import java.util.List;
  * Where each step stands across a schedule chart. Time is straight within a panel; panels grow with
  * the root of their minutes, so the scale changes from one to the next and each states its own.
  */
-record Panels(List<Panel> list, double gap) {
+final class Panels {
+  private Panels() {}
 
   /** One step's strip of the page. */
-  record Panel(ScheduleFigure.Step step, double left, double width) {
+  record Panel(ScheduleFigure.Treatment step, double left, double width) {
 
-    double x(double minutesFromItsStart) {
-      double whole = step.minutes();
-      return whole == 0 ? left + width / 2 : left + width * minutesFromItsStart / whole;
-    }
-
-    /** One of the step's curves: page x against Celsius. */
-    List<Point2D> points(List<ScheduleFigure.At> curve) {
-      List<Point2D> points = new ArrayList<>();
-      for (var at : curve) {
-        points.add(new Point2D.Double(x(at.minutes() - step.start()), at.celsius()));
-      }
-      return points;
+    double right() {
+      return left + width;
     }
 
     double middle() {
@@ -32,10 +22,9 @@ record Panels(List<Panel> list, double gap) {
     }
   }
 
-  static Panels of(List<ScheduleFigure.Step> steps, double left, double width) {
+  static List<Panel> of(List<ScheduleFigure.Treatment> steps, double left, double width) {
     int n = steps.size();
-    double gap = n > 8 ? 7 : 14;
-    double room = width - gap * (n - 1);
+    double room = width - gap(n) * (n - 1);
     double least = Math.min(96, room / n * 0.8);
     double roots = steps.stream().mapToDouble(step -> Math.sqrt(step.minutes())).sum();
     double free = room - least * n;
@@ -45,8 +34,12 @@ record Panels(List<Panel> list, double gap) {
       double share = roots == 0 ? 1.0 / n : Math.sqrt(step.minutes()) / roots;
       Panel panel = new Panel(step, x, least + free * share);
       panels.add(panel);
-      x += panel.width() + gap;
+      x = panel.right() + gap(n);
     }
-    return new Panels(List.copyOf(panels), gap);
+    return List.copyOf(panels);
+  }
+
+  private static double gap(int panels) {
+    return panels > 8 ? 7 : 18;
   }
 }

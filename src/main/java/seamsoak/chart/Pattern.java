@@ -19,28 +19,10 @@ import seamsoak.steel.Steel;
  * @param patches layers, piece by piece
  * @param seams faces welded together, and faces laid together
  */
-public record Pattern(double width, double thickness, List<Patch> patches, List<Run> seams) {
+public record Pattern(double width, double thickness, List<Patch> patches, List<Seam> seams) {
 
   /** A point of a section. */
-  public record Spot(double across, double up) {
-    private Spot scaled(double kx, double ky) {
-      return new Spot(across * kx, up * ky);
-    }
-
-    private Spot moved(double dx, double dy) {
-      return new Spot(across + dx, up + dy);
-    }
-
-    /** The nearest spot of a section. */
-    private Spot within(double width, double thickness) {
-      return new Spot(Math.max(0, Math.min(width, across)), Math.max(0, Math.min(thickness, up)));
-    }
-
-    /** After a quarter turn of a section that was so thick. */
-    private Spot turned(double thickness) {
-      return new Spot(thickness - up, across);
-    }
-  }
+  public record Spot(double across, double up) {}
 
   /**
    * A piece of one layer.
@@ -58,10 +40,6 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
       return corners.stream().mapToDouble(Spot::across).distinct().count() < 2
           || corners.stream().mapToDouble(Spot::up).distinct().count() < 2;
     }
-
-    Patch map(UnaryOperator<Spot> by) {
-      return new Patch(steel, corners.stream().map(by).toList());
-    }
   }
 
   /**
@@ -69,11 +47,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
    *
    * @param step number of the step that made it
    */
-  public record Run(int step, Spot from, Spot to) {
-    Run map(UnaryOperator<Spot> by) {
-      return new Run(step, by.apply(from), by.apply(to));
-    }
-  }
+  public record Seam(int step, Spot from, Spot to) {}
 
   public Pattern {
     patches = List.copyOf(patches);
@@ -86,7 +60,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
     stack.steels().forEach(s -> numbers.putIfAbsent(s, numbers.size()));
     double width = stack.width().metres();
     List<Patch> patches = new ArrayList<>();
-    List<Run> seams = new ArrayList<>();
+    List<Seam> seams = new ArrayList<>();
     double top = stack.thickness().metres();
     for (int i = 0; i < stack.layers(); i++) {
       double bottom = top - stack.thickness(i).metres();
@@ -99,7 +73,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
                   new Spot(width, top),
                   new Spot(0, top))));
       if (i > 0 && stack.steel(i).equals(stack.steel(i - 1))) {
-        seams.add(new Run(0, new Spot(0, top), new Spot(width, top)));
+        seams.add(new Seam(0, new Spot(0, top), new Spot(width, top)));
       }
       top = bottom;
     }
@@ -110,25 +84,32 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
   Pattern scaledTo(double newWidth, double newThickness) {
     double kx = newWidth / width;
     double ky = newThickness / thickness;
-    return map(newWidth, newThickness, s -> s.scaled(kx, ky));
+    return map(newWidth, newThickness, s -> new Spot(s.across * kx, s.up * ky));
   }
 
   /** Ground or scaled to a section, alike on both sides; what would stand out of it is gone. */
   Pattern cutTo(double newWidth, double newThickness) {
     double dx = (newWidth - width) / 2;
     double dy = (newThickness - thickness) / 2;
-    Pattern cut = map(newWidth, newThickness, s -> s.moved(dx, dy).within(newWidth, newThickness));
+    Pattern cut =
+        map(
+            newWidth,
+            newThickness,
+            s ->
+                new Spot(
+                    Math.max(0, Math.min(newWidth, s.across + dx)),
+                    Math.max(0, Math.min(newThickness, s.up + dy))));
     return new Pattern(
         newWidth, newThickness, cut.patches.stream().filter(p -> !p.isEmpty()).toList(), cut.seams);
   }
 
   /** Pieces of it beside and on each other. */
   Pattern restacked(Step.Restack s) {
-    Pattern turned = map(thickness, width, at -> at.turned(thickness));
+    Pattern turned = map(thickness, width, at -> new Spot(thickness - at.up, at.across));
     Pattern even = s.turnTaken() == Turn.ALL ? turned : this;
     Pattern odd = s.turnTaken() == Turn.NONE ? this : turned;
     List<Patch> all = new ArrayList<>();
-    List<Run> runs = new ArrayList<>();
+    List<Seam> runs = new ArrayList<>();
     double w = even.width;
     double t = even.thickness;
     for (int i = 0; i < s.across(); i++) {
@@ -136,27 +117,28 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
         double x = i * w;
         double y = k * t;
         Pattern piece = (i + k) % 2 == 0 ? even : odd;
-        piece.patches.forEach(p -> all.add(p.map(at -> at.moved(x, y))));
-        piece.seams.forEach(r -> runs.add(r.map(at -> at.moved(x, y))));
+        Pattern placed = piece.map(w, t, at -> new Spot(at.across + x, at.up + y));
+        all.addAll(placed.patches);
+        runs.addAll(placed.seams);
       }
     }
     int step = s.mark().number();
     double right = s.across() * w;
     double top = s.high() * t;
     for (int i = 1; i < s.across(); i++) {
-      runs.add(new Run(step, new Spot(i * w, 0), new Spot(i * w, top)));
+      runs.add(new Seam(step, new Spot(i * w, 0), new Spot(i * w, top)));
     }
     for (int k = 1; k < s.high(); k++) {
-      runs.add(new Run(step, new Spot(0, k * t), new Spot(right, k * t)));
+      runs.add(new Seam(step, new Spot(0, k * t), new Spot(right, k * t)));
     }
     return new Pattern(right, top, all, runs);
   }
 
-  private Pattern map(double newWidth, double newThickness, UnaryOperator<Spot> by) {
+  Pattern map(double newWidth, double newThickness, UnaryOperator<Spot> by) {
     return new Pattern(
         newWidth,
         newThickness,
-        patches.stream().map(p -> p.map(by)).toList(),
-        seams.stream().map(r -> r.map(by)).toList());
+        patches.stream().map(p -> new Patch(p.steel, p.corners.stream().map(by).toList())).toList(),
+        seams.stream().map(s -> new Seam(s.step, by.apply(s.from), by.apply(s.to))).toList());
   }
 }

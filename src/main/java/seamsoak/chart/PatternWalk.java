@@ -68,18 +68,21 @@ public final class PatternWalk {
   }
 
   private static Drawn after(Step step, Drawn before, Size size) {
-    double across = before.jacketAcross();
-    double up = before.jacketUp();
-    Optional<Pattern> bar = before.bar();
-    Optional<TilePattern> tiles = before.tiles();
+    double width = size.widthMetres();
+    double thickness = size.thicknessMetres();
+    double kAcross = width / before.size.widthMetres();
+    double kUp = thickness / before.size.thicknessMetres();
+    double across = before.jacketAcross;
+    double up = before.jacketUp;
+    Optional<Pattern> bar = before.bar;
+    Optional<TilePattern> tiles = before.tiles;
     if (step instanceof Step.Restack s) {
       bar = bar.map(p -> p.restacked(s));
       tiles = Optional.empty();
     } else if (step instanceof Step.Tile s) {
-      Optional<Pattern> cut = bar;
-      double grind = s.grindTaken().metres();
+      double ground = 2 * s.grindTaken().metres();
       tiles =
-          cut.map(p -> p.cutTo(p.width(), p.thickness() - 2 * grind))
+          bar.map(p -> p.cutTo(p.width(), p.thickness() - ground))
               .map(p -> new TilePattern(p, s.angle().radians(), s.mark().number(), 1, 1, 1));
       bar = Optional.empty();
       across = s.jacket().map(j -> j.thickness().metres()).orElse(0.0);
@@ -90,25 +93,15 @@ public final class PatternWalk {
     } else if (step instanceof Step.Draw
         || step instanceof Step.Press
         || step instanceof Step.Roll) {
-      double kAcross = size.widthMetres() / before.size().widthMetres();
-      double kUp = size.thicknessMetres() / before.size().thicknessMetres();
       across *= kAcross;
       up *= kUp;
       tiles = tiles.map(t -> t.stretched(kAcross, kUp));
-      bar = bar.map(p -> p.scaledTo(size.widthMetres(), size.thicknessMetres()));
-    }
-    if (step instanceof Step.Weld) {
+      bar = bar.map(p -> p.scaledTo(width, thickness));
+    } else if (step instanceof Step.Weld) {
       // scale eats every face that is laid against another, so all layers get thinner alike
-      bar = bar.map(p -> p.scaledTo(size.widthMetres(), size.thicknessMetres()));
+      bar = bar.map(p -> p.scaledTo(width, thickness));
     }
-    Optional<Pattern> fitted = bar.map(p -> p.cutTo(size.widthMetres(), size.thicknessMetres()));
-    return new Drawn(
-        step.mark().number(),
-        step.name(),
-        size,
-        fitted,
-        tiles,
-        Math.max(0, across),
-        Math.max(0, up));
+    bar = bar.map(p -> p.cutTo(width, thickness));
+    return new Drawn(step.mark().number(), step.name(), size, bar, tiles, across, up);
   }
 }

@@ -12,8 +12,11 @@ final class Placer {
   private final List<Line2D> lines = new ArrayList<>();
   private final List<Rectangle2D> boxes = new ArrayList<>();
 
-  Placer(Rectangle2D bounds) {
-    this.bounds = bounds;
+  /** Within a plot, a little off its edges. */
+  Placer(Rectangle2D area) {
+    bounds =
+        new Rectangle2D.Double(
+            area.getX() + 6, area.getY() + 6, area.getWidth() - 12, area.getHeight() - 12);
   }
 
   void avoid(double x1, double y1, double x2, double y2) {
@@ -24,17 +27,23 @@ final class Placer {
     boxes.add(box);
   }
 
+  /** A curve, broken at points that are no number. */
   void avoid(List<Point2D> curve) {
     for (int i = 1; i < curve.size(); i++) {
-      lines.add(new Line2D.Double(curve.get(i - 1), curve.get(i)));
+      Line2D line = new Line2D.Double(curve.get(i - 1), curve.get(i));
+      if (!Double.isNaN(line.getY1() + line.getY2())) {
+        lines.add(line);
+      }
     }
   }
 
   /**
-   * The box among all that lie within bounds with the least in its way, the nearest to the point if
-   * several are free; it is kept free from then on.
+   * Sets a block where, within bounds, least is in its way, the nearest to the point if several
+   * places are free; it is kept free from then on.
    */
-  Rectangle2D near(double x, double y, double width, double height) {
+  Rectangle2D set(Canvas canvas, Block block, double x, double y) {
+    double width = block.width();
+    double height = block.height();
     Rectangle2D best = null;
     double least = Double.POSITIVE_INFINITY;
     double right = bounds.getMaxX() - width;
@@ -55,6 +64,7 @@ final class Placer {
       }
     }
     boxes.add(best);
+    canvas.block(block, best.getX(), best.getY());
     return best;
   }
 

@@ -20,8 +20,8 @@ final class ScheduleDrawing implements Drawing {
   private final Heading heading;
   private final List<ScheduleRow> rows = new ArrayList<>();
 
-  ScheduleDrawing(ScheduleFigure figure, Type type) {
-    heading = Heading.of(figure, type, WIDTH);
+  ScheduleDrawing(ScheduleFigure figure) {
+    heading = Heading.of(figure);
     double least = 600;
     double most = 600;
     for (var step : figure.steps()) {
@@ -38,17 +38,11 @@ final class ScheduleDrawing implements Drawing {
     int each = (figure.steps().size() + count - 1) / count;
     double top = heading.bottom() + 10;
     for (int i = 0; i < figure.steps().size(); i += each) {
-      List<ScheduleFigure.Step> steps =
+      List<ScheduleFigure.Treatment> steps =
           figure.steps().subList(i, Math.min(figure.steps().size(), i + each));
       ScheduleRow row =
           ScheduleRow.of(
-              figure,
-              steps,
-              type,
-              top,
-              count == 1 ? ONE_ROW : EACH_OF_SEVERAL,
-              least - 50,
-              most + 60);
+              figure, steps, top, count == 1 ? ONE_ROW : EACH_OF_SEVERAL, least - 50, most + 60);
       rows.add(row);
       top = row.bottom() + 12;
     }

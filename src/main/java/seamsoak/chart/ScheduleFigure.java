@@ -16,7 +16,7 @@ public record ScheduleFigure(
     String answer,
     String description,
     UnitSystem units,
-    List<Step> steps,
+    List<Treatment> steps,
     List<Band> bands)
     implements Figure {
 
@@ -37,13 +37,8 @@ public record ScheduleFigure(
    * @param curve of the core: at least one point, times not falling, counted from any common start
    * @param face of the outer face on the same clock; empty where it is not told apart
    */
-  public record Step(String name, String detail, List<At> curve, List<At> face) {
-    /** A step whose face is as hot as its core. */
-    public Step(String name, String detail, List<At> curve) {
-      this(name, detail, curve, List.of());
-    }
-
-    public Step {
+  public record Treatment(String name, String detail, List<Corner> curve, List<Corner> face) {
+    public Treatment {
       curve = List.copyOf(curve);
       face = List.copyOf(face);
       if (curve.isEmpty()) {
@@ -53,7 +48,7 @@ public record ScheduleFigure(
       forward(name, face);
     }
 
-    private static void forward(String name, List<At> curve) {
+    private static void forward(String name, List<Corner> curve) {
       for (int i = 1; i < curve.size(); i++) {
         if (curve.get(i).minutes() < curve.get(i - 1).minutes()) {
           throw new IllegalArgumentException("step '" + name + "' runs back in time");
@@ -71,15 +66,15 @@ public record ScheduleFigure(
   }
 
   /** A corner of the temperature-time curve. */
-  public record At(double minutes, double celsius) {
-    public At {
+  public record Corner(double minutes, double celsius) {
+    public Corner {
       Figure.finite(minutes, "time");
       Figure.finite(celsius, "temperature");
     }
   }
 
   /** What a band stands for, which decides how it is drawn. */
-  public enum Kind {
+  public enum Meaning {
     /** Where the steel changes: Ac1, Ac3, Accm. */
     CHANGE,
     /** A line not to cross: the forging limit. */
@@ -89,7 +84,7 @@ public record ScheduleFigure(
   }
 
   /** A horizontal band; the chart adds its temperatures in the reader's units. */
-  public record Band(String label, Kind kind, double lowCelsius, double highCelsius) {
+  public record Band(String label, Meaning kind, double lowCelsius, double highCelsius) {
     public Band {
       Figure.finite(lowCelsius, "band");
       Figure.finite(highCelsius, "band");

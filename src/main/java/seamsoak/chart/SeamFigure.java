@@ -29,7 +29,7 @@ public record SeamFigure(
   }
 
   /** The seam's carbon at one moment, at least two points in order of distance. */
-  public record Curve(String label, List<At> points) {
+  public record Curve(String label, List<Sample> points) {
     public Curve {
       points = List.copyOf(points);
       if (points.size() < 2) {
@@ -44,8 +44,8 @@ public record SeamFigure(
   }
 
   /** Carbon at a distance; the seam is at 0. */
-  public record At(double millimetres, double carbonPct) {
-    public At {
+  public record Sample(double millimetres, double carbonPct) {
+    public Sample {
       Figure.finite(millimetres, "distance");
       Figure.finite(carbonPct, "carbon");
     }

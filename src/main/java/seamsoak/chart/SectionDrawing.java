@@ -1,13 +1,13 @@
 package seamsoak.chart;
 
 import java.awt.Color;
-import java.awt.geom.Area;
-import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Draws a {@link SectionFigure}: four panels to a row, every millimetre as long as any other. */
@@ -25,27 +25,27 @@ final class SectionDrawing implements Drawing {
   private final Heading heading;
   private final double scale;
   private final SectionKey key;
-  private final List<Block> words = new ArrayList<>();
+  private final List<Block> words;
 
-  SectionDrawing(SectionFigure figure, Type type) {
+  SectionDrawing(SectionFigure figure) {
     this.figure = figure;
-    heading = Heading.of(figure, type, WIDTH);
+    heading = Heading.of(figure);
     scale = CELL / figure.widestMm();
-    key = new SectionKey(figure, type, scale);
-    for (var panel : figure.panels()) {
-      List<Block.Line> lines =
-          new ArrayList<>(Block.wrap(type, panel.name(), CELL, 1, Ink.LABEL, true, Ink.DARK));
-      List<Block.Line> notes = new ArrayList<>();
-      panel
-          .notes()
-          .forEach(n -> notes.addAll(Block.wrap(type, n, CELL, 3, Ink.NOTE, false, Ink.SOFT)));
-      lines.addAll(notes.subList(0, Math.min(NOTE_LINES, notes.size())));
-      words.add(Block.of(type, lines));
+    key = SectionKey.of(figure, scale);
+    words = figure.panels().stream().map(SectionDrawing::words).toList();
+  }
+
+  private static Block words(SectionFigure.Panel panel) {
+    Block block = Block.of(panel.name(), CELL, 1, Ink.NAME);
+    for (String note : panel.notes()) {
+      block = block.and(note, CELL, 3, Ink.NOTE);
     }
+    List<Block.Line> lines = block.lines();
+    return new Block(lines.subList(0, Math.min(1 + NOTE_LINES, lines.size())));
   }
 
   private int rows() {
-    return (figure.panels().size() + ACROSS - 1) / ACROSS;
+    return (words.size() + ACROSS - 1) / ACROSS;
   }
 
   private double wordsHeight(int row) {
@@ -71,37 +71,36 @@ final class SectionDrawing implements Drawing {
     return height - VIEW_GAP;
   }
 
+  private double top(int row) {
+    double top = heading.bottom() + 18;
+    for (int i = 0; i < row; i++) {
+      top += wordsHeight(i) + 6 + viewsHeight(i) + 24;
+    }
+    return top;
+  }
+
   @Override
   public double height() {
-    double height = heading.bottom() + 18;
-    for (int row = 0; row < rows(); row++) {
-      height += wordsHeight(row) + 6 + viewsHeight(row) + 24;
-    }
-    return height + key.height();
+    return top(rows()) + key.height();
   }
 
   @Override
   public void draw(Canvas canvas) {
     heading.draw(canvas);
-    double top = heading.bottom() + 18;
-    for (int row = 0; row < rows(); row++) {
-      for (int i = row * ACROSS; i < Math.min(words.size(), (row + 1) * ACROSS); i++) {
-        double left = LEFT + (i % ACROSS) * (CELL + GAP);
-        canvas.block(words.get(i), left, top, Letters.Anchor.START);
-        views(canvas, figure.panels().get(i), left, top + wordsHeight(row) + 6);
-      }
-      top += wordsHeight(row) + 6 + viewsHeight(row) + 24;
+    for (int i = 0; i < words.size(); i++) {
+      double left = LEFT + (i % ACROSS) * (CELL + GAP);
+      double top = top(i / ACROSS);
+      canvas.block(words.get(i), left, top);
+      views(canvas, figure.panels().get(i), left, top + wordsHeight(i / ACROSS) + 6);
     }
-    key.draw(canvas, top);
+    key.draw(canvas, top(rows()));
   }
 
   private void views(Canvas canvas, SectionFigure.Panel panel, double left, double top) {
     double y = top;
     for (var view : panel.views()) {
       if (!view.label().isEmpty()) {
-        canvas.text(
-            new Letters(
-                view.label(), left, y + 11, Letters.Anchor.START, Ink.NOTE, false, Ink.SOFT));
+        canvas.text(view.label(), left, y + 11, Ink.NOTE);
         y += 16;
       }
       view(canvas, view, left, y);
@@ -120,103 +119,74 @@ final class SectionDrawing implements Drawing {
             whole.getHeight() - 2 * view.jacketUp() * scale);
     canvas.fill(whole, view.jacketUp() > 0 ? SectionKey.JACKET : Ink.PANEL);
     if (view.pattern() != null) {
+      canvas.within(body);
       pattern(canvas, view.pattern(), body);
+      canvas.within(null);
     }
     canvas.outline(whole, Ink.DARK, Ink.solid(1.2));
     if (view.goesOn()) {
-      canvas.line(
-          whole.getMaxX(), top - 3, whole.getMaxX(), whole.getMaxY() + 3, Ink.PAPER, Ink.solid(3));
-      canvas.line(
-          whole.getMaxX() + 1,
-          top - 3,
-          whole.getMaxX() + 1,
-          whole.getMaxY() + 3,
-          Ink.SOFT,
-          Ink.dashed(1.2f, 3, 3));
+      goesOn(canvas, whole, whole.getMinX(), -1);
+      goesOn(canvas, whole, whole.getMaxX(), 1);
     }
   }
 
+  private static void goesOn(Canvas canvas, Rectangle2D whole, double x, int out) {
+    double top = whole.getMinY() - 3;
+    double bottom = whole.getMaxY() + 3;
+    canvas.line(x, top, x, bottom, Ink.PAPER, Ink.solid(3));
+    canvas.line(x + out, top, x + out, bottom, Ink.SOFT, Ink.dashed(1.2, 3, 3));
+  }
+
+  /** The steel of most patches is the ground that the others are laid on. */
   private void pattern(Canvas canvas, Pattern pattern, Rectangle2D body) {
-    int ground = pattern.patches().isEmpty() ? -1 : commonest(pattern);
+    Map<Integer, List<Pattern.Patch>> patches =
+        pattern.patches().stream().collect(Collectors.groupingBy(Pattern.Patch::steel));
+    int ground =
+        patches.keySet().stream()
+            .max(Comparator.comparingInt(steel -> patches.get(steel).size()))
+            .orElse(-1);
     canvas.fill(body, ground < 0 ? TOO_FINE : SectionKey.steel(ground));
-    for (int steel = 0; steel < figure.steels().size(); steel++) {
-      if (steel == ground) {
-        continue;
-      }
+    patches.forEach(
+        (steel, all) -> {
+          if (steel != ground) {
+            Path2D path = new Path2D.Double();
+            all.forEach(patch -> append(path, patch.corners(), body));
+            canvas.fill(path, SectionKey.steel(steel));
+          }
+        });
+    for (int i = 0; i < figure.seams().size(); i++) {
+      int step = figure.seams().get(i).step();
       Path2D all = new Path2D.Double();
-      for (Pattern.Patch p : pattern.patches()) {
-        if (p.steel() == steel) {
-          append(all, p, body);
+      for (Pattern.Seam seam : pattern.seams()) {
+        if (seam.step() == step) {
+          append(all, List.of(seam.from(), seam.to()), body);
         }
       }
       if (all.getCurrentPoint() != null) {
-        canvas.fill(all, SectionKey.steel(steel));
-      }
-    }
-    for (int i = 0; i < figure.seams().size(); i++) {
-      Path2D runs = new Path2D.Double();
-      for (Pattern.Run r : pattern.seams()) {
-        if (r.step() == figure.seams().get(i).step()) {
-          append(runs, r, body);
-        }
-      }
-      if (runs.getCurrentPoint() != null) {
-        Ink.Style style = Ink.STYLES.get(i % Ink.STYLES.size());
-        canvas.outline(runs, Ink.PAPER, Ink.solid(3.2));
-        canvas.outline(runs, style.color(), SectionKey.stroke(i));
+        canvas.outline(all, Ink.PAPER, Ink.solid(3.2));
+        canvas.outline(all, SectionKey.seam(i).color(), SectionKey.seam(i).stroke());
       }
     }
   }
 
-  /** The steel of most patches, which the others are laid on. */
-  private static int commonest(Pattern pattern) {
-    int[] count =
-        new int[1 + pattern.patches().stream().mapToInt(Pattern.Patch::steel).max().orElse(0)];
-    pattern.patches().forEach(p -> count[p.steel()]++);
-    int most = 0;
-    for (int i = 1; i < count.length; i++) {
-      most = count[i] > count[most] ? i : most;
-    }
-    return most;
-  }
-
-  /** A patch, as far as it lies within the body. */
-  private void append(Path2D all, Pattern.Patch patch, Rectangle2D body) {
+  /** Pattern in m, from the lower left corner; what lies outside is left out, not cut. */
+  private void append(Path2D all, List<Pattern.Spot> spots, Rectangle2D body) {
     Path2D one = new Path2D.Double();
-    boolean inside = true;
-    for (Pattern.Spot s : patch.corners()) {
-      double x = x(s, body);
-      double y = y(s, body);
-      inside &= body.getMinX() - 0.01 <= x && x <= body.getMaxX() + 0.01;
-      inside &= body.getMinY() - 0.01 <= y && y <= body.getMaxY() + 0.01;
+    for (Pattern.Spot s : spots) {
+      double x = body.getMinX() + s.across() * 1e3 * scale;
+      double y = body.getMaxY() - s.up() * 1e3 * scale;
       if (one.getCurrentPoint() == null) {
         one.moveTo(x, y);
       } else {
         one.lineTo(x, y);
       }
     }
-    one.closePath();
-    if (inside) {
+    Rectangle2D box = one.getBounds2D();
+    if (box.getMaxX() > body.getMinX()
+        && box.getMinX() < body.getMaxX()
+        && box.getMaxY() > body.getMinY()
+        && box.getMinY() < body.getMaxY()) {
       all.append(one, false);
-    } else if (one.intersects(body)) {
-      Area cut = new Area(one);
-      cut.intersect(new Area(body));
-      all.append(cut, false);
     }
-  }
-
-  private void append(Path2D runs, Pattern.Run run, Rectangle2D body) {
-    Line2D line =
-        new Line2D.Double(
-            x(run.from(), body), y(run.from(), body), x(run.to(), body), y(run.to(), body));
-    Cut.within(line, body).ifPresent(cut -> runs.append(cut, false));
-  }
-
-  private double x(Pattern.Spot s, Rectangle2D body) {
-    return body.getMinX() + s.across() * 1e3 * scale;
-  }
-
-  private double y(Pattern.Spot s, Rectangle2D body) {
-    return body.getMaxY() - s.up() * 1e3 * scale;
   }
 }

@@ -19,7 +19,7 @@ public record SectionFigure(
     UnitSystem units,
     List<Panel> panels,
     List<String> steels,
-    List<SeamSet> seams,
+    List<SeamsOf> seams,
     double widestMm)
     implements Figure {
 
@@ -72,5 +72,5 @@ public record SectionFigure(
   }
 
   /** A set of seams by the step that made it. */
-  public record SeamSet(int step, String name) {}
+  public record SeamsOf(int step, String name) {}
 }

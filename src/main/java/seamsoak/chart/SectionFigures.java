@@ -1,10 +1,9 @@
 package seamsoak.chart;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Size;
@@ -58,27 +57,19 @@ record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
   }
 
   /** The sets of seams by the steps that make them. */
-  private List<SectionFigure.SeamSet> sets() {
-    Map<Integer, String> sets = new LinkedHashMap<>();
-    List<Steel> steels = billet.stack().steels();
-    boolean alike =
-        billet.stack().layers() > steels.size()
-            && steels.get(0).equals(steels.get(steels.size() - 1));
-    for (int i = 1; i < Math.min(steels.size(), billet.stack().layers()); i++) {
-      alike |= steels.get(i).equals(steels.get(i - 1));
-    }
-    if (alike) {
-      sets.put(0, "like layers");
+  private List<SectionFigure.SeamsOf> sets() {
+    List<SectionFigure.SeamsOf> sets = new ArrayList<>();
+    if (!Pattern.of(billet.stack()).seams().isEmpty()) {
+      sets.add(new SectionFigure.SeamsOf(0, "like layers"));
     }
     for (Step step : billet.steps()) {
       if (step instanceof Step.Restack || step instanceof Step.Tile) {
+        int number = step.mark().number();
         String what = step instanceof Step.Tile ? "tiles " : "restack ";
-        sets.put(step.mark().number(), what + step.mark().number());
+        sets.add(new SectionFigure.SeamsOf(number, what + number));
       }
     }
-    return sets.entrySet().stream()
-        .map(e -> new SectionFigure.SeamSet(e.getKey(), e.getValue()))
-        .toList();
+    return sets;
   }
 
   private SectionFigure.Panel panel(PatternWalk.Drawn d, double widestMm) {
@@ -112,7 +103,7 @@ record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
     return new SectionFigure.Panel(d.step() + " " + d.kind(), notes, views);
   }
 
-  private java.util.Optional<String> turned(PatternWalk.Drawn d) {
+  private Optional<String> turned(PatternWalk.Drawn d) {
     return billet.steps().stream()
         .filter(s -> s.mark().number() == d.step() && s instanceof Step.Restack)
         .map(s -> ((Step.Restack) s).turnTaken())
@@ -130,10 +121,6 @@ record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
   private String size(double widthMm, double thicknessMm) {
     String us = String.format(Locale.ROOT, "%.2f x %.2f in", widthMm / 25.4, thicknessMm / 25.4);
     String metric = String.format(Locale.ROOT, "%.1f x %.1f mm", widthMm, thicknessMm);
-    return switch (units) {
-      case US -> us;
-      case METRIC -> metric;
-      case BOTH -> us + " (" + metric + ")";
-    };
+    return Unit.both(units, us, metric);
   }
 }

@@ -13,38 +13,40 @@ final class SideLabels {
    * @param y the height that it belongs to
    * @param style of the line, shown beside the label; null shows none
    */
-  record Side(double y, Block block, Color color, Ink.Style style) {}
+  record Side(double y, Block block, Color color, Ink.Style style) {
+    double height() {
+      return block.height() + 5;
+    }
+  }
 
   private SideLabels() {}
 
   static double height(List<Side> sides) {
-    return sides.stream().mapToDouble(side -> side.block().height() + 5).sum();
+    return sides.stream().mapToDouble(Side::height).sum();
   }
 
-  /**
-   * @param edge where the leaders start
-   * @param low top of the room for labels
-   */
-  static void draw(Canvas canvas, List<Side> sides, double edge, double low, double high) {
+  /** In the margin beside a plot, a little higher and deeper than the plot itself. */
+  static void draw(Canvas canvas, List<Side> sides, Frame frame) {
     List<Side> sorted = new ArrayList<>(sides);
     sorted.sort(Comparator.comparingDouble(Side::y));
     double[] wanted = sorted.stream().mapToDouble(Side::y).toArray();
-    double[] sizes = sorted.stream().mapToDouble(side -> side.block().height() + 5).toArray();
-    double[] middles = Spread.middles(wanted, sizes, low, high);
+    double[] sizes = sorted.stream().mapToDouble(Side::height).toArray();
+    double[] middles =
+        Spread.middles(wanted, sizes, frame.area.getMinY() - 10, frame.area.getMaxY() + 10);
+    double edge = frame.edge();
     for (int i = 0; i < middles.length; i++) {
       Side side = sorted.get(i);
       double left = edge + LEAD;
+      double top = middles[i] - side.block().height() / 2;
       canvas.line(edge, side.y(), left - 6, middles[i], side.color(), Ink.solid(1));
       if (side.style() != null) {
-        double at = middles[i] - side.block().height() / 2 + 9;
-        canvas.line(left - 4, at, left + 42, at, side.color(), side.style().stroke());
+        canvas.line(left - 4, top + 9, left + 42, top + 9, side.color(), side.style().stroke());
         if (side.style().marker() != null) {
-          canvas.marker(side.style().marker(), left + 19, at, side.color(), true);
+          canvas.marker(side.style().marker(), left + 19, top + 9, side.color(), true);
         }
         left += 50;
       }
-      canvas.block(
-          side.block(), left, middles[i] - side.block().height() / 2, Letters.Anchor.START);
+      canvas.block(side.block(), left, top);
     }
   }
 }

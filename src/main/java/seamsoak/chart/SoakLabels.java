@@ -2,35 +2,27 @@ package seamsoak.chart;
 
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 
 /** The words inside a soak chart, the recommended soak first, each where there is room. */
-record SoakLabels(
-    SoakFigure figure, Type type, SoakScale scale, Frame frame, Placer placer, Canvas canvas) {
+record SoakLabels(SoakFigure figure, SoakScale scale, Frame frame, Placer placer, Canvas canvas) {
 
   void draw() {
-    pick();
+    figure.pick().ifPresent(this::pick);
     limitNames();
-    mostName();
+    figure.most().ifPresent(this::mostName);
     bandName();
     dayName();
   }
 
-  private void pick() {
-    if (figure.pick().isEmpty()) {
-      return;
-    }
-    var pick = figure.pick().get();
+  private void pick(SoakFigure.Pick pick) {
     double x = frame.x(pick.celsius());
     double y = frame.y(scale.clip(pick.minutes()));
-    canvas.marker(Ink.ring(13), x, y, Ink.EMBER, false);
-    canvas.marker(Ink.ring(7.5), x, y, Ink.EMBER, true);
+    canvas.outline(Ink.ring(13, x, y), Ink.EMBER, Ink.solid(2));
+    canvas.fill(Ink.ring(7.5, x, y), Ink.EMBER);
     placer.avoid(new Rectangle2D.Double(x - 15, y - 15, 30, 30));
-    Block block = Block.of(type, Block.wrap(type, pick.label(), 390, 3, 20, true, Ink.EMBER));
-    Rectangle2D at = placer.near(x, y - 30, block.width(), block.height());
-    lead(at, x, y, 14, Ink.EMBER);
-    canvas.block(block, at.getX(), at.getY(), Letters.Anchor.START);
+    Block block = Block.of(pick.label(), 390, 3, new Print(20, true, Ink.EMBER));
+    lead(placer.set(canvas, block, x, y - 30), x, y, 14, Ink.EMBER);
   }
 
   private void lead(Rectangle2D box, double x, double y, double off, Color color) {
@@ -57,38 +49,24 @@ record SoakLabels(
   private void limitNames() {
     double room = limitRoom();
     for (var limit : figure.limits()) {
-      List<Block.Line> lines =
-          new ArrayList<>(
-              Block.wrap(type, limit.label(), room, 3, 13, true, SoakDrawing.color(limit)));
-      lines.addAll(
-          Block.wrap(
-              type,
-              new Temperatures(figure.units()).text(limit.celsius()),
-              room,
-              2,
-              Ink.NOTE,
-              false,
-              Ink.DARK));
-      Block block = Block.of(type, lines);
-      Rectangle2D at =
-          placer.near(
-              frame.x(limit.celsius()) - 6 - block.width() / 2,
-              frame.area.getMinY() + 10,
-              block.width(),
-              block.height());
-      lead(at, frame.x(limit.celsius()), at.getCenterY(), 0, SoakDrawing.color(limit));
-      canvas.block(block, at.getX(), at.getY(), Letters.Anchor.START);
+      Color color = SoakDrawing.color(limit);
+      double x = frame.x(limit.celsius());
+      Block block =
+          Block.of(limit.label(), room, 3, Ink.WORD.in(color))
+              .and(
+                  Unit.temperature(figure.units(), limit.celsius(), limit.celsius()),
+                  room,
+                  2,
+                  Ink.SAID);
+      double left = x - 6 - block.width() / 2;
+      Rectangle2D at = placer.set(canvas, block, left, frame.area.getMinY() + 10);
+      lead(at, x, at.getCenterY(), 0, color);
     }
   }
 
-  private void mostName() {
-    if (figure.most().isPresent()) {
-      String text = "longest soak " + Tick.duration(figure.most().getAsDouble());
-      Block block = Block.of(type, List.of(new Block.Line(text, 13, true, Ink.DARK)));
-      double y = frame.y(scale.clip(figure.most().getAsDouble()));
-      Rectangle2D at = placer.near(frame.area.getMinX() + 8, y + 4, block.width(), block.height());
-      canvas.block(block, at.getX(), at.getY(), Letters.Anchor.START);
-    }
+  private void mostName(double most) {
+    Block block = Block.of("longest soak " + DurationAxis.words(most), Ink.WORD);
+    placer.set(canvas, block, frame.area.getMinX() + 8, frame.y(scale.clip(most)) + 4);
   }
 
   private void bandName() {
@@ -98,12 +76,9 @@ record SoakLabels(
             .toList();
     if (banded.size() > 1) {
       SoakFigure.Option option = banded.get(banded.size() / 2);
-      Block block =
-          Block.of(type, List.of(new Block.Line("band: low to high", 13, false, Ink.BLUE)));
-      double y = frame.y(scale.clip(option.minutesHigh().getAsDouble()));
-      Rectangle2D at =
-          placer.near(frame.x(option.celsius()) + 30, y - 12, block.width(), block.height());
-      canvas.block(block, at.getX(), at.getY(), Letters.Anchor.START);
+      double y = frame.y(scale.at(option, option.minutesHigh()).getY());
+      Block block = Block.of("band: low to high", Ink.NUMBER.in(Ink.BLUE));
+      placer.set(canvas, block, frame.x(option.celsius()) + 30, y - 12);
     }
   }
 
@@ -112,13 +87,11 @@ record SoakLabels(
         .filter(option -> option.minutes().isEmpty())
         .findFirst()
         .ifPresent(
-            option -> {
-              Block block =
-                  Block.of(type, List.of(new Block.Line("over a day", 13, true, Ink.BLUE)));
-              double x = frame.x(option.celsius());
-              Rectangle2D at =
-                  placer.near(x, frame.area.getMinY() + 20, block.width(), block.height());
-              canvas.block(block, at.getX(), at.getY(), Letters.Anchor.START);
-            });
+            option ->
+                placer.set(
+                    canvas,
+                    Block.of("over a day", Ink.WORD.in(Ink.BLUE)),
+                    frame.x(option.celsius()),
+                    frame.area.getMinY() + 20));
   }
 }

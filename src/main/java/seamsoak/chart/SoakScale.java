@@ -1,7 +1,8 @@
 package seamsoak.chart;
 
-import java.util.ArrayList;
+import java.awt.geom.Point2D;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
 /**
@@ -54,13 +55,12 @@ record SoakScale(double from, double to, double least, double most, boolean shor
     return Math.max(least, Math.min(minutes, most));
   }
 
-  /** The lowest mark stands for all that is shorter, since a logarithmic axis has no zero. */
-  List<Tick> times() {
-    List<Tick> ticks = new ArrayList<>(Tick.durations(least, most));
-    if (shorter && !ticks.isEmpty()) {
-      Tick lowest = ticks.get(0);
-      ticks.set(0, new Tick(lowest.at(), "≤ " + lowest.label()));
-    }
-    return ticks;
+  Axes times() {
+    return Axes.durations(least, most, shorter);
+  }
+
+  /** Where minutes of an option are drawn; what is not known to end within a day, at the top. */
+  Point2D at(SoakFigure.Option option, OptionalDouble minutes) {
+    return new Point2D.Double(option.celsius(), clip(minutes.orElse(most)));
   }
 }

@@ -1,7 +1,6 @@
 package seamsoak.chart;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -43,10 +42,6 @@ final class Spread {
     }
     hold(middles, sizes, low, high);
     return middles;
-  }
-
-  static double total(double[] sizes) {
-    return Arrays.stream(sizes).sum();
   }
 
   private static double mean(List<double[]> pools, int fromEnd) {

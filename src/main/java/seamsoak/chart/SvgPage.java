@@ -1,18 +1,16 @@
 package seamsoak.chart;
 
-import java.awt.Font;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.text.AttributedCharacterIterator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -20,22 +18,6 @@ import org.w3c.dom.Element;
 /** An SVG document: Batik turns shapes into elements, text is written beside it. */
 final class SvgPage {
   private static final String SVG = "http://www.w3.org/2000/svg";
-
-  /** A name only: asking Java for a real font would depend on the fonts of the machine. */
-  private static final Font NAMED =
-      new Font("DejaVu Sans", Font.PLAIN, 12) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        public String getFamily() {
-          return "DejaVu Sans";
-        }
-
-        @Override
-        public Font deriveFont(Map<? extends AttributedCharacterIterator.Attribute, ?> changes) {
-          return this;
-        }
-      };
 
   private final Figure figure;
   private final double width;
@@ -62,8 +44,8 @@ final class SvgPage {
     SVGGeneratorContext.GraphicContextDefaults defaults =
         new SVGGeneratorContext.GraphicContextDefaults() {};
     context.setGraphicContextDefaults(defaults);
-    defaults.setFont(NAMED);
-    graphics = new ShapesOnly(context);
+    defaults.setFont(new Lettering(Ink.NOTE, Letters.Anchor.START));
+    graphics = new SVGGraphics2D(context, false);
   }
 
   Graphics2D graphics() {
@@ -93,7 +75,7 @@ final class SvgPage {
       text.appendChild(text(line));
     }
     root.appendChild(text);
-    return new XmlText().document(root, SVG).getBytes(StandardCharsets.UTF_8);
+    return written(root).getBytes(StandardCharsets.UTF_8);
   }
 
   /** Batik names its definitions alike in every document; two charts in one page need two names. */
@@ -110,7 +92,7 @@ final class SvgPage {
   private Element words(String tag, String content) {
     Element element = document.createElementNS(SVG, tag);
     element.setAttribute("id", figure.id() + "-" + tag);
-    element.setTextContent(content);
+    element.setTextContent(allowed(content));
     return element;
   }
 
@@ -118,16 +100,16 @@ final class SvgPage {
     Element element = document.createElementNS(SVG, "text");
     element.setAttribute("x", number(line.x()));
     element.setAttribute("y", number(line.y()));
-    element.setAttribute("font-size", number(line.size()));
+    element.setAttribute("font-size", number(line.print().size()));
     element.setAttribute(
-        "fill", String.format(Locale.ROOT, "#%06x", line.color().getRGB() & 0xFFFFFF));
+        "fill", String.format(Locale.ROOT, "#%06x", line.print().color().getRGB() & 0xFFFFFF));
     if (line.anchor() != Letters.Anchor.START) {
       element.setAttribute("text-anchor", line.anchor().svg);
     }
-    if (line.bold()) {
+    if (line.print().bold()) {
       element.setAttribute("font-weight", "bold");
     }
-    element.setTextContent(line.text());
+    element.setTextContent(allowed(line.text()));
     return element;
   }
 
@@ -135,37 +117,30 @@ final class SvgPage {
     return context.doubleString(value);
   }
 
+  /** The element alone, without a document type or unused names, its lines ended alike anywhere. */
+  private String written(Element root) {
+    StringWriter out = new StringWriter();
+    try {
+      graphics.stream(root, out, false, false);
+    } catch (SVGGraphics2DIOException e) {
+      throw new UncheckedIOException(e);
+    }
+    String svg = out.toString().replace(System.lineSeparator(), "\n");
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+        + svg.substring(svg.indexOf("<svg ")).replaceFirst(" xmlns:xlink=\"[^\"]*\"", "");
+  }
+
+  /** Characters that XML 1.0 forbids cannot be written at all, not even escaped. */
+  private static String allowed(String text) {
+    return text.replaceAll(
+        "[^\\t\\n\\x20-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]", "\uFFFD");
+  }
+
   private static Document empty() {
     try {
       return DocumentBuilderFactory.newDefaultInstance().newDocumentBuilder().newDocument();
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException(e);
-    }
-  }
-
-  /** Text never comes this way, so no font is ever looked up. */
-  private static final class ShapesOnly extends SVGGraphics2D {
-    ShapesOnly(SVGGeneratorContext context) {
-      super(context, false);
-    }
-
-    private ShapesOnly(ShapesOnly other) {
-      super(other);
-    }
-
-    @Override
-    public Graphics create() {
-      return new ShapesOnly(this);
-    }
-
-    @Override
-    public void setFont(Font font) {
-      // The font of the page stands.
-    }
-
-    @Override
-    public void setRenderingHint(RenderingHints.Key key, Object value) {
-      // Axes hand back a hint that was never set, which Batik refuses; an SVG has no use for any.
     }
   }
 }

@@ -3,7 +3,7 @@ package seamsoak.chart;
 import java.util.ArrayList;
 import java.util.List;
 import seamsoak.chart.Pattern.Patch;
-import seamsoak.chart.Pattern.Run;
+import seamsoak.chart.Pattern.Seam;
 import seamsoak.chart.Pattern.Spot;
 
 /**
@@ -29,25 +29,36 @@ public record TilePattern(
     return Math.atan(Math.tan(radians) * up / along);
   }
 
+  /** Length of a tile, measured along the billet. */
+  private double pitch() {
+    return bar.thickness() / Math.sin(radians) * along;
+  }
+
+  /** Where the first tile of a shown part begins: a seam is always in sight. */
+  private double origin(double length) {
+    return Math.min(0, length / 2 - pitch());
+  }
+
   /**
    * Seen from above: length across, width up.
    *
    * @param length of the part shown
    */
   public Pattern top(double length, double width) {
-    double pitch = bar.thickness() / Math.sin(radians) * along;
+    double pitch = pitch();
+    double origin = origin(length);
     double off = (width - bar.width() * across) / 2;
     List<Patch> patches = new ArrayList<>();
-    List<Run> seams = new ArrayList<>();
-    for (int tile = 0; tile * pitch < length; tile++) {
-      double start = tile * pitch;
+    List<Seam> seams = new ArrayList<>();
+    for (int tile = 0; origin + tile * pitch < length; tile++) {
+      double start = origin + tile * pitch;
       double k = pitch / bar.thickness();
-      java.util.function.UnaryOperator<Spot> place =
-          s -> new Spot(start + s.up() * k, off + s.across() * across);
-      bar.patches().forEach(p -> patches.add(p.map(place)));
-      bar.seams().forEach(r -> seams.add(r.map(place)));
+      Pattern piece =
+          bar.map(length, width, s -> new Spot(start + s.up() * k, off + s.across() * across));
+      patches.addAll(piece.patches());
+      seams.addAll(piece.seams());
       if (tile > 0) {
-        seams.add(new Run(step, new Spot(start, 0), new Spot(start, width)));
+        seams.add(new Seam(step, new Spot(start, 0), new Spot(start, width)));
       }
     }
     return new Pattern(length, width, patches, seams);
@@ -55,13 +66,15 @@ public record TilePattern(
 
   /** Cut lengthwise through the middle: length across, thickness up. */
   public Pattern side(double length, double thickness) {
-    double pitch = bar.thickness() / Math.sin(radians) * along;
+    double pitch = pitch();
+    double origin = origin(length);
     double lean = along / (Math.tan(radians) * up);
     List<Patch> patches = new ArrayList<>();
-    List<Run> seams = new ArrayList<>();
+    List<Seam> seams = new ArrayList<>();
     int before = (int) Math.ceil(lean * thickness / pitch);
-    for (int tile = 0; (tile - before) * pitch < length + lean * thickness; tile++) {
-      double start = (tile - before) * pitch + lean * thickness;
+    for (double start = origin - before * pitch + lean * thickness;
+        start < length + 2 * lean * thickness;
+        start += pitch) {
       double k = pitch / bar.thickness();
       for (Patch p : bar.patches()) {
         double low = p.corners().stream().mapToDouble(Spot::up).min().orElse(0);
@@ -77,7 +90,7 @@ public record TilePattern(
                       new Spot(start + low * k - lean * thickness, thickness))));
         }
       }
-      for (Run r : bar.seams()) {
+      for (Seam r : bar.seams()) {
         if (r.from().up() == r.to().up()) {
           seams.add(leaning(r.step(), start + r.from().up() * k, lean, thickness));
         }
@@ -95,7 +108,7 @@ public record TilePattern(
     return left < middle && middle <= right;
   }
 
-  private static Run leaning(int step, double x, double lean, double thickness) {
-    return new Run(step, new Spot(x, 0), new Spot(x - lean * thickness, thickness));
+  private static Seam leaning(int step, double x, double lean, double thickness) {
+    return new Seam(step, new Spot(x, 0), new Spot(x - lean * thickness, thickness));
   }
 }

@@ -30,16 +30,17 @@ final class Typeface {
     advances = unsigned(table("hhea") + 34);
     hmtx = table("hmtx");
     cmap = unicodeMap(table("cmap"));
-    boolean wide = unsigned(table("head") + 50) == 1;
-    glyphs = new Glyphs(data, table("loca"), table("glyf"), wide);
+    glyphs = new Glyphs(data, table("loca"), table("glyf"));
   }
 
-  static Typeface regular() {
-    return read("DejaVuSans.ttf");
+  /** Read from the program once, when the first chart is drawn. */
+  private static final class Packed {
+    private static final Typeface REGULAR = read("DejaVuSans.ttf");
+    private static final Typeface BOLD = read("DejaVuSans-Bold.ttf");
   }
 
-  static Typeface bold() {
-    return read("DejaVuSans-Bold.ttf");
+  static Typeface of(boolean bold) {
+    return bold ? Packed.BOLD : Packed.REGULAR;
   }
 
   private static Typeface read(String name) {

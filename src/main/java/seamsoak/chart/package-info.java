@@ -8,9 +8,14 @@
  * its like) and a class that lays it out ({@link SoakDrawing}). Colors, line weights and sizes of
  * type are {@link Ink}'s alone.
  *
- * <p>The same figure gives the same SVG, byte for byte, on every machine. So text is measured by
- * our own reader of the font that the program brings ({@link Typeface}), never by the machine's
- * text engine.
+ * <p>JFreeChart draws plots with axes of both units, their ticks, numbers and names, grids, curves,
+ * marks, bands and levels, as {@link Frame} and {@link Axes} set it. Labels that stand beside what
+ * they name are placed here ({@link Placer}, {@link SideLabels}), since it lets labels cover each
+ * other.
+ *
+ * <p>The same figure gives the same SVG, byte for byte, on every machine. So all text, JFreeChart's
+ * too, is measured by our own reader of the font that the program brings ({@link Typeface}, to
+ * which {@link Lettering} lends the face of an AWT font), never by the machine's text engine.
  *
  * <p>Choices of ours:
  *

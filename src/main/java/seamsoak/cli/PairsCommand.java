@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import seamsoak.chart.PairFigures;
+import seamsoak.chart.MatrixFigure;
 import seamsoak.data.FileSet;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimits;
@@ -107,7 +107,7 @@ final class PairsCommand implements Callable<Integer> {
 
   private List<String> written(PairList list) {
     FileSet files = new FileSet(out, FILES);
-    charts.put(files, PairFigures.matrix(list.matrix()));
+    charts.put(files, MatrixFigure.of(list.matrix()));
     charts.write(files);
     return files.paths().stream().map(Path::toString).toList();
   }

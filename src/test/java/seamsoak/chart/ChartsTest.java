@@ -160,7 +160,7 @@ class ChartsTest {
   @Test
   void markupInANameIsText() throws Exception {
     String svg = text(Samples.nastySchedule());
-    assertTrue(svg.contains("&lt;b&gt;&amp;&quot;&#39; name"));
+    assertTrue(svg.contains("&lt;b&gt;&amp;\"' name"));
     assertFalse(svg.contains("<b>"));
     Document page = parse(Charts.svg(Samples.nastySchedule()));
     assertEquals(Samples.NASTY, page.getElementsByTagName("desc").item(0).getTextContent());
@@ -196,14 +196,12 @@ class ChartsTest {
 
   @Test
   void noWordLeavesThePageOrCoversAnother() {
-    Type type = Type.load();
     for (Figure figure : Samples.all().values()) {
-      Drawing drawing = Drawing.of(figure, type);
+      Drawing drawing = Drawing.of(figure);
       SvgPage page = new SvgPage(figure, Drawing.WIDTH, drawing.height());
-      Canvas canvas = new Canvas(page.graphics(), type);
+      Canvas canvas = new Canvas(page.graphics());
       drawing.draw(canvas);
-      List<LetterBox> boxes =
-          canvas.letters().stream().map(line -> LetterBox.of(line, type)).toList();
+      List<LetterBox> boxes = canvas.letters().stream().map(LetterBox::of).toList();
       for (int i = 0; i < boxes.size(); i++) {
         LetterBox box = boxes.get(i);
         assertTrue(box.within(Drawing.WIDTH, drawing.height()), figure.id() + " cuts " + box);
@@ -217,13 +215,13 @@ class ChartsTest {
 
   @Test
   void whatCannotBeDrawnIsRefused() {
-    assertThrows(IllegalArgumentException.class, () -> new ScheduleFigure.At(Double.NaN, 800));
+    assertThrows(IllegalArgumentException.class, () -> new ScheduleFigure.Corner(Double.NaN, 800));
     assertThrows(
-        IllegalArgumentException.class, () -> new SeamFigure.At(0, Double.POSITIVE_INFINITY));
+        IllegalArgumentException.class, () -> new SeamFigure.Sample(0, Double.POSITIVE_INFINITY));
     assertThrows(IllegalArgumentException.class, () -> Samples.seam("two words", UnitSystem.US));
     assertThrows(
         IllegalArgumentException.class,
-        () -> new ScheduleFigure.Band("upside down", ScheduleFigure.Kind.CHANGE, 800, 700));
+        () -> new ScheduleFigure.Band("upside down", ScheduleFigure.Meaning.CHANGE, 800, 700));
   }
 
   private static String text(Figure figure) {

@@ -10,9 +10,11 @@ import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.io.InputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import seamsoak.unit.UnitSystem;
 
 /** The helpers that place and measure. */
 class LayoutTest {
@@ -39,30 +41,63 @@ class LayoutTest {
 
   @Test
   void axisNumbersAreRoundInTheirOwnUnit() {
-    List<String> fahrenheit =
-        Tick.round(700, 1150, 6, Tick.Unit.FAHRENHEIT).stream().map(Tick::label).toList();
-    assertEquals(List.of("1400", "1600", "1800", "2000"), fahrenheit);
     assertEquals(
-        760, Tick.round(700, 1150, 6, Tick.Unit.FAHRENHEIT).get(0).at(), 1e-9, "1400 F is 760 C");
-    List<String> inches = Tick.round(0, 1.5, 5, Tick.Unit.INCH).stream().map(Tick::label).toList();
-    assertEquals(List.of("0.00", "0.02", "0.04"), inches);
+        List.of("1400", "1600", "1800", "2000"),
+        numbersAtTheLeft(Axes.of(700, 1150, UnitSystem.US, Unit.FAHRENHEIT, Unit.CELSIUS), 180));
+    assertEquals(
+        List.of("700", "800", "900", "1000", "1100"),
+        numbersAtTheLeft(
+            Axes.of(700, 1150, UnitSystem.METRIC, Unit.FAHRENHEIT, Unit.CELSIUS), 180));
+    assertEquals(
+        List.of("0.00", "0.02", "0.04"),
+        numbersAtTheLeft(Axes.of(0, 1.5, UnitSystem.US, Unit.INCH, Unit.MILLIMETRE), 120));
+    assertEquals(
+        List.of("1.0", "0.5", "0.0", "0.5", "1.0"),
+        numbersAtTheLeft(Axes.distances(-1, 1, UnitSystem.METRIC), 200),
+        "a distance has no sign");
+  }
+
+  private static List<String> numbersAtTheLeft(Axes up, double height) {
+    Rectangle2D area = new Rectangle2D.Double(100, 100, 300, height);
+    Canvas canvas =
+        new Canvas(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics());
+    new Frame(area, Axes.unseen(0, 1), up).draw(canvas);
+    return canvas.letters().stream().map(Letters::text).toList();
+  }
+
+  @Test
+  void aNumberStandsAtItsPlaceInEitherUnit() {
+    Rectangle2D area = new Rectangle2D.Double(100, 100, 300, 200);
+    Canvas canvas =
+        new Canvas(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics());
+    Axes up = Axes.of(700, 1150, UnitSystem.BOTH, Unit.FAHRENHEIT, Unit.CELSIUS);
+    Frame frame = new Frame(area, Axes.unseen(0, 1), up);
+    frame.draw(canvas);
+    double off = 0.345 * Ink.NUMBER.size();
+    for (Letters number : canvas.letters()) {
+      double value = Double.parseDouble(number.text());
+      boolean left = number.anchor() == Letters.Anchor.END;
+      double celsius = left ? (value - 32) / 1.8 : value;
+      assertEquals(frame.y(celsius), number.y() - off, 0.5, "heights count in whole dots");
+      assertTrue(left ? number.x() < 95 : number.x() > 405, "beyond the marks: " + number);
+    }
+    assertEquals(9, canvas.letters().size(), "four in Fahrenheit, five in Celsius");
   }
 
   @Test
   void timeIsSaidAsPeopleSayIt() {
-    assertEquals("0.5 min", Tick.duration(0.5));
-    assertEquals("7.5 min", Tick.duration(7.5));
-    assertEquals("12 min", Tick.duration(12));
-    assertEquals("1 h", Tick.duration(59.7));
-    assertEquals("10 h 9 min", Tick.duration(609));
+    assertEquals("0.5 min", DurationAxis.words(0.5));
+    assertEquals("7.5 min", DurationAxis.words(7.5));
+    assertEquals("12 min", DurationAxis.words(12));
+    assertEquals("1 h", DurationAxis.words(59.7));
+    assertEquals("10 h 9 min", DurationAxis.words(609));
   }
 
   @Test
   void numbersStayWithTheirUnits() {
-    Type type = Type.load();
     assertEquals(
         List.of("1580 F (860 C),", "10 min, air"),
-        type.wrap("1580 F (860 C), 10 min, air", 115, 4, 12, false));
+        Ink.NOTE.wrap("1580 F (860 C), 10 min, air", 115, 4));
   }
 
   /** Java's own reader of fonts must see the same widths and shapes in the same files. */
@@ -70,7 +105,7 @@ class LayoutTest {
   void lettersAreThoseOfTheFont() throws Exception {
     FontRenderContext context = new FontRenderContext(null, true, true);
     for (boolean bold : new boolean[] {false, true}) {
-      Typeface face = bold ? Typeface.bold() : Typeface.regular();
+      Typeface face = Typeface.of(bold);
       Font font = java(bold ? "DejaVuSans-Bold.ttf" : "DejaVuSans.ttf").deriveFont(2048f);
       for (String text : List.of("Ac1 80CrV2", "1390–1435 F (755–780 C)", "≤ °…ÄÖß%\"'&<>éŵ½")) {
         assertEquals(
@@ -118,11 +153,11 @@ class LayoutTest {
 
   @Test
   void aLongSoakLeavesRoomForShortCycles() {
-    List<ScheduleFigure.Step> steps =
+    List<ScheduleFigure.Treatment> steps =
         List.of(Samples.step("soak", 1100, 600, 5, 5), Samples.step("refine", 800, 5, 4, 4));
-    Panels panels = Panels.of(steps, 0, 600);
-    double shortOne = panels.list().get(1).width();
-    assertTrue(shortOne >= 96 && shortOne < panels.list().get(0).width());
-    assertEquals(600, panels.list().get(1).left() + shortOne, 1e-9);
+    List<Panels.Panel> panels = Panels.of(steps, 0, 600);
+    double shortOne = panels.get(1).width();
+    assertTrue(shortOne >= 96 && shortOne < panels.get(0).width());
+    assertEquals(600, panels.get(1).left() + shortOne, 1e-9);
   }
 }

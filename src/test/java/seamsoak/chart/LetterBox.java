@@ -5,11 +5,11 @@ import java.awt.geom.Rectangle2D;
 /** The part of the page that a line of text takes, from cap height to baseline. */
 record LetterBox(String text, Rectangle2D box) {
 
-  static LetterBox of(Letters line, Type type) {
-    double width = type.width(line.text(), line.size(), line.bold());
-    double left = line.x() - line.anchor().share * width;
-    double cap = 0.73 * line.size();
-    return new LetterBox(line.text(), new Rectangle2D.Double(left, line.y() - cap, width, cap));
+  static LetterBox of(Letters line) {
+    double cap = 0.73 * line.print().size();
+    double width = line.print().width(line.text());
+    return new LetterBox(
+        line.text(), new Rectangle2D.Double(line.left(), line.y() - cap, width, cap));
   }
 
   boolean within(double width, double height) {

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.chart.ScheduleFigure.Band;
-import seamsoak.chart.ScheduleFigure.Kind;
-import seamsoak.chart.ScheduleFigure.Step;
+import seamsoak.chart.ScheduleFigure.Meaning;
+import seamsoak.chart.ScheduleFigure.Treatment;
+import seamsoak.pairing.PairMatrix;
+import seamsoak.pairing.Rating;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -25,16 +27,16 @@ final class Samples {
 
   static MatrixFigure matrix(String id, int names) {
     List<String> steels = new ArrayList<>();
-    List<List<MatrixFigure.Cell>> cells = new ArrayList<>();
+    List<List<PairMatrix.Cell>> cells = new ArrayList<>();
     for (int i = 0; i < names; i++) {
       steels.add((i % 7 == 3 ? "90MnCrV" : "10") + i);
-      List<MatrixFigure.Cell> row = new ArrayList<>();
-      for (int j = 0; j < i; j++) {
+      List<PairMatrix.Cell> row = new ArrayList<>();
+      for (int j = 0; j <= i; j++) {
         row.add(
             switch ((i + j) % 3) {
-              case 0 -> new MatrixFigure.Cell(MatrixFigure.Grade.GOOD, "", "");
-              case 1 -> new MatrixFigure.Cell(MatrixFigure.Grade.MIDDLING, "m", "martensite");
-              default -> new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "O", "chromium oxide");
+              case 0 -> pair(Rating.FITS, ".", "");
+              case 1 -> pair(Rating.WATCH, "m", "martensite");
+              default -> pair(Rating.CLASH, "O", "chromium oxide");
             });
       }
       cells.add(row);
@@ -44,21 +46,23 @@ final class Samples {
         "Which steels go together",
         "A third of them fit",
         "A triangle of made-up steels.",
-        steels,
-        cells,
-        List.of(
-            new MatrixFigure.Key("M", "martensite"), new MatrixFigure.Key("O", "chromium oxide")));
+        new PairMatrix(steels, cells));
+  }
+
+  private static PairMatrix.Cell pair(Rating rating, String letter, String title) {
+    return new PairMatrix.Cell("a", "b", rating, title, title, letter);
   }
 
   private static MatrixFigure nastyMatrix() {
+    PairMatrix.Cell alike = pair(Rating.FITS, ".", "");
     return new MatrixFigure(
         "matrix-nasty",
         NASTY,
         LONG,
         NASTY,
-        List.of(NASTY, "C0.79 Mn0.48 Si0.25 Cr0.05 Ni0.03 Mo0.01"),
-        List.of(List.of(), List.of(new MatrixFigure.Cell(MatrixFigure.Grade.BAD, "X", LONG))),
-        List.of(new MatrixFigure.Key("X", LONG)));
+        new PairMatrix(
+            List.of(NASTY, "C0.79 Mn0.48 Si0.25 Cr0.05 Ni0.03 Mo0.01"),
+            List.of(List.of(alike), List.of(pair(Rating.CLASH, "X", LONG), alike))));
   }
 
   static Map<String, Figure> all() {
@@ -82,6 +86,7 @@ final class Samples {
     all.put("schedule-one", steps("schedule-one", 1));
     all.put("schedule-eight", steps("schedule-eight", 8));
     all.put("schedule-twenty", steps("schedule-twenty", 20));
+    all.put("schedule-thirty", steps("schedule-thirty", 30));
     all.put("schedule-nasty", nastySchedule());
     all.put("seam-flat", flatSeam());
     all.put("seam-unlike", unlikeSeam());
@@ -91,28 +96,31 @@ final class Samples {
     return all;
   }
 
-  static Step step(String name, double celsius, double minutes, double rise, double cool) {
-    List<ScheduleFigure.At> curve = new ArrayList<>();
-    curve.add(new ScheduleFigure.At(100, 480));
-    curve.add(new ScheduleFigure.At(100 + rise, celsius));
-    curve.add(new ScheduleFigure.At(100 + rise + minutes, celsius));
+  static Treatment step(String name, double celsius, double minutes, double rise, double cool) {
+    List<ScheduleFigure.Corner> curve = new ArrayList<>();
+    curve.add(new ScheduleFigure.Corner(100, 480));
+    curve.add(new ScheduleFigure.Corner(100 + rise, celsius));
+    curve.add(new ScheduleFigure.Corner(100 + rise + minutes, celsius));
     for (int i = 1; i <= 8; i++) {
       double temperature = 25 + (celsius - 25) * Math.pow((480 - 25) / (celsius - 25), i / 8.0);
-      curve.add(new ScheduleFigure.At(100 + rise + minutes + cool * i / 8, temperature));
+      curve.add(new ScheduleFigure.Corner(100 + rise + minutes + cool * i / 8, temperature));
     }
     String detail =
-        new Temperatures(UnitSystem.BOTH).text(celsius) + ", " + Math.round(minutes) + " min, air";
-    return new Step(name, detail, curve);
+        Unit.temperature(UnitSystem.BOTH, celsius, celsius)
+            + ", "
+            + Math.round(minutes)
+            + " min, air";
+    return new Treatment(name, detail, curve, List.of());
   }
 
   static List<Band> bands() {
     return List.of(
-        new Band("Ac1 80CrV2", Kind.CHANGE, 728, 748),
-        new Band("Ac1 75Ni8", Kind.CHANGE, 690, 712),
-        new Band("Ac3 80CrV2", Kind.CHANGE, 755, 780),
-        new Band("Ac3 75Ni8", Kind.CHANGE, 725, 750),
-        new Band("forging limit", Kind.LIMIT, 1150, 1150),
-        new Band("black heat", Kind.GUIDE, 480, 480));
+        new Band("Ac1 80CrV2", Meaning.CHANGE, 728, 748),
+        new Band("Ac1 75Ni8", Meaning.CHANGE, 690, 712),
+        new Band("Ac3 80CrV2", Meaning.CHANGE, 755, 780),
+        new Band("Ac3 75Ni8", Meaning.CHANGE, 725, 750),
+        new Band("forging limit", Meaning.LIMIT, 1150, 1150),
+        new Band("black heat", Meaning.GUIDE, 480, 480));
   }
 
   static ScheduleFigure schedule(String id, UnitSystem units) {
@@ -132,7 +140,7 @@ final class Samples {
   }
 
   static ScheduleFigure steps(String id, int count) {
-    List<Step> steps = new ArrayList<>();
+    List<Treatment> steps = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       steps.add(step("step " + (i + 1), 1100 - 15 * i, i == 0 ? 600 : 5, 5, 4));
     }
@@ -149,7 +157,7 @@ final class Samples {
   static ScheduleFigure nastySchedule() {
     List<Band> bands = new ArrayList<>();
     for (int i = 0; i < 14; i++) {
-      bands.add(new Band(NASTY + " " + i + " and then more", Kind.values()[i % 3], 760, 760));
+      bands.add(new Band(NASTY + " " + i + " and then more", Meaning.values()[i % 3], 760, 760));
     }
     return new ScheduleFigure(
         "schedule-nasty",
@@ -158,39 +166,41 @@ final class Samples {
         NASTY,
         UnitSystem.BOTH,
         List.of(
-            new Step(NASTY, LONG, List.of(new ScheduleFigure.At(0, 900))),
+            new Treatment(NASTY, LONG, List.of(new ScheduleFigure.Corner(0, 900)), List.of()),
             step(LONG, 850, 5, 4, 4)),
         bands);
   }
 
   /** A long temper after short cycles, its face ahead of its core. */
   static ScheduleFigure faces() {
-    List<Step> steps = new ArrayList<>();
+    List<Treatment> steps = new ArrayList<>();
     for (String name : List.of("normalize", "refine 1", "harden", "temper 1", "temper 2")) {
       double celsius = name.startsWith("temper") ? 200 : 830;
-      List<ScheduleFigure.At> core =
+      List<ScheduleFigure.Corner> core =
           List.of(
-              new ScheduleFigure.At(0, 20),
-              new ScheduleFigure.At(8, celsius),
-              new ScheduleFigure.At(name.startsWith("temper") ? 128 : 13, celsius),
-              new ScheduleFigure.At(name.startsWith("temper") ? 160 : 16, 40));
-      List<ScheduleFigure.At> face =
+              new ScheduleFigure.Corner(0, 20),
+              new ScheduleFigure.Corner(8, celsius),
+              new ScheduleFigure.Corner(name.startsWith("temper") ? 128 : 13, celsius),
+              new ScheduleFigure.Corner(name.startsWith("temper") ? 160 : 16, 40));
+      List<ScheduleFigure.Corner> face =
           core.stream()
-              .map(at -> new ScheduleFigure.At(at.minutes(), Math.min(celsius, at.celsius() + 30)))
+              .map(
+                  at ->
+                      new ScheduleFigure.Corner(at.minutes(), Math.min(celsius, at.celsius() + 30)))
               .toList();
-      steps.add(new Step(name, "1525 F (830 C), 5 min, still air", core, face));
+      steps.add(new Treatment(name, "1525 F (830 C), 5 min, still air", core, face));
     }
     return new ScheduleFigure(
         "schedule-faces", "Core and face", "", "Core and face", UnitSystem.BOTH, steps, bands());
   }
 
   static FadingFigure fading(String id, UnitSystem units) {
-    List<FadingFigure.Step> steps = new ArrayList<>();
+    List<FadingFigure.Column> steps = new ArrayList<>();
     for (String name : List.of("weld", "draw", "grind", "restack", "weld", "unjacket", "roll")) {
-      steps.add(new FadingFigure.Step(Integer.toString(5 + steps.size()), name));
+      steps.add(new FadingFigure.Column(Integer.toString(5 + steps.size()), name));
     }
     for (String name : List.of("soak", "normalize", "refine 1", "refine 2", "stress relief")) {
-      steps.add(new FadingFigure.Step("", name));
+      steps.add(new FadingFigure.Column("", name));
     }
     return new FadingFigure(
         id,
@@ -203,7 +213,7 @@ final class Samples {
         List.of(faded("restack 4", 12, 0, 4), faded("tile 9", 12, 4, 2.5)));
   }
 
-  private static FadingFigure.SeamSet faded(String name, int steps, int made, double contrast) {
+  private static FadingFigure.Trail faded(String name, int steps, int made, double contrast) {
     List<FadingFigure.State> states = new ArrayList<>();
     for (int i = 0; i < steps; i++) {
       double left = contrast * Math.exp(-0.25 * (i - made));
@@ -215,13 +225,13 @@ final class Samples {
                   left > 1 ? OptionalDouble.of(0.5 + 0.3 * i) : OptionalDouble.empty(),
                   left > 1));
     }
-    return new FadingFigure.SeamSet(name, states);
+    return new FadingFigure.Trail(name, states);
   }
 
   static FadingFigure nastyFading() {
-    List<FadingFigure.Step> steps = new ArrayList<>();
+    List<FadingFigure.Column> steps = new ArrayList<>();
     for (int i = 0; i < 45; i++) {
-      steps.add(new FadingFigure.Step(i < 30 ? Integer.toString(i) : "", "normalize"));
+      steps.add(new FadingFigure.Column(i < 30 ? Integer.toString(i) : "", "normalize"));
     }
     return new FadingFigure(
         "fading-nasty",
@@ -261,7 +271,7 @@ final class Samples {
                     new SectionFigure.View(
                         "cut lengthwise", 40, 10, 0, 1, true, tiles.side(0.040, 0.008))))),
         List.of("80CrV2", "75Ni8"),
-        List.of(new SectionFigure.SeamSet(1, "restack 1"), new SectionFigure.SeamSet(3, "tiles 3")),
+        List.of(new SectionFigure.SeamsOf(1, "restack 1"), new SectionFigure.SeamsOf(3, "tiles 3")),
         40);
   }
 
@@ -278,8 +288,8 @@ final class Samples {
                   new Pattern.Spot(width, (i + 1) * t),
                   new Pattern.Spot(0, (i + 1) * t))));
     }
-    Pattern.Run middle =
-        new Pattern.Run(
+    Pattern.Seam middle =
+        new Pattern.Seam(
             1, new Pattern.Spot(0, thickness / 2), new Pattern.Spot(width, thickness / 2));
     return new Pattern(width, thickness, patches, List.of(middle));
   }
@@ -294,9 +304,9 @@ final class Samples {
               List.of(LONG, NASTY, LONG),
               List.of(new SectionFigure.View("", 200, i + 1, 0, 0, false, pattern))));
     }
-    List<SectionFigure.SeamSet> seams = new ArrayList<>();
+    List<SectionFigure.SeamsOf> seams = new ArrayList<>();
     for (int i = 0; i < 9; i++) {
-      seams.add(new SectionFigure.SeamSet(i, LONG));
+      seams.add(new SectionFigure.SeamsOf(i, LONG));
     }
     return new SectionFigure(
         "section-nasty",
@@ -311,11 +321,11 @@ final class Samples {
   }
 
   static SeamFigure.Curve dip(String label, double lowest, double even, double width) {
-    List<SeamFigure.At> points = new ArrayList<>();
+    List<SeamFigure.Sample> points = new ArrayList<>();
     for (int i = 0; i <= 60; i++) {
       double mm = 1.5 * i / 60;
       double carbon = even - (even - lowest) * Math.exp(-Math.pow(mm / width, 2));
-      points.add(new SeamFigure.At(mm, carbon));
+      points.add(new SeamFigure.Sample(mm, carbon));
     }
     return new SeamFigure.Curve(label, points);
   }
@@ -350,12 +360,12 @@ final class Samples {
   }
 
   static SeamFigure unlikeSeam() {
-    List<SeamFigure.At> before = new ArrayList<>();
-    List<SeamFigure.At> after = new ArrayList<>();
+    List<SeamFigure.Sample> before = new ArrayList<>();
+    List<SeamFigure.Sample> after = new ArrayList<>();
     for (int i = -50; i <= 50; i++) {
       double mm = i / 50.0;
-      before.add(new SeamFigure.At(mm, i < 0 ? 1.25 : 0.05));
-      after.add(new SeamFigure.At(mm, 0.7 - 0.2 * Math.tanh(mm * 3) + (i < 0 ? 0.08 : -0.05)));
+      before.add(new SeamFigure.Sample(mm, i < 0 ? 1.25 : 0.05));
+      after.add(new SeamFigure.Sample(mm, 0.7 - 0.2 * Math.tanh(mm * 3) + (i < 0 ? 0.08 : -0.05)));
     }
     return new SeamFigure(
         "seam-unlike",

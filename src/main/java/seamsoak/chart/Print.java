@@ -1,51 +1,48 @@
 package seamsoak.chart;
 
+import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Measures text and breaks it into lines. */
-record Type(Typeface regular, Typeface heavy) {
+/** How a line of text is set; measures text and breaks it into lines. */
+record Print(double size, boolean bold, Color color) {
 
-  /** Read from the program once, when the first chart is drawn. */
-  private static final class Packed {
-    private static final Type TYPE = new Type(Typeface.regular(), Typeface.bold());
+  Print in(Color other) {
+    return new Print(size, bold, other);
   }
 
-  static Type load() {
-    return Packed.TYPE;
+  double width(String text) {
+    return Typeface.of(bold).width(text, size);
   }
 
-  Typeface face(boolean bold) {
-    return bold ? heavy : regular;
-  }
-
-  double width(String text, double size, boolean bold) {
-    return face(bold).width(text, size);
+  /** From one baseline to the next. */
+  double leading() {
+    return size * 1.25;
   }
 
   /** Whether the text goes into so many lines with nothing left out. */
-  boolean fits(String text, double width, int most, double size, boolean bold) {
-    List<String> lines = wrap(text, width, most, size, bold);
+  boolean fits(String text, double width, int most) {
+    List<String> lines = wrap(text, width, most);
     return String.join(" ", lines).equals(String.join(" ", words(text)).replace('\u00A0', ' '));
   }
 
   /** Breaks between words; what is too long for a line or beyond the last ends in an ellipsis. */
-  List<String> wrap(String text, double width, int most, double size, boolean bold) {
+  List<String> wrap(String text, double width, int most) {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : words(text)) {
       String longer = line.isEmpty() ? word : line + " " + word;
-      if (line.isEmpty() || width(longer, size, bold) <= width) {
+      if (line.isEmpty() || width(longer) <= width) {
         line = longer;
       } else if (lines.size() == most - 1) {
         line = longer;
         break;
       } else {
-        lines.add(cut(line, width, size, bold));
+        lines.add(cut(line, width));
         line = word;
       }
     }
-    lines.add(cut(line, width, size, bold));
+    lines.add(cut(line, width));
     lines.replaceAll(each -> each.replace('\u00A0', ' '));
     return lines;
   }
@@ -56,12 +53,12 @@ record Type(Typeface regular, Typeface heavy) {
     return List.of(glued.split("[ \\t\\r\\n]+"));
   }
 
-  private String cut(String line, double width, double size, boolean bold) {
-    if (width(line, size, bold) <= width) {
+  private String cut(String line, double width) {
+    if (width(line) <= width) {
       return line;
     }
     int end = line.length();
-    while (end > 1 && width(line.substring(0, end) + "…", size, bold) > width) {
+    while (end > 1 && width(line.substring(0, end) + "…") > width) {
       end = line.offsetByCodePoints(end, -1);
     }
     return line.substring(0, end).stripTrailing() + "…";
