@@ -65,7 +65,7 @@ final class PlanCommand implements Callable<Integer> {
     List<PairAdvice> pairs = pairs(read, advice);
     RunMark run = billet.mark(root);
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
-    String cautions = new CautionText(advice).all();
+    String cautions = new CautionText(advice, root.units()).all();
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
     for (Figure figure : new Figures(advice, root.units()).all(read)) {
       figures.put(figure, charts.put(files, figure));

@@ -134,6 +134,6 @@ public final class JsonReport {
     if (!sources.entries().isEmpty()) {
       all.put("sources", sources.entries());
     }
-    return JsonWriter.write(all);
+    return JsonWriter.write(all, JsonWords::of);
   }
 }
