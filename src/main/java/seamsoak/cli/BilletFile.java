@@ -84,7 +84,7 @@ final class BilletFile {
    */
   static int print(Root root, Advice advice, String answer, String cautions) {
     root.print(answer, cautions);
-    StopWords stops = new StopWords(root.units());
+    StopWords stops = new StopWords(root.unitsOfAnswer());
     advice.hardStops().forEach(stop -> root.err().println(stops.says(stop)));
     if (!advice.soak().clears()) {
       root.err().println("No soak clears the lines within what is allowed.");

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 
 /**
  * Writes records, maps, collections and plain values as JSON. The names of a record's components
@@ -27,82 +27,64 @@ public final class JsonWriter {
   private static final JsonFactory FACTORY = new JsonFactory();
   private static final MathContext SIX_DIGITS = new MathContext(6);
 
-  private JsonWriter() {}
+  private final JsonGenerator out;
+  private final Function<Record, Map<String, Object>> members;
+
+  private JsonWriter(JsonGenerator out, Function<Record, Map<String, Object>> members) {
+    this.out = out;
+    this.members = members;
+  }
 
   /**
    * The tree as indented JSON with a line end after it. {@code IllegalStateException} for a value
    * that is not finite or of a type that has no place in an answer: both are mistakes of ours.
    */
   public static String write(Object tree) {
-    return write(tree, UnaryOperator.identity());
+    return write(tree, JsonWriter::members);
   }
 
-  /**
-   * The same with something else written in the place of some values.
-   *
-   * @param instead what to write for a value; the value itself where it is to stay
-   */
-  public static String write(Object tree, UnaryOperator<Object> instead) {
+  /** The same with other members for a record. */
+  public static String write(Object tree, Function<Record, Map<String, Object>> members) {
     StringWriter text = new StringWriter();
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter layout = new DefaultPrettyPrinter();
     layout.indentObjectsWith(indent);
     layout.indentArraysWith(indent);
     try (JsonGenerator out = FACTORY.createGenerator(text).setPrettyPrinter(layout)) {
-      new Tree(out, instead).value(tree);
+      new JsonWriter(out, members).value(tree);
     } catch (IOException e) {
       throw new UncheckedIOException(e); // text in memory cannot fail to be written
     }
     return text.append('\n').toString();
   }
 
-  private record Tree(JsonGenerator out, UnaryOperator<Object> instead) {
-    void value(Object told) throws IOException {
-      Object value = instead.apply(told);
-      if (value == null) {
-        out.writeNull();
-      } else if (value instanceof Optional<?> o) {
-        value(o.orElse(null));
-      } else if (value instanceof OptionalDouble o) {
-        value(o.isPresent() ? o.getAsDouble() : null);
-      } else if (value instanceof OptionalInt o) {
-        value(o.isPresent() ? o.getAsInt() : null);
-      } else if (value instanceof String s) {
-        out.writeString(s);
-      } else if (value instanceof Boolean b) {
-        out.writeBoolean(b);
-      } else if (value instanceof Enum<?> e) {
-        out.writeString(e.name().toLowerCase(Locale.ROOT));
-      } else if (value instanceof Integer || value instanceof Long) {
-        out.writeNumber(value.toString());
-      } else if (value instanceof Double d) {
-        out.writeNumber(digits(d));
-      } else if (value instanceof Map<?, ?> m) {
-        map(m);
-      } else if (value instanceof Collection<?> c) {
-        list(c);
-      } else if (value instanceof Record r) {
-        map(members(r));
-      } else {
-        throw new IllegalStateException("no JSON for " + value.getClass().getName());
-      }
-    }
-
-    void map(Map<?, ?> map) throws IOException {
-      out.writeStartObject();
-      for (Map.Entry<?, ?> e : map.entrySet()) {
-        out.writeFieldName((String) e.getKey());
-        value(e.getValue());
-      }
-      out.writeEndObject();
-    }
-
-    void list(Collection<?> items) throws IOException {
-      out.writeStartArray();
-      for (Object item : items) {
-        value(item);
-      }
-      out.writeEndArray();
+  private void value(Object value) throws IOException {
+    if (value == null) {
+      out.writeNull();
+    } else if (value instanceof Optional<?> o) {
+      value(o.orElse(null));
+    } else if (value instanceof OptionalDouble o) {
+      value(o.isPresent() ? o.getAsDouble() : null);
+    } else if (value instanceof OptionalInt o) {
+      value(o.isPresent() ? o.getAsInt() : null);
+    } else if (value instanceof String s) {
+      out.writeString(s);
+    } else if (value instanceof Boolean b) {
+      out.writeBoolean(b);
+    } else if (value instanceof Enum<?> e) {
+      out.writeString(e.name().toLowerCase(Locale.ROOT));
+    } else if (value instanceof Integer || value instanceof Long) {
+      out.writeNumber(value.toString());
+    } else if (value instanceof Double d) {
+      out.writeNumber(digits(d));
+    } else if (value instanceof Map<?, ?> m) {
+      map(m);
+    } else if (value instanceof Collection<?> c) {
+      list(c);
+    } else if (value instanceof Record r) {
+      map(members.apply(r));
+    } else {
+      throw new IllegalStateException("no JSON for " + value.getClass().getName());
     }
   }
 
@@ -112,6 +94,23 @@ public final class JsonWriter {
     }
     BigDecimal rounded = new BigDecimal(value).round(SIX_DIGITS);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  private void map(Map<?, ?> map) throws IOException {
+    out.writeStartObject();
+    for (Map.Entry<?, ?> e : map.entrySet()) {
+      out.writeFieldName((String) e.getKey());
+      value(e.getValue());
+    }
+    out.writeEndObject();
+  }
+
+  private void list(Collection<?> items) throws IOException {
+    out.writeStartArray();
+    for (Object item : items) {
+      value(item);
+    }
+    out.writeEndArray();
   }
 
   /** The components of a record by name, in order. */

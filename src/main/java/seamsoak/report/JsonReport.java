@@ -15,6 +15,7 @@ import seamsoak.single.SteelReport;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
+import seamsoak.words.ScheduleTold;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -88,7 +89,7 @@ public final class JsonReport {
   }
 
   public static String schedule(Advice advice, Trace sources) {
-    return about(advice, "schedule", JsonWriter.members(advice.schedule()), sources);
+    return about(advice, "schedule", ScheduleTold.members(advice.schedule()), sources);
   }
 
   /**
@@ -98,7 +99,7 @@ public final class JsonReport {
   public static String plan(Advice advice, String run, List<String> files, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("run", run);
-    all.putAll(JsonWriter.members(advice));
+    all.putAll(ScheduleTold.members(advice));
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
@@ -121,7 +122,7 @@ public final class JsonReport {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", advice.billet());
     all.putAll(part);
-    all.put("hardStops", advice.hardStops());
+    ScheduleTold.stops(all, advice.hardStops());
     all.put("defaults", advice.defaults());
     return write(command, all, sources);
   }
@@ -134,6 +135,6 @@ public final class JsonReport {
     if (!sources.entries().isEmpty()) {
       all.put("sources", sources.entries());
     }
-    return JsonWriter.write(all, JsonWords::of);
+    return JsonWriter.write(all, ScheduleTold::members);
   }
 }

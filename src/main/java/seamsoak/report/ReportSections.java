@@ -152,7 +152,7 @@ record ReportSections(
   private List<Part.Term> conflicts() {
     List<Part.Term> all =
         advice.schedule().conflicts().stream()
-            .map(new ConflictWords(units)::of)
+            .map(new ConflictWords(units)::said)
             .map(
                 c ->
                     new Part.Term(

@@ -120,7 +120,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   private List<String> unhardened() {
     return advice.schedule().conflicts().stream()
         .filter(Conflict::leavesSoft)
-        .map(new ConflictWords(units)::of)
+        .map(new ConflictWords(units)::said)
         .map(c -> "It is not hardened here: " + c.says() + ". " + SoakText.capital(c.todo()) + ".")
         .toList();
   }
@@ -190,7 +190,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     if (!advice.schedule().conflicts().isEmpty()) {
       page.say("Conflicts, and what to do");
       advice.schedule().conflicts().stream()
-          .map(new ConflictWords(units)::of)
+          .map(new ConflictWords(units)::said)
           .forEach(c -> page.point("- " + c.says() + ".").below("Do: " + c.todo() + "."));
     }
     return page.toString();

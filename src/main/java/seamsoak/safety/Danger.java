@@ -5,42 +5,39 @@ import seamsoak.billet.Coating;
 
 /** Why something must not be done as planned. */
 public sealed interface Danger {
-  /** What each danger is told by. */
-  interface Teller<T> {
-    T coatedJacket(CoatedJacket danger);
+  /** What becomes of each. */
+  interface Cases<T> {
+    T of(CoatedJacket danger);
 
-    T sealedCan(SealedCan danger);
+    T of(SealedCan danger);
 
-    T hotSalt(HotSalt danger);
+    T of(HotSalt danger);
 
-    T hotOil(HotOil danger);
+    T of(HotOil danger);
 
-    T nitrateHeat(NitrateHeat danger);
+    T of(NitrateHeat danger);
   }
 
-  <T> T told(Teller<T> teller);
+  <T> T as(Cases<T> cases);
 
   /** A jacket whose coating turns to poisonous fume. */
   record CoatedJacket(Coating coating) implements Danger {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.coatedJacket(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
   /** A can with something in it that makes gas, and no hole that is known of. */
   record SealedCan(Can.Inside inside) implements Danger {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.sealedCan(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
   /** A bath of nitrate salt hotter than it may ever be. */
   record HotSalt(double celsius) implements Danger {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.hotSalt(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -54,17 +51,15 @@ public sealed interface Danger {
    */
   record HotOil(double celsius, double bladeWarmsKelvin, double flashC, boolean ofLabel)
       implements Danger {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.hotOil(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
   /** A blade to be brought in nitrate salt to a heat that it must never have. */
   record NitrateHeat(double celsius) implements Danger {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.nitrateHeat(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 }

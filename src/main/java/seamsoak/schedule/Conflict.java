@@ -8,38 +8,38 @@ import seamsoak.steel.TemperatureRange;
 
 /** Something that the steels of a billet, or their sheets, do not agree on. */
 public sealed interface Conflict {
-  /** What each conflict is told by. */
-  interface Teller<T> {
-    T disputedSheets(DisputedSheets conflict);
+  /** What becomes of each. */
+  interface Cases<T> {
+    T of(DisputedSheets conflict);
 
-    T jacketOn(JacketOn conflict);
+    T of(JacketOn conflict);
 
-    T hardAndSoftInAir(HardAndSoftInAir conflict);
+    T of(HardAndSoftInAir conflict);
 
-    T noKiln(NoKiln conflict);
+    T of(NoKiln conflict);
 
-    T beyondFormulas(BeyondFormulas conflict);
+    T of(BeyondFormulas conflict);
 
-    T nothingHardens(NothingHardens conflict);
+    T of(NothingHardens conflict);
 
-    T tooThin(TooThin conflict);
+    T of(TooThin conflict);
 
-    T noCommonHeat(NoCommonHeat conflict);
+    T of(NoCommonHeat conflict);
 
-    T heatOutsideSheet(HeatOutsideSheet conflict);
+    T of(HeatOutsideSheet conflict);
 
-    T softLayer(SoftLayer conflict);
+    T of(SoftLayer conflict);
 
-    T softMiddle(SoftMiddle conflict);
+    T of(SoftMiddle conflict);
 
-    T deepBesideShallow(DeepBesideShallow conflict);
+    T of(DeepBesideShallow conflict);
 
-    T hardnessOutOfReach(HardnessOutOfReach conflict);
+    T of(HardnessOutOfReach conflict);
 
-    T temperParts(TemperParts conflict);
+    T of(TemperParts conflict);
   }
 
-  <T> T told(Teller<T> teller);
+  <T> T as(Cases<T> cases);
 
   /** Steels that it is between. */
   List<String> steels();
@@ -59,9 +59,8 @@ public sealed interface Conflict {
       return List.of(steel);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.disputedSheets(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -72,9 +71,8 @@ public sealed interface Conflict {
       return List.of(steel);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.jacketOn(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -88,9 +86,8 @@ public sealed interface Conflict {
    */
   record HardAndSoftInAir(List<String> steels, List<String> hard, List<String> soft, boolean surely)
       implements Conflict {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.hardAndSoftInAir(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -100,9 +97,8 @@ public sealed interface Conflict {
    * @param surely whether it surely does
    */
   record NoKiln(List<String> steels, boolean surely) implements Conflict {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.noKiln(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -120,25 +116,22 @@ public sealed interface Conflict {
       return List.of(steel);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.beyondFormulas(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
   /** No steel has the carbon to harden. */
   record NothingHardens(List<String> steels) implements Conflict {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.nothingHardens(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
   /** With the skin off, less is left than the blade is to have. */
   record TooThin(List<String> steels, double leftMetres) implements Conflict {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.tooThin(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -149,9 +142,8 @@ public sealed interface Conflict {
       return windows.stream().map(Window::steel).toList();
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.noCommonHeat(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -162,9 +154,8 @@ public sealed interface Conflict {
       return List.of(steel);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.heatOutsideSheet(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -190,9 +181,8 @@ public sealed interface Conflict {
       return List.of(steel);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.softLayer(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -220,9 +210,8 @@ public sealed interface Conflict {
       return List.of(steel);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.softMiddle(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -233,9 +222,8 @@ public sealed interface Conflict {
       return List.of(shallow, deep);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.deepBesideShallow(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -246,9 +234,8 @@ public sealed interface Conflict {
       return List.of(steel);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.hardnessOutOfReach(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -260,9 +247,8 @@ public sealed interface Conflict {
       return List.of(edge, other);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.temperParts(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 }

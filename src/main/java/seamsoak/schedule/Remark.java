@@ -6,22 +6,22 @@ import seamsoak.steel.TemperatureRange;
 
 /** What to know of a schedule as a whole. */
 public sealed interface Remark {
-  /** What each remark is told by. */
-  interface Teller<T> {
-    T always(Always remark);
+  /** What becomes of each. */
+  interface Cases<T> {
+    T of(Always remark);
 
-    T lineStays(LineStays remark);
+    T of(LineStays remark);
 
-    T lineClears(LineClears remark);
+    T of(LineClears remark);
 
-    T outsideRange(OutsideRange remark);
+    T of(OutsideRange remark);
 
-    T beyondKiln(BeyondKiln remark);
+    T of(BeyondKiln remark);
 
-    T carbonByThen(CarbonByThen remark);
+    T of(CarbonByThen remark);
   }
 
-  <T> T told(Teller<T> teller);
+  <T> T as(Cases<T> cases);
 
   /** What needs no number. */
   enum Always implements Remark {
@@ -31,17 +31,15 @@ public sealed interface Remark {
     HOLDS_WITHOUT_KILN,
     COLOR_TELLS_LITTLE;
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.always(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
   /** Neither soak nor cycles change the deepest line. */
   record LineStays(double missingPct) implements Remark {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.lineStays(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -58,9 +56,8 @@ public sealed interface Remark {
       return 100 * (beforePct - soakedPct.orElse(beforePct)) / (beforePct - endPct);
     }
 
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.lineClears(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -103,9 +100,8 @@ public sealed interface Remark {
       Outside why,
       List<String> within)
       implements Remark {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.outsideRange(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
@@ -118,17 +114,15 @@ public sealed interface Remark {
    */
   record BeyondKiln(Optional<Double> highestC, List<String> steps, Optional<Heater> fire)
       implements Remark {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.beyondKiln(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 
   /** The temperatures rest on the carbon that each of several steels has by then. */
   record CarbonByThen(List<String> steels) implements Remark {
-    @Override
-    public <T> T told(Teller<T> teller) {
-      return teller.carbonByThen(this);
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
     }
   }
 }

@@ -12,7 +12,7 @@ import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords.Sentences;
 
 /** What the steels do not agree on, each with what to do about it. */
-public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentences> {
+public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentences> {
   /**
    * A conflict in words; neither sentence has a capital or a full stop.
    *
@@ -22,12 +22,12 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
    */
   public record Sentences(String about, String says, String todo) {}
 
-  public Sentences of(Conflict conflict) {
-    return conflict.told(this);
+  public Sentences said(Conflict conflict) {
+    return conflict.as(this);
   }
 
   @Override
-  public Sentences disputedSheets(Conflict.DisputedSheets c) {
+  public Sentences of(Conflict.DisputedSheets c) {
     return c.dispute().never()
         ? new Sentences(
             c.dispute().matter(),
@@ -50,7 +50,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences jacketOn(Conflict.JacketOn c) {
+  public Sentences of(Conflict.JacketOn c) {
     return new Sentences(
         "jacket",
         "the jacket of " + c.steel() + " is still on the billet, and it makes no edge",
@@ -60,7 +60,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences hardAndSoftInAir(Conflict.HardAndSoftInAir c) {
+  public Sentences of(Conflict.HardAndSoftInAir c) {
     return new Sentences(
         "cooling in air",
         list(c.hard())
@@ -74,7 +74,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences noKiln(Conflict.NoKiln c) {
+  public Sentences of(Conflict.NoKiln c) {
     return new Sentences(
         "no kiln",
         "a steel of it "
@@ -86,7 +86,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences beyondFormulas(Conflict.BeyondFormulas c) {
+  public Sentences of(Conflict.BeyondFormulas c) {
     HeatTreatment sheet = c.sheet();
     String apart =
         c.apart()
@@ -122,7 +122,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences nothingHardens(Conflict.NothingHardens c) {
+  public Sentences of(Conflict.NothingHardens c) {
     return new Sentences(
         "nothing hardens",
         "no steel of it has the carbon to harden",
@@ -130,7 +130,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences tooThin(Conflict.TooThin c) {
+  public Sentences of(Conflict.TooThin c) {
     return new Sentences(
         "grinding allowance",
         "the billet is too thin for the blade: with the skin off both faces "
@@ -141,7 +141,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences noCommonHeat(Conflict.NoCommonHeat c) {
+  public Sentences of(Conflict.NoCommonHeat c) {
     return new Sentences(
         "hardening heat",
         "no heat suits them all: " + windows(c.windows()),
@@ -153,7 +153,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences heatOutsideSheet(Conflict.HeatOutsideSheet c) {
+  public Sentences of(Conflict.HeatOutsideSheet c) {
     return new Sentences(
         "hardening heat",
         show(c.celsius()) + " lies outside the published range of " + c.steel(),
@@ -161,7 +161,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences softLayer(Conflict.SoftLayer c) {
+  public Sentences of(Conflict.SoftLayer c) {
     return new Sentences(
         "soft layer",
         c.never()
@@ -183,7 +183,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences softMiddle(Conflict.SoftMiddle c) {
+  public Sentences of(Conflict.SoftMiddle c) {
     return new Sentences(
         "quench speed",
         String.format(
@@ -207,7 +207,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences deepBesideShallow(Conflict.DeepBesideShallow c) {
+  public Sentences of(Conflict.DeepBesideShallow c) {
     return new Sentences(
         "quench speed",
         c.shallow()
@@ -218,7 +218,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences hardnessOutOfReach(Conflict.HardnessOutOfReach c) {
+  public Sentences of(Conflict.HardnessOutOfReach c) {
     return new Sentences(
         "hardness",
         String.format(
@@ -234,7 +234,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Teller<Sentenc
   }
 
   @Override
-  public Sentences temperParts(Conflict.TemperParts c) {
+  public Sentences of(Conflict.TemperParts c) {
     return new Sentences(
         "temper",
         String.format(

@@ -6,16 +6,16 @@ import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
 /** What to know of a schedule as a whole. */
-public record ScheduleRemarkWords(UnitSystem units) implements Remark.Teller<String> {
+public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<String> {
   /** A share of the cycles too small to speak of, percent. */
   private static final double HARDLY_PCT = 10;
 
   public String says(Remark remark) {
-    return remark.told(this);
+    return remark.as(this);
   }
 
   @Override
-  public String always(Remark.Always remark) {
+  public String of(Remark.Always remark) {
     return switch (remark) {
       case NORMALIZING_HIDES_LINES ->
           "Normalizing hides a faint line more by its finer structure than by moving carbon: it may"
@@ -30,7 +30,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Teller<Str
   }
 
   @Override
-  public String lineStays(Remark.LineStays remark) {
+  public String of(Remark.LineStays remark) {
     return String.format(
         Locale.ROOT,
         "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
@@ -39,7 +39,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Teller<Str
   }
 
   @Override
-  public String lineClears(Remark.LineClears remark) {
+  public String of(Remark.LineClears remark) {
     double share = remark.soakSharePct();
     return String.format(
         Locale.ROOT,
@@ -59,7 +59,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Teller<Str
   }
 
   @Override
-  public String outsideRange(Remark.OutsideRange remark) {
+  public String of(Remark.OutsideRange remark) {
     double low = remark.range().lowC();
     double high = remark.range().highC();
     return "The "
@@ -97,7 +97,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Teller<Str
   }
 
   @Override
-  public String beyondKiln(Remark.BeyondKiln remark) {
+  public String of(Remark.BeyondKiln remark) {
     return remark
             .highestC()
             .map(c -> "The kiln goes to " + show(c))
@@ -115,7 +115,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Teller<Str
   }
 
   @Override
-  public String carbonByThen(Remark.CarbonByThen remark) {
+  public String of(Remark.CarbonByThen remark) {
     return "The temperatures rest on the carbon that each of "
         + String.join(", ", remark.steels())
         + " has by then.";

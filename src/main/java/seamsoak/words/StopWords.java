@@ -8,13 +8,13 @@ import seamsoak.unit.TemperatureDifference;
 import seamsoak.unit.UnitSystem;
 
 /** Why a step must not be done as planned, and what to do instead. */
-public record StopWords(UnitSystem units) implements Danger.Teller<String> {
+public record StopWords(UnitSystem units) implements Danger.Cases<String> {
   public String says(Stop stop) {
-    return stop.step() + ": " + stop.danger().told(this);
+    return stop.step() + ": " + stop.danger().as(this);
   }
 
   @Override
-  public String coatedJacket(Danger.CoatedJacket danger) {
+  public String of(Danger.CoatedJacket danger) {
     return switch (danger.coating()) {
       case GALVANIZED ->
           "The jacket is galvanized: its zinc turns to poisonous fume in the fire, so this"
@@ -27,7 +27,7 @@ public record StopWords(UnitSystem units) implements Danger.Teller<String> {
   }
 
   @Override
-  public String sealedCan(Danger.SealedCan danger) {
+  public String of(Danger.SealedCan danger) {
     String inside =
         switch (danger.inside()) {
           case DAMP -> "damp";
@@ -43,7 +43,7 @@ public record StopWords(UnitSystem units) implements Danger.Teller<String> {
   }
 
   @Override
-  public String hotSalt(Danger.HotSalt danger) {
+  public String of(Danger.HotSalt danger) {
     return "The salt is at "
         + show(danger.celsius())
         + ": low-temperature salt is nitrate, which above "
@@ -56,7 +56,7 @@ public record StopWords(UnitSystem units) implements Danger.Teller<String> {
   }
 
   @Override
-  public String hotOil(Danger.HotOil danger) {
+  public String of(Danger.HotOil danger) {
     return "The oil is at "
         + show(danger.celsius())
         + ", a blade warms it by about "
@@ -69,7 +69,7 @@ public record StopWords(UnitSystem units) implements Danger.Teller<String> {
   }
 
   @Override
-  public String nitrateHeat(Danger.NitrateHeat danger) {
+  public String of(Danger.NitrateHeat danger) {
     return "Only nitrate salt is at hand to heat in, and "
         + show(danger.celsius())
         + " is above the "

@@ -32,7 +32,7 @@ class ScheduleShopTest {
       Advice advice, Class<? extends Conflict> kind) {
     return advice.schedule().conflicts().stream()
         .filter(kind::isInstance)
-        .map(new ConflictWords(UnitSystem.METRIC)::of)
+        .map(new ConflictWords(UnitSystem.METRIC)::said)
         .findFirst();
   }
 

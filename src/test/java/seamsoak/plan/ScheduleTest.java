@@ -62,7 +62,7 @@ class ScheduleTest {
       Advice advice, Class<? extends Conflict> kind) {
     return advice.schedule().conflicts().stream()
         .filter(kind::isInstance)
-        .map(new ConflictWords(UnitSystem.METRIC)::of)
+        .map(new ConflictWords(UnitSystem.METRIC)::said)
         .findFirst();
   }
 

@@ -50,7 +50,7 @@ class HardStopTest {
   }
 
   private static String words(Danger danger) {
-    return danger.told(new StopWords(UnitSystem.METRIC));
+    return danger.as(new StopWords(UnitSystem.METRIC));
   }
 
   private static Set<String> words(Set<Condition> conditions) {
