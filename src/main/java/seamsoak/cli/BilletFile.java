@@ -11,6 +11,7 @@ import seamsoak.plan.PlanAdvisor;
 import seamsoak.safety.CautionTable;
 import seamsoak.state.Progress;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.StopWords;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
@@ -72,7 +73,8 @@ final class BilletFile {
    */
   static int print(Root root, Advice advice, String answer, String cautions) {
     root.print(answer, cautions);
-    advice.hardStops().forEach(root.err()::println);
+    StopWords stops = new StopWords(root.unitsOfAnswer());
+    advice.hardStops().forEach(stop -> root.err().println(stops.says(stop)));
     if (!advice.soak().clears()) {
       root.err().println("No soak clears the lines within what is allowed.");
     }

@@ -61,7 +61,7 @@ final class PlanCommand implements Callable<Integer> {
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
     String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
-    String cautions = new CautionText(advice).all();
+    String cautions = new CautionText(advice, root.units()).all();
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
     for (Figure figure : new Figures(advice, root.units()).all(read)) {
       figures.put(figure, charts.put(files, figure));

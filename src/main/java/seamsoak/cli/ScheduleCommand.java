@@ -68,7 +68,7 @@ final class ScheduleCommand implements Callable<Integer> {
             : new ScheduleText(advice, root.units()).page()
                 + new SourcesText(trace).page()
                 + billet.next("plan"),
-        new CautionText(advice).schedule());
+        new CautionText(advice, root.unitsOfAnswer()).schedule());
   }
 
   /** What somebody else has written, the billet's own file above all, is not written over. */

@@ -38,6 +38,6 @@ final class SoakCommand implements Callable<Integer> {
             : new SoakText(advice, root.units()).page()
                 + new SourcesText(trace).page()
                 + billet.next("schedule"),
-        new CautionText(advice).soak());
+        new CautionText(advice, root.unitsOfAnswer()).soak());
   }
 }

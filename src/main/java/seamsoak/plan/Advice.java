@@ -2,6 +2,7 @@ package seamsoak.plan;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.state.Preform;
@@ -29,7 +30,7 @@ public record Advice(
     SoakAdvice soak,
     ScheduleAdvice schedule,
     Optional<SeamProfile> seam,
-    List<String> hardStops,
+    List<Stop> hardStops,
     List<String> cautions) {
 
   /** Whether the lines clear and nothing stands in the way. */

@@ -19,6 +19,7 @@ import seamsoak.property.Correlations;
 import seamsoak.safety.CautionTable;
 import seamsoak.safety.HardStop;
 import seamsoak.safety.StepCautions;
+import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvisor;
 import seamsoak.soak.Histories;
 import seamsoak.soak.SampleWalks;
@@ -99,7 +100,7 @@ public final class PlanAdvisor {
     SoakAdvice soak =
         told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
     ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
-    List<String> stops = new ArrayList<>(HardStop.history(billet));
+    List<Stop> stops = new ArrayList<>(HardStop.history(billet));
     stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),

@@ -11,6 +11,7 @@ import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.Outcome;
 import seamsoak.schedule.ScheduleAdvice.Quenched;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.BladeWords;
 
 /** What the schedule makes of the steel: how hard the blade comes out, and what it is by then. */
 record BladeText(Advice advice, UnitSystem units) {
@@ -63,7 +64,7 @@ record BladeText(Advice advice, UnitSystem units) {
           m.name() + (m.chosen() ? " *" : ""),
           Shown.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0),
           shown().pick(degrees(1.8 * m.differenceC()), degrees(m.differenceC())),
-          m.middles());
+          m.middles().stream().map(BladeWords::hardens).toList());
     }
     return table.captioned(
         "How long its middle takes from "
@@ -110,7 +111,7 @@ record BladeText(Advice advice, UnitSystem units) {
   private static String said(Metal m) {
     return m.steel()
         + " "
-        + m.structure()
+        + BladeWords.structure(m)
         + m.hrc().map(h -> ", " + Shown.number(h, 0) + " HRC").orElse("");
   }
 
@@ -122,7 +123,7 @@ record BladeText(Advice advice, UnitSystem units) {
         table.row(
             a.step(),
             m.steel(),
-            m.structure(),
+            BladeWords.structure(m),
             m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));
       }
     }

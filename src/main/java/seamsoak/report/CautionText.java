@@ -10,9 +10,11 @@ import java.util.function.Predicate;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.state.StageReport;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.ScheduleRemarkWords;
 
 /** Remarks and cautions, each said once with the steps that it belongs to. */
-public record CautionText(Advice advice) {
+public record CautionText(Advice advice, UnitSystem units) {
   /** Of the soak alone. */
   public String soak() {
     return page(List.of(), List.of(), schedule("soak"::equals));
@@ -20,12 +22,16 @@ public record CautionText(Advice advice) {
 
   /** Of the schedule, what always holds first. */
   public String schedule() {
-    return page(advice.schedule().remarks(), advice.cautions(), schedule(step -> true));
+    return page(said(), advice.cautions(), schedule(step -> true));
   }
 
   /** Of the billet's own steps too. */
   public String all() {
-    return page(advice.schedule().remarks(), advice.cautions(), everywhere());
+    return page(said(), advice.cautions(), everywhere());
+  }
+
+  private List<String> said() {
+    return advice.schedule().remarks().stream().map(new ScheduleRemarkWords(units)::says).toList();
   }
 
   private Map<String, Set<String>> everywhere() {
@@ -42,7 +48,7 @@ public record CautionText(Advice advice) {
 
   /** Remarks on the steps and on the schedule as a whole. */
   List<String> remarks() {
-    return remarksWith(advice.schedule().remarks());
+    return remarksWith(said());
   }
 
   /** Where in the schedule each caution arises; its three refining steps count as one. */

@@ -15,6 +15,7 @@ import seamsoak.single.SteelReport;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
+import seamsoak.words.ScheduleTold;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -88,14 +89,14 @@ public final class JsonReport {
   }
 
   public static String schedule(Advice advice, Trace sources) {
-    return about(advice, "schedule", JsonWriter.members(advice.schedule()), sources);
+    return about(advice, "schedule", ScheduleTold.members(advice.schedule()), sources);
   }
 
   /**
    * @param files what was written beside it
    */
   public static String plan(Advice advice, List<String> files, Trace sources) {
-    Map<String, Object> all = new LinkedHashMap<>(JsonWriter.members(advice));
+    Map<String, Object> all = new LinkedHashMap<>(ScheduleTold.members(advice));
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
@@ -118,7 +119,7 @@ public final class JsonReport {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", advice.billet());
     all.putAll(part);
-    all.put("hardStops", advice.hardStops());
+    ScheduleTold.stops(all, advice.hardStops());
     all.put("defaults", advice.defaults());
     return write(command, all, sources);
   }
@@ -131,6 +132,6 @@ public final class JsonReport {
     if (!sources.entries().isEmpty()) {
       all.put("sources", sources.entries());
     }
-    return JsonWriter.write(all);
+    return JsonWriter.write(all, ScheduleTold::members);
   }
 }

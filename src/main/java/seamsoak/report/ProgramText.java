@@ -6,6 +6,7 @@ import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.BladeWords;
 
 /** What to set a kiln's controller to, to read and as plain columns for a machine. */
 public record ProgramText(Advice advice, UnitSystem units) {
@@ -26,7 +27,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
           new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())),
           new Shown(units).pick(fahrenheit(l), degrees(l.toC())),
           Shown.number(Math.ceil(l.stayMinutes()), 0),
-          l.then());
+          BladeWords.then(l));
     }
     return table.captioned(
         "For the kiln's controller: degrees per hour, to, stay. It climbs no faster and no hotter"
@@ -47,7 +48,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
           new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
       cells.addAll(new Shown(units).pick(fahrenheit(l), degrees(l.toC())));
       cells.add(Shown.number(Math.ceil(l.stayMinutes()), 0));
-      cells.add(l.then().replace(',', ';'));
+      cells.add(BladeWords.then(l).replace(',', ';'));
       all.append(String.join(",", cells)).append('\n');
     }
     return all.toString();

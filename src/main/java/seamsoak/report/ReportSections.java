@@ -12,6 +12,7 @@ import seamsoak.plan.Advice;
 import seamsoak.state.SeamProfile;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.ConflictWords;
 
 /**
  * What follows the shop card in a report.
@@ -53,10 +54,11 @@ record ReportSections(
     if (!advice.cautions().isEmpty()) {
       section = section.head("Always").items(advice.cautions());
     }
-    for (Map.Entry<Set<String>, List<String>> e : new CautionText(advice).groups().entrySet()) {
+    for (Map.Entry<Set<String>, List<String>> e :
+        new CautionText(advice, units).groups().entrySet()) {
       section = section.head("For " + String.join(", ", e.getKey())).items(e.getValue());
     }
-    List<String> remarks = new CautionText(advice).remarks();
+    List<String> remarks = new CautionText(advice, units).remarks();
     return remarks.isEmpty() ? section : section.head("Remarks").items(remarks);
   }
 
@@ -150,6 +152,7 @@ record ReportSections(
   private List<Part.Term> conflicts() {
     List<Part.Term> all =
         advice.schedule().conflicts().stream()
+            .map(new ConflictWords(units)::said)
             .map(
                 c ->
                     new Part.Term(

@@ -5,21 +5,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import seamsoak.plan.Advice;
+import seamsoak.schedule.Conflict;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.schedule.ScheduleAdvice.CriticalTemperatures;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.ConflictWords;
+import seamsoak.words.StopWords;
 
 /** The schedule in words: the heats as a table, why and what to check, what comes of it. */
 public record ScheduleText(Advice advice, UnitSystem units) {
   /** More do not fit beside the rest. */
   private static final int MOST_STEELS = 3;
-
-  private static final Set<String> UNHARDENED = Set.of("beyond the formulas", "nothing hardens");
 
   /** The whole answer of the command. */
   public String page() {
@@ -56,7 +56,9 @@ public record ScheduleText(Advice advice, UnitSystem units) {
 
   private String answer() {
     Page page = new Page();
-    advice.hardStops().forEach(stop -> page.say("Do not do this. " + stop));
+    advice
+        .hardStops()
+        .forEach(stop -> page.say("Do not do this. " + new StopWords(units).says(stop)));
     if (!advice.soak().clears()) {
       page.say(
           "No soak clears the lines within what is allowed; this is the schedule without one.");
@@ -117,7 +119,8 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   /** Why nothing is hardened. */
   private List<String> unhardened() {
     return advice.schedule().conflicts().stream()
-        .filter(c -> UNHARDENED.contains(c.about()))
+        .filter(Conflict::leavesSoft)
+        .map(new ConflictWords(units)::said)
         .map(c -> "It is not hardened here: " + c.says() + ". " + SoakText.capital(c.todo()) + ".")
         .toList();
   }
@@ -186,9 +189,8 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     Page page = new Page();
     if (!advice.schedule().conflicts().isEmpty()) {
       page.say("Conflicts, and what to do");
-      advice
-          .schedule()
-          .conflicts()
+      advice.schedule().conflicts().stream()
+          .map(new ConflictWords(units)::said)
           .forEach(c -> page.point("- " + c.says() + ".").below("Do: " + c.todo() + "."));
     }
     return page.toString();

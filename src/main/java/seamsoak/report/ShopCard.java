@@ -10,6 +10,7 @@ import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.StopWords;
 
 /**
  * What hangs at the forge: the answer, and one entry for each step of the schedule.
@@ -74,6 +75,7 @@ record ShopCard(
             .orElse("");
     List<Entry> steps = entries(advice, caution, new Shown(units));
     SoakText words = new SoakText(advice, units);
+    List<String> stops = advice.hardStops().stream().map(new StopWords(units)::says).toList();
     return advice
         .soak()
         .recommended()
@@ -81,7 +83,7 @@ record ShopCard(
         .map(
             r ->
                 new ShopCard(
-                    advice.hardStops(),
+                    stops,
                     caution,
                     "Soak at "
                         + first(r.temperatureC(), units)
@@ -90,7 +92,7 @@ record ShopCard(
                     second(r.temperatureC(), units) + "; possible: " + words.band(r),
                     SoakText.capital(r.reason()) + ".",
                     steps))
-        .orElseGet(() -> new ShopCard(advice.hardStops(), caution, words.soak(), "", "", steps));
+        .orElseGet(() -> new ShopCard(stops, caution, words.soak(), "", "", steps));
   }
 
   private static List<Entry> entries(Advice advice, String above, Shown shown) {
@@ -116,7 +118,7 @@ record ShopCard(
         "step-" + number,
         step.step(),
         step.in().equals("bench") ? "" : step.in(),
-        step.refused().orElse(""),
+        step.refused().map(new StopWords(shown.units())::says).orElse(""),
         fresh,
         again,
         step.temperatureC().map(t -> first(t, shown.units())).orElse(""),

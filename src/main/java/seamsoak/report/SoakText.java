@@ -9,6 +9,7 @@ import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.StopWords;
 
 /** The soak in words: the answer, what shows, the options, what else to know. */
 public record SoakText(Advice advice, UnitSystem units) {
@@ -34,7 +35,9 @@ public record SoakText(Advice advice, UnitSystem units) {
   /** What to do in one sentence, first of all, and why; before it what forbids it. */
   String answer() {
     Page page = new Page();
-    advice.hardStops().forEach(stop -> page.say("Do not do this. " + stop));
+    advice
+        .hardStops()
+        .forEach(stop -> page.say("Do not do this. " + new StopWords(units).says(stop)));
     page.say(soak());
     advice
         .soak()

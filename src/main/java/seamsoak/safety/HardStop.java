@@ -10,7 +10,6 @@ import seamsoak.billet.Step;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.state.BathAtHand;
 import seamsoak.unit.Temperature;
-import seamsoak.unit.UnitSystem;
 
 /** Plans so dangerous that a caution is not enough: they are answered, but refused. */
 public final class HardStop {
@@ -27,39 +26,37 @@ public final class HardStop {
   private static final double BLADE_WARMS_KELVIN = 40;
 
   /** Nitrate salt is never heated above this, C: California Title 8, section 5188. */
-  private static final double NITRATE_CELSIUS = 649;
+  public static final double NITRATE_CELSIUS = 649;
+
+  /** A quench bath of nitrate salt is kept from here to {@link #NITRATE_BATH_HIGH_CELSIUS}. */
+  public static final double NITRATE_BATH_LOW_CELSIUS = 160;
+
+  public static final double NITRATE_BATH_HIGH_CELSIUS = 290;
 
   private HardStop() {}
 
-  /** Why the history of a billet must not be carried out as written, empty if it may. */
-  public static List<String> history(Billet billet) {
-    List<String> stops = new ArrayList<>();
+  /** What in the history of a billet must not be carried out as written. */
+  public static List<Stop> history(Billet billet) {
+    List<Stop> stops = new ArrayList<>();
     for (Step step : billet.steps()) {
-      Optional<String> why = Optional.empty();
+      Optional<Danger> danger = Optional.empty();
       if (step instanceof Step.Tile t && t.jacket().isPresent()) {
-        why = jacket(t.jacket().get().coatingTaken());
+        danger = jacket(t.jacket().get().coatingTaken());
       } else if (step instanceof Step.Weld w && w.can().isPresent()) {
-        why = can(w.can().get());
+        danger = can(w.can().get());
       }
-      why.ifPresent(s -> stops.add(step.title() + ": " + s));
+      danger.ifPresent(d -> stops.add(new Stop(step.title(), d)));
     }
     return List.copyOf(stops);
   }
 
   /**
-   * Why a jacket of such sheet must not go into the fire, as one sentence; empty when it may. Paint
-   * and an unknown coating are left to the cautions.
+   * Why a jacket of such sheet must not go into the fire; empty when it may. Paint and an unknown
+   * coating are left to the cautions.
    */
-  public static Optional<String> jacket(Coating coating) {
+  public static Optional<Danger> jacket(Coating coating) {
     return switch (coating) {
-      case GALVANIZED ->
-          Optional.of(
-              "The jacket is galvanized: its zinc turns to poisonous fume in the fire, so this"
-                  + " jacket is refused; take plain uncoated steel.");
-      case PLATED ->
-          Optional.of(
-              "The jacket is plated: zinc, cadmium or chromium turn to poisonous fume in the fire,"
-                  + " and cadmium can kill, so this jacket is refused; take plain uncoated steel.");
+      case GALVANIZED, PLATED -> Optional.of(new Danger.CoatedJacket(coating));
       case NONE, PAINTED, UNKNOWN -> Optional.empty();
     };
   }
@@ -67,39 +64,23 @@ public final class HardStop {
   /**
    * Why a can must not be heated: something in it makes gas, and no hole is known to let it out.
    */
-  public static Optional<String> can(Can can) {
+  public static Optional<Danger> can(Can can) {
     boolean gas =
         switch (can.insideTaken()) {
           case DAMP, OILY, PAINTED -> true;
           case BAKED_DRY, UNKNOWN -> false;
         };
     return gas && can.ventTaken() != Can.Vent.HOLE
-        ? Optional.of(
-            "The can is "
-                + (can.insideTaken() == Can.Inside.DAMP
-                    ? "damp"
-                    : can.insideTaken() == Can.Inside.OILY ? "oily" : "painted")
-                + " inside and has no vent hole that is known of: gas may burst it like a bomb, so"
-                + " it is refused; bake what is in it dry, free of oil and paint, or drill a hole"
-                + " facing away from people.")
+        ? Optional.of(new Danger.SealedCan(can.insideTaken()))
         : Optional.empty();
   }
 
-  /** Why a bath must not be used, as one sentence; empty when it may. */
-  public static Optional<String> bath(BathAtHand known, UnitSystem units) {
+  /** Why a bath must not be used; empty when it may. */
+  public static Optional<Danger> bath(BathAtHand known) {
     Quenchant q = known.quenchant();
     double celsius = known.celsius();
     if (q.kind() == Quenchant.Kind.SALT && celsius > NITRATE_CELSIUS) {
-      return Optional.of(
-          "The salt is at "
-              + show(celsius, units)
-              + ": low-temperature salt is nitrate, which above "
-              + show(NITRATE_CELSIUS, units)
-              + " breaks up and may explode, so this bath is refused; hold it between "
-              + show(160, units)
-              + " and "
-              + show(290, units)
-              + ".");
+      return Optional.of(new Danger.HotSalt(celsius));
     }
     if (q.kind() != Quenchant.Kind.OIL) {
       return Optional.empty();
@@ -107,33 +88,14 @@ public final class HardStop {
     Optional<Double> flash = known.bath().flash().map(Temperature::celsius);
     double point = flash.orElseGet(() -> q.flashC().orElse(Double.POSITIVE_INFINITY));
     return celsius + BLADE_WARMS_KELVIN > point - BELOW_FLASH_KELVIN
-        ? Optional.of(
-            "The oil is at "
-                + show(celsius, units)
-                + ", a blade warms it by about "
-                + new seamsoak.unit.TemperatureDifference(BLADE_WARMS_KELVIN).format(units)
-                + ", and "
-                + (flash.isPresent() ? "it flashes at " : "such oil flashes at about ")
-                + show(point, units)
-                + ": that is too near, so this bath is refused; let it cool, or take oil with a"
-                + " higher flash point.")
+        ? Optional.of(new Danger.HotOil(celsius, BLADE_WARMS_KELVIN, point, flash.isPresent()))
         : Optional.empty();
   }
 
-  /** Why a blade must not be brought to heat in nitrate salt. */
-  public static Optional<String> nitrateHeat(double celsius, UnitSystem units) {
+  /** Why a blade must not be brought to heat in nitrate salt; empty when it may. */
+  public static Optional<Danger> nitrateHeat(double celsius) {
     return celsius > NITRATE_CELSIUS
-        ? Optional.of(
-            "Only nitrate salt is at hand to heat in, and "
-                + show(celsius, units)
-                + " is above the "
-                + show(NITRATE_CELSIUS, units)
-                + " at which it must never be: it may explode, so this step is refused; use a kiln,"
-                + " a forge or neutral salt made for it.")
+        ? Optional.of(new Danger.NitrateHeat(celsius))
         : Optional.empty();
-  }
-
-  private static String show(double celsius, UnitSystem units) {
-    return Temperature.ofCelsius(celsius).format(units);
   }
 }

@@ -182,7 +182,7 @@ final class Course {
             step.name(),
             (int) lines.stream().filter(LineReport::visible).count(),
             (int) SeamCrossing.of(places).stream().filter(c -> c.shows(visibility)).count(),
-            ScheduleWords.deepest(lines),
+            Remarks.deepest(lines),
             grainNumber(),
             StageReport.skinMetres(piece) * 1e3,
             StageReport.layers(piece),

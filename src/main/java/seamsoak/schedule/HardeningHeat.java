@@ -69,6 +69,13 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
     return Optional.of(new HardeningHeat(celsius, edge, List.copyOf(windows)));
   }
 
+  /** The windows as an answer has them. */
+  List<Conflict.Window> told() {
+    return windows.stream()
+        .map(w -> new Conflict.Window(w.steel().id(), w.range().lowC(), w.range().highC()))
+        .toList();
+  }
+
   /** Whether one heat suits them all. */
   boolean agrees() {
     return windows.stream().allMatch(w -> w.holds(celsius));

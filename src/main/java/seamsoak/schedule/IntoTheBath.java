@@ -9,6 +9,7 @@ import seamsoak.billet.Equipment;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.safety.Condition;
+import seamsoak.safety.Stop;
 import seamsoak.steel.Hardenability;
 import seamsoak.unit.TimeSpan;
 
@@ -38,7 +39,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     return deep || thick ? Optional.of(celsius) : Optional.empty();
   }
 
-  Tempering run(double wantedHrc, double grain, Optional<String> refused) {
+  Tempering run(double wantedHrc, double grain, Optional<Stop> refused) {
     Heats heats = course.heats();
     Optional<Double> pre = preHeatC();
     pre.ifPresent(celsius -> preHeat(heats, celsius));
@@ -66,7 +67,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
         List.of());
   }
 
-  private void harden(Heats heats, double fromCelsius, Optional<String> refused) {
+  private void harden(Heats heats, double fromCelsius, Optional<Stop> refused) {
     double celsius = heat.celsius();
     Heater in =
         course.billet.equipment().saltTaken() == Equipment.Salt.NEUTRAL

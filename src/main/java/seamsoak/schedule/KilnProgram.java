@@ -2,8 +2,10 @@ package seamsoak.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import seamsoak.billet.Kiln;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
+import seamsoak.schedule.ScheduleAdvice.Then;
 
 /**
  * What to set a kiln's controller to: for each step done in it, climb, target and stay.
@@ -59,13 +61,9 @@ record KilnProgram(Kiln kiln) {
   }
 
   private static ProgramLine line(
-      ScheduleStep step,
-      List<ProgramLine> before,
-      double rate,
-      double to,
-      double stay,
-      String then) {
-    return new ProgramLine(step.name(), before.size() + 1, rate, to, stay, then);
+      ScheduleStep step, List<ProgramLine> before, double rate, double to, double stay, Next next) {
+    return new ProgramLine(
+        step.name(), before.size() + 1, rate, to, stay, next.then(), next.quenchant());
   }
 
   private double climb() {
@@ -83,18 +81,24 @@ record KilnProgram(Kiln kiln) {
     return minutes;
   }
 
-  private static String then(List<Leg> legs, int at, boolean goesOn) {
+  /** What follows a segment, and the bath where that is a quench. */
+  private record Next(Then then, Optional<String> quenchant) {
+    static final Next GO_ON = new Next(Then.GO_ON, Optional.empty());
+    static final Next TAKE_OUT = new Next(Then.TAKE_OUT, Optional.empty());
+  }
+
+  private static Next then(List<Leg> legs, int at, boolean goesOn) {
     int next = at + 1;
     while (next < legs.size() && Math.abs(legs.get(next).fromC() - legs.get(next).toC()) < 1) {
       next++;
     }
     if (next >= legs.size()) {
-      return goesOn || legs.get(at).toC() < WARM_CELSIUS ? "go on" : "take out, still air";
+      return goesOn || legs.get(at).toC() < WARM_CELSIUS ? Next.GO_ON : Next.TAKE_OUT;
     }
     return switch (legs.get(next).cool()) {
-      case "kiln", "" -> "go on";
-      case "air" -> "take out, still air";
-      default -> "quench in " + legs.get(next).cool();
+      case "kiln", "" -> Next.GO_ON;
+      case "air" -> Next.TAKE_OUT;
+      default -> new Next(Then.QUENCH, Optional.of(legs.get(next).cool()));
     };
   }
 }

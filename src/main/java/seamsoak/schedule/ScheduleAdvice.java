@@ -2,6 +2,7 @@ package seamsoak.schedule;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.safety.Stop;
 import seamsoak.state.LineReport;
 import seamsoak.state.StageReport;
 
@@ -13,7 +14,7 @@ import seamsoak.state.StageReport;
  * @param critical the critical temperatures it rests on
  * @param remarks what to know of it as a whole
  * @param steps all steps in order, those at the bench too
- * @param conflicts where its steels want different things, and what to do
+ * @param conflicts where its steels want different things
  * @param program what to set a kiln's controller to
  * @param blade what goes into the quench
  * @param curve corners of the temperature-time curve of core and face, for a chart
@@ -22,7 +23,7 @@ public record ScheduleAdvice(
     List<Segment> segments,
     List<After> after,
     List<CriticalTemperatures> critical,
-    List<String> remarks,
+    List<Remark> remarks,
     List<Step> steps,
     List<Conflict> conflicts,
     List<ProgramLine> program,
@@ -89,17 +90,7 @@ public record ScheduleAdvice(
       String why,
       List<String> checks,
       List<String> cautions,
-      Optional<String> refused) {}
-
-  /**
-   * Something the steels of the billet do not agree on.
-   *
-   * @param about such as {@code normalizing}, {@code hardening heat}
-   * @param steels that it is between
-   * @param says what is the matter
-   * @param todo what to do about it
-   */
-  public record Conflict(String about, List<String> steels, String says, String todo) {}
+      Optional<Stop> refused) {}
 
   /**
    * One segment of a kiln's program.
@@ -110,9 +101,25 @@ public record ScheduleAdvice(
    * @param toC where to
    * @param stayMinutes at that temperature, the core's lag included
    * @param then what to do after it
+   * @param quenchant what to quench in after it, if so
    */
   public record ProgramLine(
-      String step, int number, double ratePerHourC, double toC, double stayMinutes, String then) {}
+      String step,
+      int number,
+      double ratePerHourC,
+      double toC,
+      double stayMinutes,
+      Then then,
+      Optional<String> quenchant) {}
+
+  /** What to do after a segment of a kiln's program. */
+  public enum Then {
+    /** The next segment follows. */
+    GO_ON,
+    /** Out of the kiln, into still air. */
+    TAKE_OUT,
+    QUENCH
+  }
 
   /**
    * The billet after a step.
@@ -144,10 +151,12 @@ public record ScheduleAdvice(
    * One steel after a step.
    *
    * @param steel its name
-   * @param structure in words
+   * @param structure what it consists of
+   * @param retainedPct austenite that the quench leaves, where it was just hardened
    * @param hrc hardness, where it is on that scale and can be told
    */
-  public record Metal(String steel, String structure, Optional<Double> hrc) {}
+  public record Metal(
+      String steel, Structure structure, Optional<Double> retainedPct, Optional<Double> hrc) {}
 
   /**
    * The blade in the quench.
@@ -179,7 +188,7 @@ public record ScheduleAdvice(
    * @param takesSeconds the middle takes from 800 to 500 C
    * @param differenceC the most that middle and face differ on the way down
    * @param chosen whether the schedule takes it
-   * @param middles whether the middle of each steel hardens: yes, perhaps, no
+   * @param middles whether the middle of each steel hardens
    */
   public record Medium(
       String id,
@@ -187,7 +196,7 @@ public record ScheduleAdvice(
       double takesSeconds,
       double differenceC,
       boolean chosen,
-      List<String> middles) {}
+      List<Hardens> middles) {}
 
   /**
    * One steel in the quench.
@@ -203,7 +212,7 @@ public record ScheduleAdvice(
    * @param longestSeconds within which its middle has to fall from 800 to 500 C
    * @param takesSeconds what it takes in that quenchant
    * @param differenceC the most that middle and face differ on the way down
-   * @param middle whether the middle hardens: yes, perhaps, no
+   * @param middle whether the middle hardens
    * @param edgeHrc hardness as quenched at an edge ground thin
    * @param temperedHrc hardness of that edge after the tempers
    */
@@ -219,7 +228,7 @@ public record ScheduleAdvice(
       double longestSeconds,
       double takesSeconds,
       double differenceC,
-      String middle,
+      Hardens middle,
       double edgeHrc,
       double temperedHrc) {}
 

@@ -18,6 +18,7 @@ import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.safety.CautionTable;
 import seamsoak.safety.HardStop;
 import seamsoak.safety.StepCautions;
+import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice.Outcome;
 import seamsoak.schedule.ScheduleAdvice.Quenched;
 import seamsoak.soak.SoakAdvice;
@@ -91,7 +92,7 @@ public final class ScheduleAdvisor {
       ScheduleAdvice advice,
       Optional<Workpiece> soaked,
       Optional<Workpiece> cycled,
-      List<String> hardStops) {}
+      List<Stop> hardStops) {}
 
   /** The curves of normalizing and cycles for the billet as it is, without a soak. */
   public List<HeatCurve> cycles() {
@@ -139,7 +140,7 @@ public final class ScheduleAdvisor {
   public Run runToSoak(Optional<SoakAdvice.Recommended> soak) {
     Course course = soaked(soak, start.withInner(ScheduleAdvisor::layers));
     return new Run(
-        advice(course, course.steels(), List.of(), List.of(), Optional.empty()),
+        advice(course, course.steels(), Optional.empty(), List.of(), List.of(), Optional.empty()),
         Optional.empty(),
         Optional.empty(),
         List.of());
@@ -165,7 +166,7 @@ public final class ScheduleAdvisor {
     List<SteelNow> steels = course.steels();
     double normalize = Cycles.normalizeCelsius(steels);
     Guard guard = guard(course, normalize);
-    List<ScheduleAdvice.Conflict> conflicts = new ArrayList<>(new Conflicts(course, guard).all());
+    List<Conflict> conflicts = new ArrayList<>(new Conflicts(course, guard).all());
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
     Cycles before = new Cycles(course);
     if (!guard.slow()) {
@@ -175,10 +176,14 @@ public final class ScheduleAdvisor {
       before.refine(guard, normalize, last(heat, normalize));
     }
     Workpiece cycled = course.piece();
-    List<String> stops = new ArrayList<>();
-    Optional<Outcome> blade = heat.map(h -> blade(course, guard, h, conflicts, stops));
-    if (heat.isEmpty() && steels.stream().anyMatch(SteelNow::hardens)) {
-      new Softening(course).anneal(guard);
+    List<Stop> stops = new ArrayList<>();
+    Optional<Softening.Kind> anneal =
+        steels.stream().anyMatch(SteelNow::hardens)
+            ? Optional.of(new Softening(course).anneal(guard))
+            : Optional.empty();
+    Optional<Outcome> blade =
+        heat.map(h -> blade(course, anneal.orElseThrow(), h, conflicts, stops));
+    if (heat.isEmpty() && anneal.isPresent()) {
       new BenchWork(course).grind();
       new BenchWork(course).testEtch();
     }
@@ -186,6 +191,7 @@ public final class ScheduleAdvisor {
         advice(
             course,
             steels,
+            anneal,
             conflicts,
             billet.equipment().kilnTaken().there()
                 ? new KilnProgram(billet.equipment().kilnTaken()).of(course.planned())
@@ -199,14 +205,15 @@ public final class ScheduleAdvisor {
   private ScheduleAdvice advice(
       Course course,
       List<SteelNow> steels,
-      List<ScheduleAdvice.Conflict> conflicts,
+      Optional<Softening.Kind> anneal,
+      List<Conflict> conflicts,
       List<ScheduleAdvice.ProgramLine> program,
       Optional<Outcome> blade) {
     return new ScheduleAdvice(
         course.segments(),
         course.after(),
         steels.stream().map(SteelNow::told).toList(),
-        new ScheduleWords(visibility, units).remarks(course.start(), course),
+        new Remarks(course, anneal, visibility).all(),
         course.steps(),
         List.copyOf(conflicts),
         program,
@@ -217,31 +224,21 @@ public final class ScheduleAdvisor {
             .toList());
   }
 
-  /** From the anneal to the tempers. */
+  /** From the bench to the tempers. */
   private Outcome blade(
       Course course,
-      Guard guard,
+      Softening.Kind anneal,
       HardeningHeat heat,
-      List<ScheduleAdvice.Conflict> conflicts,
-      List<String> stops) {
-    Softening softening = new Softening(course);
-    Softening.Kind anneal = softening.anneal(guard);
+      List<Conflict> conflicts,
+      List<Stop> stops) {
     BenchWork bench = new BenchWork(course);
     BenchWork.Section to = BenchWork.section(course);
     if (to.tooThick()) {
-      conflicts.add(
-          new ScheduleAdvice.Conflict(
-              "grinding allowance",
-              course.steels().stream().map(SteelNow::id).toList(),
-              "the billet is too thin for the blade: with the skin off both faces "
-                  + new seamsoak.unit.Length(to.thicknessMetres()).format(units)
-                  + " is left",
-              "leave the next billet thicker, cover it in the fire, or make the blade thinner; soft"
-                  + " skin left on does not hold an edge"));
+      conflicts.add(new Conflict.TooThin(Conflicts.names(course.steels()), to.thicknessMetres()));
     }
     bench.grind();
     bench.testEtch();
-    softening.stressRelief();
+    new Softening(course).stressRelief();
     Section section = new Section(to.thicknessMetres(), to.widthMetres());
     List<SteelNow> hardening = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
     double grain =
@@ -249,10 +246,10 @@ public final class ScheduleAdvisor {
             grains.after(
                 HeatCurve.riseAndHold(Shop.DULL_KELVIN - 150, heat.celsius() + 273.15, 120, 300),
                 course.grainMetres()));
-    baths.forEach(b -> HardStop.bath(b, units).ifPresent(s -> stops.add("harden: " + s)));
+    baths.forEach(b -> HardStop.bath(b).ifPresent(d -> stops.add(new Stop("harden", d))));
     if (course.heats().heater(heat.celsius()) == Heater.SALT
         && billet.equipment().saltTaken() == Equipment.Salt.NITRATE) {
-      HardStop.nitrateHeat(heat.celsius(), units).ifPresent(s -> stops.add("harden: " + s));
+      HardStop.nitrateHeat(heat.celsius()).ifPresent(d -> stops.add(new Stop("harden", d)));
     }
     List<QuenchChoice> choices = QuenchChoice.all(baths, section, hardening, heat.celsius(), grain);
     QuenchChoice quench = QuenchChoice.of(choices);
@@ -293,7 +290,7 @@ public final class ScheduleAdvisor {
                         t.allowsSeconds(),
                         t.result().coreSeconds8to5(),
                         t.result().greatestDifferenceKelvin(),
-                        t.middle().name().toLowerCase(Locale.ROOT),
+                        t.middle(),
                         temper.quenchedHrc(t.steel()),
                         temper.hrc(t.steel())))
             .toList(),

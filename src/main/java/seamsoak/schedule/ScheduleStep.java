@@ -8,6 +8,7 @@ import java.util.Set;
 import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Condition;
+import seamsoak.safety.Stop;
 
 /**
  * One step of a schedule as planned.
@@ -31,7 +32,7 @@ public record ScheduleStep(
     List<Leg> legs,
     Edge outside,
     Set<Condition> more,
-    Optional<String> refused) {
+    Optional<Stop> refused) {
   public static final double ROOM_KELVIN = 293.15;
   static final double ZERO_CELSIUS = 273.15;
 

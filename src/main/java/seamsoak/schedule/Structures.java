@@ -1,8 +1,6 @@
 package seamsoak.schedule;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.schedule.ScheduleAdvice.Metal;
@@ -17,105 +15,104 @@ final class Structures {
   /** Cooled from above the critical range under a guard. */
   static List<Metal> cooled(
       List<SteelNow> steels, Heats heats, double celsius, double grainNumber, boolean slowly) {
-    List<Metal> all = new ArrayList<>();
-    for (SteelNow s : steels) {
-      SteelNow.InAir air =
-          slowly ? SteelNow.InAir.NO : s.inAir(heats.section(), celsius, grainNumber);
-      all.add(
-          switch (air) {
-            case YES ->
-                new Metal(
-                    s.id(),
-                    "martensite, hard",
-                    s.beyondFormulas()
-                        ? Optional.empty()
-                        : hrc(
-                            s.quenched(celsius, grainNumber)
-                                .fullHrc(QuenchedSteel.ROOM_CELSIUS)
-                                .value()));
-            case PERHAPS ->
-                new Metal(s.id(), "pearlite, perhaps with martensite", Optional.empty());
-            case NO ->
-                slowly
-                    ? new Metal(s.id(), annealed(s), Optional.empty())
-                    : new Metal(s.id(), pearlite(s), onScale(s));
-          });
-    }
-    return all;
+    return slowly
+        ? softened(steels)
+        : steels.stream()
+            .map(
+                s ->
+                    switch (s.inAir(heats.section(), celsius, grainNumber)) {
+                      case YES ->
+                          metal(
+                              s,
+                              Structure.AIR_HARDENED,
+                              s.beyondFormulas()
+                                  ? Optional.empty()
+                                  : hrc(
+                                      s.quenched(celsius, grainNumber)
+                                          .fullHrc(QuenchedSteel.ROOM_CELSIUS)
+                                          .value()));
+                      case PERHAPS -> metal(s, Structure.PERHAPS_AIR_HARDENED, Optional.empty());
+                      case NO -> metal(s, pearlite(s), onScale(s));
+                    })
+            .toList();
   }
 
   /** Annealed or held below the critical range. */
   static List<Metal> softened(List<SteelNow> steels) {
-    return steels.stream().map(s -> new Metal(s.id(), annealed(s), Optional.empty())).toList();
+    return steels.stream().map(s -> metal(s, annealed(s), Optional.empty())).toList();
   }
 
   /** Straight from the quench. */
   static List<Metal> quenched(List<SteelNow> steels, QuenchChoice quench, double coldestCelsius) {
-    List<Metal> all = new ArrayList<>();
-    for (SteelNow s : steels) {
-      Optional<QuenchChoice.Taken> taken = quench.of(s);
-      if (taken.isEmpty()) {
-        all.add(
-            new Metal(
-                s.id(),
-                s.ownHeat() ? "does not harden from this heat" : "does not harden",
-                Optional.empty()));
-        continue;
-      }
-      String hard =
-          String.format(
-              Locale.ROOT,
-              "martensite, %.0f %% austenite",
-              100 * taken.get().austenite().retainedShare(coldestCelsius));
-      all.add(
-          new Metal(
-              s.id(),
-              switch (taken.get().middle()) {
-                case YES -> hard;
-                case PERHAPS -> hard + ", the middle perhaps softer";
-                case NO -> hard + " at the face, the middle soft";
-              },
-              hrc(
-                  taken.get().result().faceHrc().value()
-                      + taken.get().austenite().fullHrc(coldestCelsius).value()
-                      - taken.get().austenite().fullHrc(QuenchedSteel.ROOM_CELSIUS).value())));
-    }
-    return all;
+    return steels.stream()
+        .map(
+            s ->
+                quench
+                    .of(s)
+                    .map(taken -> quenched(taken, coldestCelsius))
+                    .orElseGet(
+                        () ->
+                            metal(
+                                s,
+                                s.ownHeat() ? Structure.NOT_FROM_THIS_HEAT : Structure.NOT_HARDENED,
+                                Optional.empty())))
+        .toList();
+  }
+
+  private static Metal quenched(QuenchChoice.Taken taken, double coldestCelsius) {
+    QuenchedSteel austenite = taken.austenite();
+    return new Metal(
+        taken.steel().id(),
+        switch (taken.middle()) {
+          case YES -> Structure.HARD;
+          case PERHAPS -> Structure.HARD_MIDDLE_PERHAPS;
+          case NO -> Structure.HARD_SHELL;
+        },
+        Optional.of(100 * austenite.retainedShare(coldestCelsius)),
+        hrc(
+            taken.result().faceHrc().value()
+                + austenite.fullHrc(coldestCelsius).value()
+                - austenite.fullHrc(QuenchedSteel.ROOM_CELSIUS).value()));
   }
 
   /** After the tempers. */
   static List<Metal> tempered(List<SteelNow> steels, QuenchChoice quench, Tempering temper) {
-    List<Metal> all = new ArrayList<>();
-    for (SteelNow s : steels) {
-      Optional<QuenchChoice.Taken> taken = quench.of(s);
-      all.add(
-          taken.isEmpty()
-              ? new Metal(s.id(), "soft", Optional.empty())
-              : new Metal(
-                  s.id(),
-                  taken.get().middle() == QuenchChoice.Middle.NO
-                      ? "tempered martensite at the face"
-                      : "tempered martensite",
-                  hrc(temper.hrc(s))));
-    }
-    return all;
+    return steels.stream()
+        .map(
+            s ->
+                quench
+                    .of(s)
+                    .map(
+                        taken ->
+                            metal(
+                                s,
+                                taken.middle() == Hardens.NO
+                                    ? Structure.TEMPERED_SHELL
+                                    : Structure.TEMPERED,
+                                hrc(temper.hrc(s))))
+                    .orElseGet(() -> metal(s, Structure.SOFT, Optional.empty())))
+        .toList();
   }
 
-  private static String pearlite(SteelNow s) {
+  private static Metal metal(SteelNow s, Structure structure, Optional<Double> hrc) {
+    return new Metal(s.id(), structure, Optional.empty(), hrc);
+  }
+
+  private static Structure pearlite(SteelNow s) {
     if (s.lines().alwaysAustenite()) {
-      return "no change";
+      return Structure.UNCHANGING;
     }
     if (s.carbonPct() < PEARLITE_ONLY) {
-      return s.carbonPct() < 0.02 ? "ferrite" : "ferrite and pearlite";
+      return s.carbonPct() < 0.02 ? Structure.FERRITE : Structure.PEARLITE_AND_FERRITE;
     }
-    return s.overEutectoid() ? "fine pearlite and carbide" : "fine pearlite";
+    return s.overEutectoid() ? Structure.PEARLITE_AND_CARBIDE : Structure.PEARLITE;
   }
 
-  private static String annealed(SteelNow s) {
+  private static Structure annealed(SteelNow s) {
     if (s.lines().alwaysAustenite()) {
-      return "no change";
+      return Structure.UNCHANGING;
     }
-    return s.carbonPct() < 0.02 ? "ferrite" : "soft: carbide in ferrite";
+    return s.carbonPct() < 0.02 ? Structure.FERRITE : Structure.ANNEALED;
   }
 
   private static Optional<Double> onScale(SteelNow s) {

@@ -27,8 +27,9 @@
  *       the edge. Steels of more than 4 % Cr or Ni are beyond the formulas: annealed, then left to
  *       their sheets.
  *   <li>{@link QuenchChoice} takes the slowest bath at hand that hardens every steel to the middle.
- *   <li>{@link Conflicts} and {@link BladeConflicts} say what does not fit, each with what to do;
- *       {@link seamsoak.safety.HardStop} refuses.
+ *   <li>{@link Conflicts} and {@link BladeConflicts} find what does not fit, {@link Remarks} what
+ *       to know of the whole; {@link seamsoak.safety.HardStop} refuses. Each is a record with its
+ *       numbers, and {@code words} has the sentences.
  * </ul>
  *
  * <p>Choices of ours:

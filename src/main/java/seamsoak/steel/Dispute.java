@@ -15,5 +15,9 @@ import seamsoak.source.Standing;
 public record Dispute(
     String matter, boolean never, String one, String other, String source, Standing standing) {
   /** The matter that decides how a schedule begins. */
-  public static final String NORMALIZING = "normalizing";
+  private static final String NORMALIZING = "normalizing";
+
+  public boolean ofNormalizing() {
+    return matter.equals(NORMALIZING);
+  }
 }

@@ -10,7 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.schedule.Conflict;
+import seamsoak.schedule.Hardens;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.ConflictWords;
+import seamsoak.words.ScheduleRemarkWords;
 
 /** The treatment in shops that lack something, and of billets that are no plain stack. */
 class ScheduleShopTest {
@@ -23,8 +28,12 @@ class ScheduleShopTest {
         .orElseThrow(() -> new AssertionError("no step " + name));
   }
 
-  private static Optional<ScheduleAdvice.Conflict> conflict(Advice advice, String about) {
-    return advice.schedule().conflicts().stream().filter(c -> c.about().equals(about)).findFirst();
+  private static Optional<ConflictWords.Sentences> conflict(
+      Advice advice, Class<? extends Conflict> kind) {
+    return advice.schedule().conflicts().stream()
+        .filter(kind::isInstance)
+        .map(new ConflictWords(UnitSystem.METRIC)::said)
+        .findFirst();
   }
 
   private static ScheduleAdvice.CriticalTemperatures critical(Advice advice, String steel) {
@@ -57,9 +66,9 @@ class ScheduleShopTest {
     Advice advice = Schedules.stack("\"52100\", \"75Ni8\"", 5, "8 mm", NO_KILN);
     assertTrue(step(advice, "cool-down").doing().contains("vermiculite"));
     assertEquals(120, step(advice, "anneal").holdMinutes().orElseThrow(), 1e-9);
-    assertTrue(conflict(advice, "no kiln").isPresent());
+    assertTrue(conflict(advice, Conflict.NoKiln.class).isPresent());
     Advice plain = Schedules.stack("\"1084\", \"75Ni8\"", 5, "8 mm", NO_KILN);
-    assertEquals(Optional.empty(), conflict(plain, "no kiln"));
+    assertEquals(Optional.empty(), conflict(plain, Conflict.NoKiln.class));
     assertTrue(step(plain, "cool-down").doing().contains("still, dry air"));
   }
 
@@ -103,7 +112,7 @@ class ScheduleShopTest {
     ScheduleAdvice.Quenched steel = blade.steels().get(0);
     for (ScheduleAdvice.Medium m : media) {
       boolean enough = m.takesSeconds() <= steel.longestSeconds();
-      assertEquals(enough, m.middles().get(0).equals("yes"), m + " against " + steel);
+      assertEquals(enough, m.middles().get(0) == Hardens.YES, m + " against " + steel);
     }
   }
 
@@ -118,7 +127,7 @@ class ScheduleShopTest {
             "9 mm",
             ", \"blade\": { \"thickness\": \"" + thickness + "\" }");
     for (ScheduleAdvice.Quenched q : advice.schedule().blade().orElseThrow().steels()) {
-      assertEquals(q.takesSeconds() <= q.longestSeconds(), q.middle().equals("yes"), q.toString());
+      assertEquals(q.takesSeconds() <= q.longestSeconds(), q.middle() == Hardens.YES, q.toString());
     }
   }
 
@@ -138,7 +147,7 @@ class ScheduleShopTest {
   @Test
   void whatHardensByItsOwnSheetAloneIsSaidToNeedIt() {
     Advice advice = Schedules.stack("\"D2\", \"1084\"", 5, "8 mm", "");
-    ScheduleAdvice.Conflict c = conflict(advice, "beyond the formulas").orElseThrow();
+    ConflictWords.Sentences c = conflict(advice, Conflict.BeyondFormulas.class).orElseThrow();
     assertTrue(c.says().contains("no heat suits them all"), c.says());
     assertTrue(c.says().contains("1010 C") && c.says().contains("800 C"), c.says());
     assertTrue(c.todo().contains("leaves D2 soft"), c.todo());
@@ -153,11 +162,13 @@ class ScheduleShopTest {
   @Test
   void mildSteelAmongManyLayersStaysSoftInTheEdge() {
     Advice advice = Schedules.stack("\"1095\", \"1018\"", 9, "8 mm", "");
-    ScheduleAdvice.Conflict c = conflict(advice, "soft layer").orElseThrow();
+    ConflictWords.Sentences c = conflict(advice, Conflict.SoftLayer.class).orElseThrow();
     assertTrue(c.todo().contains("lies in the edge too"), c.todo());
-    assertEquals(Optional.empty(), conflict(advice, "hardening heat"));
+    assertEquals(Optional.empty(), conflict(advice, Conflict.NoCommonHeat.class));
+    assertEquals(Optional.empty(), conflict(advice, Conflict.HeatOutsideSheet.class));
     Advice san = Schedules.stack("\"1018\", \"1095\"", 3, "8 mm", "");
-    assertTrue(conflict(san, "soft layer").orElseThrow().todo().contains("keep it away"));
+    assertTrue(
+        conflict(san, Conflict.SoftLayer.class).orElseThrow().todo().contains("keep it away"));
   }
 
   /** In a salt bath steel is still soft; it hardens in the air after it. */
@@ -181,6 +192,7 @@ class ScheduleShopTest {
             ", \"equipment\": { \"forge\": \"none\", \"kiln\": { \"highest\": \"830 C\" } }");
     assertTrue(
         advice.schedule().remarks().stream()
+            .map(new ScheduleRemarkWords(UnitSystem.METRIC)::says)
             .anyMatch(r -> r.contains("normalize cannot be done in this shop")),
         advice.schedule().remarks().toString());
     assertTrue(advice.schedule().program().stream().allMatch(l -> l.toC() <= 830));
@@ -205,8 +217,8 @@ class ScheduleShopTest {
     Advice on = Schedules.of(String.format(TILES, "", ""));
     Advice off = Schedules.of(String.format(TILES, "", ", { \"do\": \"unjacket\" }"));
     Advice bare = Schedules.of(String.format(TILES, ", \"coating\": \"none\"", ""));
-    assertTrue(conflict(on, "jacket").orElseThrow().says().contains("1008"));
-    assertEquals(Optional.empty(), conflict(off, "jacket"));
+    assertTrue(conflict(on, Conflict.JacketOn.class).orElseThrow().says().contains("1008"));
+    assertEquals(Optional.empty(), conflict(off, Conflict.JacketOn.class));
     assertTrue(step(on, "grind").why().startsWith("the jacket and the skin"));
     assertTrue(step(off, "grind").why().startsWith("the skin"));
     assertTrue(last(on).skinMm() < 0.2, "only the skin of the hardening heat");

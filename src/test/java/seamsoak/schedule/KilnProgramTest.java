@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import seamsoak.plan.Advice;
 import seamsoak.plan.Schedules;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.ScheduleRemarkWords;
 
 class KilnProgramTest {
   private static final String SLOW =
@@ -27,6 +29,7 @@ class KilnProgramTest {
     assertTrue(lines.stream().noneMatch(l -> l.step().equals("normalize")));
     assertTrue(
         advice.schedule().remarks().stream()
+            .map(new ScheduleRemarkWords(UnitSystem.METRIC)::says)
             .anyMatch(r -> r.contains("830 C") && r.contains("normalize is for the forge")));
   }
 
@@ -39,14 +42,15 @@ class KilnProgramTest {
     assertTrue(anneal.get(0).stayMinutes() >= 30);
     assertEquals(-22, anneal.get(1).ratePerHourC(), 1e-6, "the sheet's rate");
     assertEquals(540, anneal.get(1).toC(), 1e-6);
-    assertEquals("go on", anneal.get(0).then());
-    assertEquals("take out, still air", anneal.get(1).then());
+    assertEquals(ScheduleAdvice.Then.GO_ON, anneal.get(0).then());
+    assertEquals(ScheduleAdvice.Then.TAKE_OUT, anneal.get(1).then());
     ProgramLine harden =
         schedule.program().stream()
             .filter(l -> l.step().equals("harden"))
             .findFirst()
             .orElseThrow();
-    assertEquals("quench in oil-fast", harden.then());
+    assertEquals(ScheduleAdvice.Then.QUENCH, harden.then());
+    assertEquals("oil-fast", harden.quenchant().orElseThrow());
   }
 
   /** A climb takes its time, so a core that lags a fast kiln lags a slow one less. */

@@ -1,0 +1,65 @@
+package seamsoak.safety;
+
+import seamsoak.billet.Can;
+import seamsoak.billet.Coating;
+
+/** Why something must not be done as planned. */
+public sealed interface Danger {
+  /** What becomes of each. */
+  interface Cases<T> {
+    T of(CoatedJacket danger);
+
+    T of(SealedCan danger);
+
+    T of(HotSalt danger);
+
+    T of(HotOil danger);
+
+    T of(NitrateHeat danger);
+  }
+
+  <T> T as(Cases<T> cases);
+
+  /** A jacket whose coating turns to poisonous fume. */
+  record CoatedJacket(Coating coating) implements Danger {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /** A can with something in it that makes gas, and no hole that is known of. */
+  record SealedCan(Can.Inside inside) implements Danger {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /** A bath of nitrate salt hotter than it may ever be. */
+  record HotSalt(double celsius) implements Danger {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /**
+   * A bath of oil too near its flash point.
+   *
+   * @param celsius it is kept at
+   * @param bladeWarmsKelvin what a blade warms it by
+   * @param flashC where it flashes
+   * @param ofLabel whether that is its own flash point, not that of such oil
+   */
+  record HotOil(double celsius, double bladeWarmsKelvin, double flashC, boolean ofLabel)
+      implements Danger {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /** A blade to be brought in nitrate salt to a heat that it must never have. */
+  record NitrateHeat(double celsius) implements Danger {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+}

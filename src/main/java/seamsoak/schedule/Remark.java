@@ -1,0 +1,128 @@
+package seamsoak.schedule;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.steel.TemperatureRange;
+
+/** What to know of a schedule as a whole. */
+public sealed interface Remark {
+  /** What becomes of each. */
+  interface Cases<T> {
+    T of(Always remark);
+
+    T of(LineStays remark);
+
+    T of(LineClears remark);
+
+    T of(OutsideRange remark);
+
+    T of(BeyondKiln remark);
+
+    T of(CarbonByThen remark);
+  }
+
+  <T> T as(Cases<T> cases);
+
+  /** What needs no number. */
+  enum Always implements Remark {
+    /** By its finer structure, so that a line comes back. */
+    NORMALIZING_HIDES_LINES,
+    /** For want of a kiln, with another fire at hand. */
+    HOLDS_WITHOUT_KILN,
+    COLOR_TELLS_LITTLE;
+
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /** Neither soak nor cycles change the deepest line. */
+  record LineStays(double missingPct) implements Remark {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /**
+   * What becomes of the deepest line, wt% missing.
+   *
+   * @param beforePct before the schedule
+   * @param soakedPct after the soak, if there is one
+   * @param endPct after the cycles
+   */
+  record LineClears(double beforePct, Optional<Double> soakedPct, double endPct) implements Remark {
+    /** What the soak does of all that is cleared, percent. */
+    public double soakSharePct() {
+      return 100 * (beforePct - soakedPct.orElse(beforePct)) / (beforePct - endPct);
+    }
+
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /** Why a step leaves the range that a sheet prints for a steel. */
+  enum Outside {
+    /** The steel does not harden. */
+    OTHERS_DECIDE,
+    /** The steel would harden by its own sheet, and stays soft at this heat. */
+    HEAT_OF_OTHERS,
+    /** No kiln can tell the difference. */
+    NEAR_ENOUGH,
+    /** The range is of a slow anneal, and this one stays below where any steel changes. */
+    BELOW_FIRST_CHANGE,
+    /** In the range another steel changes, and nothing must. */
+    ANOTHER_CHANGES,
+    /** In the range all carbide would dissolve, or none. */
+    CARBIDE_TO_GATHER,
+    HARDNESS_WANTED,
+    /** Its carbon has moved since it was bought. */
+    CARBON_MOVED,
+    /** The ranges do not meet, and it lies in those of others. */
+    WITHIN_OTHERS
+  }
+
+  /**
+   * A step outside what the sheet of a steel prints.
+   *
+   * @param step its name
+   * @param celsius its heat
+   * @param steel whose sheet
+   * @param range that it prints
+   * @param why it is left
+   * @param within steels in whose range it lies, where that is why
+   */
+  record OutsideRange(
+      String step,
+      double celsius,
+      String steel,
+      TemperatureRange range,
+      Outside why,
+      List<String> within)
+      implements Remark {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /**
+   * Steps that are too hot for the kiln.
+   *
+   * @param highestC that it reaches; empty without one
+   * @param steps their names
+   * @param fire for them, if there is one
+   */
+  record BeyondKiln(Optional<Double> highestC, List<String> steps, Optional<Heater> fire)
+      implements Remark {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /** The temperatures rest on the carbon that each of several steels has by then. */
+  record CarbonByThen(List<String> steels) implements Remark {
+    public <T> T as(Cases<T> cases) {
+      return cases.of(this);
+    }
+  }
+}

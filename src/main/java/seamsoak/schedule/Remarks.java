@@ -1,0 +1,193 @@
+package seamsoak.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import seamsoak.billet.Equipment;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.schedule.Remark.Outside;
+import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.state.LineReport;
+import seamsoak.steel.TemperatureRange;
+
+/**
+ * What to know of a schedule as a whole.
+ *
+ * @param course that was carried out
+ * @param anneal which it was, if any
+ * @param visibility of lines
+ */
+record Remarks(Course course, Optional<Softening.Kind> anneal, LineVisibility visibility) {
+  /** A change too small to speak of, wt%. */
+  private static final double LEAST_CLEARED_PCT = 0.005;
+
+  /** Nearer to the end of a range than this counts as within, K. */
+  private static final double ROUNDING = 0.5;
+
+  List<Remark> all() {
+    List<Remark> all = new ArrayList<>();
+    deepestLine().ifPresent(all::add);
+    all.add(Remark.Always.NORMALIZING_HIDES_LINES);
+    for (ScheduleStep step : course.planned()) {
+      all.addAll(outside(step));
+    }
+    fires().ifPresent(all::add);
+    List<SteelNow> steels = course.steels();
+    if (steels.size() > 1) {
+      all.add(new Remark.CarbonByThen(steels.stream().map(SteelNow::id).toList()));
+    }
+    all.add(Remark.Always.COLOR_TELLS_LITTLE);
+    return List.copyOf(all);
+  }
+
+  private static boolean isAnneal(ScheduleStep step) {
+    return step.name().equals("anneal");
+  }
+
+  private static boolean isHarden(ScheduleStep step) {
+    return step.name().equals("harden");
+  }
+
+  private static boolean isTemper(ScheduleStep step) {
+    return step.name().equals("temper 1");
+  }
+
+  private static boolean isNormalize(ScheduleStep step) {
+    return step.name().equals("normalize");
+  }
+
+  private static boolean isSoak(After after) {
+    return after.step().equals("soak");
+  }
+
+  private static boolean isCycle(After after) {
+    return after.step().startsWith("refine") || after.step().equals("normalize");
+  }
+
+  /** The range that a sheet prints for a step; a second temper repeats the first. */
+  private static Optional<TemperatureRange> range(ScheduleStep step, SteelNow s) {
+    if (isNormalize(step)) {
+      return s.steel().heatTreatment().normalize();
+    }
+    if (isAnneal(step)) {
+      return s.steel().heatTreatment().anneal();
+    }
+    if (isHarden(step)) {
+      return s.steel().heatTreatment().harden();
+    }
+    return isTemper(step) ? s.steel().heatTreatment().temper() : Optional.empty();
+  }
+
+  /** Where a step lies outside what the sheets of its steels print. */
+  private List<Remark> outside(ScheduleStep step) {
+    return step.hold().map(Leg::toC).stream()
+        .flatMap(at -> course.steels().stream().flatMap(s -> outside(step, at, s).stream()))
+        .toList();
+  }
+
+  private Optional<Remark> outside(ScheduleStep step, double at, SteelNow s) {
+    Optional<TemperatureRange> left =
+        range(step, s).filter(r -> at < r.lowC() - ROUNDING || at > r.highC() + ROUNDING);
+    return left.map(
+        r -> {
+          Optional<Outside> own = why(step, at, s, r);
+          List<String> within = own.isPresent() ? List.of() : within(step, at);
+          Outside why = own.orElse(within.isEmpty() ? Outside.CARBON_MOVED : Outside.WITHIN_OTHERS);
+          return new Remark.OutsideRange(step.name(), at, s.id(), r, why, within);
+        });
+  }
+
+  /** Why, unless the ranges of the others tell. */
+  private Optional<Outside> why(ScheduleStep step, double at, SteelNow s, TemperatureRange range) {
+    if (!s.hardens()) {
+      return Optional.of(Outside.OTHERS_DECIDE);
+    }
+    if (isHarden(step) && s.ownHeat()) {
+      return Optional.of(Outside.HEAT_OF_OTHERS);
+    }
+    if (Math.abs(at - Math.max(range.lowC(), Math.min(range.highC(), at))) < HardeningHeat.NEAR) {
+      return Optional.of(Outside.NEAR_ENOUGH);
+    }
+    if (isTemper(step)) {
+      return Optional.of(Outside.HARDNESS_WANTED);
+    }
+    return anneal
+        .filter(a -> isAnneal(step))
+        .flatMap(
+            a ->
+                switch (a) {
+                  case SUBCRITICAL ->
+                      Optional.of(
+                          range.highC() > s.ac1C()
+                              ? Outside.BELOW_FIRST_CHANGE
+                              : Outside.ANOTHER_CHANGES);
+                  case SPHEROIDIZE -> Optional.of(Outside.CARBIDE_TO_GATHER);
+                  case FULL -> Optional.empty();
+                });
+  }
+
+  private List<String> within(ScheduleStep step, double at) {
+    return course.steels().stream()
+        .filter(SteelNow::hardens)
+        .filter(
+            o ->
+                range(step, o)
+                    .filter(r -> at > r.lowC() - ROUNDING && at < r.highC() + ROUNDING)
+                    .isPresent())
+        .map(SteelNow::id)
+        .toList();
+  }
+
+  /** What the fires of the shop cannot do. */
+  private Optional<Remark> fires() {
+    Equipment has = course.billet.equipment();
+    Optional<Heater> other =
+        Stream.of(
+                Optional.of(Heater.FORGE).filter(f -> has.forgeTaken() != Equipment.Forge.NONE),
+                Optional.of(Heater.SALT).filter(f -> has.saltTaken() != Equipment.Salt.NONE))
+            .flatMap(Optional::stream)
+            .findFirst();
+    boolean kiln = has.kilnTaken().there();
+    if (!kiln && other.isPresent()) {
+      return Optional.of(Remark.Always.HOLDS_WITHOUT_KILN);
+    }
+    double highest = kiln ? has.kilnTaken().highestTaken().celsius() : 0;
+    List<String> over =
+        course.planned().stream()
+            .filter(s -> s.hold().isPresent() && s.hottestC() > highest + ROUNDING)
+            .filter(s -> s.in() != Heater.OVEN)
+            .map(ScheduleStep::name)
+            .toList();
+    return over.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Remark.BeyondKiln(kiln ? Optional.of(highest) : Optional.empty(), over, other));
+  }
+
+  /** What the soak and what the cycles do for the deepest line, so that nobody soaks twice. */
+  private Optional<Remark> deepestLine() {
+    double before = deepest(LineReport.of(course.start(), visibility));
+    if (before <= 0) {
+      return Optional.empty();
+    }
+    List<After> after = course.after();
+    Optional<Double> soaked =
+        after.stream().filter(Remarks::isSoak).findFirst().map(After::deepestMissingPct);
+    double end =
+        after.stream()
+            .filter(Remarks::isCycle)
+            .reduce((a, b) -> b)
+            .map(After::deepestMissingPct)
+            .orElse(soaked.orElse(before));
+    return Optional.of(
+        before - end > LEAST_CLEARED_PCT
+            ? new Remark.LineClears(before, soaked, end)
+            : new Remark.LineStays(before));
+  }
+
+  /** The most carbon missing at any seam, wt%. */
+  static double deepest(List<LineReport> lines) {
+    return lines.stream().mapToDouble(LineReport::missingPct).max().orElse(0);
+  }
+}

@@ -1,0 +1,56 @@
+package seamsoak.words;
+
+import java.util.Locale;
+import seamsoak.schedule.Hardens;
+import seamsoak.schedule.ScheduleAdvice.Metal;
+import seamsoak.schedule.ScheduleAdvice.ProgramLine;
+
+/** What the steel of a blade is by then, and what to do with it when the kiln is done. */
+public final class BladeWords {
+  private BladeWords() {}
+
+  /** What a steel consists of. */
+  public static String structure(Metal metal) {
+    return switch (metal.structure()) {
+      case AIR_HARDENED -> "martensite, hard";
+      case PERHAPS_AIR_HARDENED -> "pearlite, perhaps with martensite";
+      case PEARLITE -> "fine pearlite";
+      case PEARLITE_AND_CARBIDE -> "fine pearlite and carbide";
+      case PEARLITE_AND_FERRITE -> "ferrite and pearlite";
+      case FERRITE -> "ferrite";
+      case ANNEALED -> "soft: carbide in ferrite";
+      case UNCHANGING -> "no change";
+      case HARD -> martensite(metal);
+      case HARD_MIDDLE_PERHAPS -> martensite(metal) + ", the middle perhaps softer";
+      case HARD_SHELL -> martensite(metal) + " at the face, the middle soft";
+      case NOT_HARDENED -> "does not harden";
+      case NOT_FROM_THIS_HEAT -> "does not harden from this heat";
+      case TEMPERED -> "tempered martensite";
+      case TEMPERED_SHELL -> "tempered martensite at the face";
+      case SOFT -> "soft";
+    };
+  }
+
+  private static String martensite(Metal metal) {
+    return String.format(
+        Locale.ROOT, "martensite, %.0f %% austenite", metal.retainedPct().orElseThrow());
+  }
+
+  /** Whether it hardens. */
+  public static String hardens(Hardens hardens) {
+    return switch (hardens) {
+      case NO -> "no";
+      case PERHAPS -> "perhaps";
+      case YES -> "yes";
+    };
+  }
+
+  /** What to do when the kiln has done a line of its program. */
+  public static String then(ProgramLine line) {
+    return switch (line.then()) {
+      case GO_ON -> "go on";
+      case TAKE_OUT -> "take out, still air";
+      case QUENCH -> "quench in " + line.quenchant().orElseThrow();
+    };
+  }
+}

@@ -1,0 +1,272 @@
+package seamsoak.words;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import seamsoak.schedule.Conflict;
+import seamsoak.steel.HeatTreatment;
+import seamsoak.steel.TemperatureRange;
+import seamsoak.unit.Length;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.ConflictWords.Sentences;
+
+/** What the steels do not agree on, each with what to do about it. */
+public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentences> {
+  /**
+   * A conflict in words; neither sentence has a capital or a full stop.
+   *
+   * @param about such as {@code normalizing}, {@code hardening heat}
+   * @param says what is the matter
+   * @param todo what to do about it
+   */
+  public record Sentences(String about, String says, String todo) {}
+
+  public Sentences said(Conflict conflict) {
+    return conflict.as(this);
+  }
+
+  @Override
+  public Sentences of(Conflict.DisputedSheets c) {
+    return c.dispute().never()
+        ? new Sentences(
+            c.dispute().matter(),
+            c.steel() + " must not be normalized: its sheets say to " + c.dispute().one(),
+            "this schedule anneals it instead and leaves the cycles out; follow its own sheet for"
+                + " the hardening")
+        : new Sentences(
+            c.dispute().matter(),
+            "the sheets of "
+                + c.steel()
+                + " disagree: "
+                + c.dispute().one()
+                + "; or "
+                + c.dispute().other(),
+            c.dispute().ofNormalizing()
+                ? "this schedule takes the careful side: no cooling in air from above the critical"
+                    + " range, kiln-cooled cycles and a full anneal; a sheet from whoever sold the"
+                    + " bar comes before it"
+                : "keep to where they agree, or to the cooler one");
+  }
+
+  @Override
+  public Sentences of(Conflict.JacketOn c) {
+    return new Sentences(
+        "jacket",
+        "the jacket of " + c.steel() + " is still on the billet, and it makes no edge",
+        "take it off before anything is hardened; this schedule keeps it on through the fires, which"
+            + " saves the body from scale but not from losing carbon to the sheet, and grinds it off"
+            + " with the skin below it");
+  }
+
+  @Override
+  public Sentences of(Conflict.HardAndSoftInAir c) {
+    return new Sentences(
+        "cooling in air",
+        list(c.hard())
+            + (c.surely()
+                ? c.hard().size() > 1 ? " harden" : " hardens"
+                : " may harden, at least in part,")
+            + " in still air in this section, while "
+            + list(c.soft())
+            + " stays soft: it swells as the other does not, and the welds are sheared",
+        "cool it as slowly as the schedule says each time, and never lay it hard overnight");
+  }
+
+  @Override
+  public Sentences of(Conflict.NoKiln c) {
+    return new Sentences(
+        "no kiln",
+        "a steel of it "
+            + (c.surely() ? "hardens" : "may harden in part")
+            + " in air, and neither ash nor vermiculite is sure to be slow enough: L6 left in ash was"
+            + " found hard throughout",
+        "have it annealed by someone with a kiln, or take steels that do not harden in air; the best"
+            + " that a fire can do is in the schedule");
+  }
+
+  @Override
+  public Sentences of(Conflict.BeyondFormulas c) {
+    HeatTreatment sheet = c.sheet();
+    String apart =
+        c.apart()
+            ? "no heat suits them all: "
+                + c.steel()
+                + " hardens from "
+                + sheet.harden().map(this::between).orElse("")
+                + ", "
+                + windows(c.others())
+                + "; and "
+            : "";
+    String own =
+        c.others().isEmpty()
+            ? "go by its own sheet"
+            : "this schedule is for the others, and leaves "
+                + c.steel()
+                + " soft; if that is what has to cut, go by its own sheet";
+    String coarsens =
+        c.others().isEmpty()
+            ? ""
+            : ", which coarsens " + list(c.others().stream().map(Conflict.Window::steel).toList());
+    return new Sentences(
+        "beyond the formulas",
+        apart
+            + "no formula here reaches as much alloy as "
+            + c.steel()
+            + " has, so its hardening and tempers are not worked out",
+        own
+            + sheet.harden().map(r -> ": harden from " + between(r)).orElse("")
+            + sheet.quench().map(q -> " in " + q).orElse("")
+            + sheet.temper().map(r -> ", temper at " + between(r)).orElse("")
+            + coarsens);
+  }
+
+  @Override
+  public Sentences of(Conflict.NothingHardens c) {
+    return new Sentences(
+        "nothing hardens",
+        "no steel of it has the carbon to harden",
+        "the schedule ends with the cycles; for a blade put a high-carbon steel at the edge");
+  }
+
+  @Override
+  public Sentences of(Conflict.TooThin c) {
+    return new Sentences(
+        "grinding allowance",
+        "the billet is too thin for the blade: with the skin off both faces "
+            + new Length(c.leftMetres()).format(units)
+            + " is left",
+        "leave the next billet thicker, cover it in the fire, or make the blade thinner; soft skin"
+            + " left on does not hold an edge");
+  }
+
+  @Override
+  public Sentences of(Conflict.NoCommonHeat c) {
+    return new Sentences(
+        "hardening heat",
+        "no heat suits them all: " + windows(c.windows()),
+        show(c.celsius())
+            + " is right for "
+            + c.edge()
+            + " at the edge, as near the others as it allows; harden and break a test piece, and"
+            + " next time pair steels that share a range");
+  }
+
+  @Override
+  public Sentences of(Conflict.HeatOutsideSheet c) {
+    return new Sentences(
+        "hardening heat",
+        show(c.celsius()) + " lies outside the published range of " + c.steel(),
+        "its carbon has moved since, and with it the heat it needs; try a test piece");
+  }
+
+  @Override
+  public Sentences of(Conflict.SoftLayer c) {
+    return new Sentences(
+        "soft layer",
+        c.never()
+            ? c.steel() + " does not harden at any heat"
+            : String.format(
+                Locale.ROOT,
+                "%s will not harden%s: it has %.2f %% carbon by then",
+                c.steel(),
+                c.ownHeat().map(r -> " below the heat of its own sheet, " + between(r)).orElse(""),
+                c.carbonPct()),
+        c.inTheEdge()
+            ? "in so many layers it lies in the edge too, stays soft there and wears first; where the"
+                + " edge must be hard, lay a core of "
+                + c.edge()
+                + " through it, or put a steel with more carbon in its place"
+            : "keep it away from the edge: grind so that "
+                + c.edge()
+                + " is what cuts, and test with a file there");
+  }
+
+  @Override
+  public Sentences of(Conflict.SoftMiddle c) {
+    return new Sentences(
+        "quench speed",
+        String.format(
+            Locale.ROOT,
+            "the middle of %s will not harden in this section: it has to fall from %s to %s within"
+                + " %.1f s and takes about %.0f s in %s",
+            c.steel(),
+            show(800),
+            show(500),
+            c.allowsSeconds(),
+            c.takesSeconds(),
+            c.bath()),
+        "it hardens through where the blade is no thicker than about "
+            + new Length(c.throughInOilMetres()).format(units)
+            + " in fast oil and "
+            + new Length(c.throughInBrineMetres()).format(units)
+            + " in brine"
+            + c.sheetQuench().map(q -> " (its sheet: " + q + ")").orElse("")
+            + ", so a thin edge may be hard though the spine is not; make it thinner, or be content"
+            + " with a hard skin over a tough middle, which serves a hammer or an ax");
+  }
+
+  @Override
+  public Sentences of(Conflict.DeepBesideShallow c) {
+    return new Sentences(
+        "quench speed",
+        c.shallow()
+            + " needs a bath so fast that "
+            + c.deep()
+            + ", which hardens far more deeply, may crack in it",
+        "make the blade thinner and quench in fast oil, or pair steels of like depth");
+  }
+
+  @Override
+  public Sentences of(Conflict.HardnessOutOfReach c) {
+    return new Sentences(
+        "hardness",
+        String.format(
+            Locale.ROOT,
+            "%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes to"
+                + " about %.0f",
+            c.wantedHrc(),
+            c.comesToHrc()),
+        c.comesToHrc() < c.wantedHrc()
+            ? "be content with that, or put a steel with more carbon at the edge"
+            : "temper hotter in small steps on a test piece, watching what its sheet says of"
+                + " brittleness");
+  }
+
+  @Override
+  public Sentences of(Conflict.TemperParts c) {
+    return new Sentences(
+        "temper",
+        String.format(
+            Locale.ROOT,
+            "the same temper leaves %s at about %.0f HRC and %s at about %.0f",
+            c.edge(),
+            c.edgeHrc(),
+            c.other(),
+            c.otherHrc()),
+        "the edge decides; where both lie in the edge it wears unevenly, which some want");
+  }
+
+  private static String list(List<String> steels) {
+    return String.join(", ", steels);
+  }
+
+  /** From where to where each steel hardens. */
+  private String windows(List<Conflict.Window> windows) {
+    return windows.stream()
+        .map(w -> w.steel() + " from " + between(w.lowC(), w.highC()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private String between(TemperatureRange range) {
+    return between(range.lowC(), range.highC());
+  }
+
+  private String between(double low, double high) {
+    return show(low) + (show(low).equals(show(high)) ? "" : " to " + show(high));
+  }
+
+  private String show(double celsius) {
+    return Temperature.ofCelsius(celsius).format(units);
+  }
+}

@@ -1,0 +1,127 @@
+package seamsoak.words;
+
+import java.util.Locale;
+import seamsoak.schedule.Remark;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.UnitSystem;
+
+/** What to know of a schedule as a whole. */
+public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<String> {
+  /** A share of the cycles too small to speak of, percent. */
+  private static final double HARDLY_PCT = 10;
+
+  public String says(Remark remark) {
+    return remark.as(this);
+  }
+
+  @Override
+  public String of(Remark.Always remark) {
+    return switch (remark) {
+      case NORMALIZING_HIDES_LINES ->
+          "Normalizing hides a faint line more by its finer structure than by moving carbon: it may"
+              + " come back after an anneal.";
+      case HOLDS_WITHOUT_KILN ->
+          "Without a kiln the holds are only as good as the fire is even; long anneals in a forge"
+              + " are a hope.";
+      case COLOR_TELLS_LITTLE ->
+          "Color tells a heat to 50 C (90 F) at best, and no two tables agree on its words; trust a"
+              + " thermocouple that was checked.";
+    };
+  }
+
+  @Override
+  public String of(Remark.LineStays remark) {
+    return String.format(
+        Locale.ROOT,
+        "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
+            + " change that.",
+        remark.missingPct());
+  }
+
+  @Override
+  public String of(Remark.LineClears remark) {
+    double share = remark.soakSharePct();
+    return String.format(
+        Locale.ROOT,
+        "The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
+            + " %.0f %% and they %.0f %%.",
+        remark.beforePct(),
+        remark
+            .soakedPct()
+            .map(p -> String.format(Locale.ROOT, "the soak takes it to %.2f %%, and ", p))
+            .orElse("without a soak "),
+        100 - share < HARDLY_PCT && remark.soakedPct().isPresent()
+            ? "normalizing and the cycles, cooler and shorter, hardly move it"
+            : String.format(
+                Locale.ROOT, "normalizing and the cycles take it to %.2f %%", remark.endPct()),
+        share,
+        100 - share);
+  }
+
+  @Override
+  public String of(Remark.OutsideRange remark) {
+    double low = remark.range().lowC();
+    double high = remark.range().highC();
+    return "The "
+        + remark.step()
+        + " at "
+        + show(remark.celsius())
+        + " lies outside the published range of "
+        + remark.steel()
+        + ", "
+        + show(low)
+        + (low == high ? "" : " to " + show(high))
+        + ": "
+        + why(remark)
+        + ".";
+  }
+
+  private static String why(Remark.OutsideRange remark) {
+    return switch (remark.why()) {
+      case OTHERS_DECIDE -> "it does not harden, so the others decide";
+      case HEAT_OF_OTHERS -> "this is the heat of the others, and it stays soft there";
+      case NEAR_ENOUGH -> "as near as a kiln can tell, and it suits the others better";
+      case BELOW_FIRST_CHANGE ->
+          "a sub-critical anneal stays below what the first of its steels changes at; the printed"
+              + " range is of a slow anneal";
+      case ANOTHER_CHANGES -> "another steel begins to change there, and nothing must";
+      case CARBIDE_TO_GATHER ->
+          "carbide has to be left to gather, and the range printed for it would dissolve all of it,"
+              + " or nothing, with the carbon that there is";
+      case HARDNESS_WANTED -> "the hardness that is wanted at the edge asks for it";
+      case CARBON_MOVED ->
+          "its carbon has moved since it was bought, and with it the heat it needs";
+      case WITHIN_OTHERS ->
+          "their ranges do not meet, and it lies in that of " + String.join(", ", remark.within());
+    };
+  }
+
+  @Override
+  public String of(Remark.BeyondKiln remark) {
+    return remark
+            .highestC()
+            .map(c -> "The kiln goes to " + show(c))
+            .orElse("There is neither kiln nor forge")
+        + ": "
+        + String.join(", ", remark.steps())
+        + remark
+            .fire()
+            .map(
+                fire ->
+                    (remark.steps().size() > 1 ? " are for the " : " is for the ")
+                        + fire.word()
+                        + ".")
+            .orElse(" cannot be done in this shop and must be done elsewhere.");
+  }
+
+  @Override
+  public String of(Remark.CarbonByThen remark) {
+    return "The temperatures rest on the carbon that each of "
+        + String.join(", ", remark.steels())
+        + " has by then.";
+  }
+
+  private String show(double celsius) {
+    return Temperature.ofCelsius(celsius).format(units);
+  }
+}

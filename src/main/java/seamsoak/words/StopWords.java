@@ -1,0 +1,84 @@
+package seamsoak.words;
+
+import seamsoak.safety.Danger;
+import seamsoak.safety.HardStop;
+import seamsoak.safety.Stop;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TemperatureDifference;
+import seamsoak.unit.UnitSystem;
+
+/** Why a step must not be done as planned, and what to do instead. */
+public record StopWords(UnitSystem units) implements Danger.Cases<String> {
+  public String says(Stop stop) {
+    return stop.step() + ": " + stop.danger().as(this);
+  }
+
+  @Override
+  public String of(Danger.CoatedJacket danger) {
+    return switch (danger.coating()) {
+      case GALVANIZED ->
+          "The jacket is galvanized: its zinc turns to poisonous fume in the fire, so this"
+              + " jacket is refused; take plain uncoated steel.";
+      case PLATED ->
+          "The jacket is plated: zinc, cadmium or chromium turn to poisonous fume in the fire,"
+              + " and cadmium can kill, so this jacket is refused; take plain uncoated steel.";
+      case NONE, PAINTED, UNKNOWN -> throw new IllegalStateException("no stop: " + danger);
+    };
+  }
+
+  @Override
+  public String of(Danger.SealedCan danger) {
+    String inside =
+        switch (danger.inside()) {
+          case DAMP -> "damp";
+          case OILY -> "oily";
+          case PAINTED -> "painted";
+          case BAKED_DRY, UNKNOWN -> throw new IllegalStateException("no stop: " + danger);
+        };
+    return "The can is "
+        + inside
+        + " inside and has no vent hole that is known of: gas may burst it like a bomb, so it is"
+        + " refused; bake what is in it dry, free of oil and paint, or drill a hole facing away"
+        + " from people.";
+  }
+
+  @Override
+  public String of(Danger.HotSalt danger) {
+    return "The salt is at "
+        + show(danger.celsius())
+        + ": low-temperature salt is nitrate, which above "
+        + show(HardStop.NITRATE_CELSIUS)
+        + " breaks up and may explode, so this bath is refused; hold it between "
+        + show(HardStop.NITRATE_BATH_LOW_CELSIUS)
+        + " and "
+        + show(HardStop.NITRATE_BATH_HIGH_CELSIUS)
+        + ".";
+  }
+
+  @Override
+  public String of(Danger.HotOil danger) {
+    return "The oil is at "
+        + show(danger.celsius())
+        + ", a blade warms it by about "
+        + new TemperatureDifference(danger.bladeWarmsKelvin()).format(units)
+        + ", and "
+        + (danger.ofLabel() ? "it flashes at " : "such oil flashes at about ")
+        + show(danger.flashC())
+        + ": that is too near, so this bath is refused; let it cool, or take oil with a higher"
+        + " flash point.";
+  }
+
+  @Override
+  public String of(Danger.NitrateHeat danger) {
+    return "Only nitrate salt is at hand to heat in, and "
+        + show(danger.celsius())
+        + " is above the "
+        + show(HardStop.NITRATE_CELSIUS)
+        + " at which it must never be: it may explode, so this step is refused; use a kiln, a"
+        + " forge or neutral salt made for it.";
+  }
+
+  private String show(double celsius) {
+    return Temperature.ofCelsius(celsius).format(units);
+  }
+}
