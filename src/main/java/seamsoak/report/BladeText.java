@@ -11,6 +11,7 @@ import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.Outcome;
 import seamsoak.schedule.ScheduleAdvice.Quenched;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.BladeWords;
 
 /** What the schedule makes of the steel: how hard the blade comes out, and what it is by then. */
 record BladeText(Advice advice, UnitSystem units) {
@@ -63,7 +64,7 @@ record BladeText(Advice advice, UnitSystem units) {
           m.name() + (m.chosen() ? " *" : ""),
           Shown.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0),
           shown().pick(degrees(1.8 * m.differenceC()), degrees(m.differenceC())),
-          m.middles());
+          m.middles().stream().map(BladeWords::hardens).toList());
     }
     return table.captioned(
         "How long its middle takes from "
@@ -100,7 +101,7 @@ record BladeText(Advice advice, UnitSystem units) {
     Page page = new Page().say("What it is made of by then, and how hard, give or take 2 HRC");
     for (After a : changes()) {
       page.item(
-          a.step(),
+          a.step().words(),
           13,
           a.metals().stream().map(BladeText::said).collect(Collectors.joining("; ")) + ".");
     }
@@ -120,7 +121,7 @@ record BladeText(Advice advice, UnitSystem units) {
     for (After a : changes()) {
       for (Metal m : a.metals()) {
         table.row(
-            a.step(),
+            a.step().words(),
             m.steel(),
             m.structure(),
             m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));

@@ -15,6 +15,7 @@ import seamsoak.single.SteelReport;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
+import seamsoak.words.StepsTold;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -134,6 +135,6 @@ public final class JsonReport {
     if (!sources.entries().isEmpty()) {
       all.put("sources", sources.entries());
     }
-    return JsonWriter.write(all);
+    return JsonWriter.write(all, StepsTold::members);
   }
 }

@@ -78,8 +78,8 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
 
   /** Whether the layers are so many that an edge ground through them holds all of them. */
   private boolean inTheEdge() {
-    return course.billet.stack().layers() > FEW_LAYERS
-        || course.billet.steps().stream()
+    return course.billet().stack().layers() > FEW_LAYERS
+        || course.billet().steps().stream()
             .anyMatch(s -> s instanceof Step.Restack || s instanceof Step.Tile);
   }
 
@@ -128,7 +128,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
   private List<Conflict> ofQuench() {
     List<Conflict> all = new ArrayList<>();
     for (QuenchChoice.Taken t : quench.steels()) {
-      if (t.middle() == QuenchChoice.Middle.NO) {
+      if (t.middle() == Hardens.NO) {
         all.add(
             new Conflict(
                 "quench speed",
@@ -172,9 +172,9 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
     double oil = thickest(t, "oil-fast");
     double brine = thickest(t, "brine");
     return "it hardens through where the blade is no thicker than about "
-        + new Length(oil).format(course.units)
+        + new Length(oil).format(course.units())
         + " in fast oil and "
-        + new Length(brine).format(course.units)
+        + new Length(brine).format(course.units())
         + " in brine"
         + t.steel().steel().heatTreatment().quench().map(q -> " (its sheet: " + q + ")").orElse("")
         + ", so a thin edge may be hard though the spine is not; make it thinner, or be content with"

@@ -133,9 +133,9 @@ record Conflicts(Course course, Guard guard) {
     boolean all = true;
     double celsius = Cycles.normalizeCelsius(steels);
     for (SteelNow s : steels) {
-      SteelNow.InAir air = s.inAir(course.heats().section(), celsius, course.grainNumber());
-      (air == SteelNow.InAir.NO ? soft : hard).add(s.id());
-      all &= air != SteelNow.InAir.PERHAPS;
+      Hardens air = s.inAir(course.heats().section(), celsius, course.grainNumber());
+      (air == Hardens.NO ? soft : hard).add(s.id());
+      all &= air != Hardens.PERHAPS;
     }
     return hard.isEmpty() || soft.isEmpty()
         ? Optional.empty()

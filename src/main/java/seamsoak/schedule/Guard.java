@@ -2,18 +2,17 @@ package seamsoak.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import seamsoak.heat.Section;
 
 /**
  * How carefully a section has to be cooled from above the critical range.
  *
  * @param way what to do
- * @param reasons one sentence for each steel that asks for care
+ * @param reasons why, for each steel that asks for care
  */
-record Guard(Way way, List<String> reasons) {
+public record Guard(Way way, List<Reason> reasons) {
   /** Ways to cool. */
-  enum Way {
+  public enum Way {
     /** Still air. */
     AIR,
     /** Still air, but annealed before anything cuts it or it lies overnight. */
@@ -24,38 +23,47 @@ record Guard(Way way, List<String> reasons) {
     ANNEAL_ONLY
   }
 
+  /** Why a steel asks for care. */
+  public enum Because {
+    /** Its sheets say to anneal only. */
+    NEVER_NORMALIZED,
+    /** Its sheets disagree on whether it may be normalized. */
+    NORMALIZING_DISPUTED,
+    HARDENS_IN_AIR,
+    /** In part. */
+    MAY_HARDEN_IN_AIR
+  }
+
+  /** A steel, and why it asks for care. */
+  public record Reason(String steel, Because because) {}
+
   /** For steels cooled from a heat with grains of that number. */
   static Guard of(List<SteelNow> steels, Section section, double celsius, double grainNumber) {
     Way way = Way.AIR;
-    List<String> reasons = new ArrayList<>();
+    List<Reason> reasons = new ArrayList<>();
     for (SteelNow s : steels) {
-      SteelNow.InAir air = s.inAir(section, celsius, grainNumber);
+      Hardens air = s.inAir(section, celsius, grainNumber);
       Way own = Way.AIR;
       if (s.neverNormalized()) {
         own = Way.ANNEAL_ONLY;
-        reasons.add("the sheets of " + s.id() + " say to anneal only, never to normalize");
+        reasons.add(new Reason(s.id(), Because.NEVER_NORMALIZED));
       } else if (s.normalizingDisputed()) {
         own = Way.KILN;
-        reasons.add("sheets of " + s.id() + " disagree on whether it may be normalized");
+        reasons.add(new Reason(s.id(), Because.NORMALIZING_DISPUTED));
       }
-      if (air == SteelNow.InAir.YES) {
+      if (air == Hardens.YES) {
         own = own == Way.ANNEAL_ONLY ? own : Way.KILN;
-        reasons.add(s.id() + " hardens in still air in this section");
-      } else if (air == SteelNow.InAir.PERHAPS) {
+        reasons.add(new Reason(s.id(), Because.HARDENS_IN_AIR));
+      } else if (air == Hardens.PERHAPS) {
         own = own == Way.AIR ? Way.AIR_THEN_ANNEAL : own;
-        reasons.add(s.id() + " may harden in part in still air in this section");
+        reasons.add(new Reason(s.id(), Because.MAY_HARDEN_IN_AIR));
       }
       way = own.compareTo(way) > 0 ? own : way;
     }
-    return new Guard(way, List.copyOf(reasons));
+    return new Guard(way, reasons.stream().distinct().toList());
   }
 
   boolean slow() {
     return way == Way.KILN || way == Way.ANNEAL_ONLY;
-  }
-
-  /** The reasons as one sentence's part. */
-  String because() {
-    return reasons.stream().distinct().collect(Collectors.joining("; "));
   }
 }

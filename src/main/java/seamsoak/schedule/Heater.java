@@ -3,7 +3,7 @@ package seamsoak.schedule;
 import java.util.Locale;
 
 /** Where a step is done. */
-enum Heater {
+public enum Heater {
   KILN,
   FORGE,
   SALT,
@@ -12,7 +12,7 @@ enum Heater {
   /** No heat is put in. */
   BENCH;
 
-  String word() {
+  public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import seamsoak.billet.Kiln;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
+import seamsoak.schedule.ScheduleAdvice.Segment;
 
 /**
  * What to set a kiln's controller to: for each step done in it, climb, target and stay.
@@ -18,7 +19,7 @@ record KilnProgram(Kiln kiln) {
     for (int i = 0; i < steps.size(); i++) {
       if (steps.get(i).in() == Heater.KILN && !tooHot(steps.get(i))) {
         boolean goesOn =
-            steps.get(i).name().equals("pre-heat")
+            steps.get(i).kind() == StepKind.PRE_HEAT
                 && i + 1 < steps.size()
                 && steps.get(i + 1).in() == Heater.KILN;
         all.addAll(one(steps.get(i), goesOn));
@@ -37,8 +38,8 @@ record KilnProgram(Kiln kiln) {
     List<Leg> legs = step.legs();
     for (int i = 0; i < legs.size(); i++) {
       Leg leg = legs.get(i);
-      boolean falls = leg.kind().equals("cool") && leg.cool().equals("kiln");
-      if (leg.kind().equals("rise")) {
+      boolean falls = leg.coolsIn(Coolant.Plain.KILN);
+      if (leg.kind() == Segment.Kind.RISE) {
         double stay = stays(legs, i + 1);
         all.add(
             line(
@@ -91,10 +92,12 @@ record KilnProgram(Kiln kiln) {
     if (next >= legs.size()) {
       return goesOn || legs.get(at).toC() < WARM_CELSIUS ? "go on" : "take out, still air";
     }
-    return switch (legs.get(next).cool()) {
-      case "kiln", "" -> "go on";
-      case "air" -> "take out, still air";
-      default -> "quench in " + legs.get(next).cool();
-    };
+    Leg cooling = legs.get(next);
+    if (cooling.cool().isEmpty() || cooling.coolsIn(Coolant.Plain.KILN)) {
+      return "go on";
+    }
+    return cooling.coolsIn(Coolant.Plain.AIR)
+        ? "take out, still air"
+        : "quench in " + cooling.cool().get().word();
   }
 }

@@ -3,7 +3,6 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import seamsoak.billet.Shop;
 import seamsoak.heat.Section;
 import seamsoak.heat.SectionCurve;
@@ -41,7 +40,7 @@ record Media(Correlations k, Section section, double celsius, double grainNumber
         any.result().coreSeconds8to5(),
         any.result().greatestDifferenceKelvin(),
         chosen,
-        c.steels().stream().map(t -> word(t.middle())).toList());
+        c.steels().stream().map(QuenchChoice.Taken::middle).toList());
   }
 
   private ScheduleAdvice.Medium stillAir(QuenchChoice chosen) {
@@ -53,12 +52,6 @@ record Media(Correlations k, Section section, double celsius, double grainNumber
         curve.coreSecondsBetween(800 + ZERO, 500 + ZERO).orElseThrow(),
         curve.greatestDifferenceKelvin(),
         false,
-        chosen.steels().stream()
-            .map(t -> word(t.steel().inAir(section, celsius, grainNumber)))
-            .toList());
-  }
-
-  private static String word(Enum<?> answer) {
-    return answer.name().toLowerCase(Locale.ROOT);
+        chosen.steels().stream().map(t -> t.steel().inAir(section, celsius, grainNumber)).toList());
   }
 }

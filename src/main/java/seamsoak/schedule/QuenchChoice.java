@@ -21,13 +21,6 @@ import seamsoak.state.BathAtHand;
  * @param steels how each that hardens takes it
  */
 record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken> steels) {
-  /** Whether a middle hardens. */
-  enum Middle {
-    NO,
-    PERHAPS,
-    YES
-  }
-
   /**
    * How a steel takes the quench.
    *
@@ -36,11 +29,11 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
    * @param result what the quench does to the section
    */
   record Taken(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
-    Middle middle() {
+    Hardens middle() {
       return switch (result.depth()) {
-        case THROUGH -> Middle.YES;
-        case NEARLY -> Middle.PERHAPS;
-        case SHELL, NOT -> Middle.NO;
+        case THROUGH -> Hardens.YES;
+        case NEARLY -> Hardens.PERHAPS;
+        case SHELL, NOT -> Hardens.NO;
       };
     }
 
@@ -89,7 +82,7 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
   static QuenchChoice of(List<QuenchChoice> all) {
     Comparator<QuenchChoice> slowestFirst =
         Comparator.comparingDouble(c -> c.quenchant().severity());
-    for (Middle enough : List.of(Middle.YES, Middle.PERHAPS)) {
+    for (Hardens enough : List.of(Hardens.YES, Hardens.PERHAPS)) {
       Optional<QuenchChoice> found =
           all.stream().filter(c -> c.worst().compareTo(enough) >= 0).min(slowestFirst);
       if (found.isPresent()) {
@@ -103,7 +96,7 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
     return new BathAtHand(bath, quenchant).celsius();
   }
 
-  Middle worst() {
+  Hardens worst() {
     return steels.stream().map(Taken::middle).min(Comparator.naturalOrder()).orElseThrow();
   }
 

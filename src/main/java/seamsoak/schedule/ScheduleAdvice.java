@@ -36,7 +36,7 @@ public record ScheduleAdvice(
    * @param core corners
    * @param face corners on the same clock
    */
-  public record Curve(String step, List<Corner> core, List<Corner> face) {}
+  public record Curve(StepName step, List<Corner> core, List<Corner> face) {}
 
   /** A corner of a curve. */
   public record Corner(double minutes, double celsius) {}
@@ -44,50 +44,55 @@ public record ScheduleAdvice(
   /**
    * A piece of the curve.
    *
-   * @param step such as {@code soak}, {@code normalize}, {@code refine 1}
-   * @param kind rise, hold or cool
+   * @param step its step
+   * @param kind rise, hold or cooling
    * @param fromC temperature at its start
    * @param toC temperature at its end
    * @param minutes how long
-   * @param cool what it cools in, empty otherwise
-   * @param why the reason for it
-   * @param check what the smith can look for
+   * @param cool what it cools in, if it does
+   * @param task of the step, at the piece that stands for it
+   * @param checks of the step, there
    * @param cautions that belong to it
    * @param in where it is done
    */
   public record Segment(
-      String step,
-      String kind,
+      StepName step,
+      Kind kind,
       double fromC,
       double toC,
       double minutes,
-      String cool,
-      String why,
-      String check,
+      Optional<Coolant> cool,
+      Optional<Task> task,
+      List<Check> checks,
       List<String> cautions,
-      String in) {}
+      Heater in) {
+    /** What the temperature does. */
+    public enum Kind {
+      RISE,
+      HOLD,
+      COOL
+    }
+  }
 
   /**
    * A step as a whole.
    *
    * @param step its name
-   * @param in where it is done: kiln, forge, salt, oven, bench
-   * @param doing what to do
+   * @param in where it is done
+   * @param task what to do and why
    * @param temperatureC of the hold, if it has one
    * @param holdMinutes counted from when the core is there
-   * @param why the reason for it
    * @param checks what the smith can look for
    * @param cautions worst first
    * @param refused why it must not be done as planned
    */
   public record Step(
-      String step,
-      String in,
-      String doing,
+      StepName step,
+      Heater in,
+      Task task,
       Optional<Double> temperatureC,
       Optional<Double> holdMinutes,
-      String why,
-      List<String> checks,
+      List<Check> checks,
       List<String> cautions,
       Optional<String> refused) {}
 
@@ -112,7 +117,12 @@ public record ScheduleAdvice(
    * @param then what to do after it
    */
   public record ProgramLine(
-      String step, int number, double ratePerHourC, double toC, double stayMinutes, String then) {}
+      StepName step,
+      int number,
+      double ratePerHourC,
+      double toC,
+      double stayMinutes,
+      String then) {}
 
   /**
    * The billet after a step.
@@ -129,7 +139,7 @@ public record ScheduleAdvice(
    * @param thicknessMm of the piece
    */
   public record After(
-      String step,
+      StepName step,
       int linesVisible,
       int crossingsVisible,
       double deepestMissingPct,
@@ -179,7 +189,7 @@ public record ScheduleAdvice(
    * @param takesSeconds the middle takes from 800 to 500 C
    * @param differenceC the most that middle and face differ on the way down
    * @param chosen whether the schedule takes it
-   * @param middles whether the middle of each steel hardens: yes, perhaps, no
+   * @param middles whether the middle of each steel hardens
    */
   public record Medium(
       String id,
@@ -187,7 +197,7 @@ public record ScheduleAdvice(
       double takesSeconds,
       double differenceC,
       boolean chosen,
-      List<String> middles) {}
+      List<Hardens> middles) {}
 
   /**
    * One steel in the quench.
@@ -203,7 +213,7 @@ public record ScheduleAdvice(
    * @param longestSeconds within which its middle has to fall from 800 to 500 C
    * @param takesSeconds what it takes in that quenchant
    * @param differenceC the most that middle and face differ on the way down
-   * @param middle whether the middle hardens: yes, perhaps, no
+   * @param middle whether the middle hardens
    * @param edgeHrc hardness as quenched at an edge ground thin
    * @param temperedHrc hardness of that edge after the tempers
    */
@@ -219,7 +229,7 @@ public record ScheduleAdvice(
       double longestSeconds,
       double takesSeconds,
       double differenceC,
-      String middle,
+      Hardens middle,
       double edgeHrc,
       double temperedHrc) {}
 

@@ -45,7 +45,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
   private List<String> outside(ScheduleStep step, Course course) {
     List<String> all = new ArrayList<>();
     Optional<Leg> hold = step.hold();
-    if (hold.isEmpty()) {
+    if (hold.isEmpty() || step.name().number() > 1) {
       return all;
     }
     double at = hold.get().toC();
@@ -56,7 +56,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
               r ->
                   all.add(
                       "The "
-                          + step.name()
+                          + step.name().words()
                           + " at "
                           + show(at)
                           + " lies outside the published range of "
@@ -72,13 +72,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
   }
 
   private static Optional<TemperatureRange> range(ScheduleStep step, SteelNow s) {
-    return switch (step.name()) {
-      case "normalize" -> s.steel().heatTreatment().normalize();
-      case "anneal" -> s.steel().heatTreatment().anneal();
-      case "harden" -> s.steel().heatTreatment().harden();
-      case "temper 1" -> s.steel().heatTreatment().temper();
-      default -> Optional.empty();
-    };
+    return step.kind().published(s.steel().heatTreatment());
   }
 
   /** Why a step leaves the range that a sheet prints for a steel. */
@@ -87,23 +81,23 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
     if (!s.hardens()) {
       return "it does not harden, so the others decide";
     }
-    if (step.name().equals("harden") && s.ownHeat()) {
+    if (step.kind() == StepKind.HARDEN && s.ownHeat()) {
       return "this is the heat of the others, and it stays soft there";
     }
     if (Math.abs(at - Math.max(range.lowC(), Math.min(range.highC(), at))) < HardeningHeat.NEAR) {
       return "as near as a kiln can tell, and it suits the others better";
     }
-    if (step.name().equals("anneal") && step.doing().startsWith("Sub")) {
+    if (step.task() instanceof Task.SubCriticalAnneal) {
       return range.highC() > s.ac1C()
           ? "a sub-critical anneal stays below what the first of its steels changes at; the printed"
               + " range is of a slow anneal"
           : "another steel begins to change there, and nothing must";
     }
-    if (step.name().equals("anneal") && step.doing().startsWith("Spheroidize")) {
+    if (step.task() instanceof Task.Spheroidize) {
       return "carbide has to be left to gather, and the range printed for it would dissolve all of"
           + " it, or nothing, with the carbon that there is";
     }
-    if (step.name().equals("temper 1")) {
+    if (step.kind() == StepKind.TEMPER) {
       return "the hardness that is wanted at the edge asks for it";
     }
     List<String> within =
@@ -123,7 +117,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
 
   /** What the fires of the shop cannot do. */
   private List<String> fires(Course course) {
-    Equipment has = course.billet.equipment();
+    Equipment has = course.billet().equipment();
     boolean other =
         has.forgeTaken() != Equipment.Forge.NONE || has.saltTaken() != Equipment.Salt.NONE;
     double highest = has.kilnTaken().there() ? has.kilnTaken().highestTaken().celsius() : 0;
@@ -131,7 +125,7 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
         course.planned().stream()
             .filter(s -> s.hold().isPresent() && s.hottestC() > highest + 0.5)
             .filter(s -> s.in() != Heater.OVEN)
-            .map(ScheduleStep::name)
+            .map(s -> s.name().words())
             .toList();
     List<String> all = new ArrayList<>();
     if (!has.kilnTaken().there() && other) {
@@ -160,11 +154,13 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
       return List.of();
     }
     List<After> after = course.after();
-    Optional<After> soaked = after.stream().filter(a -> a.step().equals("soak")).findFirst();
+    Optional<After> soaked =
+        after.stream().filter(a -> a.step().kind() == StepKind.SOAK).findFirst();
     double middle = soaked.map(After::deepestMissingPct).orElse(before);
     double end =
         after.stream()
-            .filter(a -> a.step().startsWith("refine") || a.step().equals("normalize"))
+            .filter(
+                a -> a.step().kind() == StepKind.REFINE || a.step().kind() == StepKind.NORMALIZE)
             .reduce((a, b) -> b)
             .map(After::deepestMissingPct)
             .orElse(middle);

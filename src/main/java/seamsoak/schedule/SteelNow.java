@@ -48,14 +48,6 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
    */
   static final double FINEST = 8;
 
-  /** Whether a section hardens when it is left in still air. */
-  enum InAir {
-    NO,
-    /** In part, on the safe side. */
-    PERHAPS,
-    YES
-  }
-
   static List<SteelNow> of(List<Steel> steels, Workpiece piece, Shop shop) {
     return steels.stream()
         .map(
@@ -150,12 +142,12 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   }
 
   /** What still air does to a section of it, cooled from a heat with grains of that number. */
-  InAir inAir(Section section, double celsius, double grainNumber) {
+  Hardens inAir(Section section, double celsius, double grainNumber) {
     if (steel.hardenability().filter(h -> h == Hardenability.AIR).isPresent()) {
-      return InAir.YES;
+      return Hardens.YES;
     }
     if (!hardens() || beyondFormulas()) {
-      return InAir.NO;
+      return Hardens.NO;
     }
     QuenchedSteel austenite = quenched(celsius, grainNumber);
     double needed =
@@ -165,9 +157,9 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
     double margin = austenite.idealDiameterMetres() / needed;
     HardeningDepth.Depth depth = k.hardening().depth().depth(margin, margin);
     if (depth == HardeningDepth.Depth.THROUGH || depth == HardeningDepth.Depth.NEARLY) {
-      return InAir.YES;
+      return Hardens.YES;
     }
-    return austenite.mayHardenInAir(section) ? InAir.PERHAPS : InAir.NO;
+    return austenite.mayHardenInAir(section) ? Hardens.PERHAPS : Hardens.NO;
   }
 
   /**

@@ -19,8 +19,7 @@ final class Structures {
       List<SteelNow> steels, Heats heats, double celsius, double grainNumber, boolean slowly) {
     List<Metal> all = new ArrayList<>();
     for (SteelNow s : steels) {
-      SteelNow.InAir air =
-          slowly ? SteelNow.InAir.NO : s.inAir(heats.section(), celsius, grainNumber);
+      Hardens air = slowly ? Hardens.NO : s.inAir(heats.section(), celsius, grainNumber);
       all.add(
           switch (air) {
             case YES ->
@@ -93,7 +92,7 @@ final class Structures {
               ? new Metal(s.id(), "soft", Optional.empty())
               : new Metal(
                   s.id(),
-                  taken.get().middle() == QuenchChoice.Middle.NO
+                  taken.get().middle() == Hardens.NO
                       ? "tempered martensite at the face"
                       : "tempered martensite",
                   hrc(temper.hrc(s))));

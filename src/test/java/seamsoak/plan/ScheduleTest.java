@@ -13,13 +13,29 @@ import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Demos;
 import seamsoak.billet.Walks;
+import seamsoak.schedule.Coolant;
+import seamsoak.schedule.Hardens;
+import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.StepKind;
 import seamsoak.steel.HeatTreatment;
 import seamsoak.steel.Steel;
 import seamsoak.steel.TemperatureRange;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.StepWords;
 
 /** The treatment as a metallurgist would look it over. */
 class ScheduleTest {
+  private static final StepWords WORDS = new StepWords(UnitSystem.METRIC);
+
+  private static String doing(ScheduleAdvice.Step step) {
+    return WORDS.said(step.task()).doing();
+  }
+
+  private static String why(ScheduleAdvice.Step step) {
+    return WORDS.said(step.task()).why();
+  }
+
   private static Advice mosaic;
 
   @BeforeAll
@@ -30,19 +46,21 @@ class ScheduleTest {
 
   private static ScheduleAdvice.Step step(Advice advice, String name) {
     return advice.schedule().steps().stream()
-        .filter(s -> s.step().equals(name))
+        .filter(s -> s.step().words().equals(name))
         .findFirst()
         .orElseThrow(() -> new AssertionError("no step " + name));
   }
 
   private static boolean has(Advice advice, String name) {
-    return advice.schedule().steps().stream().anyMatch(s -> s.step().equals(name));
+    return advice.schedule().steps().stream().anyMatch(s -> s.step().words().equals(name));
   }
 
   private static String cooled(Advice advice, String step) {
     return advice.schedule().segments().stream()
-        .filter(s -> s.step().startsWith(step) && s.kind().equals("cool"))
-        .map(ScheduleAdvice.Segment::cool)
+        .filter(
+            s -> s.step().words().startsWith(step) && s.kind() == ScheduleAdvice.Segment.Kind.COOL)
+        .flatMap(s -> s.cool().stream())
+        .map(Coolant::word)
         .findFirst()
         .orElse("");
   }
@@ -68,7 +86,7 @@ class ScheduleTest {
     for (ScheduleAdvice.Step s : mosaic.schedule().steps()) {
       for (String id : List.of("1084", "75Ni8")) {
         Steel steel = Walks.STEELS.find(id).orElseThrow();
-        Optional<TemperatureRange> range = published(steel.heatTreatment(), s.step());
+        Optional<TemperatureRange> range = published(steel.heatTreatment(), s.step().words());
         if (range.isEmpty()) {
           continue;
         }
@@ -78,8 +96,9 @@ class ScheduleTest {
         } else {
           assertTrue(
               mosaic.schedule().remarks().stream()
-                  .anyMatch(r -> r.startsWith("The " + s.step()) && r.contains("range of " + id)),
-              s.step() + " of " + id);
+                  .anyMatch(
+                      r -> r.startsWith("The " + s.step().words()) && r.contains("range of " + id)),
+              s.step().words() + " of " + id);
         }
       }
     }
@@ -91,12 +110,12 @@ class ScheduleTest {
   void theStateIsCarriedThrough() {
     List<ScheduleAdvice.After> after = mosaic.schedule().after();
     for (ScheduleAdvice.After a : after) {
-      assertEquals(2, a.layers().size(), a.step());
-      assertEquals(2, a.metals().size(), a.step());
-      assertTrue(a.grainAstm() > 0 && a.grainAstm() < 14, a.step());
+      assertEquals(2, a.layers().size(), a.step().words());
+      assertEquals(2, a.metals().size(), a.step().words());
+      assertTrue(a.grainAstm() > 0 && a.grainAstm() < 14, a.step().words());
     }
     ScheduleAdvice.After ground =
-        after.stream().filter(a -> a.step().equals("grind")).findFirst().orElseThrow();
+        after.stream().filter(a -> a.step().kind() == StepKind.GRIND).findFirst().orElseThrow();
     assertEquals(0, ground.skinMm(), 0.02);
     assertEquals(3.175, ground.thicknessMm(), 1e-6);
     ScheduleAdvice.After last = after.get(after.size() - 1);
@@ -118,11 +137,11 @@ class ScheduleTest {
     assertEquals("kiln", cooled(advice, "cool-down"));
     assertEquals("kiln", cooled(advice, "refine"));
     assertEquals("kiln", cooled(advice, "anneal"));
-    assertTrue(step(advice, "anneal").doing().startsWith("Full anneal"));
-    assertTrue(step(advice, "anneal").why().contains(steel), step(advice, "anneal").why());
+    assertTrue(doing(step(advice, "anneal")).startsWith("Full anneal"));
+    assertTrue(why(step(advice, "anneal")).contains(steel), why(step(advice, "anneal")));
     assertTrue(conflict(advice, "normalizing").orElseThrow().says().contains("disagree"));
     assertTrue(has(advice, "pre-heat"));
-    assertEquals("yes", advice.schedule().blade().orElseThrow().steels().get(0).middle());
+    assertEquals(Hardens.YES, advice.schedule().blade().orElseThrow().steels().get(0).middle());
   }
 
   @Test
@@ -130,8 +149,8 @@ class ScheduleTest {
     Advice advice = Schedules.bar("L6", "12 mm", ", \"equipment\": { \"kiln\": \"none\" }");
     assertTrue(conflict(advice, "no kiln").orElseThrow().says().contains("ash"));
     assertTrue(advice.schedule().program().isEmpty());
-    assertEquals("oven", step(advice, "temper 1").in());
-    assertEquals("forge", step(advice, "harden").in());
+    assertEquals(Heater.OVEN, step(advice, "temper 1").in());
+    assertEquals(Heater.FORGE, step(advice, "harden").in());
   }
 
   /** No quench hardens the middle of 25 mm of 1095: even perfect it would need DI 34 mm. */
@@ -145,13 +164,13 @@ class ScheduleTest {
                 + " \"quenchants\": [{ \"kind\": \"oil-fast\" }, { \"kind\": \"brine\" }]");
     ScheduleAdvice.Outcome blade = advice.schedule().blade().orElseThrow();
     assertEquals("brine", blade.quenchant());
-    assertEquals("no", blade.steels().get(0).middle());
+    assertEquals(Hardens.NO, blade.steels().get(0).middle());
     assertTrue(blade.steels().get(0).idealDiameterMm() < 34);
     assertTrue(blade.steels().get(0).coreHrc() < blade.steels().get(0).faceHrc() - 10);
     String says = conflict(advice, "quench speed").orElseThrow().says();
     assertTrue(says.contains("will not harden") && says.contains("within"), says);
-    assertTrue(step(advice, "harden").why().contains("allows"));
-    assertTrue(step(advice, "anneal").doing().startsWith("Spheroidize"));
+    assertTrue(why(step(advice, "harden")).contains("allows"));
+    assertTrue(doing(step(advice, "anneal")).startsWith("Spheroidize"));
   }
 
   @Test
@@ -159,7 +178,7 @@ class ScheduleTest {
     Advice advice = Schedules.bar("D2", "12 mm", "");
     assertEquals(
         List.of("cool-down", "anneal", "grind", "test etch"),
-        advice.schedule().steps().stream().map(ScheduleAdvice.Step::step).toList());
+        advice.schedule().steps().stream().map(s -> s.step().words()).toList());
     assertTrue(conflict(advice, "normalizing").orElseThrow().says().contains("must not"));
     assertTrue(conflict(advice, "beyond the formulas").orElseThrow().todo().contains("1010"));
   }
@@ -201,7 +220,7 @@ class ScheduleTest {
     assertTrue(has(mosaic, "refine 2") && !has(mosaic, "refine 3"));
     double harden = step(mosaic, "harden").temperatureC().orElseThrow();
     assertEquals(harden, step(mosaic, "refine 2").temperatureC().orElseThrow(), 1e-9);
-    assertTrue(step(mosaic, "refine 2").why().contains("how deep it hardens"));
+    assertTrue(why(step(mosaic, "refine 2")).contains("how deep it hardens"));
     Advice fine = Schedules.bar("1084", "8 mm", "");
     assertTrue(has(fine, "refine") && !has(fine, "refine 2"));
   }
@@ -248,6 +267,6 @@ class ScheduleTest {
   }
 
   private static String checks(String step) {
-    return String.join("; ", step(mosaic, step).checks());
+    return String.join("; ", WORDS.checks(step(mosaic, step).checks()));
   }
 }

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -42,14 +40,10 @@ class HardStopTest {
   void warnsOfZincUnlessTheSheetIsBare(Coating coating) {
     boolean warned =
         CautionTable.load(DataFolder.packed())
-            .at("tile", words(Condition.ofJacket(coating)))
+            .at(CautionStep.TILE, Condition.ofJacket(coating))
             .stream()
             .anyMatch(caution -> caution.id().equals("zinc"));
     assertEquals(coating != Coating.NONE, warned);
-  }
-
-  private static Set<String> words(Set<Condition> conditions) {
-    return conditions.stream().map(Condition::word).collect(Collectors.toSet());
   }
 
   @ParameterizedTest
@@ -105,7 +99,7 @@ class HardStopTest {
     assertTrue(advice.hardStops().get(0).startsWith("harden: "), advice.hardStops().toString());
     ScheduleAdvice.Step harden =
         advice.schedule().steps().stream()
-            .filter(s -> s.step().equals("harden"))
+            .filter(s -> s.step().words().equals("harden"))
             .findFirst()
             .orElseThrow();
     assertTrue(harden.refused().orElseThrow().contains(word), harden.toString());

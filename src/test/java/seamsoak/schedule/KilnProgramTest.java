@@ -24,7 +24,7 @@ class KilnProgramTest {
       assertTrue(l.ratePerHourC() <= 200, l.toString());
       assertTrue(l.stayMinutes() >= 0, l.toString());
     }
-    assertTrue(lines.stream().noneMatch(l -> l.step().equals("normalize")));
+    assertTrue(lines.stream().noneMatch(l -> l.step().words().equals("normalize")));
     assertTrue(
         advice.schedule().remarks().stream()
             .anyMatch(r -> r.contains("830 C") && r.contains("normalize is for the forge")));
@@ -34,7 +34,7 @@ class KilnProgramTest {
   void theStayHasTheHoldInItAndTheAnnealFallsSlowly() {
     ScheduleAdvice schedule = Schedules.bar("O1", "12 mm", "").schedule();
     List<ProgramLine> anneal =
-        schedule.program().stream().filter(l -> l.step().equals("anneal")).toList();
+        schedule.program().stream().filter(l -> l.step().words().equals("anneal")).toList();
     assertEquals(2, anneal.size());
     assertTrue(anneal.get(0).stayMinutes() >= 30);
     assertEquals(-22, anneal.get(1).ratePerHourC(), 1e-6, "the sheet's rate");
@@ -43,7 +43,7 @@ class KilnProgramTest {
     assertEquals("take out, still air", anneal.get(1).then());
     ProgramLine harden =
         schedule.program().stream()
-            .filter(l -> l.step().equals("harden"))
+            .filter(l -> l.step().words().equals("harden"))
             .findFirst()
             .orElseThrow();
     assertEquals("quench in oil-fast", harden.then());
@@ -59,7 +59,7 @@ class KilnProgramTest {
 
   private static double stay(String more) {
     return Schedules.bar("1084", "25 mm", more).schedule().program().stream()
-        .filter(l -> l.step().equals("normalize"))
+        .filter(l -> l.step().words().equals("normalize"))
         .findFirst()
         .orElseThrow()
         .stayMinutes();
