@@ -1,5 +1,6 @@
 package seamsoak.words;
 
+import java.util.Locale;
 import java.util.stream.Collectors;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.schedule.Task.FirstTemper;
@@ -116,6 +117,6 @@ record QuenchWords(Amounts amounts, Harden task) {
   }
 
   private static String format(String form, Object... of) {
-    return format(form, of);
+    return String.format(Locale.ROOT, form, of);
   }
 }
