@@ -88,7 +88,7 @@ class StepsToldTest {
   @Test
   void jsonIsMetric() {
     String shop = new StepWords(UnitSystem.US).said(ANNEAL).doing();
-    assertEquals("Spheroidize at 1365 F, then down to 1200 F no faster than 40 F/h", shop);
+    assertEquals("Spheroidize at 1365 F, then down to 1200 F no faster than 40 F per hour", shop);
     Object json = StepsTold.members(step(new StepName(StepKind.ANNEAL, 0), ANNEAL)).get("doing");
     assertFalse(json.toString().contains(" F"), json.toString());
   }
