@@ -14,6 +14,7 @@ import seamsoak.unit.UnitSystem;
  * @param visibility when a line shows
  * @param cautions of its steps
  * @param grains of its steel
+ * @param units in which conflicts and remarks are said
  */
 record Workshop(
     Billet billet,
