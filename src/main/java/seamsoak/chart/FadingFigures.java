@@ -32,7 +32,7 @@ record FadingFigures(Advice advice, UnitSystem units) {
       }
     }
     for (ScheduleAdvice.After a : advice.schedule().after()) {
-      steps.add(new FadingFigure.Column("", a.step()));
+      steps.add(new FadingFigure.Column("", a.step().words()));
       lines.add(a.lines());
     }
     boolean shown = lines.get(lines.size() - 1).stream().anyMatch(LineReport::visible);

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.billet.Billet;
 import seamsoak.plan.Advice;
+import seamsoak.schedule.Coolant;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.StepName;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.state.SeamProfile;
 import seamsoak.unit.Temperature;
@@ -42,7 +44,7 @@ public final class Figures {
   }
 
   private ScheduleFigure schedule() {
-    Map<String, List<ScheduleAdvice.Segment>> steps = new LinkedHashMap<>();
+    Map<StepName, List<ScheduleAdvice.Segment>> steps = new LinkedHashMap<>();
     for (ScheduleAdvice.Segment s : advice.schedule().segments()) {
       steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s);
     }
@@ -55,47 +57,50 @@ public final class Figures {
         (name, segments) -> {
           ScheduleFigure.Treatment step = step(name, segments);
           drawn.add(step);
-          said.add(name + " " + step.detail());
+          said.add(name.words() + " " + step.detail());
         });
     return new ScheduleFigure(
         "schedule",
         "Heat treatment of " + advice.billet(),
         refused
-            .map(r -> "Do not " + r.step() + " it as planned: this ends before that")
+            .map(r -> "Do not " + r.step().words() + " it as planned: this ends before that")
             .orElseGet(() -> answer("No soak clears these lines")),
         "Temperature against time: "
             + String.join("; ", said)
             + "."
-            + refused.map(r -> " The step " + r.step() + " is refused.").orElse(""),
+            + refused.map(r -> " The step " + r.step().words() + " is refused.").orElse(""),
         units,
         drawn,
         bands());
   }
 
   /** What must not be done is not drawn, nor what rests on it. */
-  private static void cut(Map<String, List<ScheduleAdvice.Segment>> steps, String refused) {
-    List<String> names = new ArrayList<>(steps.keySet());
+  private static void cut(Map<StepName, List<ScheduleAdvice.Segment>> steps, StepName refused) {
+    List<StepName> names = new ArrayList<>(steps.keySet());
     int at = names.indexOf(refused);
     if (at > 0) {
       names.subList(at, names.size()).forEach(steps::remove);
     }
   }
 
-  private ScheduleFigure.Treatment step(String name, List<ScheduleAdvice.Segment> segments) {
+  private ScheduleFigure.Treatment step(StepName name, List<ScheduleAdvice.Segment> segments) {
     String detail = "";
+    Optional<Coolant> in = Optional.empty();
     for (ScheduleAdvice.Segment s : segments) {
-      if (s.kind().equals("hold")) {
+      if (s.kind() == ScheduleAdvice.Segment.Kind.HOLD) {
         detail = at(s.toC()) + ", " + minutes(s.minutes());
-      } else if (!s.cool().isEmpty() && !detail.endsWith(s.cool())) {
-        detail += (detail.isEmpty() ? "" : ", ") + s.cool();
+      } else if (s.cool().isPresent() && !s.cool().equals(in)) {
+        detail += (detail.isEmpty() ? "" : ", ") + s.cool().get().word();
       }
+      in = s.cool();
     }
     ScheduleAdvice.Curve drawn =
         advice.schedule().curve().stream()
             .filter(c -> c.step().equals(name))
             .findFirst()
             .orElseThrow();
-    return new ScheduleFigure.Treatment(name, detail, corners(drawn.core()), corners(drawn.face()));
+    return new ScheduleFigure.Treatment(
+        name.words(), detail, corners(drawn.core()), corners(drawn.face()));
   }
 
   private static List<ScheduleFigure.Corner> corners(List<ScheduleAdvice.Corner> corners) {

@@ -101,7 +101,7 @@ record BladeText(Advice advice, UnitSystem units) {
     Page page = new Page().say("What it is made of by then, and how hard, give or take 2 HRC");
     for (After a : changes()) {
       page.item(
-          a.step(),
+          a.step().words(),
           13,
           a.metals().stream().map(BladeText::said).collect(Collectors.joining("; ")) + ".");
     }
@@ -121,7 +121,7 @@ record BladeText(Advice advice, UnitSystem units) {
     for (After a : changes()) {
       for (Metal m : a.metals()) {
         table.row(
-            a.step(),
+            a.step().words(),
             m.steel(),
             BladeWords.structure(m),
             m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.schedule.StepKind;
 import seamsoak.state.StageReport;
 import seamsoak.state.StageReport.LayerCarbon;
 
@@ -27,8 +28,8 @@ record CarbonText(Advice advice) {
     }
     List<After> after = advice.schedule().after();
     after.stream()
-        .filter(a -> a.step().equals("soak") || a == after.get(after.size() - 1))
-        .forEach(a -> row(table, a.step(), a.layers(), steels));
+        .filter(a -> a.step().kind() == StepKind.SOAK || a == after.get(after.size() - 1))
+        .forEach(a -> row(table, a.step().words(), a.layers(), steels));
     return table.captioned("Carbon of each steel, mean of its layers, wt%");
   }
 

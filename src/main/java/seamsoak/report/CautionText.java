@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.schedule.StepKind;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ScheduleRemarkWords;
@@ -17,12 +18,12 @@ import seamsoak.words.ScheduleRemarkWords;
 public record CautionText(Advice advice, UnitSystem units) {
   /** Of the soak alone. */
   public String soak() {
-    return page(List.of(), List.of(), schedule("soak"::equals));
+    return page(List.of(), List.of(), schedule(kind -> kind == StepKind.SOAK));
   }
 
   /** Of the schedule, what always holds first. */
   public String schedule() {
-    return page(said(), advice.cautions(), schedule(step -> true));
+    return page(said(), advice.cautions(), schedule(kind -> true));
   }
 
   /** Of the billet's own steps too. */
@@ -37,7 +38,7 @@ public record CautionText(Advice advice, UnitSystem units) {
   private Map<String, Set<String>> everywhere() {
     Map<String, Set<String>> steps = new LinkedHashMap<>();
     advice.history().forEach(s -> add(steps, s.cautions(), s.kind()));
-    schedule(step -> true).forEach((c, at) -> at.forEach(step -> add(steps, List.of(c), step)));
+    schedule(kind -> true).forEach((c, at) -> at.forEach(step -> add(steps, List.of(c), step)));
     return steps;
   }
 
@@ -52,12 +53,12 @@ public record CautionText(Advice advice, UnitSystem units) {
   }
 
   /** Where in the schedule each caution arises; its three refining steps count as one. */
-  private Map<String, Set<String>> schedule(Predicate<String> wanted) {
+  private Map<String, Set<String>> schedule(Predicate<StepKind> wanted) {
     Map<String, Set<String>> steps = new LinkedHashMap<>();
     for (Segment s : advice.schedule().segments()) {
-      String word = s.step().split(" ")[0];
-      if (wanted.test(word)) {
-        add(steps, s.cautions(), word);
+      StepKind kind = s.step().kind();
+      if (wanted.test(kind)) {
+        add(steps, s.cautions(), kind.word());
       }
     }
     return steps;

@@ -22,7 +22,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
     Table table = new Table("step", "no", heads("%s/h"), heads("to %s"), "stay min", "then");
     for (ProgramLine l : lines) {
       table.row(
-          l.step(),
+          l.step().words(),
           Integer.toString(l.number()),
           new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())),
           new Shown(units).pick(fahrenheit(l), degrees(l.toC())),
@@ -43,7 +43,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
     heads.addAll(List.of("stay_min", "then"));
     all.append(String.join(",", heads)).append('\n');
     for (ProgramLine l : advice.schedule().program()) {
-      List<String> cells = new ArrayList<>(List.of(l.step(), Integer.toString(l.number())));
+      List<String> cells = new ArrayList<>(List.of(l.step().words(), Integer.toString(l.number())));
       cells.addAll(
           new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
       cells.addAll(new Shown(units).pick(fahrenheit(l), degrees(l.toC())));

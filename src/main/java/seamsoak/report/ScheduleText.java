@@ -7,10 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.Conflict;
+import seamsoak.schedule.Coolant;
+import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.schedule.ScheduleAdvice.CriticalTemperatures;
 import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.schedule.StepKind;
+import seamsoak.schedule.StepName;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
@@ -64,37 +68,8 @@ public record ScheduleText(Advice advice, UnitSystem units) {
           "No soak clears the lines within what is allowed; this is the schedule without one.");
     }
     List<String> parts = new ArrayList<>();
-    long cycles =
-        advice.schedule().steps().stream().filter(s -> s.step().startsWith("refine")).count();
-    String last = "";
     slowly().ifPresent(parts::add);
-    for (ScheduleAdvice.Step s : advice.schedule().steps()) {
-      if (s.temperatureC().isEmpty() || s.step().equals("temper 2")) {
-        continue;
-      }
-      String at = shown().temperature(s.temperatureC().get());
-      if (s.step().startsWith("refine")) {
-        last = (cycles == 1 ? "one cycle at " : cycles + " cycles down to ") + at;
-        continue;
-      }
-      if (!last.isEmpty()) {
-        parts.add(last);
-        last = "";
-      }
-      parts.add(
-          switch (s.step()) {
-            case "soak" -> "soak at " + at + " for " + shown().time(s.holdMinutes().orElse(0.0));
-            case "harden" ->
-                "harden from "
-                    + at
-                    + advice.schedule().blade().map(b -> " in " + b.quenchantName()).orElse("");
-            case "temper 1" -> "temper twice at " + at + edge();
-            default -> s.step() + " at " + at;
-          });
-    }
-    if (!last.isEmpty()) {
-      parts.add(last);
-    }
+    advice.schedule().steps().forEach(s -> brief(s).ifPresent(parts::add));
     String first = parts.isEmpty() ? "Nothing to do" : String.join(", ", parts);
     page.say(SoakText.capital(first) + ".");
     if (advice.schedule().blade().isEmpty()) {
@@ -103,17 +78,40 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return page.toString();
   }
 
+  /** A heat in a few words; of the cycles the last stands for all. */
+  private Optional<String> brief(ScheduleAdvice.Step s) {
+    String at = s.temperatureC().map(shown()::temperature).orElse("");
+    long cycles =
+        advice.schedule().steps().stream().filter(o -> o.step().kind() == StepKind.REFINE).count();
+    String words =
+        switch (s.step().kind()) {
+          case COOL_DOWN, GRIND, TEST_ETCH, SUB_ZERO -> "";
+          case SOAK -> "soak at " + at + " for " + shown().time(s.holdMinutes().orElse(0.0));
+          case REFINE ->
+              s.step().number() != 0 && s.step().number() < cycles
+                  ? ""
+                  : (cycles == 1 ? "one cycle at " : cycles + " cycles down to ") + at;
+          case HARDEN ->
+              "harden from "
+                  + at
+                  + advice.schedule().blade().map(b -> " in " + b.quenchantName()).orElse("");
+          case TEMPER -> s.step().number() > 1 ? "" : "temper twice at " + at + edge();
+          case NORMALIZE, ANNEAL, STRESS_RELIEF, PRE_HEAT -> s.step().words() + " at " + at;
+        };
+    return Optional.of(words).filter(w -> !w.isEmpty());
+  }
+
   /** A cool-down that is more than laying the billet aside. */
   private Optional<String> slowly() {
-    List<Segment> down = segments().stream().filter(s -> s.step().equals("cool-down")).toList();
-    if (down.isEmpty() || down.get(0).cool().equals("air")) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        down.get(0).in().equals("kiln")
-            ? "from the last forging heat into the kiln at "
-                + shown().temperature(down.get(0).toC())
-            : "bury it in dry vermiculite or ash after the last forging heat");
+    return segments().stream()
+        .filter(s -> s.step().kind() == StepKind.COOL_DOWN)
+        .findFirst()
+        .filter(s -> !s.cool().equals(Optional.of(Coolant.Plain.AIR)))
+        .map(
+            s ->
+                s.in() == Heater.KILN
+                    ? "from the last forging heat into the kiln at " + shown().temperature(s.toC())
+                    : "bury it in dry vermiculite or ash after the last forging heat");
   }
 
   /** Why nothing is hardened. */
@@ -148,39 +146,38 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     Table table =
         new Table(
             "step", shown.temperatureHeads("to"), "rise min", "hold min", "then", "down in min");
-    Map<String, List<Segment>> steps = new LinkedHashMap<>();
+    Map<StepName, List<Segment>> steps = new LinkedHashMap<>();
     segments().forEach(s -> steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s));
     steps.forEach(
         (step, parts) ->
             table.row(
-                step,
-                part(parts, "hold")
+                step.words(),
+                part(parts, Segment.Kind.HOLD)
                     .map(h -> shown.temperatureCells(h.toC()))
                     .orElseGet(shown::unknownTemperature),
-                minutes(parts, "rise"),
-                minutes(parts, "hold"),
+                minutes(parts, Segment.Kind.RISE),
+                minutes(parts, Segment.Kind.HOLD),
                 then(parts),
-                minutes(parts, "cool")));
+                minutes(parts, Segment.Kind.COOL)));
     return table.captioned(
         "The schedule; the rise is for a kiln that is at heat, down in air is to black");
   }
 
-  private static Optional<Segment> part(List<Segment> parts, String kind) {
-    return parts.stream().filter(s -> s.kind().equals(kind)).findFirst();
+  private static Optional<Segment> part(List<Segment> parts, Segment.Kind kind) {
+    return parts.stream().filter(s -> s.kind() == kind).findFirst();
   }
 
   private static String then(List<Segment> parts) {
     return parts.stream()
-        .map(Segment::cool)
-        .filter(c -> !c.isEmpty())
+        .flatMap(s -> s.cool().stream())
+        .map(Coolant::word)
         .distinct()
         .reduce((a, b) -> a + ", " + b)
         .orElse("");
   }
 
-  private static String minutes(List<Segment> parts, String kind) {
-    double sum =
-        parts.stream().filter(s -> s.kind().equals(kind)).mapToDouble(Segment::minutes).sum();
+  private static String minutes(List<Segment> parts, Segment.Kind kind) {
+    double sum = parts.stream().filter(s -> s.kind() == kind).mapToDouble(Segment::minutes).sum();
     return sum == 0 ? "-" : sum < 0.95 ? Shown.number(sum, 1) : Shown.number(sum, 0);
   }
 
@@ -233,7 +230,7 @@ public record ScheduleText(Advice advice, UnitSystem units) {
             steels.stream().map(s -> "C % " + s).toList());
     for (After a : advice.schedule().after()) {
       table.row(
-          a.step(),
+          a.step().words(),
           Integer.toString(a.linesVisible()),
           Shown.percent(a.deepestMissingPct()),
           Shown.number(a.grainAstm(), 1),

@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.plan.Advice;
+import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.schedule.StepKind;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
 
 /**
@@ -69,7 +73,7 @@ record ShopCard(
     // the answer is the soak where there is one, so its gravest caution stands above it
     String caution =
         advice.schedule().steps().stream()
-            .sorted(Comparator.comparing(s -> !s.step().equals("soak")))
+            .sorted(Comparator.comparing(s -> s.step().kind() != StepKind.SOAK))
             .flatMap(s -> s.cautions().stream())
             .findFirst()
             .orElse("");
@@ -101,8 +105,8 @@ record ShopCard(
     for (ScheduleAdvice.Step step : advice.schedule().steps()) {
       double rise =
           advice.schedule().segments().stream()
-              .filter(s -> s.step().equals(step.step()) && s.kind().equals("rise"))
-              .mapToDouble(ScheduleAdvice.Segment::minutes)
+              .filter(s -> s.step().equals(step.step()) && s.kind() == Segment.Kind.RISE)
+              .mapToDouble(Segment::minutes)
               .sum();
       entries.add(entry(entries.size() + 1, step, rise, said, shown));
     }
@@ -112,12 +116,13 @@ record ShopCard(
   private static Entry entry(
       int number, ScheduleAdvice.Step step, double rise, Set<String> said, Shown shown) {
     List<String> fresh = step.cautions().stream().filter(c -> !said.contains(c)).toList();
+    StepWords words = new StepWords(shown.units());
     int again = step.cautions().size() - fresh.size();
     said.addAll(step.cautions());
     return new Entry(
         "step-" + number,
-        step.step(),
-        step.in().equals("bench") ? "" : step.in(),
+        step.step().words(),
+        step.in() == Heater.BENCH ? "" : step.in().word(),
         step.refused().map(new StopWords(shown.units())::says).orElse(""),
         fresh,
         again,
@@ -125,8 +130,8 @@ record ShopCard(
         step.temperatureC().map(t -> second(t, shown.units())).orElse(""),
         step.holdMinutes().map(shown::time).orElse(""),
         rise > 0 ? shown.time(rise) : "",
-        SoakText.capital(step.doing()),
-        step.checks());
+        SoakText.capital(words.said(step.task()).doing()),
+        words.checks(step.checks()));
   }
 
   private static String first(double celsius, UnitSystem units) {

@@ -3,7 +3,9 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.List;
 import seamsoak.plan.Advice;
+import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
 
 /** The steps one by one: what to do, why, what to look for. */
@@ -14,10 +16,11 @@ record StepsText(Advice advice, Shown shown) {
     List<ScheduleAdvice.Step> steps = advice.schedule().steps();
     for (int i = 0; i < steps.size(); i++) {
       ScheduleAdvice.Step s = steps.get(i);
-      page.point((i + 1) + ". " + s.step() + place(s) + ": " + s.doing() + ".");
+      StepWords.Said said = words().said(s.task());
+      page.point((i + 1) + ". " + s.step().words() + place(s) + ": " + said.doing() + ".");
       s.refused().ifPresent(r -> page.below("Refused. " + stops.says(r)));
-      page.below("Why: " + s.why() + ".");
-      s.checks().forEach(c -> page.below("Check: " + c + "."));
+      page.below("Why: " + said.why() + ".");
+      words().checks(s.checks()).forEach(c -> page.below("Check: " + c + "."));
     }
     return page.toString();
   }
@@ -29,17 +32,22 @@ record StepsText(Advice advice, Shown shown) {
     for (ScheduleAdvice.Step s : advice.schedule().steps()) {
       List<String> said = new ArrayList<>();
       s.refused().ifPresent(r -> said.add("Refused. " + stops.says(r)));
-      said.add(s.doing() + ".");
-      said.add("Why: " + s.why() + ".");
-      s.checks().forEach(c -> said.add("Check: " + c + "."));
-      all.add(new Part.Term(s.step() + place(s), said));
+      StepWords.Said task = words().said(s.task());
+      said.add(task.doing() + ".");
+      said.add("Why: " + task.why() + ".");
+      words().checks(s.checks()).forEach(c -> said.add("Check: " + c + "."));
+      all.add(new Part.Term(s.step().words() + place(s), said));
     }
     return all;
   }
 
+  private StepWords words() {
+    return new StepWords(shown.units());
+  }
+
   private String place(ScheduleAdvice.Step s) {
     String hold = s.holdMinutes().map(m -> shown.time(m) + " once the core is there").orElse("");
-    String in = s.in().equals("bench") ? "" : s.in();
+    String in = s.in() == Heater.BENCH ? "" : s.in().word();
     String both = in + (in.isEmpty() || hold.isEmpty() ? "" : ", ") + hold;
     return both.isEmpty() ? "" : " (" + both + ")";
   }

@@ -1,13 +1,16 @@
 package seamsoak.safety;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
@@ -20,28 +23,9 @@ import seamsoak.source.SourceTable;
 public final class CautionTable {
   private static final String ALWAYS = "always";
 
-  /** The steps that cautions are asked for: those of a billet file and of a schedule. */
-  public static final Set<String> STEPS =
-      Set.of(
-          "weld",
-          "draw",
-          "press",
-          "roll",
-          "grind",
-          "restack",
-          "tile",
-          "unjacket",
-          "soak",
-          "normalize",
-          "refine",
-          "anneal",
-          "harden",
-          "temper",
-          "cool",
-          "etch");
-
   /** A caution with the steps at which it arises and the conditions that must all hold there. */
-  private record Entry(Caution caution, Set<String> steps, Set<String> conditions) {}
+  private record Entry(
+      Caution caution, boolean always, Set<CautionStep> steps, Set<Condition> conditions) {}
 
   private final List<Entry> entries;
 
@@ -70,13 +54,9 @@ public final class CautionTable {
    * The cautions that arise at a step, worst first, then in the order of the table; those of {@link
    * #general} are not among them.
    *
-   * @param step one of {@link #STEPS}
-   * @param conditions words of all the conditions that hold, see {@link Condition#word}
-   * @throws IllegalArgumentException for an unknown word, which would silently hide a danger
+   * @param conditions all that hold
    */
-  public List<Caution> at(String step, Set<String> conditions) {
-    known(step, STEPS);
-    conditions.forEach(condition -> known(condition, Condition.words()));
+  public List<Caution> at(CautionStep step, Set<Condition> conditions) {
     return entries.stream()
         .filter(e -> e.steps().contains(step) && conditions.containsAll(e.conditions()))
         .map(Entry::caution)
@@ -85,24 +65,19 @@ public final class CautionTable {
 
   /** The cautions that hold whatever is done, worst first, then in the order of the table. */
   public List<Caution> general() {
-    return entries.stream().filter(e -> e.steps().contains(ALWAYS)).map(Entry::caution).toList();
-  }
-
-  private static void known(String word, Collection<String> words) {
-    if (!words.contains(word)) {
-      throw new IllegalArgumentException("'" + word + "' is none of " + new TreeSet<>(words));
-    }
+    return entries.stream().filter(Entry::always).map(Entry::caution).toList();
   }
 
   private static Entry entry(CsvTable.Row row) {
-    Set<String> stepWords = new HashSet<>(STEPS);
-    stepWords.add(ALWAYS);
-    Set<String> steps = words(row, "steps", stepWords);
-    Set<String> conditions = words(row, "conditions", Condition.words());
+    Map<String, CautionStep> known = byWord(CautionStep.values(), CautionStep::word);
+    Set<String> steps = words(row, "steps", with(known.keySet(), ALWAYS));
+    Map<String, Condition> holding = byWord(Condition.values(), Condition::word);
+    Set<String> conditions = words(row, "conditions", holding.keySet());
     if (steps.isEmpty()) {
       throw new Fault(row.place("steps"), "the steps are blank", "name one or 'always'");
     }
-    if (steps.contains(ALWAYS) && (steps.size() > 1 || !conditions.isEmpty())) {
+    boolean always = steps.remove(ALWAYS);
+    if (always && (!steps.isEmpty() || !conditions.isEmpty())) {
       throw new Fault(
           row.place("steps"),
           "'always' stands beside other steps or conditions",
@@ -115,7 +90,21 @@ public final class CautionTable {
             filled(row, "statement"),
             filled(row, "source"),
             SourceTable.standing(row));
-    return new Entry(caution, steps, conditions);
+    return new Entry(
+        caution,
+        always,
+        steps.stream().map(known::get).collect(Collectors.toUnmodifiableSet()),
+        conditions.stream().map(holding::get).collect(Collectors.toUnmodifiableSet()));
+  }
+
+  private static <T> Map<String, T> byWord(T[] values, Function<T, String> word) {
+    return Arrays.stream(values).collect(Collectors.toMap(word, Function.identity()));
+  }
+
+  private static Set<String> with(Set<String> some, String more) {
+    Set<String> all = new HashSet<>(some);
+    all.add(more);
+    return all;
   }
 
   private static Set<String> words(CsvTable.Row row, String column, Set<String> known) {

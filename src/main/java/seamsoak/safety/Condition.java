@@ -1,9 +1,7 @@
 package seamsoak.safety;
 
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import seamsoak.billet.Coating;
 import seamsoak.property.hardening.Quenchant;
 
@@ -48,11 +46,6 @@ public enum Condition {
   /** Its word in tables, such as {@code gas-forge}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  /** The words of all conditions. */
-  public static Set<String> words() {
-    return Arrays.stream(values()).map(Condition::word).collect(Collectors.toUnmodifiableSet());
   }
 
   /** The conditions that a jacket of such sheet brings about. */

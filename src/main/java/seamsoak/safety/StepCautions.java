@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Cooling;
 import seamsoak.billet.Equipment;
@@ -45,7 +44,7 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
       }
       double hottest =
           step.heats().stream().map(Heat::at).mapToDouble(t -> t.celsius()).max().orElse(0);
-      all.add(at(step.name(), hottest, conditions));
+      all.add(at(CautionStep.of(step), hottest, conditions));
       wrapped = after(step, during);
     }
     return List.copyOf(all);
@@ -127,18 +126,12 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
   /**
    * For a step whose heat and conditions are known.
    *
-   * @param step one of {@link CautionTable#STEPS}
    * @param celsius the hottest it gets
    * @param more what holds there beside what always holds in this shop
    */
-  public List<String> at(String step, double celsius, Set<Condition> more) {
-    Set<String> words =
-        with(more, always(celsius).toArray(Condition[]::new)).stream()
-            .map(Condition::word)
-            .collect(Collectors.toUnmodifiableSet());
-    return table.at(step, words).stream()
-        .map(Caution::statement)
-        .collect(Collectors.toUnmodifiableList());
+  public List<String> at(CautionStep step, double celsius, Set<Condition> more) {
+    Set<Condition> all = with(more, always(celsius).toArray(Condition[]::new));
+    return table.at(step, all).stream().map(Caution::statement).toList();
   }
 
   private static Set<Condition> with(Set<Condition> some, Condition... more) {

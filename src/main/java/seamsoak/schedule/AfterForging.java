@@ -1,12 +1,10 @@
 package seamsoak.schedule;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.carbon.Edge;
 import seamsoak.safety.Condition;
@@ -33,118 +31,72 @@ record AfterForging(Course course) {
     return Math.min(CHANGE_AT_MOST, HardeningHeat.round(ac1 - CHANGE_BELOW_AC1));
   }
 
-  void coolDown() {
+  Course coolDown() {
     Heats heats = course.heats();
     List<SteelNow> steels = course.steels();
     Guard guard = Guard.of(steels, heats.section(), FORGED_CELSIUS, course.grainNumber());
-    double at = changesAt(steels);
     boolean slow = guard.way() != Guard.Way.AIR;
-    double inAir = heats.airSeconds8to5();
     // It comes from the anvil, so even a kiln has to wait for it at the lower heat.
-    List<Leg> legs = heats.down(slow, FORGED_CELSIUS, at, Heater.FORGE);
-    course.carry(
+    Down down = heats.down(slow, changesAt(steels), Heater.FORGE);
+    return course.carry(
         new ScheduleStep(
-            "cool-down",
-            slow && heats.kiln() ? Heater.KILN : Heater.BENCH,
-            slow ? slowly(heats, at) : inAir(heats),
+            StepKind.COOL_DOWN.only(),
+            new Fire(down.inKiln() ? Heater.KILN : Heater.BENCH, Edge.SEALED, hardensInAir(guard)),
+            heats.down(down, FORGED_CELSIUS),
             slow
-                ? guard.because() + ": cooled in air it lies hard and strained and may crack"
-                : "no steel of it hardens in still air in this section: its middle takes about "
-                    + Math.round(inAir)
-                    + " s from "
-                    + course.between(800, 500)
-                    + fastest(steels, heats, inAir),
+                ? new Task.CoolSlowly(
+                    Optional.of(down.changesAtC()).filter(at -> down.inKiln()), guard)
+                : inAir(steels, heats),
             List.of(
-                slow
-                    ? "when it is cold a file bites; if the file skates it is hard: anneal it before"
-                        + " anything else"
-                    : "black in shade before it touches steel or concrete",
-                "edges and ends for cracks and open seams"),
-            legs,
-            Edge.SEALED,
-            hardensInAir(guard),
-            Optional.empty()),
-        Structures.cooled(
-            steels, heats, FORGED_CELSIUS, course.grainNumber(), slow && heats.kiln()));
+                slow ? Check.Look.COLD_FILE_BITES : Check.Look.BLACK_BEFORE_STEEL,
+                Check.Look.CRACKS_AND_SEAMS)),
+        Structures.cooled(steels, heats, FORGED_CELSIUS, course.grainNumber(), down.inKiln()));
   }
 
-  private String slowly(Heats heats, double at) {
-    return heats.kiln()
-        ? "Put the billet into the kiln while it still glows, hold it at "
-            + course.show(at)
-            + " until it has changed, then let it cool in still air"
-        : "Bury the billet, still glowing, in dry vermiculite or ash until a hand can bear it";
-  }
-
-  private static String inAir(Heats heats) {
-    return String.format(
-        Locale.ROOT,
-        "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can bear"
-            + " it",
+  /** What air does, held against what the steel asks for that hardens most deeply. */
+  private Task inAir(List<SteelNow> steels, Heats heats) {
+    double seconds = heats.airSeconds8to5();
+    double grain = course.grainNumber();
+    return new Task.CoolInAir(
         heats.minutesToBlack(FORGED_CELSIUS),
-        heats.minutesToTouch(FORGED_CELSIUS));
+        heats.minutesToTouch(FORGED_CELSIUS),
+        seconds,
+        steels.stream()
+            .filter(s -> s.hardens() && !s.beyondFormulas())
+            .map(
+                s ->
+                    new Task.Allows(
+                        s.id(), s.allowsInAir(heats.section(), FORGED_CELSIUS, grain, seconds)))
+            .max(Comparator.comparingDouble(Task.Allows::seconds)));
   }
 
-  /** What the steel that hardens most deeply asks for, to be held against what air does. */
-  private String fastest(List<SteelNow> steels, Heats heats, double inAir) {
-    return steels.stream()
-        .filter(s -> s.hardens() && !s.beyondFormulas())
-        .map(
-            s ->
-                Map.entry(
-                    s.id(),
-                    s.allowsInAir(heats.section(), FORGED_CELSIUS, course.grainNumber(), inAir)))
-        .max(Map.Entry.comparingByValue())
-        .map(
-            e ->
-                String.format(
-                    Locale.ROOT,
-                    ", and %s, coarse as its grain is by now, hardens only within %.0f s",
-                    e.getKey(),
-                    e.getValue()))
-        .orElse("");
-  }
-
-  void soak(SoakAdvice.Recommended soak) {
+  Course soak(SoakAdvice.Recommended soak) {
     Heats heats = course.heats();
     double celsius = soak.temperatureC();
-    List<Leg> up = heats.upAndHold(celsius, soak.minutes());
+    List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, soak.minutes()));
     double grain =
-        course.grains().number(course.grains().after(Leg.curve(up), course.grainMetres()));
+        course.grains().number(course.grains().after(Leg.curve(legs), course.grainMetres()));
     List<SteelNow> before = course.steels();
     Guard guard = Guard.of(before, heats.section(), celsius, grain);
-    boolean slow = guard.way() != Guard.Way.AIR;
-    List<Leg> legs = new ArrayList<>(up);
-    double at = changesAt(before);
     Heater in = heats.heater(celsius);
-    legs.addAll(heats.down(slow, celsius, at, in));
-    course.carry(
+    Down down = heats.down(guard.way() != Guard.Way.AIR, changesAt(before), in);
+    legs.addAll(heats.down(down, celsius));
+    return course.carry(
         new ScheduleStep(
-            "soak",
-            in,
-            "Soak at "
-                + course.show(celsius)
-                + ", then "
-                + heats.downInWords(slow, course.show(at), in),
-            soak.reason() + (slow ? "; cooled slowly because " + guard.because() : ""),
+            StepKind.SOAK.only(),
+            new Fire(
+                in, course.shop().edge(course.billet().soak().outsideTaken()), hardensInAir(guard)),
+            legs,
+            new Task.Soak(soak, down, guard),
             List.of(
                 in == Heater.KILN
-                    ? "a thermocouple beside the work, in a wrap or a light reducing fire"
-                    : "a thermocouple beside the work; count from when its color matches the fire",
-                course.color(celsius)),
-            legs,
-            course.shop.edge(course.billet.soak().outsideTaken()),
-            hardensInAir(guard),
-            Optional.empty()),
-        Structures.cooled(before, heats, celsius, grain, slow && heats.kiln()));
+                    ? Check.Look.THERMOCOUPLE_IN_KILN
+                    : Check.Look.THERMOCOUPLE_IN_FIRE,
+                course.color(celsius))),
+        Structures.cooled(before, heats, celsius, grain, down.inKiln()));
   }
 
   static Set<Condition> hardensInAir(Guard guard) {
     return guard.way() == Guard.Way.AIR ? Set.of() : Set.of(Condition.AIR_HARDENING);
-  }
-
-  /** What the outer faces meet when nothing is said. */
-  static Edge open(Course course) {
-    return course.shop.edge(Exposure.OPEN);
   }
 }

@@ -1,7 +1,6 @@
 package seamsoak.schedule;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Equipment;
@@ -10,7 +9,6 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.safety.Condition;
 import seamsoak.state.StageReport;
-import seamsoak.unit.Length;
 
 /**
  * Cold and tempers.
@@ -27,93 +25,89 @@ record AfterTheBath(Course course, QuenchChoice quench) {
   /** Austenite worth a cold bath; judgement. */
   private static final double MUCH_AUSTENITE = 0.10;
 
-  /** Cools on below room temperature if that pays and can be done; how cold it got. */
-  double cold() {
-    Equipment.Cold has = course.billet.equipment().coldTaken();
-    double most =
-        quench.steels().stream()
-            .mapToDouble(t -> t.austenite().retainedShare(ROOM))
-            .max()
-            .orElse(0);
-    if (has == Equipment.Cold.NONE || most < MUCH_AUSTENITE) {
-      return ROOM;
+  /** How cold to go: room temperature, unless colder pays and can be done. */
+  double coldestC() {
+    return austenite() < MUCH_AUSTENITE
+        ? ROOM
+        : switch (cold()) {
+          case NONE -> ROOM;
+          case DRY_ICE -> DRY_ICE;
+          case LIQUID_NITROGEN -> NITROGEN;
+        };
+  }
+
+  private Equipment.Cold cold() {
+    return course.billet().equipment().coldTaken();
+  }
+
+  /** The most that any of its steels has left. */
+  private double austenite() {
+    return quench.steels().stream()
+        .mapToDouble(t -> t.austenite().retainedShare(ROOM))
+        .max()
+        .orElse(0);
+  }
+
+  /** Cooled on to where it pays. */
+  Course chilled() {
+    double to = coldestC();
+    if (to >= ROOM) {
+      return course;
     }
-    double to = has == Equipment.Cold.DRY_ICE ? DRY_ICE : NITROGEN;
-    List<SteelNow> steels = course.steels();
-    course.carry(
+    boolean dryIce = cold() == Equipment.Cold.DRY_ICE;
+    return course.carry(
         new ScheduleStep(
-            "sub-zero",
-            Heater.BENCH,
-            "When it is cold to the hand, cool it on to "
-                + course.show(to)
-                + " in "
-                + (has == Equipment.Cold.DRY_ICE ? "dry ice and alcohol" : "liquid nitrogen")
-                + " for an hour, then let it come up by itself",
-            String.format(
-                Locale.ROOT,
-                "takes most of the %.0f %% austenite that the quench leaves; within the hour after"
-                    + " it, before the temper",
-                100 * most),
-            List.of("no pinging; a piece that pings has cracked"),
+            StepKind.SUB_ZERO.only(),
+            new Fire(Heater.BENCH, Edge.SEALED, Set.of(Condition.SUB_ZERO)),
             List.of(
-                new Leg(
-                    "cool",
-                    new HeatCurve(List.of(new HeatCurve.Segment(ROOM + ZERO, to + ZERO, 3600))),
-                    has == Equipment.Cold.DRY_ICE ? "dry ice" : "nitrogen")),
-            Edge.SEALED,
-            Set.of(Condition.SUB_ZERO),
-            Optional.empty()),
-        Structures.quenched(steels, quench, to));
-    return to;
+                Leg.cooling(
+                    dryIce ? Coolant.Plain.DRY_ICE : Coolant.Plain.NITROGEN,
+                    new HeatCurve(List.of(new HeatCurve.Segment(ROOM + ZERO, to + ZERO, 3600))))),
+            new Task.SubZero(to, dryIce, 100 * austenite()),
+            List.of(Check.Look.NO_PINGING)),
+        Structures.quenched(course.steels(), quench, to));
   }
 
-  void temper(Tempering t) {
+  Course tempered(Tempering t) {
+    Course now = course;
     for (int i = 1; i <= Tempering.TIMES; i++) {
-      Heats heats = course.heats();
-      List<SteelNow> steels = course.steels();
-      List<Leg> legs = heats.upAndHold(t.celsius(), Tempering.HOURS * 60);
-      course.carry(
-          new ScheduleStep(
-              "temper " + i,
-              heats.heater(t.celsius()),
-              "Hold at " + course.show(t.celsius()) + ", then let it cool until a hand can bear it",
-              i == 1
-                  ? why(t, steels)
-                  : "the first temper lets some austenite turn to fresh martensite; this one tempers"
-                      + " that too",
-              List.of(
-                  "a thermometer beside the blade, not the oven's own",
-                  i == 1
-                      ? "a file begins to bite, barely"
-                      : "finish grinding takes off the last "
-                          + new Length(StageReport.skinMetres(course.piece())).format(course.units)
-                          + " of skin; keep it so cool that no color runs"),
-              legs,
-              AfterForging.open(course),
-              Condition.ofBath(quench.quenchant()),
-              Optional.empty()),
-          Structures.tempered(steels, quench, t));
+      now = temper(now, StepKind.TEMPER.number(i), t);
     }
+    return now;
   }
 
-  private String why(Tempering t, List<SteelNow> steels) {
-    StringBuilder all = new StringBuilder();
-    all.append(
-        String.format(
-            Locale.ROOT, "for %.0f HRC at the thin edge: %s", t.wantedHrc(), Tempering.times()));
-    for (SteelNow s : steels) {
-      all.append(
-          s.beyondFormulas()
-              ? ", " + s.id() + (s.ownHeat() ? " is soft from this heat" : " stays soft")
-              : s.hardens()
-                  ? String.format(
-                      Locale.ROOT,
-                      ", %s comes from %.0f to about %.0f HRC",
-                      s.id(),
-                      t.quenchedHrc(s),
-                      t.hrc(s))
-                  : ", " + s.id() + " stays soft");
-    }
-    return all.append("; give or take 2").toString();
+  private Course temper(Course now, StepName name, Tempering t) {
+    List<SteelNow> steels = now.steels();
+    boolean first = name.number() == 1;
+    return now.carry(
+        new ScheduleStep(
+            name,
+            now.open(t.celsius(), Condition.ofBath(quench.quenchant())),
+            now.heats().upAndHold(t.celsius(), Tempering.HOURS * 60),
+            first ? firstTemper(t, steels) : new Task.NextTemper(t.celsius()),
+            List.of(
+                Check.Look.THERMOMETER,
+                first
+                    ? Check.Look.FILE_BARELY_BITES
+                    : new Check.FinishGrinding(StageReport.skinMetres(now.piece())))),
+        Structures.tempered(steels, quench, t));
+  }
+
+  private static Task firstTemper(Tempering t, List<SteelNow> steels) {
+    return new Task.FirstTemper(
+        t.celsius(),
+        t.wantedHrc(),
+        Tempering.TIMES,
+        Tempering.HOURS,
+        steels.stream()
+            .map(
+                s ->
+                    new Task.FirstTemper.Tempered(
+                        s.id(),
+                        s.ownHeat(),
+                        s.hardens() && !s.beyondFormulas()
+                            ? Optional.of(new Task.FirstTemper.Hrc(t.quenchedHrc(s), t.hrc(s)))
+                            : Optional.empty()))
+            .toList());
   }
 }

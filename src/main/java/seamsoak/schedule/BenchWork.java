@@ -1,11 +1,8 @@
 package seamsoak.schedule;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import seamsoak.billet.Blade;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Edge;
 import seamsoak.state.StageReport;
 import seamsoak.unit.Length;
 
@@ -29,7 +26,7 @@ record BenchWork(Course course) {
       double thicknessMetres, double widthMetres, double allowanceMetres, boolean tooThick) {}
 
   static Section section(Course course) {
-    Blade blade = course.billet.blade();
+    Blade blade = course.billet().blade();
     Workpiece piece = course.piece();
     double skin = StageReport.softMetres(piece) + MARGIN_METRES;
     double clean = piece.size().thicknessMetres() - 2 * skin;
@@ -44,58 +41,41 @@ record BenchWork(Course course) {
     return new Section(thick, Math.max(thick, width), skin, wanted > clean + 1e-5);
   }
 
-  void grind() {
+  static Course groundAndEtched(Course course) {
+    return new BenchWork(new BenchWork(course).grind()).testEtch();
+  }
+
+  private Course grind() {
     Section to = section(course);
     Workpiece piece = course.piece();
     double depth = (piece.size().thicknessMetres() - to.thicknessMetres()) / 2;
     double width = Math.min(to.widthMetres(), piece.size().widthMetres());
-    course.grind(
+    return course.ground(
         new ScheduleStep(
-            "grind",
-            Heater.BENCH,
-            "Grind "
-                + new Length(depth).format(course.units)
-                + " off each face, to "
-                + new Length(to.thicknessMetres()).format(course.units)
-                + ", and profile the blade; leave the edge as thick as a coin",
-            (jacketed(piece)
-                    ? "the jacket and the skin short of carbon below it are "
-                    : "the skin short of carbon is ")
-                + new Length(to.allowanceMetres() - MARGIN_METRES).format(course.units)
-                + " deep on each face, edges too, and would stay soft"
-                + (to.tooThick()
-                    ? "; the billet is too thin to leave the thickness that was asked for"
-                    : ""),
-            List.of(
-                "measure both faces: as much off one as off the other",
-                "a file bites alike all over; where it digs in, skin is left"),
+            StepKind.GRIND.only(),
+            Fire.NONE,
             List.of(),
-            Edge.SEALED,
-            Set.of(),
-            Optional.empty()),
-        piece.shaped(to.thicknessMetres(), width, course.shop.resolution()));
+            new Task.Grind(
+                depth,
+                to.thicknessMetres(),
+                to.allowanceMetres() - MARGIN_METRES,
+                jacketed(piece),
+                to.tooThick()),
+            List.of(Check.Look.BOTH_FACES_ALIKE, Check.Look.FILE_FINDS_SKIN)),
+        piece.shaped(to.thicknessMetres(), width, course.shop().resolution()));
   }
 
   static boolean jacketed(Workpiece piece) {
     return piece.jacketMetres(piece.thickness()) > 0;
   }
 
-  void testEtch() {
-    course.carry(
+  private Course testEtch() {
+    return course.carry(
         new ScheduleStep(
-            "test etch",
-            Heater.BENCH,
-            "Polish a flat to 220 grit or finer and etch it briefly in ferric chloride",
-            "last chance to see what is left of the lines before hardening; after an anneal they show"
-                + " most",
-            List.of(
-                "under a loupe: a light line is steel short of carbon; a black gap that holds"
-                    + " etchant or catches a needle is an open seam",
-                "a faint gray band may be pearlite: hardened steel tells better"),
+            StepKind.TEST_ETCH.only(),
+            Fire.NONE,
             List.of(),
-            Edge.SEALED,
-            Set.of(),
-            Optional.empty()),
-        List.of());
+            new Task.TestEtch(),
+            List.of(Check.Look.LIGHT_LINE, Check.Look.GRAY_BAND)));
   }
 }

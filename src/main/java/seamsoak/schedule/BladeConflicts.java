@@ -52,8 +52,8 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
 
   /** Whether the layers are so many that an edge ground through them holds all of them. */
   private boolean inTheEdge() {
-    return course.billet.stack().layers() > FEW_LAYERS
-        || course.billet.steps().stream()
+    return course.billet().stack().layers() > FEW_LAYERS
+        || course.billet().steps().stream()
             .anyMatch(s -> s instanceof Step.Restack || s instanceof Step.Tile);
   }
 

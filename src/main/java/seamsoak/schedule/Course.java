@@ -5,15 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Billet;
+import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Condition;
-import seamsoak.safety.StepCautions;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
@@ -22,82 +21,84 @@ import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
-/** A piece of metal on its way through a schedule, and all that is noted of it. */
-final class Course {
+/**
+ * A piece of metal on its way through a schedule, and what has been done to it. Each step makes the
+ * next course of it.
+ *
+ * @param workshop where it is done
+ * @param start the piece before the first step
+ * @param piece as it is now
+ * @param grainMetres its grain now
+ * @param on what it is wrapped in brings along
+ * @param done the steps so far
+ */
+record Course(
+    Workshop workshop,
+    Workpiece start,
+    Workpiece piece,
+    double grainMetres,
+    Set<Condition> on,
+    List<Done> done) {
   /** Colder than this no carbon moves and nothing scales to speak of. */
   private static final double IDLE_KELVIN = 773.15;
 
-  final Billet billet;
-  final Shop shop;
-  final UnitSystem units;
-  private final LineVisibility visibility;
-  private final StepCautions cautions;
-  private final Grain grains;
-  private final Workpiece start;
-  private Workpiece piece;
-  private double grainMetres;
-  private Set<Condition> on;
-  private List<ScheduleAdvice.Metal> metals = List.of();
-  private final List<ScheduleAdvice.Segment> segments = new ArrayList<>();
-  private final List<ScheduleAdvice.Step> steps = new ArrayList<>();
-  private final List<ScheduleAdvice.After> after = new ArrayList<>();
-  private final List<Workpiece> pieces = new ArrayList<>();
-  private final List<ScheduleStep> planned = new ArrayList<>();
+  /**
+   * A step that was done.
+   *
+   * @param step as planned
+   * @param cautions at it
+   * @param piece after it
+   * @param after what is told of that
+   */
+  record Done(
+      ScheduleStep step, List<String> cautions, Workpiece piece, ScheduleAdvice.After after) {}
 
-  Course(
-      Billet billet,
-      Shop shop,
-      LineVisibility visibility,
-      StepCautions cautions,
-      UnitSystem units,
-      Workpiece start,
-      double grainMetres) {
-    this.billet = billet;
-    this.shop = shop;
-    this.visibility = visibility;
-    this.cautions = cautions;
-    this.on = cautions.leftOn();
-    this.units = units;
-    this.grains = new Grain(shop, billet.stack());
-    this.start = start;
-    this.piece = start;
-    this.grainMetres = grainMetres;
+  static Course begin(Workshop workshop, Workpiece start, double grainMetres) {
+    return new Course(workshop, start, start, grainMetres, workshop.cautions().leftOn(), List.of());
   }
 
-  /** As it was before the first step. */
-  Workpiece start() {
-    return start;
+  Billet billet() {
+    return workshop.billet();
   }
 
-  Workpiece piece() {
-    return piece;
+  Shop shop() {
+    return workshop.shop();
+  }
+
+  UnitSystem units() {
+    return workshop.units();
   }
 
   Grain grains() {
-    return grains;
-  }
-
-  double grainMetres() {
-    return grainMetres;
+    return workshop.grains();
   }
 
   double grainNumber() {
-    return grains.number(grainMetres);
+    return grains().number(grainMetres);
   }
 
   /** The steels as they are by now. */
   List<SteelNow> steels() {
-    return SteelNow.of(billet.stack().steels().stream().distinct().toList(), piece, shop);
+    return SteelNow.of(billet().stack().steels().stream().distinct().toList(), piece, shop());
   }
 
   /** How this piece heats and cools. */
   Heats heats() {
-    return new Heats(shop, billet.equipment(), piece.size());
+    return new Heats(shop(), billet().equipment(), piece.size());
+  }
+
+  /** The fire for a heat, its faces open to it. */
+  Fire open(double celsius, Set<Condition> more) {
+    return new Fire(heats().heater(celsius), shop().edge(Exposure.OPEN), more);
+  }
+
+  Fire open(double celsius) {
+    return open(celsius, Set.of());
   }
 
   /** A temperature as the answer shows it. */
   String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
+    return Temperature.ofCelsius(celsius).format(units());
   }
 
   /** A range as the answer shows it. */
@@ -110,110 +111,97 @@ final class Course {
     return between(range.lowC(), range.highC());
   }
 
-  /** A difference as a shop can tell it: to 10 F and 5 C. */
-  String apart(double kelvin) {
-    return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
+  Check color(double celsius) {
+    return new Check.Color(shop().correlations().forging().colors().words(celsius));
   }
 
-  /** The color of a heat, in all the words that tables have for it. */
-  String color(double celsius) {
-    List<String> words = shop.correlations().forging().colors().words(celsius);
-    return "color " + String.join(" or ", words) + ", by which table you ask";
+  /** After a step that changes no structure. */
+  Course carry(ScheduleStep step) {
+    return carry(step, metals());
   }
 
-  /** Does a step and notes what comes of it. */
-  void carry(ScheduleStep step, List<ScheduleAdvice.Metal> becomes) {
+  /** After a step, its steels being what they become by it. */
+  Course carry(ScheduleStep step, List<ScheduleAdvice.Metal> becomes) {
     HeatCurve curve = step.curve();
-    if (curve.peakKelvin() > IDLE_KELVIN) {
-      piece = heated(step, curve);
-      grainMetres = grains.after(curve, grainMetres);
-    }
-    note(step, becomes, piece);
+    return curve.peakKelvin() > IDLE_KELVIN
+        ? next(step, becomes, heated(step, curve), grains().after(curve, grainMetres), on)
+        : next(step, becomes, piece, grainMetres, on);
+  }
+
+  /** After what takes a depth off every face. */
+  Course ground(ScheduleStep step, Workpiece left) {
+    return next(step, metals(), left, grainMetres, Set.of());
+  }
+
+  private List<ScheduleAdvice.Metal> metals() {
+    return done.isEmpty() ? List.of() : done.get(done.size() - 1).after().metals();
   }
 
   private Workpiece heated(ScheduleStep step, HeatCurve curve) {
     try {
-      Workpiece next = piece.heated(curve, step.outside(), Edge.SEALED, shop.solver()).piece();
+      Workpiece next =
+          piece.heated(curve, step.fire().outside(), Edge.SEALED, shop().solver()).piece();
       if (!next.size().tooThin()) {
         return next;
       }
     } catch (IllegalArgumentException e) {
       // refused below: the scale has met in the middle of a strip
     }
-    Step last = billet.steps().get(billet.steps().size() - 1);
+    Step last = billet().steps().get(billet().steps().size() - 1);
     throw new Fault(
         last.place(),
         "the fire of the schedule ("
-            + step.name()
+            + step.name().words()
             + ") would eat the billet as it is after "
             + last.title(),
         "leave it thicker");
   }
 
-  /** Takes a depth off every face and notes it. */
-  void grind(ScheduleStep step, Workpiece left) {
-    note(step, metals, left);
-    on = Set.of();
-  }
-
-  private void note(ScheduleStep step, List<ScheduleAdvice.Metal> becomes, Workpiece left) {
-    piece = left;
-    metals = becomes.isEmpty() ? metals : becomes;
-    List<String> said =
-        cautions.at(step.cautionStep(), step.hottestC(), step.conditions(cautions.fire(), on));
-    segments.addAll(step.segments(said));
-    steps.add(
-        new ScheduleAdvice.Step(
-            step.name(),
-            step.in().word(),
-            step.doing(),
-            step.hold().map(Leg::toC),
-            step.hold().map(Leg::minutes),
-            step.why(),
-            step.checks(),
-            said,
-            step.refused()));
-    planned.add(step);
-    pieces.add(piece);
-    List<SeamPlace> places = SeamPlace.of(piece, visibility);
-    List<LineReport> lines = LineReport.of(places, visibility);
-    after.add(
+  private Course next(
+      ScheduleStep step,
+      List<ScheduleAdvice.Metal> becomes,
+      Workpiece left,
+      double grain,
+      Set<Condition> wrapped) {
+    List<String> cautions =
+        workshop
+            .cautions()
+            .at(
+                step.kind().cautionStep(),
+                step.hottestC(),
+                step.fire().conditions(workshop.cautions().fire(), on));
+    List<SeamPlace> places = SeamPlace.of(left, workshop.visibility());
+    List<LineReport> lines = LineReport.of(places, workshop.visibility());
+    ScheduleAdvice.After after =
         new ScheduleAdvice.After(
             step.name(),
             (int) lines.stream().filter(LineReport::visible).count(),
-            (int) SeamCrossing.of(places).stream().filter(c -> c.shows(visibility)).count(),
+            (int)
+                SeamCrossing.of(places).stream()
+                    .filter(c -> c.shows(workshop.visibility()))
+                    .count(),
             Remarks.deepest(lines),
-            grainNumber(),
-            StageReport.skinMetres(piece) * 1e3,
-            StageReport.layers(piece),
+            grains().number(grain),
+            StageReport.skinMetres(left) * 1e3,
+            StageReport.layers(left),
             lines,
-            metals,
-            piece.size().thicknessMetres() * 1e3));
-  }
-
-  List<ScheduleAdvice.Segment> segments() {
-    return List.copyOf(segments);
-  }
-
-  List<ScheduleAdvice.Step> steps() {
-    return List.copyOf(steps);
-  }
-
-  List<ScheduleAdvice.After> after() {
-    return List.copyOf(after);
+            becomes,
+            left.size().thicknessMetres() * 1e3);
+    List<Done> all = new ArrayList<>(done);
+    all.add(new Done(step, cautions, left, after));
+    return new Course(workshop, start, left, grain, wrapped, List.copyOf(all));
   }
 
   List<ScheduleStep> planned() {
-    return List.copyOf(planned);
+    return done.stream().map(Done::step).toList();
   }
 
-  /** The metal after the step of that name, if it was done. */
-  Optional<Workpiece> after(String step) {
-    for (int i = 0; i < planned.size(); i++) {
-      if (planned.get(i).name().equals(step)) {
-        return Optional.of(pieces.get(i));
-      }
-    }
-    return Optional.empty();
+  List<ScheduleAdvice.After> after() {
+    return done.stream().map(Done::after).toList();
+  }
+
+  /** The metal after the first step of a kind, if there was one. */
+  Optional<Workpiece> after(StepKind kind) {
+    return done.stream().filter(d -> d.step().kind() == kind).findFirst().map(Done::piece);
   }
 }

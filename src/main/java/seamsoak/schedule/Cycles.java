@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -62,90 +61,77 @@ record Cycles(Course course) {
         .allMatch(r -> celsius >= r.lowC() - 0.5 && celsius <= r.highC() + 0.5);
   }
 
-  /** Normalizes unless the guard forbids it. */
-  void normalize(Guard guard, double celsius) {
+  Course normalize(Guard guard, double celsius) {
     List<SteelNow> steels = course.steels();
     Heats heats = course.heats();
     double minutes = Math.max(5, Math.min(15, heats.size().thicknessMetres() * 1e3));
     List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, minutes));
     legs.addAll(heats.air(celsius));
     SteelNow highest = highest(steels);
-    double above = celsius - highest.upperC();
-    String drawn =
-        celsius == roundUp(highest.upperC() + NORMALIZE_ABOVE, 10) || !shared(steels, celsius)
-            ? ""
-            : steels.size() == 1
-                ? ", within its published range"
-                : ", within the range that their sheets share";
-    course.carry(
+    return course.carry(
         new ScheduleStep(
-            "normalize",
-            heats.heater(celsius),
-            "Heat to "
-                + course.show(celsius)
-                + String.format(
-                    Locale.ROOT,
-                    ", then still air to black, about %.0f min",
-                    heats.minutesToBlack(celsius))
-                + (guard.way() == Guard.Way.AIR_THEN_ANNEAL
-                    ? "; anneal it the same day, before anything cuts it"
-                    : ""),
-            "takes the forging's coarse and uneven structure apart, "
-                + course.apart(above)
-                + " above the "
-                + highest.upperName()
-                + " of "
-                + highest.id()
-                + drawn
-                + (guard.reasons().isEmpty() ? "" : "; " + guard.because()),
-            List.of(magnet(steels), course.color(celsius), "no red in shade before the next heat"),
+            StepKind.NORMALIZE.only(),
+            course.open(celsius, AfterForging.hardensInAir(guard)),
             legs,
-            AfterForging.open(course),
-            AfterForging.hardensInAir(guard),
-            Optional.empty()),
+            new Task.Normalize(
+                celsius,
+                heats.minutesToBlack(celsius),
+                highest.id(),
+                highest.upperName(),
+                celsius - highest.upperC(),
+                drawn(steels, highest, celsius),
+                guard),
+            List.of(magnet(steels), course.color(celsius), Check.Look.NO_RED)),
         Structures.cooled(steels, heats, celsius, course.grainNumber(), false));
   }
 
+  private static Task.Normalize.Drawn drawn(
+      List<SteelNow> steels, SteelNow highest, double celsius) {
+    if (celsius == roundUp(highest.upperC() + NORMALIZE_ABOVE, 10) || !shared(steels, celsius)) {
+      return Task.Normalize.Drawn.NOT;
+    }
+    return steels.size() == 1
+        ? Task.Normalize.Drawn.INTO_ITS_RANGE
+        : Task.Normalize.Drawn.INTO_THE_RANGE_SHARED;
+  }
+
   /** Cycles down to the hardening heat, as many as pay. */
-  void refine(Guard guard, double from, double last) {
+  Course refine(Guard guard, double from, double last) {
     Plan plan = plan(guard, from, last);
     int n = plan.celsius().size();
-    double reached = course.grains().number(plan.metres());
-    for (int i = 0; i < n; i++) {
-      List<SteelNow> steels = course.steels();
-      Heats heats = course.heats();
-      double celsius = plan.celsius().get(i);
-      double at = AfterForging.changesAt(steels);
-      boolean end = i == n - 1;
-      course.carry(
-          new ScheduleStep(
-              n == 1 ? "refine" : "refine " + (i + 1),
-              heats.heater(celsius),
-              "Heat to "
-                  + course.show(celsius)
-                  + ", then "
-                  + heats.downInWords(guard.slow(), course.show(at), heats.heater(celsius)),
-              end
-                  ? "near the hardening heat: cooler would be undone by it. "
-                      + String.format(Locale.ROOT, "Grain about ASTM %.0f. ", reached)
-                      + oneMore(reached, course.grains().number(plan.oneMoreMetres()))
-                  : "new, finer grains form each time it passes the critical range"
-                      + (guard.slow() ? "; cooled slowly because " + guard.because() : ""),
-              end
-                  ? List.of(
-                      "break a test piece hardened from "
-                          + course.show(last)
-                          + ": the fracture is like gray silk; if it is grainy, one more cycle")
-                  : i == 0 && guard.slow()
-                      ? List.of(magnet(steels), "color even through the section before you count")
-                      : List.of("color even through the section before you count"),
-              legs(heats, guard, celsius, at),
-              AfterForging.open(course),
-              AfterForging.hardensInAir(guard),
-              Optional.empty()),
-          Structures.cooled(
-              steels, heats, celsius, course.grainNumber(), guard.slow() && heats.kiln()));
+    Course now = course;
+    for (int i = 1; i <= n; i++) {
+      StepName name = n == 1 ? StepKind.REFINE.only() : StepKind.REFINE.number(i);
+      now = new Cycles(now).cycle(name, guard, plan, last);
     }
+    return now;
+  }
+
+  private Course cycle(StepName name, Guard guard, Plan plan, double last) {
+    List<SteelNow> steels = course.steels();
+    Heats heats = course.heats();
+    boolean first = name.number() <= 1;
+    int at = Math.max(0, name.number() - 1);
+    boolean end = at == plan.celsius().size() - 1;
+    double celsius = plan.celsius().get(at);
+    Down down = down(heats, guard, celsius, AfterForging.changesAt(steels));
+    List<Check> checks = new ArrayList<>();
+    if (end) {
+      checks.add(new Check.TestPiece(last));
+    } else {
+      if (first && guard.slow()) {
+        checks.add(magnet(steels));
+      }
+      checks.add(Check.Look.EVEN_COLOR);
+    }
+    return course.carry(
+        new ScheduleStep(
+            name,
+            course.open(celsius, AfterForging.hardensInAir(guard)),
+            legs(heats, down, celsius),
+            end ? lastCycle(celsius, down, plan) : new Task.Refine(celsius, down, guard),
+            checks),
+        Structures.cooled(steels, heats, celsius, course.grainNumber(), down.inKiln()));
   }
 
   /** The same curves for a piece as it is, for the samples: nothing is noted. */
@@ -159,14 +145,18 @@ record Cycles(Course course) {
     }
     temperatures.addAll(plan(guard, normalize, last).celsius());
     for (double celsius : temperatures) {
-      all.add(Leg.curve(legs(heats, guard, celsius, at)));
+      all.add(Leg.curve(legs(heats, down(heats, guard, celsius, at), celsius)));
     }
     return all;
   }
 
-  private static List<Leg> legs(Heats heats, Guard guard, double celsius, double at) {
+  private static Down down(Heats heats, Guard guard, double celsius, double changesAt) {
+    return heats.down(guard.slow(), changesAt, heats.heater(celsius));
+  }
+
+  private static List<Leg> legs(Heats heats, Down down, double celsius) {
     List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, CYCLE_MINUTES));
-    legs.addAll(heats.down(guard.slow(), celsius, at, heats.heater(celsius)));
+    legs.addAll(heats.down(down, celsius));
     return legs;
   }
 
@@ -175,7 +165,9 @@ record Cycles(Course course) {
     double at = AfterForging.changesAt(course.steels());
     Map<Double, HeatCurve> tried = new HashMap<>();
     DoubleFunction<HeatCurve> cycle =
-        celsius -> tried.computeIfAbsent(celsius, c -> Leg.curve(legs(heats, guard, c, at)));
+        celsius ->
+            tried.computeIfAbsent(
+                celsius, c -> Leg.curve(legs(heats, down(heats, guard, c, at), c)));
     double best = course.grainMetres();
     List<Double> chosen = List.of();
     for (int n = 1; n <= MOST_CYCLES; n++) {
@@ -205,7 +197,19 @@ record Cycles(Course course) {
     return all;
   }
 
-  private String oneMore(double number, double next) {
+  private Task lastCycle(double celsius, Down down, Plan plan) {
+    double number = course.grains().number(plan.metres());
+    return new Task.LastRefine(
+        celsius,
+        down,
+        number,
+        number >= FINE_ENOUGH,
+        course.grains().number(plan.oneMoreMetres()) - number,
+        costPct(number));
+  }
+
+  /** What each number finer takes off how deep the shallowest of its steels hardens. */
+  private Optional<Double> costPct(double number) {
     SteelNow any = shallowest();
     double at = any.upperC();
     double cost =
@@ -213,25 +217,10 @@ record Cycles(Course course) {
             * (1
                 - any.quenched(at, SteelNow.FINEST).idealDiameterMetres()
                     / any.quenched(at, SteelNow.FINEST - 1).idealDiameterMetres());
-    String gain =
-        next - number < 0.1
-            ? "One more cycle at this heat would gain nothing"
-            : String.format(
-                Locale.ROOT,
-                number >= FINE_ENOUGH
-                    ? "That is fine enough for a blade; one more would gain %.1f numbers"
-                    : "One more at this heat would gain %.1f numbers, not worth its scale",
-                next - number);
     boolean hardens = Double.isFinite(cost);
-    if (!hardens || any.quenched(at, number).idealDiameterMetres() > DEEP_METRES) {
-      return gain;
-    }
-    return String.format(
-        Locale.ROOT,
-        "%s; each number finer takes about %.0f %% off how deep it hardens, so too many leave plain"
-            + " steel soft in the middle",
-        gain,
-        cost);
+    return !hardens || any.quenched(at, number).idealDiameterMetres() > DEEP_METRES
+        ? Optional.empty()
+        : Optional.of(cost);
   }
 
   private SteelNow shallowest() {
@@ -242,18 +231,18 @@ record Cycles(Course course) {
         .orElseThrow();
   }
 
-  private String magnet(List<SteelNow> steels) {
-    StringBuilder said = new StringBuilder("the magnet lets go on the way up, ");
-    for (int i = 0; i < steels.size(); i++) {
-      SteelNow s = steels.get(i);
-      said.append(i == 0 ? "" : ", ")
-          .append(s.id())
-          .append(
-              s.lines().alwaysAustenite()
-                  ? " holds none"
-                  : " from " + course.between(s.magnet().low(), s.magnet().high()));
-    }
-    return said.append(": far below this heat").toString();
+  private static Check magnet(List<SteelNow> steels) {
+    return new Check.Magnet(
+        steels.stream()
+            .map(
+                s ->
+                    new Check.Magnet.LetsGo(
+                        s.id(),
+                        s.lines().alwaysAustenite()
+                            ? Optional.empty()
+                            : Optional.of(
+                                new Check.Magnet.Between(s.magnet().low(), s.magnet().high()))))
+            .toList());
   }
 
   private static SteelNow highest(List<SteelNow> steels) {

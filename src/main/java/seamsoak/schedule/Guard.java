@@ -2,7 +2,6 @@ package seamsoak.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import seamsoak.heat.Section;
 
 /**
@@ -66,22 +65,5 @@ public record Guard(Way way, List<Reason> reasons) {
 
   boolean slow() {
     return way == Way.KILN || way == Way.ANNEAL_ONLY;
-  }
-
-  /** The words of {@code words.GuardWords}, until the steps' own reasons are typed. */
-  String because() {
-    return reasons.stream()
-        .map(
-            r ->
-                switch (r.because()) {
-                  case NEVER_NORMALIZED ->
-                      "the sheets of " + r.steel() + " say to anneal only, never to normalize";
-                  case NORMALIZING_DISPUTED ->
-                      "sheets of " + r.steel() + " disagree on whether it may be normalized";
-                  case HARDENS_IN_AIR -> r.steel() + " hardens in still air in this section";
-                  case MAY_HARDEN_IN_AIR ->
-                      r.steel() + " may harden in part in still air in this section";
-                })
-        .collect(Collectors.joining("; "));
   }
 }

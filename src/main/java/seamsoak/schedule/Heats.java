@@ -13,6 +13,7 @@ import seamsoak.heat.SectionCurve;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.property.section.FurnaceHeat;
 import seamsoak.property.section.SectionHeat;
+import seamsoak.schedule.ScheduleAdvice.Corner;
 
 /**
  * How a piece heats and cools in this shop; makes the parts of steps.
@@ -98,12 +99,11 @@ record Heats(Shop shop, Equipment equipment, Size size) {
         };
     double close = Math.min(CLOSE_KELVIN, (to - from) / 2);
     SectionCurve curve = sections().heat(section(), from, around, to - close);
-    return new Leg(
-        "rise",
-        reaching(curve.core(STEP_KELVIN), to),
-        Leg.corners(curve.face(STEP_KELVIN)),
-        "",
-        in == Heater.KILN ? () -> lagMinutes(from, to, close) : Leg.NO_LAG);
+    HeatCurve core = reaching(curve.core(STEP_KELVIN), to);
+    List<Corner> face = Leg.corners(curve.face(STEP_KELVIN));
+    return in == Heater.KILN
+        ? Leg.rise(core, face, () -> lagMinutes(from, to, close))
+        : Leg.rise(core, face);
   }
 
   /** The last piece drawn up to where the hold begins. */
@@ -123,7 +123,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
   }
 
   Leg hold(double celsius, double minutes) {
-    return new Leg("hold", HeatCurve.hold(celsius + ZERO, minutes * 60), "");
+    return Leg.hold(HeatCurve.hold(celsius + ZERO, minutes * 60));
   }
 
   /** In still air to black; nothing when it is black already. */
@@ -132,12 +132,13 @@ record Heats(Shop shop, Equipment equipment, Size size) {
       return List.of();
     }
     return List.of(
-        of("air", sections().coolInAir(section(), fromCelsius + ZERO, Shop.BLACK_KELVIN)));
+        of(
+            Coolant.Plain.AIR,
+            sections().coolInAir(section(), fromCelsius + ZERO, Shop.BLACK_KELVIN)));
   }
 
-  private static Leg of(String cool, SectionCurve curve) {
-    return new Leg(
-        "cool", curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)), cool, Leg.NO_LAG);
+  private static Leg of(Coolant in, SectionCurve curve) {
+    return Leg.cooling(in, curve.core(STEP_KELVIN), Leg.corners(curve.face(STEP_KELVIN)));
   }
 
   /** Minutes in still air to black. */
@@ -162,17 +163,16 @@ record Heats(Shop shop, Equipment equipment, Size size) {
                 choice.quenchant().severity(),
                 bath,
                 bath + CLOSE_KELVIN);
-    return of(choice.quenchant().id(), curve);
+    return of(new Coolant.Bath(choice.quenchant().id()), curve);
   }
 
   /** Down with the kiln at a rate, the fastest it falls unless that is slower. */
   Leg falling(double fromCelsius, double toCelsius, double perHour) {
     double hours = (fromCelsius - toCelsius) / Math.min(perHour, KILN_FALLS);
-    return new Leg(
-        "cool",
+    return Leg.cooling(
+        Coolant.Plain.KILN,
         new HeatCurve(
-            List.of(new HeatCurve.Segment(fromCelsius + ZERO, toCelsius + ZERO, hours * 3600))),
-        "kiln");
+            List.of(new HeatCurve.Segment(fromCelsius + ZERO, toCelsius + ZERO, hours * 3600))));
   }
 
   /** Whether there is a kiln to cool slowly in. */
@@ -180,14 +180,14 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     return equipment.kilnTaken().there();
   }
 
-  /** Down in the kiln and left there until all has changed, then air. */
-  private List<Leg> changedInKiln(double fromCelsius, double atCelsius, boolean heldThere) {
+  /** In the kiln and left there until all has changed, then air. */
+  private List<Leg> changedInKiln(Leg there, double atCelsius) {
     List<Leg> legs = new ArrayList<>();
+    legs.add(there);
     legs.add(
-        heldThere ? falling(fromCelsius, atCelsius, KILN_FALLS) : into(fromCelsius, atCelsius));
-    legs.add(
-        new Leg(
-            "cool", HeatCurve.hold(atCelsius + ZERO, AfterForging.CHANGE_MINUTES * 60), "kiln"));
+        Leg.cooling(
+            Coolant.Plain.KILN,
+            HeatCurve.hold(atCelsius + ZERO, AfterForging.CHANGE_MINUTES * 60)));
     legs.addAll(air(atCelsius));
     return legs;
   }
@@ -198,19 +198,17 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     SectionCurve curve =
         sections()
             .heat(section(), fromCelsius + ZERO, sections().furnace().kiln(to), to + CLOSE_KELVIN);
-    return new Leg(
-        "cool",
+    return Leg.cooling(
+        Coolant.Plain.KILN,
         reaching(curve.core(STEP_KELVIN), to),
-        Leg.corners(curve.face(STEP_KELVIN)),
-        "kiln",
-        Leg.NO_LAG);
+        Leg.corners(curve.face(STEP_KELVIN)));
   }
 
   /** Buried until black: as slow as it gets without a kiln. */
   private Leg buried(double fromCelsius) {
     Quenchant ash = shop.correlations().hardening().quenchants().find(ASH).orElseThrow();
     return of(
-        ASH,
+        new Coolant.Bath(ASH),
         sections()
             .quench(
                 section(),
@@ -221,29 +219,25 @@ record Heats(Shop shop, Equipment equipment, Size size) {
                 Shop.BLACK_KELVIN));
   }
 
-  /** In still air; where that is called for slowly, in the kiln until all has changed. */
-  List<Leg> down(boolean slowly, double fromCelsius, double changesAtCelsius, Heater in) {
-    if (!slowly) {
-      return air(fromCelsius);
-    }
-    return kiln()
-        ? changedInKiln(fromCelsius, changesAtCelsius, in == Heater.KILN)
-        : List.of(buried(fromCelsius));
+  /**
+   * In still air; where it is to be slow, in the kiln until all has changed.
+   *
+   * @param in what it was heated in
+   */
+  Down down(boolean slowly, double changesAtCelsius, Heater in) {
+    Down.Way slow =
+        !kiln() ? Down.Way.BURIED : in == Heater.KILN ? Down.Way.FALLS_IN_KILN : Down.Way.INTO_KILN;
+    return new Down(slowly ? slow : Down.Way.STILL_AIR, changesAtCelsius);
   }
 
-  /** The same in words, after a heat has been named. */
-  String downInWords(boolean slowly, String changesAt, Heater in) {
-    if (!slowly) {
-      return "still air to black";
-    }
-    if (!kiln()) {
-      return "bury it, still glowing, in dry vermiculite or ash until a hand can bear it";
-    }
-    return in == Heater.KILN
-        ? "let it fall to " + changesAt + " in the kiln and hold it there until it has changed"
-        : "into the kiln while it still glows, and hold it at "
-            + changesAt
-            + " until it has changed";
+  List<Leg> down(Down down, double fromCelsius) {
+    double at = down.changesAtC();
+    return switch (down.way()) {
+      case STILL_AIR -> air(fromCelsius);
+      case BURIED -> List.of(buried(fromCelsius));
+      case FALLS_IN_KILN -> changedInKiln(falling(fromCelsius, at, KILN_FALLS), at);
+      case INTO_KILN -> changedInKiln(into(fromCelsius, at), at);
+    };
   }
 
   /** How long the middle takes from 800 to 500 C in still air, s. */

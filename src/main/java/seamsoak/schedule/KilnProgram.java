@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Kiln;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
+import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.schedule.ScheduleAdvice.Then;
 
 /**
@@ -20,7 +21,7 @@ record KilnProgram(Kiln kiln) {
     for (int i = 0; i < steps.size(); i++) {
       if (steps.get(i).in() == Heater.KILN && !tooHot(steps.get(i))) {
         boolean goesOn =
-            steps.get(i).name().equals("pre-heat")
+            steps.get(i).kind() == StepKind.PRE_HEAT
                 && i + 1 < steps.size()
                 && steps.get(i + 1).in() == Heater.KILN;
         all.addAll(one(steps.get(i), goesOn));
@@ -39,8 +40,8 @@ record KilnProgram(Kiln kiln) {
     List<Leg> legs = step.legs();
     for (int i = 0; i < legs.size(); i++) {
       Leg leg = legs.get(i);
-      boolean falls = leg.kind().equals("cool") && leg.cool().equals("kiln");
-      if (leg.kind().equals("rise")) {
+      boolean falls = leg.coolsIn(Coolant.Plain.KILN);
+      if (leg.kind() == Segment.Kind.RISE) {
         double stay = stays(legs, i + 1);
         all.add(
             line(
@@ -95,10 +96,12 @@ record KilnProgram(Kiln kiln) {
     if (next >= legs.size()) {
       return goesOn || legs.get(at).toC() < WARM_CELSIUS ? Next.GO_ON : Next.TAKE_OUT;
     }
-    return switch (legs.get(next).cool()) {
-      case "kiln", "" -> Next.GO_ON;
-      case "air" -> Next.TAKE_OUT;
-      default -> new Next(Then.QUENCH, Optional.of(legs.get(next).cool()));
-    };
+    Leg cooling = legs.get(next);
+    if (cooling.cool().isEmpty() || cooling.coolsIn(Coolant.Plain.KILN)) {
+      return Next.GO_ON;
+    }
+    return cooling.coolsIn(Coolant.Plain.AIR)
+        ? Next.TAKE_OUT
+        : new Next(Then.QUENCH, Optional.of(cooling.cool().get().word()));
   }
 }

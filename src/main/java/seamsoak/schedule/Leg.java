@@ -2,30 +2,58 @@ package seamsoak.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import seamsoak.heat.HeatCurve;
 import seamsoak.schedule.ScheduleAdvice.Corner;
+import seamsoak.schedule.ScheduleAdvice.Segment;
 
 /**
- * A part of a step: the rise, the hold, a cooling.
+ * A part of a step.
  *
- * @param kind rise, hold or cool
+ * @param kind rise, hold or cooling
  * @param curve of the core
  * @param face corners of the outer face on the same clock; none where it is as hot as the core
- * @param cool what it cools in, blank otherwise
+ * @param cool what it cools in, if it does
  * @param lag minutes by which the core comes later than a climbing kiln; reckoned when asked for
  */
-record Leg(String kind, HeatCurve curve, List<Corner> face, String cool, DoubleSupplier lag) {
-  static final DoubleSupplier NO_LAG = () -> 0;
+record Leg(
+    Segment.Kind kind,
+    HeatCurve curve,
+    List<Corner> face,
+    Optional<Coolant> cool,
+    DoubleSupplier lag) {
+  private static final DoubleSupplier NO_LAG = () -> 0;
+
+  static Leg rise(HeatCurve core, List<Corner> face, DoubleSupplier lag) {
+    return new Leg(Segment.Kind.RISE, core, face, Optional.empty(), lag);
+  }
+
+  /** For a rise in what does not climb. */
+  static Leg rise(HeatCurve core, List<Corner> face) {
+    return rise(core, face, NO_LAG);
+  }
+
+  static Leg hold(HeatCurve curve) {
+    return new Leg(Segment.Kind.HOLD, curve, List.of(), Optional.empty(), NO_LAG);
+  }
+
+  static Leg cooling(Coolant in, HeatCurve core, List<Corner> face) {
+    return new Leg(Segment.Kind.COOL, core, face, Optional.of(in), NO_LAG);
+  }
 
   /** Core and face alike. */
-  Leg(String kind, HeatCurve curve, String cool) {
-    this(kind, curve, List.of(), cool, NO_LAG);
+  static Leg cooling(Coolant in, HeatCurve curve) {
+    return cooling(in, curve, List.of());
   }
 
   /** The curves of parts, one after the other. */
   static HeatCurve curve(List<Leg> legs) {
     return new HeatCurve(legs.stream().flatMap(l -> l.curve().segments().stream()).toList());
+  }
+
+  boolean coolsIn(Coolant in) {
+    return cool.filter(in::equals).isPresent();
   }
 
   double fromC() {

@@ -93,7 +93,7 @@ public sealed interface Remark {
    * @param within steels in whose range it lies, where that is why
    */
   record OutsideRange(
-      String step,
+      StepName step,
       double celsius,
       String steel,
       TemperatureRange range,
@@ -112,7 +112,7 @@ public sealed interface Remark {
    * @param steps their names
    * @param fire for them, if there is one
    */
-  record BeyondKiln(Optional<Double> highestC, List<String> steps, Optional<Heater> fire)
+  record BeyondKiln(Optional<Double> highestC, List<StepName> steps, Optional<Heater> fire)
       implements Remark {
     public <T> T as(Cases<T> cases) {
       return cases.of(this);

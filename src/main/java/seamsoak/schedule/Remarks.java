@@ -15,10 +15,9 @@ import seamsoak.steel.TemperatureRange;
  * What to know of a schedule as a whole.
  *
  * @param course that was carried out
- * @param anneal which it was, if any
  * @param visibility of lines
  */
-record Remarks(Course course, Optional<Softening.Kind> anneal, LineVisibility visibility) {
+record Remarks(Course course, LineVisibility visibility) {
   /** A change too small to speak of, wt%. */
   private static final double LEAST_CLEARED_PCT = 0.005;
 
@@ -41,42 +40,11 @@ record Remarks(Course course, Optional<Softening.Kind> anneal, LineVisibility vi
     return List.copyOf(all);
   }
 
-  private static boolean isAnneal(ScheduleStep step) {
-    return step.name().equals("anneal");
-  }
-
-  private static boolean isHarden(ScheduleStep step) {
-    return step.name().equals("harden");
-  }
-
-  private static boolean isTemper(ScheduleStep step) {
-    return step.name().equals("temper 1");
-  }
-
-  private static boolean isNormalize(ScheduleStep step) {
-    return step.name().equals("normalize");
-  }
-
-  private static boolean isSoak(After after) {
-    return after.step().equals("soak");
-  }
-
-  private static boolean isCycle(After after) {
-    return after.step().startsWith("refine") || after.step().equals("normalize");
-  }
-
   /** The range that a sheet prints for a step; a second temper repeats the first. */
   private static Optional<TemperatureRange> range(ScheduleStep step, SteelNow s) {
-    if (isNormalize(step)) {
-      return s.steel().heatTreatment().normalize();
-    }
-    if (isAnneal(step)) {
-      return s.steel().heatTreatment().anneal();
-    }
-    if (isHarden(step)) {
-      return s.steel().heatTreatment().harden();
-    }
-    return isTemper(step) ? s.steel().heatTreatment().temper() : Optional.empty();
+    return step.name().number() > 1
+        ? Optional.empty()
+        : step.kind().published(s.steel().heatTreatment());
   }
 
   /** Where a step lies outside what the sheets of its steels print. */
@@ -103,28 +71,22 @@ record Remarks(Course course, Optional<Softening.Kind> anneal, LineVisibility vi
     if (!s.hardens()) {
       return Optional.of(Outside.OTHERS_DECIDE);
     }
-    if (isHarden(step) && s.ownHeat()) {
+    if (step.kind() == StepKind.HARDEN && s.ownHeat()) {
       return Optional.of(Outside.HEAT_OF_OTHERS);
     }
     if (Math.abs(at - Math.max(range.lowC(), Math.min(range.highC(), at))) < HardeningHeat.NEAR) {
       return Optional.of(Outside.NEAR_ENOUGH);
     }
-    if (isTemper(step)) {
+    if (step.kind() == StepKind.TEMPER) {
       return Optional.of(Outside.HARDNESS_WANTED);
     }
-    return anneal
-        .filter(a -> isAnneal(step))
-        .flatMap(
-            a ->
-                switch (a) {
-                  case SUBCRITICAL ->
-                      Optional.of(
-                          range.highC() > s.ac1C()
-                              ? Outside.BELOW_FIRST_CHANGE
-                              : Outside.ANOTHER_CHANGES);
-                  case SPHEROIDIZE -> Optional.of(Outside.CARBIDE_TO_GATHER);
-                  case FULL -> Optional.empty();
-                });
+    if (step.task() instanceof Task.SubCriticalAnneal) {
+      return Optional.of(
+          range.highC() > s.ac1C() ? Outside.BELOW_FIRST_CHANGE : Outside.ANOTHER_CHANGES);
+    }
+    return step.task() instanceof Task.Spheroidize
+        ? Optional.of(Outside.CARBIDE_TO_GATHER)
+        : Optional.empty();
   }
 
   private List<String> within(ScheduleStep step, double at) {
@@ -141,7 +103,7 @@ record Remarks(Course course, Optional<Softening.Kind> anneal, LineVisibility vi
 
   /** What the fires of the shop cannot do. */
   private Optional<Remark> fires() {
-    Equipment has = course.billet.equipment();
+    Equipment has = course.billet().equipment();
     Optional<Heater> other =
         Stream.of(
                 Optional.of(Heater.FORGE).filter(f -> has.forgeTaken() != Equipment.Forge.NONE),
@@ -153,7 +115,7 @@ record Remarks(Course course, Optional<Softening.Kind> anneal, LineVisibility vi
       return Optional.of(Remark.Always.HOLDS_WITHOUT_KILN);
     }
     double highest = kiln ? has.kilnTaken().highestTaken().celsius() : 0;
-    List<String> over =
+    List<StepName> over =
         course.planned().stream()
             .filter(s -> s.hold().isPresent() && s.hottestC() > highest + ROUNDING)
             .filter(s -> s.in() != Heater.OVEN)
@@ -173,10 +135,14 @@ record Remarks(Course course, Optional<Softening.Kind> anneal, LineVisibility vi
     }
     List<After> after = course.after();
     Optional<Double> soaked =
-        after.stream().filter(Remarks::isSoak).findFirst().map(After::deepestMissingPct);
+        after.stream()
+            .filter(a -> a.step().kind() == StepKind.SOAK)
+            .findFirst()
+            .map(After::deepestMissingPct);
     double end =
         after.stream()
-            .filter(Remarks::isCycle)
+            .filter(
+                a -> a.step().kind() == StepKind.REFINE || a.step().kind() == StepKind.NORMALIZE)
             .reduce((a, b) -> b)
             .map(After::deepestMissingPct)
             .orElse(soaked.orElse(before));

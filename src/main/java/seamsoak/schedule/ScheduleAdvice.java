@@ -37,7 +37,7 @@ public record ScheduleAdvice(
    * @param core corners
    * @param face corners on the same clock
    */
-  public record Curve(String step, List<Corner> core, List<Corner> face) {}
+  public record Curve(StepName step, List<Corner> core, List<Corner> face) {}
 
   /** A corner of a curve. */
   public record Corner(double minutes, double celsius) {}
@@ -45,50 +45,55 @@ public record ScheduleAdvice(
   /**
    * A piece of the curve.
    *
-   * @param step such as {@code soak}, {@code normalize}, {@code refine 1}
-   * @param kind rise, hold or cool
+   * @param step its step
+   * @param kind rise, hold or cooling
    * @param fromC temperature at its start
    * @param toC temperature at its end
    * @param minutes how long
-   * @param cool what it cools in, empty otherwise
-   * @param why the reason for it
-   * @param check what the smith can look for
+   * @param cool what it cools in, if it does
+   * @param task of the step, at the piece that stands for it
+   * @param checks of the step, there
    * @param cautions that belong to it
    * @param in where it is done
    */
   public record Segment(
-      String step,
-      String kind,
+      StepName step,
+      Kind kind,
       double fromC,
       double toC,
       double minutes,
-      String cool,
-      String why,
-      String check,
+      Optional<Coolant> cool,
+      Optional<Task> task,
+      List<Check> checks,
       List<String> cautions,
-      String in) {}
+      Heater in) {
+    /** What the temperature does. */
+    public enum Kind {
+      RISE,
+      HOLD,
+      COOL
+    }
+  }
 
   /**
    * A step as a whole.
    *
    * @param step its name
-   * @param in where it is done: kiln, forge, salt, oven, bench
-   * @param doing what to do
+   * @param in where it is done
+   * @param task what to do and why
    * @param temperatureC of the hold, if it has one
    * @param holdMinutes counted from when the core is there
-   * @param why the reason for it
    * @param checks what the smith can look for
    * @param cautions worst first
    * @param refused why it must not be done as planned
    */
   public record Step(
-      String step,
-      String in,
-      String doing,
+      StepName step,
+      Heater in,
+      Task task,
       Optional<Double> temperatureC,
       Optional<Double> holdMinutes,
-      String why,
-      List<String> checks,
+      List<Check> checks,
       List<String> cautions,
       Optional<Stop> refused) {}
 
@@ -104,7 +109,7 @@ public record ScheduleAdvice(
    * @param quenchant what to quench in after it, if so
    */
   public record ProgramLine(
-      String step,
+      StepName step,
       int number,
       double ratePerHourC,
       double toC,
@@ -136,7 +141,7 @@ public record ScheduleAdvice(
    * @param thicknessMm of the piece
    */
   public record After(
-      String step,
+      StepName step,
       int linesVisible,
       int crossingsVisible,
       double deepestMissingPct,

@@ -5,22 +5,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Equipment;
+import seamsoak.billet.Kiln;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.heat.HeatCurve;
-import seamsoak.heat.Section;
-import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.safety.CautionTable;
-import seamsoak.safety.HardStop;
 import seamsoak.safety.StepCautions;
 import seamsoak.safety.Stop;
-import seamsoak.schedule.ScheduleAdvice.Outcome;
-import seamsoak.schedule.ScheduleAdvice.Quenched;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.state.BathAtHand;
 import seamsoak.steel.Steel;
@@ -31,13 +26,8 @@ import seamsoak.unit.UnitSystem;
  * follow from the carbon each steel has by then; the metal is carried through every step.
  */
 public final class ScheduleAdvisor {
-  private final Billet billet;
-  private final Shop shop;
-  private final LineVisibility visibility;
-  private final StepCautions cautions;
-  private final UnitSystem units;
+  private final Workshop workshop;
   private final List<BathAtHand> baths;
-  private final Grain grains;
   private final Workpiece start;
   private final boolean hot;
   private final double forgedGrain;
@@ -54,16 +44,18 @@ public final class ScheduleAdvisor {
       UnitSystem units,
       Stage end) {
     QuenchantTable quenchants = shop.correlations().hardening().quenchants();
-    this.billet = billet;
-    this.shop = shop;
-    this.visibility = visibility;
-    this.cautions = new StepCautions(cautions, billet, quenchants);
-    this.units = units;
+    this.workshop =
+        new Workshop(
+            billet,
+            shop,
+            visibility,
+            new StepCautions(cautions, billet, quenchants),
+            new Grain(shop, billet.stack()),
+            units);
     this.baths = billet.quenchantsTaken().stream().map(b -> BathAtHand.of(b, quenchants)).toList();
-    this.grains = new Grain(shop, billet.stack());
     this.start = end.piece();
     this.hot = end.endKelvin() > Shop.BLACK_KELVIN;
-    this.forgedGrain = grains.after(end.lastHeat().orElse(new HeatCurve(List.of())), 0);
+    this.forgedGrain = workshop.grains().after(end.lastHeat().orElse(new HeatCurve(List.of())), 0);
   }
 
   /** Where its temperatures and times lie, in words. */
@@ -114,11 +106,11 @@ public final class ScheduleAdvisor {
 
   /** Grain number after a curve, its grains forming anew. */
   public double grain(HeatCurve curve) {
-    return grains.number(curve);
+    return workshop.grains().number(curve);
   }
 
   private Course course(Workpiece piece) {
-    return new Course(billet, shop, visibility, cautions, units, piece, forgedGrain);
+    return Course.begin(workshop, piece, forgedGrain);
   }
 
   private static Guard guard(Course course, double celsius) {
@@ -133,14 +125,14 @@ public final class ScheduleAdvisor {
   }
 
   private Optional<String> edge() {
-    return billet.blade().edge().map(Steel::id);
+    return workshop.billet().blade().edge().map(Steel::id);
   }
 
   /** The schedule as far as the soak: what to heed at it, without what becomes of the seams. */
   public Run runToSoak(Optional<SoakAdvice.Recommended> soak) {
     Course course = soaked(soak, start.withInner(ScheduleAdvisor::layers));
     return new Run(
-        advice(course, course.steels(), Optional.empty(), List.of(), List.of(), Optional.empty()),
+        advice(course.steels(), List.of(), List.of(), Treated.of(course)),
         Optional.empty(),
         Optional.empty(),
         List.of());
@@ -151,149 +143,66 @@ public final class ScheduleAdvisor {
   }
 
   private Course soaked(Optional<SoakAdvice.Recommended> soak, Workpiece piece) {
-    Course course = course(piece);
-    AfterForging first = new AfterForging(course);
-    if (hot) {
-      first.coolDown();
-    }
-    soak.filter(s -> s.minutes() > 0).ifPresent(first::soak);
-    return course;
+    Course fresh = course(piece);
+    Course cold = hot ? new AfterForging(fresh).coolDown() : fresh;
+    return soak.filter(s -> s.minutes() > 0).map(s -> new AfterForging(cold).soak(s)).orElse(cold);
   }
 
   /** The whole schedule, with a soak where one is given. */
   public Run run(Optional<SoakAdvice.Recommended> soak) {
-    Course course = soaked(soak, start);
-    List<SteelNow> steels = course.steels();
+    Course soaked = soaked(soak, start);
+    List<SteelNow> steels = soaked.steels();
     double normalize = Cycles.normalizeCelsius(steels);
-    Guard guard = guard(course, normalize);
-    List<Conflict> conflicts = new ArrayList<>(new Conflicts(course, guard).all());
+    Guard guard = guard(soaked, normalize);
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
-    Cycles before = new Cycles(course);
-    if (!guard.slow()) {
-      before.normalize(guard, normalize);
-    }
-    if (guard.way() != Guard.Way.ANNEAL_ONLY) {
-      before.refine(guard, normalize, last(heat, normalize));
-    }
-    Workpiece cycled = course.piece();
-    List<Stop> stops = new ArrayList<>();
-    Optional<Softening.Kind> anneal =
-        steels.stream().anyMatch(SteelNow::hardens)
-            ? Optional.of(new Softening(course).anneal(guard))
-            : Optional.empty();
-    Optional<Outcome> blade =
-        heat.map(h -> blade(course, anneal.orElseThrow(), h, conflicts, stops));
-    if (heat.isEmpty() && anneal.isPresent()) {
-      new BenchWork(course).grind();
-      new BenchWork(course).testEtch();
-    }
+    Course cycled = cycled(soaked, guard, normalize, last(heat, normalize));
+    Treated end =
+        heat.map(h -> new BladeWork(cycled, guard, h, baths).treated())
+            .orElseGet(
+                () ->
+                    Treated.of(
+                        steels.stream().anyMatch(SteelNow::hardens)
+                            ? BenchWork.groundAndEtched(new Softening(cycled).anneal(guard))
+                            : cycled));
+    List<Conflict> conflicts = new ArrayList<>(new Conflicts(soaked, guard).all());
+    conflicts.addAll(end.conflicts());
     return new Run(
-        advice(
-            course,
-            steels,
-            anneal,
-            conflicts,
-            billet.equipment().kilnTaken().there()
-                ? new KilnProgram(billet.equipment().kilnTaken()).of(course.planned())
-                : List.of(),
-            blade),
-        course.after("soak"),
-        Optional.of(cycled),
-        List.copyOf(stops));
+        advice(steels, conflicts, program(end.course()), end),
+        end.course().after(StepKind.SOAK),
+        Optional.of(cycled.piece()),
+        end.stops());
+  }
+
+  private static Course cycled(Course soaked, Guard guard, double normalize, double last) {
+    Course normal = guard.slow() ? soaked : new Cycles(soaked).normalize(guard, normalize);
+    return guard.way() == Guard.Way.ANNEAL_ONLY
+        ? normal
+        : new Cycles(normal).refine(guard, normalize, last);
   }
 
   private ScheduleAdvice advice(
-      Course course,
       List<SteelNow> steels,
-      Optional<Softening.Kind> anneal,
       List<Conflict> conflicts,
       List<ScheduleAdvice.ProgramLine> program,
-      Optional<Outcome> blade) {
+      Treated end) {
+    Course course = end.course();
     return new ScheduleAdvice(
-        course.segments(),
+        course.done().stream().flatMap(d -> d.step().segments(d.cautions()).stream()).toList(),
         course.after(),
         steels.stream().map(SteelNow::told).toList(),
-        new Remarks(course, anneal, visibility).all(),
-        course.steps(),
+        new Remarks(course, workshop.visibility()).all(),
+        course.done().stream().map(d -> d.step().shown(d.cautions())).toList(),
         List.copyOf(conflicts),
         program,
-        blade,
+        end.blade(),
         course.planned().stream()
             .filter(s -> !s.legs().isEmpty())
-            .map(ScheduleStep::told)
+            .map(ScheduleStep::drawn)
             .toList());
   }
 
-  /** From the bench to the tempers. */
-  private Outcome blade(
-      Course course,
-      Softening.Kind anneal,
-      HardeningHeat heat,
-      List<Conflict> conflicts,
-      List<Stop> stops) {
-    BenchWork bench = new BenchWork(course);
-    BenchWork.Section to = BenchWork.section(course);
-    if (to.tooThick()) {
-      conflicts.add(new Conflict.TooThin(Conflicts.names(course.steels()), to.thicknessMetres()));
-    }
-    bench.grind();
-    bench.testEtch();
-    new Softening(course).stressRelief();
-    Section section = new Section(to.thicknessMetres(), to.widthMetres());
-    List<SteelNow> hardening = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
-    double grain =
-        grains.number(
-            grains.after(
-                HeatCurve.riseAndHold(Shop.DULL_KELVIN - 150, heat.celsius() + 273.15, 120, 300),
-                course.grainMetres()));
-    baths.forEach(b -> HardStop.bath(b).ifPresent(d -> stops.add(new Stop("harden", d))));
-    if (course.heats().heater(heat.celsius()) == Heater.SALT
-        && billet.equipment().saltTaken() == Equipment.Salt.NITRATE) {
-      HardStop.nitrateHeat(heat.celsius()).ifPresent(d -> stops.add(new Stop("harden", d)));
-    }
-    List<QuenchChoice> choices = QuenchChoice.all(baths, section, hardening, heat.celsius(), grain);
-    QuenchChoice quench = QuenchChoice.of(choices);
-    Tempering temper =
-        new IntoTheBath(course, heat, quench, anneal != Softening.Kind.SUBCRITICAL)
-            .run(billet.blade().hardnessTaken().hrc(), grain, stops.stream().findFirst());
-    conflicts.addAll(new BladeConflicts(course, heat, quench, temper).all());
-    Media media = new Media(shop.correlations(), section, heat.celsius(), grain);
-    return outcome(section, heat, quench, temper, media.of(choices, quench));
-  }
-
-  private static Outcome outcome(
-      Section section,
-      HardeningHeat heat,
-      QuenchChoice quench,
-      Tempering temper,
-      List<ScheduleAdvice.Medium> media) {
-    double room = QuenchedSteel.ROOM_CELSIUS;
-    return new Outcome(
-        section.thicknessMetres() * 1e3,
-        section.widthMetres() * 1e3,
-        heat.edge().id(),
-        heat.celsius(),
-        quench.quenchant().id(),
-        quench.quenchant().name(),
-        quench.steels().stream()
-            .map(
-                t ->
-                    new Quenched(
-                        t.steel().id(),
-                        t.austenite().austenite().carbon(),
-                        t.austenite().msCelsius().value(),
-                        100 * t.austenite().retainedShare(room),
-                        t.result().faceHrc().value(),
-                        t.result().coreHrc().value(),
-                        t.austenite().idealDiameterMetres() * 1e3,
-                        t.result().neededMetres() * 1e3,
-                        t.allowsSeconds(),
-                        t.result().coreSeconds8to5(),
-                        t.result().greatestDifferenceKelvin(),
-                        t.middle(),
-                        temper.quenchedHrc(t.steel()),
-                        temper.hrc(t.steel())))
-            .toList(),
-        media);
+  private List<ScheduleAdvice.ProgramLine> program(Course course) {
+    Kiln kiln = workshop.billet().equipment().kilnTaken();
+    return kiln.there() ? new KilnProgram(kiln).of(course.planned()) : List.of();
   }
 }

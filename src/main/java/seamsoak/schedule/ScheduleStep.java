@@ -1,45 +1,48 @@
 package seamsoak.schedule;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
-import seamsoak.safety.Condition;
 import seamsoak.safety.Stop;
+import seamsoak.schedule.ScheduleAdvice.Segment;
 
 /**
  * One step of a schedule as planned.
  *
- * @param name such as {@code refine 1}
- * @param in where it is done
- * @param doing what to do, as an order
- * @param why the reason for it
- * @param checks what to look for
+ * @param name its kind, and which of several
+ * @param fire where it is done
  * @param legs its parts in the fire and after it; none at the bench
- * @param outside edge of the outer faces in the fire
- * @param more conditions for cautions beside those of the shop
+ * @param task what to do and why
+ * @param checks what to look for
  * @param refused why it must not be done as planned, if so
  */
-public record ScheduleStep(
-    String name,
-    Heater in,
-    String doing,
-    String why,
-    List<String> checks,
+record ScheduleStep(
+    StepName name,
+    Fire fire,
     List<Leg> legs,
-    Edge outside,
-    Set<Condition> more,
+    Task task,
+    List<Check> checks,
     Optional<Stop> refused) {
   public static final double ROOM_KELVIN = 293.15;
   static final double ZERO_CELSIUS = 273.15;
 
-  public ScheduleStep {
-    checks = List.copyOf(checks);
+  ScheduleStep {
     legs = List.copyOf(legs);
-    more = Set.copyOf(more);
+    checks = List.copyOf(checks);
+  }
+
+  /** One that may be done. */
+  ScheduleStep(StepName name, Fire fire, List<Leg> legs, Task task, List<Check> checks) {
+    this(name, fire, legs, task, checks, Optional.empty());
+  }
+
+  StepKind kind() {
+    return name.kind();
+  }
+
+  Heater in() {
+    return fire.in();
   }
 
   /** The whole of it. */
@@ -48,7 +51,7 @@ public record ScheduleStep(
   }
 
   /** Its curve as a chart draws it; where a face is not told apart it follows the core. */
-  ScheduleAdvice.Curve told() {
+  ScheduleAdvice.Curve drawn() {
     List<ScheduleAdvice.Corner> core = new ArrayList<>();
     List<ScheduleAdvice.Corner> face = new ArrayList<>();
     double minutes = 0;
@@ -67,62 +70,44 @@ public record ScheduleStep(
 
   /** Its hold, if it has one. */
   Optional<Leg> hold() {
-    return legs.stream().filter(l -> l.kind().equals("hold")).findFirst();
+    return legs.stream().filter(l -> l.kind() == Segment.Kind.HOLD).findFirst();
   }
 
   double hottestC() {
     return legs.isEmpty() ? 0 : curve().peakKelvin() - ZERO_CELSIUS;
   }
 
-  /**
-   * What holds at it.
-   *
-   * @param fire what the forge brings along
-   * @param on what the piece is wrapped in brings along
-   */
-  Set<Condition> conditions(Set<Condition> fire, Set<Condition> on) {
-    Set<Condition> all = new HashSet<>(more);
-    all.addAll(on);
-    switch (in) {
-      case KILN -> all.add(Condition.KILN);
-      case FORGE -> all.addAll(fire);
-      case SALT -> all.add(Condition.SALT);
-      case OVEN, BENCH -> {}
-    }
-    return all;
+  /** As the answer shows it. */
+  ScheduleAdvice.Step shown(List<String> cautions) {
+    return new ScheduleAdvice.Step(
+        name,
+        in(),
+        task,
+        hold().map(Leg::toC),
+        hold().map(Leg::minutes),
+        checks,
+        cautions,
+        refused);
   }
 
-  /** The step that cautions know it by. */
-  String cautionStep() {
-    return switch (name.split(" ")[0]) {
-      case "cool-down", "sub-zero" -> "cool";
-      case "stress" -> "anneal";
-      case "pre-heat" -> "harden";
-      case "test" -> "etch";
-      default -> name.split(" ")[0];
-    };
-  }
-
-  /** Its parts as the answer shows them; reason and check stand at the hold, cautions once. */
-  List<ScheduleAdvice.Segment> segments(List<String> cautions) {
-    List<ScheduleAdvice.Segment> all = new ArrayList<>();
-    boolean told = false;
-    boolean holds = hold().isPresent();
+  /** Its parts as the answer shows them: one stands for the step, cautions come once. */
+  List<Segment> segments(List<String> cautions) {
+    List<Segment> all = new ArrayList<>();
+    Optional<Leg> main = hold().or(() -> legs.stream().findFirst());
     for (Leg leg : legs) {
-      boolean main = !told && (!holds || leg.kind().equals("hold"));
-      told |= main;
+      boolean stands = main.filter(m -> m == leg).isPresent();
       all.add(
-          new ScheduleAdvice.Segment(
+          new Segment(
               name,
               leg.kind(),
               leg.fromC(),
               leg.toC(),
               leg.minutes(),
               leg.cool(),
-              main ? why : "",
-              main ? String.join("; ", checks) : "",
+              stands ? Optional.of(task) : Optional.empty(),
+              stands ? checks : List.of(),
               all.isEmpty() ? cautions : List.of(),
-              in.word()));
+              in()));
     }
     return all;
   }

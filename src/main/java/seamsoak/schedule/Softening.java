@@ -5,10 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import seamsoak.steel.Hardenability;
 import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.HeatingRate;
 
 /** Anneals and stress relief: which, how hot, and why. */
 record Softening(Course course) {
@@ -36,7 +34,8 @@ record Softening(Course course) {
     SUBCRITICAL
   }
 
-  private Kind kind(List<SteelNow> steels, Guard guard) {
+  Kind kind(Guard guard) {
+    List<SteelNow> steels = course.steels();
     // The fire may have taken their carbon; and no fire but a kiln falls as slowly as the others
     // ask.
     if (steels.stream().noneMatch(SteelNow::hardens) || !course.heats().kiln()) {
@@ -45,124 +44,72 @@ record Softening(Course course) {
     if (guard.way() != Guard.Way.AIR) {
       return Kind.FULL;
     }
-    return steels.stream().anyMatch(s -> s.hardens() && s.overEutectoid())
-        ? Kind.SPHEROIDIZE
-        : Kind.SUBCRITICAL;
+    return excess(steels).isEmpty() ? Kind.SUBCRITICAL : Kind.SPHEROIDIZE;
   }
 
-  Kind anneal(Guard guard) {
+  Course anneal(Guard guard) {
     List<SteelNow> steels = course.steels();
-    Kind kind = kind(steels, guard);
-    switch (kind) {
-      case FULL ->
-          slowly(
-              steels,
-              annealCelsius(steels),
-              guard.slow() ? FULL_TO : PEARLITE_TO,
-              "Full anneal at ",
-              guard.because() + "; only a slow fall makes it soft enough to saw, drill and grind");
-      case SPHEROIDIZE ->
-          slowly(
-              steels,
-              spheroidizeCelsius(steels),
-              PEARLITE_TO,
-              "Spheroidize at ",
-              overEutectoid(steels)
-                  + (excess(steels).size() == 1 ? " holds" : " hold")
-                  + " more carbon than pearlite does: this gathers it in small round grains,"
-                  + " soft to work and even in the quench, not in brittle films. It wants the longer"
-                  + " hold when hardening");
-      case SUBCRITICAL -> subCritical(steels, guard);
-    }
-    return kind;
+    double rate = rate(steels);
+    return switch (kind(guard)) {
+      case FULL -> {
+        double celsius = annealCelsius(steels);
+        double to = guard.slow() ? FULL_TO : PEARLITE_TO;
+        yield slowly(celsius, to, rate, new Task.FullAnneal(celsius, to, rate, guard));
+      }
+      case SPHEROIDIZE -> {
+        double celsius = spheroidizeCelsius(steels);
+        List<String> excess = excess(steels).stream().map(SteelNow::id).toList();
+        Task task = new Task.Spheroidize(celsius, PEARLITE_TO, rate, excess);
+        yield slowly(celsius, PEARLITE_TO, rate, task);
+      }
+      case SUBCRITICAL -> subCritical(guard);
+    };
   }
 
-  private void subCritical(List<SteelNow> steels, Guard guard) {
-    Heats heats = course.heats();
+  private Course subCritical(Guard guard) {
+    List<SteelNow> steels = course.steels();
     double celsius = belowAc1(steels, BELOW_AC1);
-    boolean hardened = guard.way() != Guard.Way.AIR;
-    List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, hardened ? 120 : 60));
-    legs.addAll(heats.air(celsius));
-    course.carry(
-        step(
-            "anneal",
-            heats,
-            "Sub-critical anneal at " + course.show(celsius) + ", then still air",
-            lowest(steels).id()
-                + " begins to change near "
-                + course.show(lowest(steels).ac1C())
-                + "; below that nothing does, so the fine grain stays. "
-                + (hardened
-                    ? capital(guard.because())
-                        + ": what did is tempered soft enough here to saw, drill and grind. A slow"
-                        + " fall would do it better, and needs a kiln"
-                    : "No steel of it hardens in air, so more is not needed to saw, drill and grind"
-                        + " it"),
-            List.of("never above that heat: no color brighter than a dull red in shade"),
-            celsius,
-            legs),
+    SteelNow lowest = lowest(steels);
+    return course.carry(
+        new ScheduleStep(
+            StepKind.ANNEAL.only(),
+            course.open(celsius),
+            thenAir(celsius, guard.way() == Guard.Way.AIR ? 60 : 120),
+            new Task.SubCriticalAnneal(celsius, lowest.id(), lowest.ac1C(), guard),
+            List.of(Check.Look.NEVER_ABOVE)),
         Structures.softened(steels));
   }
 
-  private void slowly(List<SteelNow> steels, double celsius, double to, String doing, String why) {
+  private List<Leg> thenAir(double celsius, double minutes) {
+    List<Leg> legs = new ArrayList<>(course.heats().upAndHold(celsius, minutes));
+    legs.addAll(course.heats().air(celsius));
+    return legs;
+  }
+
+  private Course slowly(double celsius, double to, double rate, Task task) {
     Heats heats = course.heats();
-    double rate = rate(steels);
     List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, 30));
     legs.add(heats.falling(celsius, to, rate));
     legs.addAll(heats.air(to));
-    course.carry(
-        step(
-            "anneal",
-            heats,
-            doing
-                + course.show(celsius)
-                + ", then down to "
-                + course.show(to)
-                + " no faster than "
-                + new HeatingRate(rate).format(course.units),
-            why + ". It may bring a faint line back to sight",
-            List.of("a file bites everywhere"),
-            celsius,
-            legs),
-        Structures.softened(steels));
+    return course.carry(
+        new ScheduleStep(
+            StepKind.ANNEAL.only(),
+            course.open(celsius),
+            legs,
+            task,
+            List.of(Check.Look.FILE_BITES)),
+        Structures.softened(course.steels()));
   }
 
-  void stressRelief() {
-    List<SteelNow> steels = course.steels();
-    Heats heats = course.heats();
-    double celsius = Math.min(RELIEF_AT_MOST, belowAc1(steels, RELIEF_BELOW_AC1));
-    List<Leg> legs = new ArrayList<>(heats.upAndHold(celsius, 60));
-    legs.addAll(heats.air(celsius));
-    course.carry(
-        step(
-            "stress relief",
-            heats,
-            "Hold the ground blade straight at " + course.show(celsius) + ", then still air",
-            "grinding and straightening leave strain that warps a thin blade in the quench",
-            List.of("straight along spine and edge before and after; straighten now, not later"),
-            celsius,
-            legs),
-        List.of());
-  }
-
-  private static ScheduleStep step(
-      String name,
-      Heats heats,
-      String doing,
-      String why,
-      List<String> checks,
-      double celsius,
-      List<Leg> legs) {
-    return new ScheduleStep(
-        name,
-        heats.heater(celsius),
-        doing,
-        why,
-        checks,
-        legs,
-        heats.shop().edge(seamsoak.billet.Exposure.OPEN),
-        Set.of(),
-        Optional.empty());
+  Course stressRelief() {
+    double celsius = Math.min(RELIEF_AT_MOST, belowAc1(course.steels(), RELIEF_BELOW_AC1));
+    return course.carry(
+        new ScheduleStep(
+            StepKind.STRESS_RELIEF.only(),
+            course.open(celsius),
+            thenAir(celsius, 60),
+            new Task.StressRelief(celsius),
+            List.of(Check.Look.STRAIGHT)));
   }
 
   private static double belowAc1(List<SteelNow> steels, double by) {
@@ -175,10 +122,6 @@ record Softening(Course course) {
         .filter(s -> !s.lines().alwaysAustenite())
         .reduce((a, b) -> b.ac1C() < a.ac1C() ? b : a)
         .orElse(steels.get(0));
-  }
-
-  private static String overEutectoid(List<SteelNow> steels) {
-    return String.join(", ", excess(steels).stream().map(SteelNow::id).toList());
   }
 
   private static List<SteelNow> excess(List<SteelNow> steels) {
@@ -197,10 +140,6 @@ record Softening(Course course) {
     double wanted =
         range(most).map(r -> (r.lowC() + r.highC()) / 2).orElse(low + LEAST_FROM_CRITICAL);
     return HardeningHeat.round(Math.max(low, Math.min(high, wanted)));
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   /** In the range that the sheets of its hardening steels share, else of the deepest of them. */

@@ -1,6 +1,5 @@
 package seamsoak.schedule;
 
-import java.util.Locale;
 import java.util.Optional;
 import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
@@ -68,9 +67,5 @@ record Tempering(
   private static TemperingCurve curve(SteelNow steel, double hardenCelsius, double grain) {
     QuenchedSteel now = steel.quenched(hardenCelsius, grain);
     return now.tempering(steel.grade(), steel.quenchedAsBought(hardenCelsius, grain));
-  }
-
-  static String times() {
-    return String.format(Locale.ROOT, "%d x %.0f h", TIMES, HOURS);
   }
 }

@@ -5,13 +5,15 @@
  * <p>It may ask the soak for what it recommends, never the other way round. Read {@link
  * ScheduleAdvisor} first.
  *
- * <p>{@link ScheduleAdvisor} runs a {@link Course}: the metal on its way, carried by each step
- * through the carbon engine above 500 C, with grain, structure and skin noted after it. Small types
- * plan the steps: {@link AfterForging} (cool-down, soak), {@link Cycles} (normalize, refine),
- * {@link Softening} (which anneal, stress relief), {@link BenchWork}, {@link IntoTheBath} and
- * {@link AfterTheBath} (pre-heat, quench, cold, tempers). A {@link ScheduleStep} is a list of
- * {@link Leg}s that {@link Heats} makes of the section, so that a hold begins when the core is
- * there. What decides:
+ * <p>A {@link Course} is a piece of metal with all that was done to it; carrying a {@link
+ * ScheduleStep} through the carbon engine above 500 C gives the next one, with grain, structure and
+ * skin noted after it. Small types plan the steps, from one course to the next: {@link
+ * AfterForging} (cool-down, soak), {@link Cycles} (normalize, refine), {@link Softening} (which
+ * anneal, stress relief), {@link BenchWork}, {@link IntoTheBath} (pre-heat, quench) and {@link
+ * AfterTheBath} (cold, tempers); {@link ScheduleAdvisor} joins them. A step is of a {@link
+ * StepKind}, a list of {@link Leg}s that {@link Heats} makes of the section, so that a hold begins
+ * when the core is there, a {@link Task} (what to do and why, in numbers) and some {@link Check}s;
+ * their sentences stand in {@code words}. What decides:
  *
  * <ul>
  *   <li>{@link SteelNow} is a steel with the carbon it has by then; everything asks it.

@@ -20,9 +20,9 @@ import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.Advice;
 import seamsoak.property.Correlations;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvisor;
-import seamsoak.schedule.ScheduleStep;
 import seamsoak.single.Diffusivities;
 import seamsoak.single.SteelReport;
 import seamsoak.soak.Histories;
@@ -177,7 +177,7 @@ public final class Tracer {
 
   private TraceEntries ofWalkAndSoak(Billet billet, Advice advice) {
     TraceEntries all = entries();
-    Moment coldest = new Moment("rise and cooling", ScheduleStep.ROOM_KELVIN - ZERO_CELSIUS);
+    Moment coldest = new Moment("rise and cooling", QuenchedSteel.ROOM_CELSIUS);
     Moment hottest = hottest(billet, advice);
     List<Moment> fire = List.of(coldest, hottest);
     List<Steel> stack = stackSteels(billet);
@@ -240,8 +240,8 @@ public final class Tracer {
     List<Moment> moments = new ArrayList<>();
     moments.add(new Moment("black heat", Shop.BLACK_KELVIN - ZERO_CELSIUS));
     advice.schedule().segments().stream()
-        .filter(s -> s.kind().equals("cool"))
-        .forEach(s -> moments.add(new Moment(s.step(), s.fromC())));
+        .filter(s -> s.kind() == ScheduleAdvice.Segment.Kind.COOL)
+        .forEach(s -> moments.add(new Moment(s.step().words(), s.fromC())));
     for (Step step : billet.steps()) {
       if (step instanceof Step.Soak || step instanceof Step.Normalize) {
         step.heats().forEach(h -> moments.add(new Moment(step.title(), h.at().celsius())));
@@ -263,7 +263,7 @@ public final class Tracer {
       hottest = hotter(hottest, "the hottest soak listed", o.temperatureC());
     }
     for (ScheduleAdvice.Segment s : advice.schedule().segments()) {
-      hottest = hotter(hottest, s.step(), s.toC());
+      hottest = hotter(hottest, s.step().words(), s.toC());
     }
     return hottest;
   }

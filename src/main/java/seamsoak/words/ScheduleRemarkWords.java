@@ -2,6 +2,7 @@ package seamsoak.words;
 
 import java.util.Locale;
 import seamsoak.schedule.Remark;
+import seamsoak.schedule.StepName;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
@@ -63,7 +64,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
     double low = remark.range().lowC();
     double high = remark.range().highC();
     return "The "
-        + remark.step()
+        + remark.step().words()
         + " at "
         + show(remark.celsius())
         + " lies outside the published range of "
@@ -103,7 +104,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
             .map(c -> "The kiln goes to " + show(c))
             .orElse("There is neither kiln nor forge")
         + ": "
-        + String.join(", ", remark.steps())
+        + String.join(", ", remark.steps().stream().map(StepName::words).toList())
         + remark
             .fire()
             .map(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import seamsoak.data.JsonWriter;
 import seamsoak.plan.Advice;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.Conflict;
@@ -34,7 +33,7 @@ public final class ScheduleTold {
       told.put("todo", sentences.todo());
       return told;
     }
-    JsonWriter.members(of).forEach(told::put);
+    StepsTold.members(of).forEach(told::put);
     if (of instanceof Metal m) {
       told.put("structure", BladeWords.structure(m));
       told.put("structureKind", kind(m.structure()));

@@ -11,19 +11,32 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.schedule.Conflict;
+import seamsoak.schedule.Coolant;
 import seamsoak.schedule.Hardens;
+import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
 import seamsoak.words.ScheduleRemarkWords;
+import seamsoak.words.StepWords;
 
 /** The treatment in shops that lack something, and of billets that are no plain stack. */
 class ScheduleShopTest {
+  private static final StepWords WORDS = new StepWords(UnitSystem.METRIC);
+
+  private static String doing(ScheduleAdvice.Step step) {
+    return WORDS.said(step.task()).doing();
+  }
+
+  private static String why(ScheduleAdvice.Step step) {
+    return WORDS.said(step.task()).why();
+  }
+
   private static final String NO_KILN = ", \"equipment\": { \"kiln\": \"none\" }";
 
   private static ScheduleAdvice.Step step(Advice advice, String name) {
     return advice.schedule().steps().stream()
-        .filter(s -> s.step().equals(name))
+        .filter(s -> s.step().words().equals(name))
         .findFirst()
         .orElseThrow(() -> new AssertionError("no step " + name));
   }
@@ -49,12 +62,13 @@ class ScheduleShopTest {
   void withoutAKilnNothingIsCooledInOne(String steels) {
     Advice advice = Schedules.stack(steels, 5, "8 mm", NO_KILN);
     for (ScheduleAdvice.Segment s : advice.schedule().segments()) {
-      assertFalse(s.in().equals("kiln") || s.cool().equals("kiln"), s.toString());
+      assertFalse(
+          s.in() == Heater.KILN || s.cool().equals(Optional.of(Coolant.Plain.KILN)), s.toString());
     }
     for (ScheduleAdvice.Step s : advice.schedule().steps()) {
-      assertFalse(s.doing().contains("kiln"), s.doing());
+      assertFalse(doing(s).contains("kiln"), doing(s));
     }
-    assertTrue(step(advice, "anneal").doing().startsWith("Sub-critical"));
+    assertTrue(doing(step(advice, "anneal")).startsWith("Sub-critical"));
     double anneal = step(advice, "anneal").temperatureC().orElseThrow();
     for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
       assertTrue(anneal < c.ac1C(), c.steel());
@@ -64,12 +78,12 @@ class ScheduleShopTest {
   @Test
   void whatMayHardenInAirIsBuriedAndTheKilnIsMissed() {
     Advice advice = Schedules.stack("\"52100\", \"75Ni8\"", 5, "8 mm", NO_KILN);
-    assertTrue(step(advice, "cool-down").doing().contains("vermiculite"));
+    assertTrue(doing(step(advice, "cool-down")).contains("vermiculite"));
     assertEquals(120, step(advice, "anneal").holdMinutes().orElseThrow(), 1e-9);
     assertTrue(conflict(advice, Conflict.NoKiln.class).isPresent());
     Advice plain = Schedules.stack("\"1084\", \"75Ni8\"", 5, "8 mm", NO_KILN);
     assertEquals(Optional.empty(), conflict(plain, Conflict.NoKiln.class));
-    assertTrue(step(plain, "cool-down").doing().contains("still, dry air"));
+    assertTrue(doing(step(plain, "cool-down")).contains("still, dry air"));
   }
 
   /** Carbide that is to gather must neither all dissolve nor stay as it is. */
@@ -78,7 +92,7 @@ class ScheduleShopTest {
   void spheroidizingLiesBetweenAc1AndAccm(String steels, String most) {
     Advice advice = Schedules.stack(steels, 4, "8 mm", "");
     ScheduleAdvice.Step anneal = step(advice, "anneal");
-    assertTrue(anneal.doing().startsWith("Spheroidize"), anneal.doing());
+    assertTrue(doing(anneal).startsWith("Spheroidize"), doing(anneal));
     double at = anneal.temperatureC().orElseThrow();
     ScheduleAdvice.CriticalTemperatures c = critical(advice, most);
     assertEquals("Accm", c.upper());
@@ -151,11 +165,11 @@ class ScheduleShopTest {
     assertTrue(c.says().contains("no heat suits them all"), c.says());
     assertTrue(c.says().contains("1010 C") && c.says().contains("800 C"), c.says());
     assertTrue(c.todo().contains("leaves D2 soft"), c.todo());
-    String why = step(advice, "temper 1").why();
+    String why = why(step(advice, "temper 1"));
     assertTrue(why.contains("D2 is soft from this heat"), why);
     Advice clad = Schedules.stack("\"1018\", \"440C\"", 3, "8 mm", "");
     assertEquals(Optional.empty(), clad.schedule().blade());
-    assertTrue(step(clad, "grind").doing().startsWith("Grind"));
+    assertTrue(doing(step(clad, "grind")).startsWith("Grind"));
   }
 
   /** A soft grade that took up a little carbon is not treated as if it were to cut. */
@@ -180,7 +194,7 @@ class ScheduleShopTest {
             "6 mm",
             ", \"blade\": { \"thickness\": \"3 mm\" }, \"quenchants\":"
                 + " [{ \"kind\": \"salt\", \"at\": \"200 C\" }]");
-    assertTrue(step(advice, "harden").doing().contains("only then does it harden"));
+    assertTrue(doing(step(advice, "harden")).contains("only then does it harden"));
   }
 
   @Test
@@ -219,8 +233,8 @@ class ScheduleShopTest {
     Advice bare = Schedules.of(String.format(TILES, ", \"coating\": \"none\"", ""));
     assertTrue(conflict(on, Conflict.JacketOn.class).orElseThrow().says().contains("1008"));
     assertEquals(Optional.empty(), conflict(off, Conflict.JacketOn.class));
-    assertTrue(step(on, "grind").why().startsWith("the jacket and the skin"));
-    assertTrue(step(off, "grind").why().startsWith("the skin"));
+    assertTrue(why(step(on, "grind")).startsWith("the jacket and the skin"));
+    assertTrue(why(step(off, "grind")).startsWith("the skin"));
     assertTrue(last(on).skinMm() < 0.2, "only the skin of the hardening heat");
     assertTrue(warnsOfZinc(on, "normalize"), "its coating is unknown");
     assertFalse(warnsOfZinc(bare, "normalize"));
@@ -234,7 +248,7 @@ class ScheduleShopTest {
 
   private static boolean warnsOfZinc(Advice advice, String step) {
     return advice.schedule().steps().stream()
-        .filter(s -> s.step().equals(step))
+        .filter(s -> s.step().words().equals(step))
         .anyMatch(s -> s.cautions().stream().anyMatch(c -> c.startsWith("Zinc or cadmium")));
   }
 }

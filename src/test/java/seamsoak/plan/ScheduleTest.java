@@ -14,9 +14,12 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Demos;
 import seamsoak.billet.Walks;
 import seamsoak.schedule.Conflict;
+import seamsoak.schedule.Coolant;
 import seamsoak.schedule.Hardens;
+import seamsoak.schedule.Heater;
 import seamsoak.schedule.Remark;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.StepKind;
 import seamsoak.schedule.Structure;
 import seamsoak.steel.HeatTreatment;
 import seamsoak.steel.Steel;
@@ -24,9 +27,20 @@ import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
 import seamsoak.words.ScheduleRemarkWords;
+import seamsoak.words.StepWords;
 
 /** The treatment as a metallurgist would look it over. */
 class ScheduleTest {
+  private static final StepWords WORDS = new StepWords(UnitSystem.METRIC);
+
+  private static String doing(ScheduleAdvice.Step step) {
+    return WORDS.said(step.task()).doing();
+  }
+
+  private static String why(ScheduleAdvice.Step step) {
+    return WORDS.said(step.task()).why();
+  }
+
   private static Advice mosaic;
 
   @BeforeAll
@@ -37,13 +51,13 @@ class ScheduleTest {
 
   private static ScheduleAdvice.Step step(Advice advice, String name) {
     return advice.schedule().steps().stream()
-        .filter(s -> s.step().equals(name))
+        .filter(s -> s.step().words().equals(name))
         .findFirst()
         .orElseThrow(() -> new AssertionError("no step " + name));
   }
 
   private static boolean has(Advice advice, String name) {
-    return advice.schedule().steps().stream().anyMatch(s -> s.step().equals(name));
+    return advice.schedule().steps().stream().anyMatch(s -> s.step().words().equals(name));
   }
 
   private static String says(Remark remark) {
@@ -52,8 +66,10 @@ class ScheduleTest {
 
   private static String cooled(Advice advice, String step) {
     return advice.schedule().segments().stream()
-        .filter(s -> s.step().startsWith(step) && s.kind().equals("cool"))
-        .map(ScheduleAdvice.Segment::cool)
+        .filter(
+            s -> s.step().words().startsWith(step) && s.kind() == ScheduleAdvice.Segment.Kind.COOL)
+        .flatMap(s -> s.cool().stream())
+        .map(Coolant::word)
         .findFirst()
         .orElse("");
   }
@@ -83,7 +99,7 @@ class ScheduleTest {
     for (ScheduleAdvice.Step s : mosaic.schedule().steps()) {
       for (String id : List.of("1084", "75Ni8")) {
         Steel steel = Walks.STEELS.find(id).orElseThrow();
-        Optional<TemperatureRange> range = published(steel.heatTreatment(), s.step());
+        Optional<TemperatureRange> range = published(steel.heatTreatment(), s.step().words());
         if (range.isEmpty()) {
           continue;
         }
@@ -98,7 +114,7 @@ class ScheduleTest {
                           r instanceof Remark.OutsideRange o
                               && o.step().equals(s.step())
                               && o.steel().equals(id)),
-              s.step() + " of " + id);
+              s.step().words() + " of " + id);
         }
       }
     }
@@ -110,12 +126,12 @@ class ScheduleTest {
   void theStateIsCarriedThrough() {
     List<ScheduleAdvice.After> after = mosaic.schedule().after();
     for (ScheduleAdvice.After a : after) {
-      assertEquals(2, a.layers().size(), a.step());
-      assertEquals(2, a.metals().size(), a.step());
-      assertTrue(a.grainAstm() > 0 && a.grainAstm() < 14, a.step());
+      assertEquals(2, a.layers().size(), a.step().words());
+      assertEquals(2, a.metals().size(), a.step().words());
+      assertTrue(a.grainAstm() > 0 && a.grainAstm() < 14, a.step().words());
     }
     ScheduleAdvice.After ground =
-        after.stream().filter(a -> a.step().equals("grind")).findFirst().orElseThrow();
+        after.stream().filter(a -> a.step().kind() == StepKind.GRIND).findFirst().orElseThrow();
     assertEquals(0, ground.skinMm(), 0.02);
     assertEquals(3.175, ground.thicknessMm(), 1e-6);
     ScheduleAdvice.After last = after.get(after.size() - 1);
@@ -136,8 +152,8 @@ class ScheduleTest {
     assertEquals("kiln", cooled(advice, "cool-down"));
     assertEquals("kiln", cooled(advice, "refine"));
     assertEquals("kiln", cooled(advice, "anneal"));
-    assertTrue(step(advice, "anneal").doing().startsWith("Full anneal"));
-    assertTrue(step(advice, "anneal").why().contains(steel), step(advice, "anneal").why());
+    assertTrue(doing(step(advice, "anneal")).startsWith("Full anneal"));
+    assertTrue(why(step(advice, "anneal")).contains(steel), why(step(advice, "anneal")));
     assertTrue(
         conflict(advice, Conflict.DisputedSheets.class).orElseThrow().says().contains("disagree"));
     assertTrue(has(advice, "pre-heat"));
@@ -149,8 +165,8 @@ class ScheduleTest {
     Advice advice = Schedules.bar("L6", "12 mm", ", \"equipment\": { \"kiln\": \"none\" }");
     assertTrue(conflict(advice, Conflict.NoKiln.class).orElseThrow().says().contains("ash"));
     assertTrue(advice.schedule().program().isEmpty());
-    assertEquals("oven", step(advice, "temper 1").in());
-    assertEquals("forge", step(advice, "harden").in());
+    assertEquals(Heater.OVEN, step(advice, "temper 1").in());
+    assertEquals(Heater.FORGE, step(advice, "harden").in());
   }
 
   /** No quench hardens the middle of 25 mm of 1095: even perfect it would need DI 34 mm. */
@@ -169,8 +185,8 @@ class ScheduleTest {
     assertTrue(blade.steels().get(0).coreHrc() < blade.steels().get(0).faceHrc() - 10);
     String says = conflict(advice, Conflict.SoftMiddle.class).orElseThrow().says();
     assertTrue(says.contains("will not harden") && says.contains("within"), says);
-    assertTrue(step(advice, "harden").why().contains("allows"));
-    assertTrue(step(advice, "anneal").doing().startsWith("Spheroidize"));
+    assertTrue(why(step(advice, "harden")).contains("allows"));
+    assertTrue(doing(step(advice, "anneal")).startsWith("Spheroidize"));
   }
 
   @Test
@@ -178,7 +194,7 @@ class ScheduleTest {
     Advice advice = Schedules.bar("D2", "12 mm", "");
     assertEquals(
         List.of("cool-down", "anneal", "grind", "test etch"),
-        advice.schedule().steps().stream().map(ScheduleAdvice.Step::step).toList());
+        advice.schedule().steps().stream().map(s -> s.step().words()).toList());
     assertTrue(
         conflict(advice, Conflict.DisputedSheets.class).orElseThrow().says().contains("must not"));
     assertTrue(
@@ -226,7 +242,7 @@ class ScheduleTest {
     assertTrue(has(mosaic, "refine 2") && !has(mosaic, "refine 3"));
     double harden = step(mosaic, "harden").temperatureC().orElseThrow();
     assertEquals(harden, step(mosaic, "refine 2").temperatureC().orElseThrow(), 1e-9);
-    assertTrue(step(mosaic, "refine 2").why().contains("how deep it hardens"));
+    assertTrue(why(step(mosaic, "refine 2")).contains("how deep it hardens"));
     Advice fine = Schedules.bar("1084", "8 mm", "");
     assertTrue(has(fine, "refine") && !has(fine, "refine 2"));
   }
@@ -275,6 +291,6 @@ class ScheduleTest {
   }
 
   private static String checks(String step) {
-    return String.join("; ", step(mosaic, step).checks());
+    return String.join("; ", WORDS.checks(step(mosaic, step).checks()));
   }
 }

@@ -9,7 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
@@ -29,8 +29,10 @@ class CautionTableTest {
 
   @TempDir Path folder;
 
-  static Set<String> steps() {
-    return CautionTable.STEPS;
+  private static final Set<Condition> ALL = EnumSet.allOf(Condition.class);
+
+  private static Set<String> words(Set<Condition> conditions) {
+    return conditions.stream().map(Condition::word).collect(Collectors.toSet());
   }
 
   private static List<CsvTable.Row> rows() {
@@ -46,21 +48,21 @@ class CautionTableTest {
     for (CsvTable.Row row : rows()) {
       String id = row.text("id");
       List<String> own = row.list("steps");
-      Set<String> conditions = Set.copyOf(row.list("conditions"));
+      Set<Condition> conditions = EnumSet.noneOf(Condition.class);
+      ALL.stream().filter(c -> row.list("conditions").contains(c.word())).forEach(conditions::add);
       boolean always = own.equals(List.of("always"));
       assertEquals(always, ids(TABLE.general()).contains(id), id);
-      for (String step : CautionTable.STEPS) {
-        boolean arises = own.contains(step);
+      for (CautionStep step : CautionStep.values()) {
+        boolean arises = own.contains(step.word());
         assertEquals(arises, ids(TABLE.at(step, conditions)).contains(id), id + " at " + step);
-        assertEquals(
-            arises, ids(TABLE.at(step, Condition.words())).contains(id), id + " at " + step);
-        for (String condition : conditions) {
-          Set<String> fewer = new HashSet<>(Condition.words());
+        assertEquals(arises, ids(TABLE.at(step, ALL)).contains(id), id + " at " + step);
+        for (Condition condition : conditions) {
+          Set<Condition> fewer = EnumSet.allOf(Condition.class);
           fewer.remove(condition);
           assertFalse(ids(TABLE.at(step, fewer)).contains(id), id + " without " + condition);
         }
       }
-      assertFalse(own.containsAll(CautionTable.STEPS), id + " should be an 'always'");
+      assertTrue(own.size() < CautionStep.values().length, id + " should be an 'always'");
     }
   }
 
@@ -68,17 +70,17 @@ class CautionTableTest {
   void leavesNoStepWithoutCautionAndNoConditionWithoutUse() {
     Set<String> used =
         rows().stream().flatMap(row -> row.list("conditions").stream()).collect(Collectors.toSet());
-    assertEquals(Condition.words(), used);
-    for (String step : CautionTable.STEPS) {
-      assertFalse(TABLE.at(step, Condition.words()).isEmpty(), step);
+    assertEquals(words(ALL), used);
+    for (CautionStep step : CautionStep.values()) {
+      assertFalse(TABLE.at(step, ALL).isEmpty(), step.word());
     }
   }
 
   @ParameterizedTest
-  @MethodSource("steps")
-  void putsTheWorstFirstThenTheOrderOfTheTableAndEachOnce(String step) {
+  @EnumSource(CautionStep.class)
+  void putsTheWorstFirstThenTheOrderOfTheTableAndEachOnce(CautionStep step) {
     List<String> inTable = rows().stream().map(row -> row.text("id")).toList();
-    for (List<Caution> found : List.of(TABLE.at(step, Condition.words()), TABLE.general())) {
+    for (List<Caution> found : List.of(TABLE.at(step, ALL), TABLE.general())) {
       List<Caution> ordered =
           found.stream()
               .distinct()
@@ -102,18 +104,13 @@ class CautionTableTest {
                 worse,2,Also second.,weld,,memory,from memory,
                 all,2,Anywhere.,always,,memory,from memory,
                 """));
-    assertEquals(List.of("fatal", "bad", "worse", "mild"), ids(table.at("weld", Set.of("hot"))));
-    assertEquals(List.of("bad", "worse", "mild"), ids(table.at("weld", Set.of())));
-    assertEquals(List.of("bad"), ids(table.at("draw", Set.of("hot"))));
+    assertEquals(
+        List.of("fatal", "bad", "worse", "mild"),
+        ids(table.at(CautionStep.WELD, Set.of(Condition.HOT))));
+    assertEquals(List.of("bad", "worse", "mild"), ids(table.at(CautionStep.WELD, Set.of())));
+    assertEquals(List.of("bad"), ids(table.at(CautionStep.DRAW, Set.of(Condition.HOT))));
     assertEquals(List.of("all"), ids(table.general()));
-    assertEquals(Gravity.KILLS, table.at("weld", Set.of("hot")).get(0).gravity());
-  }
-
-  @Test
-  void refusesWordsItDoesNotKnow() {
-    assertThrows(IllegalArgumentException.class, () -> TABLE.at("welding", Set.of()));
-    assertThrows(IllegalArgumentException.class, () -> TABLE.at("always", Set.of()));
-    assertThrows(IllegalArgumentException.class, () -> TABLE.at("weld", Set.of("gas forge")));
+    assertEquals(Gravity.KILLS, table.at(CautionStep.WELD, Set.of(Condition.HOT)).get(0).gravity());
   }
 
   @ParameterizedTest

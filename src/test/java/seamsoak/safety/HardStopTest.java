@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -43,7 +41,7 @@ class HardStopTest {
   void warnsOfZincUnlessTheSheetIsBare(Coating coating) {
     boolean warned =
         CautionTable.load(DataFolder.packed())
-            .at("tile", words(Condition.ofJacket(coating)))
+            .at(CautionStep.TILE, Condition.ofJacket(coating))
             .stream()
             .anyMatch(caution -> caution.id().equals("zinc"));
     assertEquals(coating != Coating.NONE, warned);
@@ -51,10 +49,6 @@ class HardStopTest {
 
   private static String words(Danger danger) {
     return danger.as(new StopWords(UnitSystem.METRIC));
-  }
-
-  private static Set<String> words(Set<Condition> conditions) {
-    return conditions.stream().map(Condition::word).collect(Collectors.toSet());
   }
 
   @ParameterizedTest
@@ -111,7 +105,7 @@ class HardStopTest {
     assertEquals("harden", advice.hardStops().get(0).step());
     ScheduleAdvice.Step harden =
         advice.schedule().steps().stream()
-            .filter(s -> s.step().equals("harden"))
+            .filter(s -> s.step().words().equals("harden"))
             .findFirst()
             .orElseThrow();
     Stop refused = harden.refused().orElseThrow();

@@ -26,7 +26,7 @@ class KilnProgramTest {
       assertTrue(l.ratePerHourC() <= 200, l.toString());
       assertTrue(l.stayMinutes() >= 0, l.toString());
     }
-    assertTrue(lines.stream().noneMatch(l -> l.step().equals("normalize")));
+    assertTrue(lines.stream().noneMatch(l -> l.step().words().equals("normalize")));
     assertTrue(
         advice.schedule().remarks().stream()
             .map(new ScheduleRemarkWords(UnitSystem.METRIC)::says)
@@ -37,7 +37,7 @@ class KilnProgramTest {
   void theStayHasTheHoldInItAndTheAnnealFallsSlowly() {
     ScheduleAdvice schedule = Schedules.bar("O1", "12 mm", "").schedule();
     List<ProgramLine> anneal =
-        schedule.program().stream().filter(l -> l.step().equals("anneal")).toList();
+        schedule.program().stream().filter(l -> l.step().words().equals("anneal")).toList();
     assertEquals(2, anneal.size());
     assertTrue(anneal.get(0).stayMinutes() >= 30);
     assertEquals(-22, anneal.get(1).ratePerHourC(), 1e-6, "the sheet's rate");
@@ -46,7 +46,7 @@ class KilnProgramTest {
     assertEquals(ScheduleAdvice.Then.TAKE_OUT, anneal.get(1).then());
     ProgramLine harden =
         schedule.program().stream()
-            .filter(l -> l.step().equals("harden"))
+            .filter(l -> l.step().words().equals("harden"))
             .findFirst()
             .orElseThrow();
     assertEquals(ScheduleAdvice.Then.QUENCH, harden.then());
@@ -63,7 +63,7 @@ class KilnProgramTest {
 
   private static double stay(String more) {
     return Schedules.bar("1084", "25 mm", more).schedule().program().stream()
-        .filter(l -> l.step().equals("normalize"))
+        .filter(l -> l.step().words().equals("normalize"))
         .findFirst()
         .orElseThrow()
         .stayMinutes();

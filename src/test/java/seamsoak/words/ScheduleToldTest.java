@@ -17,6 +17,7 @@ import seamsoak.schedule.Remark;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.schedule.ScheduleAdvice.Then;
+import seamsoak.schedule.StepKind;
 import seamsoak.schedule.Structure;
 
 /** Programs rely on the kinds: whoever renames a type must not rename them by the way. */
@@ -101,7 +102,8 @@ class ScheduleToldTest {
     assertEquals(Optional.of(8.4), metal.get("retainedPct"));
     Map<String, Object> line =
         ScheduleTold.members(
-            new ProgramLine("harden", 1, 300, 800, 10, Then.QUENCH, Optional.of("brine")));
+            new ProgramLine(
+                StepKind.HARDEN.only(), 1, 300, 800, 10, Then.QUENCH, Optional.of("brine")));
     assertEquals("quench in brine", line.get("then"));
     assertEquals("quench", line.get("thenKind"));
   }

@@ -1,0 +1,34 @@
+package seamsoak.safety;
+
+import java.util.Locale;
+import seamsoak.billet.Step;
+
+/** The steps that cautions are asked for: those of a billet file and of a schedule. */
+public enum CautionStep {
+  WELD,
+  DRAW,
+  PRESS,
+  ROLL,
+  GRIND,
+  RESTACK,
+  TILE,
+  UNJACKET,
+  SOAK,
+  NORMALIZE,
+  REFINE,
+  ANNEAL,
+  HARDEN,
+  TEMPER,
+  COOL,
+  ETCH;
+
+  /** Its word in the table. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** That of a step in a billet file, which goes by the same word. */
+  static CautionStep of(Step step) {
+    return valueOf(step.name().toUpperCase(Locale.ROOT));
+  }
+}

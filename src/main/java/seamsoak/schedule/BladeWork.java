@@ -1,0 +1,114 @@
+package seamsoak.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import seamsoak.billet.Equipment;
+import seamsoak.billet.Shop;
+import seamsoak.heat.HeatCurve;
+import seamsoak.heat.Section;
+import seamsoak.property.QuenchedSteel;
+import seamsoak.safety.HardStop;
+import seamsoak.safety.Stop;
+import seamsoak.schedule.ScheduleAdvice.Outcome;
+import seamsoak.schedule.ScheduleAdvice.Quenched;
+import seamsoak.state.BathAtHand;
+
+/**
+ * A blade from the anneal to the tempers.
+ *
+ * @param cycled the piece
+ * @param guard how it may be cooled
+ * @param heat to harden from
+ * @param baths at hand
+ */
+record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand> baths) {
+  Treated treated() {
+    Softening softening = new Softening(cycled);
+    Course annealed = softening.anneal(guard);
+    BenchWork.Section to = BenchWork.section(annealed);
+    Course ready = new Softening(BenchWork.groundAndEtched(annealed)).stressRelief();
+    Section section = new Section(to.thicknessMetres(), to.widthMetres());
+    List<SteelNow> hardening = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
+    Grain grains = cycled.grains();
+    double grain =
+        grains.number(
+            grains.after(
+                HeatCurve.riseAndHold(Shop.DULL_KELVIN - 150, heat.celsius() + 273.15, 120, 300),
+                ready.grainMetres()));
+    List<Stop> stops = stops(ready, heat.celsius());
+    List<QuenchChoice> choices = QuenchChoice.all(baths, section, hardening, heat.celsius(), grain);
+    QuenchChoice quench = QuenchChoice.of(choices);
+    boolean coarse = softening.kind(guard) != Softening.Kind.SUBCRITICAL;
+    Course hard = new IntoTheBath(ready, heat, quench, coarse).harden(stops.stream().findFirst());
+    AfterTheBath after = new AfterTheBath(hard, quench);
+    Tempering temper =
+        Tempering.of(
+            heat.edge(),
+            quench,
+            heat.celsius(),
+            grain,
+            after.coldestC(),
+            cycled.billet().blade().hardnessTaken().hrc());
+    Course tempered = new AfterTheBath(after.chilled(), quench).tempered(temper);
+    List<Conflict> conflicts = new ArrayList<>();
+    if (to.tooThick()) {
+      conflicts.add(new Conflict.TooThin(Conflicts.names(annealed.steels()), to.thicknessMetres()));
+    }
+    conflicts.addAll(new BladeConflicts(tempered, heat, quench, temper).all());
+    Media media = new Media(cycled.shop().correlations(), section, heat.celsius(), grain);
+    return new Treated(
+        tempered,
+        conflicts,
+        stops,
+        Optional.of(outcome(section, heat, quench, temper, media.of(choices, quench))));
+  }
+
+  /** Why the quench must not be done as planned. */
+  private List<Stop> stops(Course ready, double celsius) {
+    List<Stop> stops = new ArrayList<>();
+    baths.forEach(
+        b -> HardStop.bath(b).ifPresent(d -> stops.add(new Stop(StepKind.HARDEN.word(), d))));
+    if (ready.heats().heater(celsius) == Heater.SALT
+        && cycled.billet().equipment().saltTaken() == Equipment.Salt.NITRATE) {
+      HardStop.nitrateHeat(celsius).ifPresent(d -> stops.add(new Stop(StepKind.HARDEN.word(), d)));
+    }
+    return List.copyOf(stops);
+  }
+
+  private static Outcome outcome(
+      Section section,
+      HardeningHeat heat,
+      QuenchChoice quench,
+      Tempering temper,
+      List<ScheduleAdvice.Medium> media) {
+    double room = QuenchedSteel.ROOM_CELSIUS;
+    return new Outcome(
+        section.thicknessMetres() * 1e3,
+        section.widthMetres() * 1e3,
+        heat.edge().id(),
+        heat.celsius(),
+        quench.quenchant().id(),
+        quench.quenchant().name(),
+        quench.steels().stream()
+            .map(
+                t ->
+                    new Quenched(
+                        t.steel().id(),
+                        t.austenite().austenite().carbon(),
+                        t.austenite().msCelsius().value(),
+                        100 * t.austenite().retainedShare(room),
+                        t.result().faceHrc().value(),
+                        t.result().coreHrc().value(),
+                        t.austenite().idealDiameterMetres() * 1e3,
+                        t.result().neededMetres() * 1e3,
+                        t.allowsSeconds(),
+                        t.result().coreSeconds8to5(),
+                        t.result().greatestDifferenceKelvin(),
+                        t.middle(),
+                        temper.quenchedHrc(t.steel()),
+                        temper.hrc(t.steel())))
+            .toList(),
+        media);
+  }
+}

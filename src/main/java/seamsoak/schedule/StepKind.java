@@ -1,0 +1,65 @@
+package seamsoak.schedule;
+
+import java.util.Optional;
+import java.util.function.Function;
+import seamsoak.safety.CautionStep;
+import seamsoak.steel.HeatTreatment;
+import seamsoak.steel.TemperatureRange;
+
+/** The kinds of steps that a schedule has. */
+public enum StepKind {
+  COOL_DOWN("cool-down", CautionStep.COOL),
+  SOAK("soak", CautionStep.SOAK),
+  NORMALIZE("normalize", CautionStep.NORMALIZE, HeatTreatment::normalize),
+  REFINE("refine", CautionStep.REFINE),
+  ANNEAL("anneal", CautionStep.ANNEAL, HeatTreatment::anneal),
+  GRIND("grind", CautionStep.GRIND),
+  TEST_ETCH("test etch", CautionStep.ETCH),
+  STRESS_RELIEF("stress relief", CautionStep.ANNEAL),
+  PRE_HEAT("pre-heat", CautionStep.HARDEN),
+  HARDEN("harden", CautionStep.HARDEN, HeatTreatment::harden),
+  SUB_ZERO("sub-zero", CautionStep.COOL),
+  TEMPER("temper", CautionStep.TEMPER, HeatTreatment::temper);
+
+  private final String word;
+  private final CautionStep cautionStep;
+  private final Function<HeatTreatment, Optional<TemperatureRange>> published;
+
+  StepKind(
+      String word,
+      CautionStep cautionStep,
+      Function<HeatTreatment, Optional<TemperatureRange>> published) {
+    this.word = word;
+    this.cautionStep = cautionStep;
+    this.published = published;
+  }
+
+  /** No sheet prints a range for it. */
+  StepKind(String word, CautionStep cautionStep) {
+    this(word, cautionStep, sheet -> Optional.empty());
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** The step that cautions know it by. */
+  CautionStep cautionStep() {
+    return cautionStep;
+  }
+
+  /** The range that a steel's sheet prints for it. */
+  Optional<TemperatureRange> published(HeatTreatment sheet) {
+    return published.apply(sheet);
+  }
+
+  /** The name of the only step of this kind. */
+  StepName only() {
+    return new StepName(this, 0);
+  }
+
+  /** The name of one of several. */
+  StepName number(int number) {
+    return new StepName(this, number);
+  }
+}

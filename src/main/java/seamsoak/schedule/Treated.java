@@ -1,0 +1,22 @@
+package seamsoak.schedule;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.safety.Stop;
+
+/**
+ * A course to its end.
+ *
+ * @param conflicts that came up on the way
+ * @param stops why a step must not be done as planned
+ * @param blade what goes into the quench, if anything does
+ */
+record Treated(
+    Course course,
+    List<Conflict> conflicts,
+    List<Stop> stops,
+    Optional<ScheduleAdvice.Outcome> blade) {
+  static Treated of(Course course) {
+    return new Treated(course, List.of(), List.of(), Optional.empty());
+  }
+}

@@ -1,0 +1,25 @@
+package seamsoak.schedule;
+
+import seamsoak.billet.Billet;
+import seamsoak.billet.Shop;
+import seamsoak.carbon.LineVisibility;
+import seamsoak.safety.StepCautions;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * What stays the same through a schedule.
+ *
+ * @param billet as its file has it
+ * @param shop the assumptions
+ * @param visibility when a line shows
+ * @param cautions of its steps
+ * @param grains of its steel
+ * @param units in which conflicts and remarks are said
+ */
+record Workshop(
+    Billet billet,
+    Shop shop,
+    LineVisibility visibility,
+    StepCautions cautions,
+    Grain grains,
+    UnitSystem units) {}

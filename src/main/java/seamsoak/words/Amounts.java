@@ -1,0 +1,30 @@
+package seamsoak.words;
+
+import seamsoak.unit.Length;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * Numbers within a sentence.
+ *
+ * @param units that are shown
+ */
+record Amounts(UnitSystem units) {
+  String heat(double celsius) {
+    return Temperature.ofCelsius(celsius).format(units);
+  }
+
+  /** A range, or one temperature where both ends read alike. */
+  String between(double lowC, double highC) {
+    return heat(lowC) + (heat(lowC).equals(heat(highC)) ? "" : " to " + heat(highC));
+  }
+
+  /** A difference as a shop can tell it: to 10 F and 5 C. */
+  String apart(double kelvin) {
+    return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
+  }
+
+  String length(double metres) {
+    return new Length(metres).format(units);
+  }
+}

@@ -1,0 +1,290 @@
+package seamsoak.words;
+
+import java.util.List;
+import java.util.Locale;
+import seamsoak.schedule.Check;
+import seamsoak.schedule.Down;
+import seamsoak.schedule.Guard;
+import seamsoak.schedule.Task;
+import seamsoak.unit.HeatingRate;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * What to do at a step of the schedule, why, and what to look for.
+ *
+ * @param units that are shown
+ */
+public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> {
+  private static final String FAINT = ". It may bring a faint line back to sight";
+
+  /**
+   * Said of a task.
+   *
+   * @param doing as an order
+   * @param why the reason for it
+   */
+  public record Said(String doing, String why) {}
+
+  public Said said(Task task) {
+    return task.as(this);
+  }
+
+  public List<String> checks(List<Check> checks) {
+    CheckWords words = new CheckWords(amounts());
+    return checks.stream().map(c -> c.as(words)).toList();
+  }
+
+  private Amounts amounts() {
+    return new Amounts(units);
+  }
+
+  private String heat(double celsius) {
+    return amounts().heat(celsius);
+  }
+
+  private static String format(String form, Object... of) {
+    return String.format(Locale.ROOT, form, of);
+  }
+
+  @Override
+  public Said of(Task.CoolInAir t) {
+    return new Said(
+        format(
+            "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can"
+                + " bear it",
+            t.blackMinutes(), t.touchMinutes()),
+        "no steel of it hardens in still air in this section: its middle takes about "
+            + Math.round(t.takesSeconds())
+            + " s from "
+            + amounts().between(800, 500)
+            + t.deepest()
+                .map(
+                    d ->
+                        format(
+                            ", and %s, coarse as its grain is by now, hardens only within %.0f s",
+                            d.steel(), d.seconds()))
+                .orElse(""));
+  }
+
+  @Override
+  public Said of(Task.CoolSlowly t) {
+    return new Said(
+        t.kilnC()
+            .map(
+                at ->
+                    "Put the billet into the kiln while it still glows, hold it at "
+                        + heat(at)
+                        + " until it has changed, then let it cool in still air")
+            .orElse(
+                "Bury the billet, still glowing, in dry vermiculite or ash until a hand can bear it"),
+        GuardWords.because(t.guard()) + ": cooled in air it lies hard and strained and may crack");
+  }
+
+  @Override
+  public Said of(Task.Soak t) {
+    return new Said(
+        "Soak at " + heat(t.soak().temperatureC()) + ", then " + down(t.down()),
+        t.soak().reason() + slowly(t.down(), t.guard()));
+  }
+
+  private String down(Down down) {
+    return switch (down.way()) {
+      case STILL_AIR -> "still air to black";
+      case BURIED -> "bury it, still glowing, in dry vermiculite or ash until a hand can bear it";
+      case FALLS_IN_KILN ->
+          "let it fall to "
+              + heat(down.changesAtC())
+              + " in the kiln and hold it there until it has changed";
+      case INTO_KILN ->
+          "into the kiln while it still glows, and hold it at "
+              + heat(down.changesAtC())
+              + " until it has changed";
+    };
+  }
+
+  private static String slowly(Down down, Guard guard) {
+    return down.way() == Down.Way.STILL_AIR
+        ? ""
+        : "; cooled slowly because " + GuardWords.because(guard);
+  }
+
+  @Override
+  public Said of(Task.Normalize t) {
+    return new Said(
+        "Heat to "
+            + heat(t.celsius())
+            + format(", then still air to black, about %.0f min", t.blackMinutes())
+            + (t.guard().way() == Guard.Way.AIR_THEN_ANNEAL
+                ? "; anneal it the same day, before anything cuts it"
+                : ""),
+        "takes the forging's coarse and uneven structure apart, "
+            + amounts().apart(t.aboveKelvin())
+            + " above the "
+            + t.upper()
+            + " of "
+            + t.steel()
+            + switch (t.drawn()) {
+              case NOT -> "";
+              case INTO_ITS_RANGE -> ", within its published range";
+              case INTO_THE_RANGE_SHARED -> ", within the range that their sheets share";
+            }
+            + (t.guard().reasons().isEmpty() ? "" : "; " + GuardWords.because(t.guard())));
+  }
+
+  @Override
+  public Said of(Task.Refine t) {
+    return new Said(
+        cycle(t.celsius(), t.down()),
+        "new, finer grains form each time it passes the critical range"
+            + slowly(t.down(), t.guard()));
+  }
+
+  @Override
+  public Said of(Task.LastRefine t) {
+    return new Said(
+        cycle(t.celsius(), t.down()),
+        "near the hardening heat: cooler would be undone by it. "
+            + format("Grain about ASTM %.0f. ", t.grainAstm())
+            + (t.gain() < 0.1
+                ? "One more cycle at this heat would gain nothing"
+                : format(
+                    t.fine()
+                        ? "That is fine enough for a blade; one more would gain %.1f numbers"
+                        : "One more at this heat would gain %.1f numbers, not worth its scale",
+                    t.gain()))
+            + t.costPct()
+                .map(
+                    cost ->
+                        format(
+                            "; each number finer takes about %.0f %% off how deep it hardens, so"
+                                + " too many leave plain steel soft in the middle",
+                            cost))
+                .orElse(""));
+  }
+
+  private String cycle(double celsius, Down down) {
+    return "Heat to " + heat(celsius) + ", then " + down(down);
+  }
+
+  @Override
+  public Said of(Task.FullAnneal t) {
+    return new Said(
+        "Full anneal at " + falling(t.celsius(), t.toC(), t.perHourC()),
+        GuardWords.because(t.guard())
+            + "; only a slow fall makes it soft enough to saw, drill and grind"
+            + FAINT);
+  }
+
+  @Override
+  public Said of(Task.Spheroidize t) {
+    return new Said(
+        "Spheroidize at " + falling(t.celsius(), t.toC(), t.perHourC()),
+        String.join(", ", t.steels())
+            + (t.steels().size() == 1 ? " holds" : " hold")
+            + " more carbon than pearlite does: this gathers it in small round grains, soft to work"
+            + " and even in the quench, not in brittle films. It wants the longer hold when"
+            + " hardening"
+            + FAINT);
+  }
+
+  private String falling(double celsius, double toC, double perHourC) {
+    return heat(celsius)
+        + ", then down to "
+        + heat(toC)
+        + " no faster than "
+        + new HeatingRate(perHourC).format(units);
+  }
+
+  @Override
+  public Said of(Task.SubCriticalAnneal t) {
+    String because = GuardWords.because(t.guard());
+    return new Said(
+        "Sub-critical anneal at " + heat(t.celsius()) + ", then still air",
+        t.steel()
+            + " begins to change near "
+            + heat(t.ac1C())
+            + "; below that nothing does, so the fine grain stays. "
+            + (because.isEmpty()
+                ? "No steel of it hardens in air, so more is not needed to saw, drill and grind it"
+                : Character.toUpperCase(because.charAt(0))
+                    + because.substring(1)
+                    + ": what did is tempered soft enough here to saw, drill and grind. A slow fall"
+                    + " would do it better, and needs a kiln"));
+  }
+
+  @Override
+  public Said of(Task.Grind t) {
+    return new Said(
+        "Grind "
+            + amounts().length(t.depthMetres())
+            + " off each face, to "
+            + amounts().length(t.thicknessMetres())
+            + ", and profile the blade; leave the edge as thick as a coin",
+        (t.jacketed()
+                ? "the jacket and the skin short of carbon below it are "
+                : "the skin short of carbon is ")
+            + amounts().length(t.skinMetres())
+            + " deep on each face, edges too, and would stay soft"
+            + (t.tooThin()
+                ? "; the billet is too thin to leave the thickness that was asked for"
+                : ""));
+  }
+
+  @Override
+  public Said of(Task.TestEtch t) {
+    return new Said(
+        "Polish a flat to 220 grit or finer and etch it briefly in ferric chloride",
+        "last chance to see what is left of the lines before hardening; after an anneal they show"
+            + " most");
+  }
+
+  @Override
+  public Said of(Task.StressRelief t) {
+    return new Said(
+        "Hold the ground blade straight at " + heat(t.celsius()) + ", then still air",
+        "grinding and straightening leave strain that warps a thin blade in the quench");
+  }
+
+  @Override
+  public Said of(Task.PreHeat t) {
+    return new Said(
+        "Hold at " + heat(t.celsius()) + " until even, then go straight on",
+        "a deep-hardening or thick section cracks or warps when its skin runs ahead of its core");
+  }
+
+  @Override
+  public Said of(Task.Harden t) {
+    QuenchWords words = new QuenchWords(amounts(), t);
+    return new Said(words.doing(), words.why());
+  }
+
+  @Override
+  public Said of(Task.SubZero t) {
+    return new Said(
+        "When it is cold to the hand, cool it on to "
+            + heat(t.celsius())
+            + " in "
+            + (t.dryIce() ? "dry ice and alcohol" : "liquid nitrogen")
+            + " for an hour, then let it come up by itself",
+        format(
+            "takes most of the %.0f %% austenite that the quench leaves; within the hour after it,"
+                + " before the temper",
+            t.austenitePct()));
+  }
+
+  @Override
+  public Said of(Task.FirstTemper t) {
+    return new Said(temper(t.celsius()), QuenchWords.tempers(t));
+  }
+
+  @Override
+  public Said of(Task.NextTemper t) {
+    return new Said(
+        temper(t.celsius()),
+        "the first temper lets some austenite turn to fresh martensite; this one tempers that too");
+  }
+
+  private String temper(double celsius) {
+    return "Hold at " + heat(celsius) + ", then let it cool until a hand can bear it";
+  }
+}
