@@ -42,6 +42,7 @@ class ArchitectureTest {
           "schedule",
           "plan",
           "trace",
+          "words",
           "chart",
           "report",
           "cli");

@@ -15,6 +15,7 @@ import seamsoak.state.SeamProfile;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SeamWords;
 
 /** The charts of an advice: nothing is computed here, only put into the charts' words. */
 public final class Figures {
@@ -187,13 +188,13 @@ public final class Figures {
               .filter(p -> Math.abs(p.distanceMm()) <= reach)
               .map(p -> new SeamFigure.At(p.distanceMm(), p.carbonPct()))
               .toList();
-      curves.add(new SeamFigure.Curve(stage.stage(), points));
+      curves.add(new SeamFigure.Curve(SeamWords.moment(stage.stage()), points));
     }
     SeamProfile.AtStage before = seam.stages().get(0);
     SeamProfile.AtStage after = seam.stages().get(seam.stages().size() - 1);
     return new SeamFigure(
         "seam",
-        "Carbon across the seams: " + seam.seams(),
+        "Carbon across the seams: " + SeamWords.name(seam.seams()),
         String.format(
             Locale.ROOT,
             "Contrast %.2f before, %.2f at the end; a line shows from 1",

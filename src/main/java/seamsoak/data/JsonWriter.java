@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * Writes records, maps, collections and plain values as JSON. The names of a record's components
@@ -26,35 +27,46 @@ public final class JsonWriter {
   private static final JsonFactory FACTORY = new JsonFactory();
   private static final MathContext SIX_DIGITS = new MathContext(6);
 
-  private JsonWriter() {}
+  private final JsonGenerator out;
+  private final Function<Record, Map<String, Object>> members;
+
+  private JsonWriter(JsonGenerator out, Function<Record, Map<String, Object>> members) {
+    this.out = out;
+    this.members = members;
+  }
 
   /**
    * The tree as indented JSON with a line end after it. {@code IllegalStateException} for a value
    * that is not finite or of a type that has no place in an answer: both are mistakes of ours.
    */
   public static String write(Object tree) {
+    return write(tree, JsonWriter::members);
+  }
+
+  /** The same with other members for a record. */
+  public static String write(Object tree, Function<Record, Map<String, Object>> members) {
     StringWriter text = new StringWriter();
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter layout = new DefaultPrettyPrinter();
     layout.indentObjectsWith(indent);
     layout.indentArraysWith(indent);
     try (JsonGenerator out = FACTORY.createGenerator(text).setPrettyPrinter(layout)) {
-      value(out, tree);
+      new JsonWriter(out, members).value(tree);
     } catch (IOException e) {
       throw new UncheckedIOException(e); // text in memory cannot fail to be written
     }
     return text.append('\n').toString();
   }
 
-  private static void value(JsonGenerator out, Object value) throws IOException {
+  private void value(Object value) throws IOException {
     if (value == null) {
       out.writeNull();
     } else if (value instanceof Optional<?> o) {
-      value(out, o.orElse(null));
+      value(o.orElse(null));
     } else if (value instanceof OptionalDouble o) {
-      value(out, o.isPresent() ? o.getAsDouble() : null);
+      value(o.isPresent() ? o.getAsDouble() : null);
     } else if (value instanceof OptionalInt o) {
-      value(out, o.isPresent() ? o.getAsInt() : null);
+      value(o.isPresent() ? o.getAsInt() : null);
     } else if (value instanceof String s) {
       out.writeString(s);
     } else if (value instanceof Boolean b) {
@@ -66,11 +78,11 @@ public final class JsonWriter {
     } else if (value instanceof Double d) {
       out.writeNumber(digits(d));
     } else if (value instanceof Map<?, ?> m) {
-      map(out, m);
+      map(m);
     } else if (value instanceof Collection<?> c) {
-      list(out, c);
+      list(c);
     } else if (value instanceof Record r) {
-      map(out, members(r));
+      map(members.apply(r));
     } else {
       throw new IllegalStateException("no JSON for " + value.getClass().getName());
     }
@@ -84,19 +96,19 @@ public final class JsonWriter {
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
-  private static void map(JsonGenerator out, Map<?, ?> map) throws IOException {
+  private void map(Map<?, ?> map) throws IOException {
     out.writeStartObject();
     for (Map.Entry<?, ?> e : map.entrySet()) {
       out.writeFieldName((String) e.getKey());
-      value(out, e.getValue());
+      value(e.getValue());
     }
     out.writeEndObject();
   }
 
-  private static void list(JsonGenerator out, Collection<?> items) throws IOException {
+  private void list(Collection<?> items) throws IOException {
     out.writeStartArray();
     for (Object item : items) {
-      value(out, item);
+      value(item);
     }
     out.writeEndArray();
   }

@@ -15,6 +15,7 @@ import seamsoak.single.SteelReport;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
+import seamsoak.words.Told;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -82,13 +83,13 @@ public final class JsonReport {
   }
 
   public static String soak(Advice advice, Trace sources) {
-    Map<String, Object> soak = JsonWriter.members(advice.soak());
+    Map<String, Object> soak = Told.members(advice.soak());
     soak.put("history", history(advice));
     return about(advice, "soak", soak, sources);
   }
 
   public static String schedule(Advice advice, Trace sources) {
-    return about(advice, "schedule", JsonWriter.members(advice.schedule()), sources);
+    return about(advice, "schedule", Told.members(advice.schedule()), sources);
   }
 
   /**
@@ -98,7 +99,7 @@ public final class JsonReport {
   public static String plan(Advice advice, String run, List<String> files, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("run", run);
-    all.putAll(JsonWriter.members(advice));
+    all.putAll(Told.members(advice));
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
@@ -109,7 +110,7 @@ public final class JsonReport {
     List<Map<String, Object>> all = new ArrayList<>();
     for (StageReport stage : advice.history()) {
       Map<String, Object> told = new LinkedHashMap<>();
-      JsonWriter.members(stage).forEach((k, v) -> told.put(k.equals("kind") ? "do" : k, v));
+      Told.members(stage).forEach((k, v) -> told.put(k.equals("kind") ? "do" : k, v));
       all.add(told);
     }
     return all;
@@ -134,6 +135,6 @@ public final class JsonReport {
     if (!sources.entries().isEmpty()) {
       all.put("sources", sources.entries());
     }
-    return JsonWriter.write(all);
+    return JsonWriter.write(all, Told::members);
   }
 }

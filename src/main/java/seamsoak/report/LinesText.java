@@ -9,6 +9,7 @@ import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamSet;
 import seamsoak.state.StageReport;
+import seamsoak.words.SeamWords;
 
 /** The white lines, as they are and as they faded. */
 record LinesText(Shown shown) {
@@ -46,7 +47,7 @@ record LinesText(Shown shown) {
   }
 
   private static String name(CrossingReport c) {
-    return c.first() + " cross " + c.second();
+    return SeamWords.name(c.first()) + " cross " + SeamWords.name(c.second());
   }
 
   private String said(LineGroup g) {
@@ -92,7 +93,8 @@ record LinesText(Shown shown) {
   /** Contrast of each set of seams after each step. */
   Table faded(List<StageReport> history) {
     List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
-    Table table = new Table("after step", sets.stream().map(s -> s.name()).toList());
+    Table table =
+        new Table("after step", sets.stream().map(s -> SeamWords.name(s.made())).toList());
     for (StageReport stage : history) {
       if (!stage.lines().isEmpty()) {
         table.row(step(stage), sets.stream().map(s -> cell(s, stage)).toList());
@@ -105,7 +107,7 @@ record LinesText(Shown shown) {
   Table widths(List<StageReport> history) {
     List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
     List<String> heads = new ArrayList<>();
-    sets.forEach(s -> heads.addAll(shown.lengthHeads(s.name())));
+    sets.forEach(s -> heads.addAll(shown.lengthHeads(SeamWords.name(s.made()))));
     Table table = new Table("after step", heads);
     for (StageReport stage : history) {
       if (!stage.lines().isEmpty()) {

@@ -10,6 +10,7 @@ import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SoakWords;
 
 /**
  * What hangs at the forge: the answer, and one entry for each step of the schedule.
@@ -88,7 +89,7 @@ record ShopCard(
                         + " for "
                         + new Shown(units).time(r.minutes()),
                     second(r.temperatureC(), units) + "; possible: " + words.band(r),
-                    SoakText.capital(r.reason()) + ".",
+                    SoakText.capital(new SoakWords(units).reason(r.reason())) + ".",
                     steps))
         .orElseGet(() -> new ShopCard(advice.hardStops(), caution, words.soak(), "", "", steps));
   }

@@ -11,6 +11,9 @@ import seamsoak.billet.Shop;
 import seamsoak.carbon.Edge;
 import seamsoak.safety.Condition;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.soak.SoakReason;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
 
 /** The first steps: down from the last forging heat, then the soak. */
 record AfterForging(Course course) {
@@ -126,7 +129,8 @@ record AfterForging(Course course) {
                 + course.show(celsius)
                 + ", then "
                 + heats.downInWords(slow, course.show(at), in),
-            soak.reason() + (slow ? "; cooled slowly because " + guard.because() : ""),
+            why(soak.reason(), course.units)
+                + (slow ? "; cooled slowly because " + guard.because() : ""),
             List.of(
                 in == Heater.KILN
                     ? "a thermocouple beside the work, in a wrap or a light reducing fire"
@@ -137,6 +141,22 @@ record AfterForging(Course course) {
             hardensInAir(guard),
             Optional.empty()),
         Structures.cooled(before, heats, celsius, grain, slow && heats.kiln()));
+  }
+
+  private static String why(SoakReason reason, UnitSystem units) {
+    String within =
+        "the coolest soak that clears the lines within "
+            + TimeSpan.ofMinutes(reason.mostMinutes()).format(units);
+    String costs = "; hotter is quicker but coarsens the grain and scales more";
+    return switch (reason.kind()) {
+      case COOLEST_BY_HISTORIES -> within + " in nine of ten possible histories" + costs;
+      case COOLEST_BY_MIDDLE ->
+          within + " by the middle estimate, which half of all billets outlast" + costs;
+      case HOTTEST_ALLOWED ->
+          "the hottest that the steels allow for forging, as long as you allow: it clears"
+              + " the lines by the middle estimate, not in nine of ten histories";
+      case NOTHING_SHOWS, CYCLES_CLEAR -> throw new IllegalStateException("no soak");
+    };
   }
 
   static Set<Condition> hardensInAir(Guard guard) {

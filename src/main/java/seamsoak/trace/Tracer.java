@@ -25,7 +25,6 @@ import seamsoak.schedule.ScheduleAdvisor;
 import seamsoak.schedule.ScheduleStep;
 import seamsoak.single.Diffusivities;
 import seamsoak.single.SteelReport;
-import seamsoak.soak.Histories;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.source.SourceTable;
 import seamsoak.steel.Composition;
@@ -213,7 +212,7 @@ public final class Tracer {
                 + " mm around it, on the face",
             billet.visible().dipTaken().value(),
             1e3 * LineVisibility.USUAL.broadMetres()));
-    all.setting("possible-histories", "the band: " + Histories.words());
+    all.possibleHistories();
     all.setting(
         "heats",
         String.format(

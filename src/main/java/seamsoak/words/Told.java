@@ -1,0 +1,88 @@
+package seamsoak.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import seamsoak.data.JsonWriter;
+import seamsoak.soak.Input;
+import seamsoak.soak.SoakAdvice;
+import seamsoak.soak.SoakNote;
+import seamsoak.soak.SoakReason;
+import seamsoak.state.Joints;
+import seamsoak.state.SeamProfile;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * What was decided, as JSON tells it: a sentence in metric units, its kind beside it.
+ *
+ * @param kind fixed, in lower case
+ * @param says a sentence or part of one
+ */
+public record Told(String kind, String says) {
+  private static final SoakWords SOAK = new SoakWords(UnitSystem.METRIC);
+
+  private static Optional<Told> of(Object value) {
+    if (value instanceof SoakReason r) {
+      return Optional.of(new Told(kindOf(r.kind()), SOAK.reason(r)));
+    }
+    if (value instanceof SoakAdvice.OptionRemark r) {
+      return Optional.of(new Told(kindOf(r), SOAK.remark(r)));
+    }
+    if (value instanceof SoakNote n) {
+      Object kind = n instanceof SoakNote.Remedy r ? r.measure() : n;
+      return Optional.of(new Told(kindOf(kind), SOAK.note(n)));
+    }
+    if (value instanceof Input i) {
+      return Optional.of(new Told(kindOf(i), SOAK.input(i)));
+    }
+    if (value instanceof SeamProfile.Moment m) {
+      return Optional.of(new Told(kindOf(m), SeamWords.moment(m)));
+    }
+    return Optional.empty();
+  }
+
+  /** The name of a constant or of a record, such as {@code last-to-clear}. */
+  private static String kindOf(Object of) {
+    return of instanceof Enum<?> e
+        ? e.name().toLowerCase(Locale.ROOT).replace('_', '-')
+        : of.getClass().getSimpleName().replaceAll("(?<=.)([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * The members of a record. Beside {@code reason} stands {@code reasonKind}, beside {@code
+   * remarks} their {@code remarkKinds} in the same order, beside seams their kind and step.
+   */
+  public static Map<String, Object> members(Record of) {
+    Map<String, Object> told = new LinkedHashMap<>();
+    JsonWriter.members(of).forEach((key, value) -> put(told, key, value));
+    if (of instanceof SoakAdvice soak && soak.dominant().isEmpty()) {
+      told.put("dominant", "none");
+      told.put("dominantKind", "none");
+    }
+    return told;
+  }
+
+  private static void put(Map<String, Object> told, String key, Object value) {
+    Object plain = value instanceof Optional<?> o ? o.orElse(null) : value;
+    Optional<Told> one = of(plain);
+    if (one.isPresent()) {
+      told.put(key, one.get().says);
+      told.put(key + "Kind", one.get().kind);
+    } else if (plain instanceof Joints j) {
+      boolean own = key.equals("joints");
+      told.put(own ? "name" : key, SeamWords.name(j));
+      told.put(own ? "step" : key + "Step", j.made().step());
+      told.put(own ? "kind" : key + "Kind", j.made().kind());
+    } else if (plain instanceof List<?> list && list.stream().anyMatch(v -> of(v).isPresent())) {
+      List<Told> all = new ArrayList<>();
+      list.forEach(v -> all.add(of(v).orElseThrow()));
+      told.put(key, all.stream().map(Told::says).toList());
+      told.put(key.replaceFirst("s$", "") + "Kinds", all.stream().map(Told::kind).toList());
+    } else {
+      told.put(key, value);
+    }
+  }
+}
