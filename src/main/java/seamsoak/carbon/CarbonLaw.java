@@ -1,5 +1,7 @@
 package seamsoak.carbon;
 
+import seamsoak.unit.Temperature;
+
 /**
  * How carbon behaves in one metal: what pulls it (its activity) and how easily it moves.
  *
@@ -17,6 +19,9 @@ public interface CarbonLaw {
   default double jumpKelvin() {
     return Double.NaN;
   }
+
+  /** Where unlike steels are compared: all is austenite, K. */
+  double COMPARED_AT_KELVIN = 1100 + Temperature.ZERO_CELSIUS;
 
   /** The law at one temperature; y is carbon per metal atom, all functions rise or stay level. */
   interface At {
@@ -46,6 +51,11 @@ public interface CarbonLaw {
 
     /** Smallest carbon per metal atom with that activity. */
     double ratioAt(double activity);
+
+    /** Carbon per metal atom with the activity that so much has in another metal. */
+    default double ratioBeside(At other, double ratio) {
+      return ratioAt(other.activity(ratio));
+    }
 
     /** The same as {@link #ratioAt}, from a first guess at it. */
     default double ratioNear(double activity, double guess) {

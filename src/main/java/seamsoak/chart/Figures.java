@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.billet.Billet;
+import seamsoak.billet.Shop;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.soak.SoakAdvice;
@@ -21,8 +22,6 @@ import seamsoak.words.SeamWords;
 public final class Figures {
   /** The ids that a billet's charts may have. */
   public static final String IDS = "schedule|soak|seam|fading|section-[0-9]+";
-
-  private static final double BLACK_CELSIUS = 480;
 
   /** Farthest from a seam that is worth drawing, in widths of the curve's own steep part. */
   private static final double SEAM_SHARE = 0.97;
@@ -130,7 +129,7 @@ public final class Figures {
         new ScheduleFigure.Band("forging limit", ScheduleFigure.Kind.LIMIT, forging, forging));
     bands.add(
         new ScheduleFigure.Band(
-            "black in shade", ScheduleFigure.Kind.GUIDE, BLACK_CELSIUS, BLACK_CELSIUS));
+            "black in shade", ScheduleFigure.Kind.GUIDE, Shop.BLACK_CELSIUS, Shop.BLACK_CELSIUS));
     return bands;
   }
 

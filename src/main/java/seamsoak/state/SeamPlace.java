@@ -37,9 +37,6 @@ public record SeamPlace(
     double trace,
     Optional<Contrast> contrast) {
 
-  /** Less than that missing is no line, wt%. */
-  private static final double LEAST_PCT = 0.005;
-
   /** All places of a piece whose faces are welded, in the order in which their seams were made. */
   public static List<SeamPlace> of(Workpiece piece, LineVisibility visibility) {
     List<SeamPlace> all = new ArrayList<>();
@@ -68,16 +65,11 @@ public record SeamPlace(
                     lines.corePct(p),
                     trace,
                     Double.isFinite(trace)
-                        ? Optional.of(seen(line.strip(), p, lines.at(p), trace, visibility))
+                        ? Optional.of(
+                            new Eye(line.strip(), p, trace, visibility)
+                                .on(line.strip(), lines.at(p)))
                         : Optional.empty()))
         .toList();
-  }
-
-  /** Where nothing is missing at the seam itself, as on the slope of a skin, there is no line. */
-  private static Contrast seen(
-      Strip strip, Plane plane, Line carbon, double trace, LineVisibility visibility) {
-    Contrast eye = new Eye(strip, plane, trace, visibility).on(strip);
-    return carbon.depthPct() < LEAST_PCT ? new Contrast(eye.broadPct(), eye.broadPct()) : eye;
   }
 
   public boolean shows(LineVisibility visibility) {

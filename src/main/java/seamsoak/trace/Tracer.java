@@ -33,13 +33,13 @@ import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
 import seamsoak.trace.TraceEntries.Material;
 import seamsoak.trace.TraceEntries.Moment;
+import seamsoak.unit.Temperature;
 
 /**
  * Which numbers each answer uses: told here and nowhere else. A test changes one correlation after
  * the other and sees that none sways an answer without being named.
  */
 public final class Tracer {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final List<Moment> NEVER = List.of();
   private static final List<Material> WHATEVER = List.of();
 
@@ -109,7 +109,7 @@ public final class Tracer {
             .mapToDouble(PairAdvice.At::temperatureC)
             .min()
             .orElse(welding);
-    double coldest = Math.min(normalizing, Shop.DULL_KELVIN - ZERO_CELSIUS);
+    double coldest = Math.min(normalizing, Shop.DULL_CELSIUS);
     PairTrace pair = new PairTrace(k, all);
     pair.checks(
         steels,
@@ -172,7 +172,8 @@ public final class Tracer {
 
   private TraceEntries ofWalkAndSoak(Billet billet, Advice advice) {
     TraceEntries all = entries();
-    Moment coldest = new Moment("rise and cooling", ScheduleStep.ROOM_KELVIN - ZERO_CELSIUS);
+    Moment coldest =
+        new Moment("rise and cooling", ScheduleStep.ROOM_KELVIN - Temperature.ZERO_CELSIUS);
     Moment hottest = hottest(billet, advice);
     List<Moment> fire = List.of(coldest, hottest);
     List<Steel> stack = stackSteels(billet);
@@ -218,8 +219,8 @@ public final class Tracer {
         String.format(
             Locale.ROOT,
             "a heat rises from %.0f C, cooling is followed to %.0f C",
-            Shop.DULL_KELVIN - ZERO_CELSIUS,
-            Shop.BLACK_KELVIN - ZERO_CELSIUS));
+            Shop.DULL_CELSIUS,
+            Shop.BLACK_CELSIUS));
     all.setting("schedule", ScheduleAdvisor.margins());
   }
 
@@ -233,7 +234,7 @@ public final class Tracer {
 
   private void cooling(TraceEntries all, Billet billet, Advice advice) {
     List<Moment> moments = new ArrayList<>();
-    moments.add(new Moment("black heat", Shop.BLACK_KELVIN - ZERO_CELSIUS));
+    moments.add(new Moment("black heat", Shop.BLACK_CELSIUS));
     advice.schedule().segments().stream()
         .filter(s -> s.kind().equals("cool"))
         .forEach(s -> moments.add(new Moment(s.step(), s.fromC())));
@@ -248,7 +249,7 @@ public final class Tracer {
 
   /** The hottest moment of the history and of the soaks told of. */
   private static Moment hottest(Billet billet, Advice advice) {
-    Moment hottest = new Moment("dull heat", Shop.DULL_KELVIN - ZERO_CELSIUS);
+    Moment hottest = new Moment("dull heat", Shop.DULL_CELSIUS);
     for (Step step : billet.steps()) {
       for (Heat h : step.heats()) {
         hottest = hotter(hottest, step.title(), h.at().celsius());
