@@ -255,7 +255,7 @@ public final class BilletWalk {
     private double endKelvin;
     private double scaled;
     private double massError;
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Stage.Remark> remarks = new ArrayList<>();
 
     Progress(Stage before, UnitSystem units) {
       this.units = units;
@@ -274,7 +274,7 @@ public final class BilletWalk {
         throw new IllegalArgumentException("the fire has eaten all of it");
       }
       if (sheetBefore && sheet() == 0) {
-        remarks.add("the jacket is scaled away: the body below is bare");
+        remarks.add(Stage.Remark.JACKET_SCALED_AWAY);
       }
       scaled += h.thicknessLoss();
       massError = Math.max(massError, h.worstMassError());

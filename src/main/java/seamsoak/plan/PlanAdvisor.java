@@ -105,7 +105,7 @@ public final class PlanAdvisor {
     stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),
-        billet.defaults(units),
+        billet.defaults(),
         history(billet, stages, visibility),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,

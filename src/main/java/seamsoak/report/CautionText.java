@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.state.StageReport;
+import seamsoak.words.StageWords;
 
 /** Remarks and cautions, each said once with the steps that it belongs to. */
 public record CautionText(Advice advice) {
@@ -74,7 +75,7 @@ public record CautionText(Advice advice) {
   private List<String> remarksWith(List<String> more) {
     List<String> all = new ArrayList<>();
     for (StageReport s : advice.history()) {
-      s.remarks().forEach(r -> all.add("step " + LinesText.step(s) + ": " + r));
+      s.remarks().forEach(r -> all.add("step " + LinesText.step(s) + ": " + StageWords.remark(r)));
     }
     all.addAll(more);
     return all;

@@ -123,7 +123,7 @@ public final class JsonReport {
     all.put("billet", advice.billet());
     all.putAll(part);
     all.put("hardStops", advice.hardStops());
-    all.put("defaults", advice.defaults());
+    Told.put(all, "defaults", advice.defaults());
     return write(command, all, sources);
   }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import seamsoak.billet.Default;
+import seamsoak.billet.Stage;
 import seamsoak.data.JsonWriter;
 import seamsoak.soak.Input;
 import seamsoak.soak.SoakAdvice;
@@ -13,6 +15,7 @@ import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakReason;
 import seamsoak.state.Joints;
 import seamsoak.state.SeamProfile;
+import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -38,6 +41,12 @@ public record Told(String kind, String says) {
     if (value instanceof Input i) {
       return Optional.of(new Told(kindOf(i), SOAK.input(i)));
     }
+    if (value instanceof Default d) {
+      return Optional.of(new Told(kindOf(d.what()), new DefaultWords(UnitSystem.METRIC).says(d)));
+    }
+    if (value instanceof Stage.Remark r) {
+      return Optional.of(new Told(kindOf(r), StageWords.remark(r)));
+    }
     if (value instanceof SeamProfile.Moment m) {
       return Optional.of(new Told(kindOf(m), SeamWords.moment(m)));
     }
@@ -62,10 +71,14 @@ public record Told(String kind, String says) {
       told.put("dominant", "none");
       told.put("dominantKind", "none");
     }
+    if (of instanceof SoakAdvice.SoakOption || of instanceof StageReport) {
+      told.putIfAbsent("remarkKinds", List.of());
+    }
     return told;
   }
 
-  private static void put(Map<String, Object> told, String key, Object value) {
+  /** Adds a member, its kind beside it. */
+  public static void put(Map<String, Object> told, String key, Object value) {
     Object plain = value instanceof Optional<?> o ? o.orElse(null) : value;
     Optional<Told> one = of(plain);
     if (one.isPresent()) {

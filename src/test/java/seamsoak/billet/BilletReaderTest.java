@@ -20,6 +20,7 @@ import seamsoak.unit.Percent;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.DefaultWords;
 
 class BilletReaderTest {
   private static final Path NINE_PATCH = Path.of("src/test/resources/billets/nine-patch.json");
@@ -220,9 +221,10 @@ class BilletReaderTest {
             "equipment: a closed shop (default)",
             "equipment: scale ground off, no acid (default)",
             "quenchants: fast quench oil (default)"),
-        billet.defaults());
+        defaults(billet, UnitSystem.BOTH));
     assertTrue(
-        billet.defaults(UnitSystem.METRIC).contains("step 3 tile: kerf 2 mm (default, judgement)"));
+        defaults(billet, UnitSystem.METRIC)
+            .contains("step 3 tile: kerf 2 mm (default, judgement)"));
   }
 
   @Test
@@ -230,7 +232,11 @@ class BilletReaderTest {
     assertEquals(
         List.of(),
         KnownSteels.read(NINE_PATCH).defaults().stream()
-            .filter(s -> s.startsWith("soak:") || s.startsWith("step 15") || s.contains("turned"))
+            .filter(
+                d ->
+                    d.part() == Default.Part.SOAK
+                        || d.step().filter(s -> s.mark().number() == 15).isPresent()
+                        || d.what() == Default.What.NO_TURN)
             .toList());
   }
 
@@ -274,7 +280,7 @@ class BilletReaderTest {
         ((Step.Weld) billet.steps().get(0)).can());
     assertEquals(
         List.of(),
-        billet.defaults().stream()
+        defaults(billet, UnitSystem.METRIC).stream()
             .filter(s -> s.matches("(blade|equipment|quenchants|step 1 weld: nothing).*"))
             .toList());
   }
@@ -289,7 +295,11 @@ class BilletReaderTest {
               "steps": [ { "do": "cool", "in": "air" } ], "equipment": { "kiln": "none" } }
             """);
     assertEquals(Kiln.NONE, billet.equipment().kilnTaken());
-    assertTrue(billet.defaults().stream().noneMatch(s -> s.contains("kiln")));
+    assertTrue(defaults(billet, UnitSystem.METRIC).stream().noneMatch(s -> s.contains("kiln")));
+  }
+
+  private static List<String> defaults(Billet billet, UnitSystem units) {
+    return billet.defaults().stream().map(new DefaultWords(units)::says).toList();
   }
 
   private Billet read(String text) throws IOException {
