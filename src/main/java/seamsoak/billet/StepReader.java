@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -18,7 +19,10 @@ import seamsoak.unit.Length;
 final class StepReader {
   private static final int MOST_PIECES = 1000;
   private static final List<String> HEAT_KEYS = List.of("at", "for", "times", "rise", "cool");
-  private static final Pattern SEAMS = Pattern.compile("(layers|restack|tile)(?: ([0-9]{1,3}))?");
+  private static final Pattern SEAMS =
+      Pattern.compile(
+          "(layers|restack|tile)(?:(?<=tile)s)?(?: joints)?"
+              + "(?: ([0-9]{1,3})| \\(step ([0-9]{1,3})\\))?");
 
   /** The keys of each step besides those that all have, in the order an error shows them. */
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
@@ -172,9 +176,11 @@ final class StepReader {
     Matcher seams = f.required("seams", StepReader::seams);
     Seen.Seams kind = Seen.Seams.valueOf(seams.group(1).toUpperCase(Locale.ROOT));
     OptionalInt made =
-        seams.group(2) == null
-            ? OptionalInt.empty()
-            : OptionalInt.of(Integer.parseInt(seams.group(2)));
+        Stream.of(2, 3)
+            .map(seams::group)
+            .filter(Objects::nonNull)
+            .mapToInt(Integer::parseInt)
+            .findFirst();
     if (kind != Seen.Seams.LAYERS && !exists(seams.group(1), made, number, name)) {
       throw new Fault(
           f.place("seams"),

@@ -37,7 +37,7 @@ record LineGroup(List<LineReport> lines) {
             : Math.abs(share - 50) < 0.5
                 ? " (half the pieces)"
                 : " (" + Math.round(share) + " % of the pieces)";
-    return SeamWords.name(lines.get(0).joints()) + in;
+    return SeamWords.says(lines.get(0).joints()) + in;
   }
 
   /** Carbon at the seam that lacks most, wt%. */

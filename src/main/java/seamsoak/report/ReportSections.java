@@ -89,7 +89,7 @@ record ReportSections(
     }
     return table.captioned(
         "Carbon missing at "
-            + SeamWords.name(seam.seams())
+            + SeamWords.says(seam.seams())
             + ", wt%, against "
             + Shown.percent(seam.farPct())
             + " far from it; the line shows from a contrast of 1 on");

@@ -116,9 +116,7 @@ public record SoakWords(UnitSystem units) {
     }
     if (note instanceof SoakNote.LastToClear l) {
       return "Last to clear is where "
-          + SeamWords.name(l.crossing().first())
-          + " cross "
-          + SeamWords.name(l.crossing().second())
+          + SeamWords.cross(l.crossing())
           + ": "
           + taken(l.crossing().minutes())
           + " at "
@@ -138,12 +136,12 @@ public record SoakWords(UnitSystem units) {
       return "The width in \"visible\" decides no more: how wide a line is counts in its contrast.";
     }
     if (note instanceof SoakNote.LeastWidth w) {
-      return "A line of missing carbon is at least "
+      return "At the "
+          + SeamWords.says(w.line().joints())
+          + " a line of missing carbon is at least "
           + Length.ofMillimetres(w.line().narrowestMm().orElseThrow()).format(units)
-          + " wide on the face by now ("
-          + SeamWords.name(w.line().joints())
-          + "). A hair-thin bright line is nickel, arsenic or copper brought up by scale,"
-          + " or oxide: it will not soak out, so stop soaking.";
+          + " wide on the face by now. A hair-thin bright line is nickel, arsenic or copper"
+          + " brought up by scale, or oxide: it will not soak out, so stop soaking.";
     }
     if (note instanceof SoakNote.TooFine f) {
       return "The line seen after "
@@ -200,7 +198,7 @@ public record SoakWords(UnitSystem units) {
   }
 
   private String taken(LineReport line) {
-    return SeamWords.name(line.joints()) + ", " + taken(line.minutes());
+    return SeamWords.says(line.joints()) + ", " + taken(line.minutes());
   }
 
   private String taken(Optional<Double> minutes) {

@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.Place;
 import seamsoak.unit.Angle;
 import seamsoak.unit.Hardness;
@@ -296,6 +298,35 @@ class BilletReaderTest {
             """);
     assertEquals(Kiln.NONE, billet.equipment().kilnTaken());
     assertTrue(defaults(billet, UnitSystem.METRIC).stream().noneMatch(s -> s.contains("kiln")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "restack 1 | RESTACK | 1",
+        "restack joints (step 1) | RESTACK | 1",
+        "tiles 3 | TILE | 3",
+        "tile joints (step 3) | TILE | 3"
+      })
+  void seamsAreTakenByTheNamesThatAnswersGiveThem(String name, Seen.Seams seams, int step)
+      throws IOException {
+    Billet billet =
+        read(
+            String.format(
+                """
+                { "stack": { "layers": 1, "steels": ["1084"], "thickness": "30 mm",
+                    "width": "30 mm", "length": "200 mm" },
+                  "steps": [ { "do": "restack", "across": 2, "high": 1 },
+                    { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }] },
+                    { "do": "tile", "angle": "45 deg", "slice": "15 mm" },
+                    { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }],
+                      "seen": { "seams": "%s", "line": "none" } } ] }
+                """,
+                name));
+    assertEquals(
+        Optional.of(new Seen(seams, OptionalInt.of(step), Seen.Look.NONE, Optional.empty())),
+        billet.steps().get(3).mark().seen());
   }
 
   private static List<String> defaults(Billet billet, UnitSystem units) {
