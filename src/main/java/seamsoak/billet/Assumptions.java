@@ -1,5 +1,7 @@
 package seamsoak.billet;
 
+import seamsoak.carbon.LineVisibility;
+
 /**
  * What the walk takes for granted beside the billet file; one sample of what it might be.
  *
@@ -27,7 +29,18 @@ public record Assumptions(
     double ironShare,
     double carbonMonoxideAtm) {
   /** As published and as written. */
-  public static final Assumptions USUAL = new Assumptions(1, 0, 1, 0, 0.5, 0.10, 3e-3, 0, 0, 1);
+  public static final Assumptions USUAL =
+      new Assumptions(
+          1,
+          0,
+          1,
+          0,
+          Defaults.COVERED.share(),
+          LineVisibility.USUAL.dipPct(),
+          LineVisibility.USUAL.broadMetres(),
+          0,
+          0,
+          1);
 
   /** With covered faces open by another share. */
   public Assumptions withCoveredShare(double share) {

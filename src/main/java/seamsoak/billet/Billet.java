@@ -3,7 +3,6 @@ package seamsoak.billet;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.unit.Percent;
-import seamsoak.unit.UnitSystem;
 
 /**
  * A billet file as written: the stack, what is done to it, and what is asked.
@@ -45,13 +44,8 @@ public record Billet(
     return quenchants.isEmpty() ? Defaults.QUENCHANTS : quenchants;
   }
 
-  /** Everything that was assumed because the file does not say it, one sentence each. */
-  public List<String> defaults(UnitSystem units) {
-    return Defaults.taken(this, units);
-  }
-
-  /** The same in both systems of units. */
-  public List<String> defaults() {
-    return defaults(UnitSystem.BOTH);
+  /** Everything that was assumed because the file does not say it. */
+  public List<Default> defaults() {
+    return Defaults.taken(this);
   }
 }

@@ -2,8 +2,10 @@ package seamsoak.billet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import seamsoak.billet.Default.Part;
+import seamsoak.billet.Default.What;
+import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Place;
 import seamsoak.unit.Hardness;
 import seamsoak.unit.HeatingRate;
@@ -11,9 +13,8 @@ import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
-import seamsoak.unit.UnitSystem;
 
-/** What is assumed where a billet file says nothing, and the sentences that own up to it. */
+/** What is assumed where a billet file says nothing, and where that was done. */
 public final class Defaults {
   public static final TimeSpan RISE = TimeSpan.ofMinutes(5);
   public static final Cooling COOL = Cooling.AIR;
@@ -27,7 +28,7 @@ public final class Defaults {
   public static final Coating COATING = Coating.UNKNOWN;
   public static final TimeSpan MOST_SOAK = TimeSpan.ofMinutes(60);
   public static final Exposure SOAK_OUTSIDE = Exposure.COVERED;
-  public static final Percent VISIBLE_DIP = new Percent(0.10);
+  public static final Percent VISIBLE_DIP = new Percent(LineVisibility.USUAL.dipPct());
   public static final Percent COVERED = new Percent(50);
 
   public static final Hardness HARDNESS = new Hardness(60);
@@ -36,110 +37,82 @@ public final class Defaults {
   public static final List<Bath> QUENCHANTS =
       List.of(new Bath("oil-fast", Optional.empty(), Optional.empty(), Place.of("the default")));
 
-  private final UnitSystem units;
-  private final List<String> sentences = new ArrayList<>();
+  private final List<Default> all = new ArrayList<>();
 
-  private Defaults(UnitSystem units) {
-    this.units = units;
-  }
+  private Defaults() {}
 
-  static List<String> taken(Billet billet, UnitSystem units) {
-    Defaults defaults = new Defaults(units);
-    defaults.stack(billet.stack());
+  static List<Default> taken(Billet billet) {
+    Defaults defaults = new Defaults();
+    defaults.taken(billet.stack().skin().isEmpty(), Part.STACK, What.NO_SKIN);
     billet.steps().forEach(defaults::step);
     defaults.rest(billet);
     defaults.shop(billet);
-    return List.copyOf(defaults.sentences);
-  }
-
-  private void stack(Stack stack) {
-    say(stack.skin().isEmpty(), "stack", "no skin on the stock (default)");
+    return List.copyOf(defaults.all);
   }
 
   private void step(Step step) {
-    String title = step.title();
     List<Heat> heats = step.heats();
     if (step instanceof Step.Weld weld) {
-      weld.can().ifPresent(can -> can(can, title));
-      judged(weld.faces().isEmpty(), title, "faces to be joined " + word(FACES));
+      taken(weld.can().filter(c -> c.inside().isEmpty()), step, What.CAN_INSIDE_UNKNOWN);
+      taken(weld.can().filter(c -> c.vent().isEmpty()), step, What.CAN_VENT_UNKNOWN);
+      taken(weld.faces().isEmpty(), step, What.FACES);
     }
-    judged(!heats.isEmpty() && step.outside().isEmpty(), title, "outer faces " + word(OUTSIDE));
-    judged(heats.stream().anyMatch(h -> h.rise().isEmpty()), title, "rise " + RISE.format(units));
+    taken(!heats.isEmpty() && step.outside().isEmpty(), step, What.OUTSIDE);
+    taken(heats.stream().anyMatch(h -> h.rise().isEmpty()), step, What.RISE);
     boolean cools = step instanceof Step.Soak || step instanceof Step.Normalize;
-    judged(
-        cools && heats.stream().anyMatch(h -> h.cool().isEmpty()), title, "cools in " + word(COOL));
+    taken(cools && heats.stream().anyMatch(h -> h.cool().isEmpty()), step, What.COOL);
     if (step instanceof Step.Restack restack) {
-      say(restack.turn().isEmpty(), title, "no piece turned (default)");
-      judged(restack.kerf().isEmpty(), title, "kerf " + KERF.format(units));
+      taken(restack.turn().isEmpty(), step, What.NO_TURN);
+      taken(restack.kerf().isEmpty(), step, What.KERF);
     } else if (step instanceof Step.Tile tile) {
-      say(tile.grind().isEmpty(), title, "nothing ground off before closing (default)");
-      judged(tile.kerf().isEmpty(), title, "kerf " + KERF.format(units));
-      say(tile.count().isEmpty(), title, "as many slices as the bar gives (default)");
-      boolean coatingUnknown = tile.jacket().filter(j -> j.coating().isEmpty()).isPresent();
-      say(coatingUnknown, title, "coating of the jacket unknown (default)");
+      taken(tile.grind().isEmpty(), step, What.NO_GRIND);
+      taken(tile.kerf().isEmpty(), step, What.KERF);
+      taken(tile.count().isEmpty(), step, What.ALL_SLICES);
+      taken(tile.jacket().filter(j -> j.coating().isEmpty()), step, What.COATING_UNKNOWN);
     } else if (step instanceof Step.Unjacket unjacket) {
-      say(unjacket.depth().isEmpty(), title, "only the jacket ground off (default)");
+      taken(unjacket.depth().isEmpty(), step, What.ONLY_JACKET);
     }
-  }
-
-  private void can(Can can, String title) {
-    say(can.inside().isEmpty(), title, "nothing known of what is in the can (default)");
-    say(can.vent().isEmpty(), title, "nothing known of a vent in the can (default)");
   }
 
   private void rest(Billet billet) {
-    SoakWish soak = billet.soak();
-    judged(soak.most().isEmpty(), "soak", "at most " + MOST_SOAK.format(units));
-    judged(soak.outside().isEmpty(), "soak", "outer faces " + word(SOAK_OUTSIDE));
-    Visible visible = billet.visible();
-    judged(
-        visible.dip().isEmpty(),
-        "lines",
-        "visible from " + VISIBLE_DIP.format(units) + " of carbon missing");
-    judged(
-        billet.covered().isEmpty(),
-        "covered faces",
-        "reached by the fire " + COVERED.format(units) + " as much as open ones");
+    taken(billet.soak().most().isEmpty(), Part.SOAK, What.MOST_SOAK);
+    taken(billet.soak().outside().isEmpty(), Part.SOAK, What.SOAK_OUTSIDE);
+    taken(billet.visible().dip().isEmpty(), Part.LINES, What.VISIBLE_DIP);
+    taken(billet.covered().isEmpty(), Part.COVERED_FACES, What.COVERED);
   }
 
   private void shop(Billet billet) {
     Blade blade = billet.blade();
-    say(blade.thickness().isEmpty(), "blade", "as thick as the billet leaves it (default)");
-    say(blade.width().isEmpty(), "blade", "as wide as the billet (default)");
-    judged(blade.hardness().isEmpty(), "blade", HARDNESS.format(units) + " wanted");
-    say(
-        blade.edge().isEmpty() && billet.stack().steels().stream().distinct().count() > 1,
-        "blade",
-        "the steel with the most carbon cuts (default)");
+    taken(blade.thickness().isEmpty(), Part.BLADE, What.BLADE_THICKNESS);
+    taken(blade.width().isEmpty(), Part.BLADE, What.BLADE_WIDTH);
+    taken(blade.hardness().isEmpty(), Part.BLADE, What.HARDNESS);
+    boolean unlike = billet.stack().steels().stream().distinct().count() > 1;
+    taken(blade.edge().isEmpty() && unlike, Part.BLADE, What.EDGE);
     Equipment has = billet.equipment();
-    say(has.forge().isEmpty(), "equipment", "a gas forge (default)");
+    taken(has.forge().isEmpty(), Part.EQUIPMENT, What.GAS_FORGE);
     Kiln kiln = has.kilnTaken();
-    judged(
-        kiln.there() && kiln.highest().isEmpty(),
-        "equipment",
-        "a kiln that goes to " + KILN_HIGHEST.format(units));
-    judged(
-        kiln.there() && kiln.ramp().isEmpty(),
-        "equipment",
-        "its fastest climb " + KILN_RAMP.format(units));
-    say(has.salt().isEmpty(), "equipment", "no molten salt to heat in (default)");
-    say(has.cold().isEmpty(), "equipment", "nothing to cool below room temperature (default)");
-    say(has.shop().isEmpty(), "equipment", "a closed shop (default)");
-    say(has.descale().isEmpty(), "equipment", "scale ground off, no acid (default)");
-    say(billet.quenchants().isEmpty(), "quenchants", "fast quench oil (default)");
+    taken(kiln.there() && kiln.highest().isEmpty(), Part.EQUIPMENT, What.KILN_HIGHEST);
+    taken(kiln.there() && kiln.ramp().isEmpty(), Part.EQUIPMENT, What.KILN_RAMP);
+    taken(has.salt().isEmpty(), Part.EQUIPMENT, What.NO_SALT);
+    taken(has.cold().isEmpty(), Part.EQUIPMENT, What.NO_COLD);
+    taken(has.shop().isEmpty(), Part.EQUIPMENT, What.CLOSED_SHOP);
+    taken(has.descale().isEmpty(), Part.EQUIPMENT, What.NO_ACID);
+    taken(billet.quenchants().isEmpty(), Part.QUENCHANTS, What.FAST_OIL);
   }
 
-  private void judged(boolean taken, String where, String what) {
-    say(taken, where, what + " (default, judgement)");
-  }
-
-  private void say(boolean taken, String where, String what) {
+  private void taken(boolean taken, Part part, What what) {
     if (taken) {
-      sentences.add(where + ": " + what);
+      all.add(new Default(part, Optional.empty(), what));
     }
   }
 
-  private static String word(Enum<?> choice) {
-    return choice.name().toLowerCase(Locale.ROOT);
+  private void taken(Optional<?> of, Step step, What what) {
+    taken(of.isPresent(), step, what);
+  }
+
+  private void taken(boolean taken, Step step, What what) {
+    if (taken) {
+      all.add(new Default(Part.STEPS, Optional.of(step), what));
+    }
   }
 }

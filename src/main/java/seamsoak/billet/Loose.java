@@ -2,6 +2,7 @@ package seamsoak.billet;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
@@ -24,9 +25,6 @@ public sealed interface Loose {
    */
   record Layers(List<Strip> halves, List<Double> weights, Optional<Strip> rest, double startMetres)
       implements Loose {
-    /** Temperature of the comparison: all is austenite, K. */
-    private static final double COMPARED_AT_KELVIN = 1373.15;
-
     public Layers {
       halves = List.copyOf(halves);
       weights = List.copyOf(weights);
@@ -59,10 +57,11 @@ public sealed interface Loose {
      */
     double carbonLeft(Metal mean) {
       Strip all = all();
-      double even = new EvenCarbon(all, COMPARED_AT_KELVIN).ratio(0);
-      double activity = all.metal(0).law().at(COMPARED_AT_KELVIN).activity(even);
+      double kelvin = CarbonLaw.COMPARED_AT_KELVIN;
+      double even = new EvenCarbon(all, kelvin).ratio(0);
       return mean.startRatio() > 0
-          ? mean.law().at(COMPARED_AT_KELVIN).ratioAt(activity) / mean.startRatio()
+          ? mean.law().at(kelvin).ratioBeside(all.metal(0).law().at(kelvin), even)
+              / mean.startRatio()
           : 1;
     }
 

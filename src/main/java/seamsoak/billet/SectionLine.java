@@ -88,7 +88,6 @@ public record SectionLine(
     if (parts.size() > 1) {
       return false;
     }
-
     Strip last = parts.get(parts.size() - 1);
     return far == End.MIRROR && !last.hasSeamAt(last.cells());
   }
@@ -105,13 +104,7 @@ public record SectionLine(
     if (isHalf() || parts.size() > 1) {
       return whole;
     }
-    double middle = whole.metres() / 2;
-    double depth = 0;
-    int cells = 0;
-    while (cells < whole.cells() && depth < middle) {
-      depth += whole.metres(cells++);
-    }
-    return whole.part(0, cells);
+    return whole.part(0, whole.middleCell() + 1);
   }
 
   /** The outer faces, each from the face inward to the middle. */
@@ -173,7 +166,7 @@ public record SectionLine(
       whole = whole.withSeam(whole.cells(), joins);
     }
     if (near == End.OUTSIDE && sheet.isPresent()) {
-      whole = whole.under(sheet.get());
+      whole = sheet.get().followedBy(whole);
       whole = isHalf() ? whole : whole.followedBy(sheet.get().reversed());
     }
     return new SectionLine(

@@ -14,14 +14,21 @@ import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 import seamsoak.steel.Limits;
 import seamsoak.steel.Steel;
+import seamsoak.unit.Temperature;
 
 /** What the walk works with: metals, the fire, the solver, all under one set of assumptions. */
 public final class Shop {
-  /** Where a rise into the fire begins and where forging leaves off, K. */
-  public static final double DULL_KELVIN = 850 + 273.15;
+  /** Where a rise into the fire begins and where forging leaves off, C; judgement. */
+  public static final double DULL_CELSIUS = 850;
 
-  /** Where steel no longer glows in shade, K. */
-  public static final double BLACK_KELVIN = 480 + 273.15;
+  /** The same, K. */
+  public static final double DULL_KELVIN = DULL_CELSIUS + Temperature.ZERO_CELSIUS;
+
+  /** Where steel no longer glows in shade, C. */
+  public static final double BLACK_CELSIUS = 480;
+
+  /** The same, K. */
+  public static final double BLACK_KELVIN = BLACK_CELSIUS + Temperature.ZERO_CELSIUS;
 
   private static final double COOLING_STEP_KELVIN = 25;
   private static final double FURNACE_KELVIN_PER_SECOND = 50.0 / 3600;

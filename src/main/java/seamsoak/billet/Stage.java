@@ -2,6 +2,7 @@ package seamsoak.billet;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.Zones;
@@ -27,9 +28,15 @@ public record Stage(
     double endKelvin,
     double scaledMetres,
     double worstMassError,
-    List<String> remarks) {
+    List<Remark> remarks) {
   /** Share of the starting carbon at which the skin is said to end. */
   public static final double SKIN_ENDS_AT = 0.9;
+
+  /** What can happen in a step that the smith did not ask for. */
+  public enum Remark {
+    /** The body below is bare. */
+    JACKET_SCALED_AWAY
+  }
 
   public Stage {
     remarks = List.copyOf(remarks);
@@ -42,16 +49,14 @@ public record Stage(
   /** Sound metal this thick ends a skin; a trace of carbide at a boundary does not, m. */
   private static final double SOUND_METRES = 50e-6;
 
-  /** Temperature at which the core's activity is shared out among the steels, K. */
-  private static final double SHARED_AT_KELVIN = 1373.15;
-
   /**
    * Depth below the face at which a steel has a share of its due again, m. Its due is the carbon it
    * came with, or what the core's activity would give it if that is less: a soft layer is no skin.
    */
   public static double skinMetres(Strip skin, double share) {
     int core = core(skin);
-    double activity = skin.metal(core).law().at(SHARED_AT_KELVIN).activity(skin.ratio(core));
+    double activity =
+        skin.metal(core).law().at(CarbonLaw.COMPARED_AT_KELVIN).activity(skin.ratio(core));
     int last = skin.cells() - 1;
     double depth = 0;
     double found = 0;
@@ -59,7 +64,7 @@ public record Stage(
     double middleBefore = 0;
     for (int i = 0; i <= last; i++) {
       Metal metal = skin.metal(i);
-      double even = metal.law().at(SHARED_AT_KELVIN).ratioAt(activity);
+      double even = metal.law().at(CarbonLaw.COMPARED_AT_KELVIN).ratioAt(activity);
       double due = metal.percent(Math.min(metal.startRatio(), even));
       double here = due > 0 ? skin.percent(i) / due : 1;
       double middle = depth + 0.5 * skin.metres(i);

@@ -3,6 +3,7 @@ package seamsoak.billet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
@@ -17,7 +18,10 @@ import seamsoak.unit.Length;
 final class StepReader {
   private static final int MOST_PIECES = 1000;
   private static final List<String> HEAT_KEYS = List.of("at", "for", "times", "rise", "cool");
-  private static final Pattern SEAMS = Pattern.compile("(layers|restack|tile)(?: ([0-9]{1,3}))?");
+  private static final Pattern SEAMS =
+      Pattern.compile(
+          "(layers|restack|tile)(?:(?<=tile)s)?(?: joints)?"
+              + "(?: ([0-9]{1,3})| \\(step ([0-9]{1,3})\\))?");
 
   /**
    * How a step is read.
@@ -193,9 +197,11 @@ final class StepReader {
     Matcher seams = f.required("seams", StepReader::seams);
     Seen.Seams kind = Seen.Seams.valueOf(seams.group(1).toUpperCase(Locale.ROOT));
     OptionalInt made =
-        seams.group(2) == null
-            ? OptionalInt.empty()
-            : OptionalInt.of(Integer.parseInt(seams.group(2)));
+        Stream.of(2, 3)
+            .map(seams::group)
+            .filter(Objects::nonNull)
+            .mapToInt(Integer::parseInt)
+            .findFirst();
     if (kind.madeBy().isPresent() && !exists(kind.madeBy().get(), made, number, own)) {
       throw new Fault(
           f.place("seams"),

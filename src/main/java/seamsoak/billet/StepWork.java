@@ -22,7 +22,7 @@ final class StepWork {
   private double endKelvin;
   private double scaled;
   private double massError;
-  private final List<String> remarks = new ArrayList<>();
+  private final List<Stage.Remark> remarks = new ArrayList<>();
 
   StepWork(Shop shop, Stage before, UnitSystem units) {
     this.shop = shop;
@@ -213,7 +213,7 @@ final class StepWork {
       throw new IllegalArgumentException("the fire has eaten all of it");
     }
     if (sheetBefore && sheet() == 0) {
-      remarks.add("the jacket is scaled away: the body below is bare");
+      remarks.add(Stage.Remark.JACKET_SCALED_AWAY);
     }
     scaled += h.thicknessLoss();
     massError = Math.max(massError, h.worstMassError());

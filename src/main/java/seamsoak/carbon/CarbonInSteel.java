@@ -9,6 +9,7 @@ import seamsoak.property.phase.MetalLattice;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.property.phase.Unary;
 import seamsoak.steel.Composition;
+import seamsoak.unit.Temperature;
 
 /**
  * Carbon in one steel, from ferrite through austenite to undissolved cementite.
@@ -58,7 +59,7 @@ public final class CarbonInSteel implements CarbonLaw {
 
   @Override
   public double jumpKelvin() {
-    return lines.alwaysAustenite() ? Double.NaN : lines.a1Celsius() + 273.15;
+    return lines.alwaysAustenite() ? Double.NaN : lines.a1Celsius() + Temperature.ZERO_CELSIUS;
   }
 
   private final class AtTemperature implements Isotherm {
@@ -94,7 +95,7 @@ public final class CarbonInSteel implements CarbonLaw {
 
     AtTemperature(double kelvin) {
       this.kelvin = kelvin;
-      double celsius = kelvin - 273.15;
+      double celsius = kelvin - Temperature.ZERO_CELSIUS;
       hasAustenite = lines.alwaysAustenite() || celsius >= lines.a1Celsius();
       activity = austenite.at(kelvin);
       GustafsonFerrite ferrite = correlations.phases().ferriteActivity();

@@ -2,6 +2,7 @@ package seamsoak.carbon;
 
 import java.util.Optional;
 import seamsoak.property.phase.PhaseLines;
+import seamsoak.unit.Temperature;
 
 /**
  * How carbon behaves in one metal: what pulls it (its activity) and how easily it moves.
@@ -20,6 +21,9 @@ public interface CarbonLaw {
   default double jumpKelvin() {
     return Double.NaN;
   }
+
+  /** Where unlike steels are compared: all is austenite, K. */
+  double COMPARED_AT_KELVIN = 1100 + Temperature.ZERO_CELSIUS;
 
   /** Where its phases begin and end; empty for a metal that is no steel of the tables. */
   default Optional<PhaseLines> phases() {
@@ -54,6 +58,11 @@ public interface CarbonLaw {
 
     /** Smallest carbon per metal atom with that activity. */
     double ratioAt(double activity);
+
+    /** Carbon per metal atom with the activity that so much has in another metal. */
+    default double ratioBeside(Isotherm other, double ratio) {
+      return ratioAt(other.activity(ratio));
+    }
 
     /** The same as {@link #ratioAt}, from a first guess at it. */
     default double ratioNear(double activity, double guess) {

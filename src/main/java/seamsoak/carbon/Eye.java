@@ -11,6 +11,9 @@ import org.apache.commons.numbers.gamma.Erf;
  * to poor, between unlike steels or in a skin, is no line; a dip between them is.
  */
 public final class Eye {
+  /** Less than that missing is no line, wt%. */
+  private static final double LEAST_PCT = 0.005;
+
   /** Standard deviations beyond which nothing counts. */
   private static final double REACH = 5;
 
@@ -42,6 +45,12 @@ public final class Eye {
       b += broad[i] * c;
     }
     return new Contrast(f, b);
+  }
+
+  /** Where nothing is missing at the seam itself, as on the slope of a skin, there is no line. */
+  public Contrast on(Strip now, Line line) {
+    Contrast seen = on(now);
+    return line.depthPct() < LEAST_PCT ? new Contrast(seen.broadPct(), seen.broadPct()) : seen;
   }
 
   /** -1 where there is none. */

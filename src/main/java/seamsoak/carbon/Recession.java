@@ -35,22 +35,14 @@ final class Recession {
     startMetres = strip.thicknesses();
     nearCells = zones[1];
     farFrom = zones[zones.length - 2];
-    nearZone = sum(0, nearCells);
-    farZone = sum(farFrom, startMetres.length);
+    nearZone = strip.metres(0, nearCells);
+    farZone = strip.metres(farFrom, startMetres.length);
     // by face: the share of its zone that lies before it
     share = new double[startMetres.length + 1];
     fill(0, nearCells, nearZone);
     if (farFrom > 0) {
       fill(farFrom, startMetres.length, farZone);
     }
-  }
-
-  private double sum(int from, int to) {
-    double sum = 0;
-    for (int i = from; i < to; i++) {
-      sum += startMetres[i];
-    }
-    return sum;
   }
 
   private void fill(int from, int to, double whole) {

@@ -5,9 +5,6 @@ package seamsoak.carbon;
  * activity, so that unlike steels beside each other are told by one scale.
  */
 final class SeamSteel {
-  /** Temperature of the comparison: all is austenite, K. */
-  static final double COMPARED_AT_KELVIN = 1373.15;
-
   private final Metal metal;
   private final CarbonLaw.Isotherm own;
   private final CarbonLaw.Isotherm[] laws;
@@ -50,9 +47,9 @@ final class SeamSteel {
     for (int i = 0; i < strip.cells() && one; i++) {
       one = strip.metalIndex(i) == index;
     }
-    own = one ? null : metal.law().at(COMPARED_AT_KELVIN);
+    own = one ? null : metal.law().at(CarbonLaw.COMPARED_AT_KELVIN);
     for (int m = 0; m < laws.length && !one; m++) {
-      laws[m] = m == index ? null : strip.metals().get(m).law().at(COMPARED_AT_KELVIN);
+      laws[m] = m == index ? null : strip.metals().get(m).law().at(CarbonLaw.COMPARED_AT_KELVIN);
     }
   }
 
@@ -60,7 +57,7 @@ final class SeamSteel {
   double percent(Strip strip, int cell) {
     CarbonLaw.Isotherm law = laws[strip.metalIndex(cell)];
     double ratio = strip.ratio(cell);
-    return metal.percent(law == null ? ratio : own.ratioAt(law.activity(ratio)));
+    return metal.percent(law == null ? ratio : own.ratioBeside(law, ratio));
   }
 
   double[] percents(Strip strip) {

@@ -2,8 +2,10 @@ package seamsoak.carbon;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * A straight line through metal from its near edge (index 0) to its far one: cells with a
@@ -142,29 +144,19 @@ public final class Strip {
 
   /** All carbon in it, metres times atoms per metal atom. */
   public double carbon() {
-    double[] part = new double[metres.length];
-    for (int i = 0; i < part.length; i++) {
-      part[i] = metres[i] * ratio[i];
-    }
-    return Sums.of(part);
+    return Sums.of(IntStream.range(0, cells()).mapToDouble(i -> metres[i] * ratio[i]).toArray());
   }
 
   /** The same strip drawn thinner or thicker; carbon per cell is unchanged. */
   public Strip scaled(double factor) {
-    double[] thin = metres.clone();
-    for (int i = 0; i < thin.length; i++) {
-      thin[i] *= factor;
-    }
+    double[] thin = Arrays.stream(metres).map(m -> m * factor).toArray();
     List<Plane> moved = mapped(planes, p -> p.withSpread(p.spreadSquareMetres() * factor * factor));
     return new Strip(metals, metal, thin, ratio, moved, nearScaled, farScaled);
   }
 
   /** The same strip with every cell's carbon multiplied by a factor. */
   public Strip enriched(double factor) {
-    double[] all = ratio.clone();
-    for (int i = 0; i < all.length; i++) {
-      all[i] *= factor;
-    }
+    double[] all = Arrays.stream(ratio).map(r -> r * factor).toArray();
     return with(metres, all, nearScaled, farScaled);
   }
 
@@ -247,26 +239,18 @@ public final class Strip {
 
   /** The same strip with a new seam at a face; one that lies there already stays. */
   public Strip withSeam(int face, SeamName name) {
-    List<Plane> all = new ArrayList<>(planes);
-    int at = 0;
-    while (at < all.size() && all.get(at).face() < face) {
-      at++;
-    }
-    if (at < all.size() && all.get(at).face() == face) {
+    if (hasSeamAt(face)) {
       return this;
     }
-    all.add(at, new Plane(face, name, 0));
+    List<Plane> all = new ArrayList<>(planes);
+    all.add(new Plane(face, name, 0));
+    all.sort(Comparator.comparingInt(Plane::face));
     return new Strip(metals, metal, metres, ratio, List.copyOf(all), nearScaled, farScaled);
   }
 
   /** The whole of which this strip is the half up to a plane of symmetry at its far edge. */
   public Strip mirrored() {
     return followedBy(reversed());
-  }
-
-  /** A layer laid on the near edge, its own near edge outward. */
-  public Strip under(Strip layer) {
-    return layer.followedBy(this);
   }
 
   /** The cells from one to another, exclusive, with their first as near edge. */

@@ -12,6 +12,7 @@ import seamsoak.state.LineReport;
 import seamsoak.state.SeamSet;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SeamWords;
 
 /** Puts the lines of an advice into a {@link FadingFigure}. */
 record FadingFigures(Advice advice, UnitSystem units) {
@@ -46,7 +47,8 @@ record FadingFigures(Advice advice, UnitSystem units) {
             .map(
                 set ->
                     new FadingFigure.Trail(
-                        set.name(), lines.stream().map(l -> state(set, l)).toList()))
+                        SeamWords.name(set.made()),
+                        lines.stream().map(l -> state(set, l)).toList()))
             .toList();
     return Optional.of(
         new FadingFigure(

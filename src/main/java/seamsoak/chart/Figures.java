@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.billet.Billet;
+import seamsoak.billet.Shop;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.Coolant;
 import seamsoak.schedule.ScheduleAdvice;
@@ -17,13 +18,12 @@ import seamsoak.state.SeamProfile;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SeamWords;
 
 /** The charts of an advice: nothing is computed here, only put into the charts' words. */
 public final class Figures {
   /** The ids that a billet's charts may have. */
   public static final String IDS = "schedule|soak|seam|fading|section-[0-9]+";
-
-  private static final double BLACK_CELSIUS = 480;
 
   private final Advice advice;
   private final UnitSystem units;
@@ -126,7 +126,10 @@ public final class Figures {
         new ScheduleFigure.Band("forging limit", ScheduleFigure.Meaning.LIMIT, forging, forging));
     bands.add(
         new ScheduleFigure.Band(
-            "black in shade", ScheduleFigure.Meaning.GUIDE, BLACK_CELSIUS, BLACK_CELSIUS));
+            "black in shade",
+            ScheduleFigure.Meaning.GUIDE,
+            Shop.BLACK_CELSIUS,
+            Shop.BLACK_CELSIUS));
     return bands;
   }
 
@@ -190,7 +193,7 @@ public final class Figures {
     SeamProfile.AtStage after = seam.stages().get(seam.stages().size() - 1);
     return new SeamFigure(
         "seam",
-        "Carbon across the seams: " + seam.seams(),
+        "Carbon across the seams: " + SeamWords.name(seam.seams()),
         String.format(
             Locale.ROOT,
             "Contrast %.2f before, %.2f at the end; a line shows from 1",
@@ -213,7 +216,7 @@ public final class Figures {
 
   private static SeamFigure.Curve curve(SeamProfile.AtStage stage) {
     return new SeamFigure.Curve(
-        stage.stage(),
+        SeamWords.moment(stage.stage()),
         stage.points().stream()
             .map(p -> new SeamFigure.Sample(p.distanceMm(), p.carbonPct()))
             .toList());

@@ -12,19 +12,18 @@ import seamsoak.property.hardening.HardeningWindow;
 import seamsoak.steel.Composition;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Length;
+import seamsoak.unit.Temperature;
 
 /** Where carbon goes: by activity, not by percent. */
 record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implements PairFamily {
   /** Heat at which activities are compared and carbon is evened out. */
-  static final double SOAK_KELVIN = 1100 + 273.15;
+  static final double SOAK_KELVIN = CarbonLaw.COMPARED_AT_KELVIN;
 
-  /** First weld: three heats of five minutes, as walks take it too. */
-  static final double WELD_SECONDS = 3 * 300;
+  /** First weld. */
+  static final double WELD_SECONDS = FirstWelds.WELD_HEATS * FirstWelds.WELD_MINUTES * 60;
 
   /** No carbon to speak of gets through any more. */
   private static final double MOST_TIMES = 1000;
-
-  private static final double ZERO_CELSIUS = 273.15;
 
   CarbonChecks(Correlations k, Judge judge) {
     this(k, judge, new CarbonInSteel(k, Composition.of(Map.of()), 1).at(SOAK_KELVIN));
@@ -71,7 +70,7 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
         other,
         Math.abs(one - other),
         "At "
-            + judge.at(SOAK_KELVIN - ZERO_CELSIUS)
+            + judge.at(SOAK_KELVIN - Temperature.ZERO_CELSIUS)
             + " the carbon of "
             + a.id()
             + " ("
@@ -154,7 +153,7 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
    * for a repeating stack with one diffusivity: quick, for tables; {@code pair} solves it.
    */
   private double evenedShare(PairSteel a, PairSteel b, PairSetting s, EvenCarbon even) {
-    double kelvin = s.heat(k.mechanics().welding().usualCelsius(), a, b) + ZERO_CELSIUS;
+    double kelvin = s.heat(k.mechanics().welding().usualCelsius(), a, b) + Temperature.ZERO_CELSIUS;
     double d =
         Math.sqrt(
             a.metal().law().at(kelvin).potentialSlope(austenite(a, even.ratio(0)))

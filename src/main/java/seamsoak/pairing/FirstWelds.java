@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import seamsoak.billet.Assumptions;
+import seamsoak.billet.Defaults;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.carbon.Edge;
@@ -15,15 +16,14 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 import seamsoak.state.Evening;
 import seamsoak.steel.TemperatureRange;
+import seamsoak.unit.Temperature;
 
 /** Carbon between the layers of two steels after the first weld heats, and how long it goes on. */
 record FirstWelds(Correlations k) {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final double SOAK_CELSIUS = 1100;
   private static final double USUAL_NORMALIZING_CELSIUS = 870;
-  private static final int WELD_HEATS = 3;
-  private static final double WELD_MINUTES = 5;
-  private static final double RISE_MINUTES = 5;
+  static final int WELD_HEATS = 3;
+  static final double WELD_MINUTES = 5;
   private static final Grid GRID = new Grid(2e-3, 1.1, false);
 
   PairAdvice.Evened of(PairSteel a, PairSteel b, PairSetting s, double welding) {
@@ -33,9 +33,9 @@ record FirstWelds(Correlations k) {
             .weldedTo(Strip.of(b.metal(), s.secondMetres() / 2, GRID));
     HeatCurve heat =
         HeatCurve.riseAndHold(
-            Math.min(Shop.DULL_KELVIN, welding + ZERO_CELSIUS),
-            welding + ZERO_CELSIUS,
-            60 * RISE_MINUTES,
+            Math.min(Shop.DULL_KELVIN, welding + Temperature.ZERO_CELSIUS),
+            welding + Temperature.ZERO_CELSIUS,
+            Defaults.RISE.seconds(),
             60 * WELD_MINUTES);
     Strip now = start;
     for (int i = 0; i < WELD_HEATS; i++) {
@@ -55,7 +55,7 @@ record FirstWelds(Correlations k) {
   }
 
   private static PairAdvice.At at(Shop shop, String name, Strip start, Strip now, double celsius) {
-    double kelvin = celsius + ZERO_CELSIUS;
+    double kelvin = celsius + Temperature.ZERO_CELSIUS;
     EvenCarbon even = new EvenCarbon(start, kelvin);
     return new PairAdvice.At(
         name,

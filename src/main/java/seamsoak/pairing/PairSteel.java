@@ -2,6 +2,7 @@ package seamsoak.pairing;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.Shop;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.carbon.Metal;
 import seamsoak.property.Correlations;
@@ -33,7 +34,7 @@ public record PairSteel(
     Optional<TemperatureRange> hardening) {
 
   /** Where forging leaves off when no sheet says, C; judgement. */
-  private static final double USUAL_STOP_CELSIUS = 850;
+  private static final double USUAL_STOP_CELSIUS = Shop.DULL_CELSIUS;
 
   public static PairSteel of(Correlations k, Steel steel) {
     Composition c = steel.analysis();

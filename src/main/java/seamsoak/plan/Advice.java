@@ -2,6 +2,7 @@ package seamsoak.plan;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.Default;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.soak.SoakAdvice;
@@ -24,7 +25,7 @@ import seamsoak.state.StageReport;
  */
 public record Advice(
     String billet,
-    List<String> defaults,
+    List<Default> defaults,
     List<StageReport> history,
     Optional<Preform> preform,
     SoakAdvice soak,

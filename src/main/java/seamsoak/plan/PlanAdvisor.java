@@ -3,7 +3,6 @@ package seamsoak.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
@@ -13,6 +12,7 @@ import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
+import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.property.Correlations;
@@ -26,11 +26,13 @@ import seamsoak.soak.SampleWalks;
 import seamsoak.soak.Sightings;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvisor;
+import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakSamples;
 import seamsoak.source.Caution;
 import seamsoak.state.Preform;
 import seamsoak.state.Progress;
 import seamsoak.state.SeamProfile;
+import seamsoak.state.SeamProfile.Moment;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 
@@ -104,7 +106,7 @@ public final class PlanAdvisor {
     stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),
-        billet.defaults(units),
+        billet.defaults(),
         history(billet, stages, visibility),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,
@@ -149,44 +151,29 @@ public final class PlanAdvisor {
         stages,
         visibility,
         scheduling,
-        new SoakAdvisor(
-            billet, shop, end, visibility, scheduling.cycles(), scheduling::grain, units));
+        new SoakAdvisor(billet, shop, end, visibility, scheduling.cycles(), scheduling::grain));
   }
 
-  /** What is to be said of what the smith saw. */
-  private static List<String> seen(
+  /** What comes of what the smith saw. */
+  private static Optional<SoakNote> seen(
       Sightings sightings, SoakSamples all, Optional<SoakSamples> agreeing, boolean usual) {
     if (sightings.none()) {
-      return List.of();
+      return Optional.empty();
     }
     if (all.count() == 0) {
-      return List.of("What you saw is left out: it takes possible histories to weigh it.");
+      return Optional.of(new SoakNote.SeenWithoutHistories());
     }
     if (agreeing.isPresent()) {
-      return List.of(
-          String.format(
-              Locale.ROOT,
-              "What you saw leaves %d of %d possible histories%s.",
-              agreeing.get().count(),
-              all.count(),
-              usual
-                  ? ""
-                  : "; the usual one is not among them, so the middle estimate is the most"
-                      + " ordinary one that is"));
+      return Optional.of(new SoakNote.SeenLeaves(agreeing.get().count(), all.count(), usual));
     }
     int worst =
         IntStream.range(0, sightings.steps().size())
             .boxed()
             .min(Comparator.comparingDouble(all::agreePct))
             .orElseThrow();
-    return List.of(
-        String.format(
-            Locale.ROOT,
-            "The account contradicts itself: almost no possible history shows all that you saw. Look"
-                + " again at: %s, which %.0f %% of the histories would show by itself. The answer"
-                + " below leaves out what was seen.",
-            sightings.words(worst),
-            all.agreePct(worst)));
+    Step step = sightings.steps().get(worst);
+    return Optional.of(
+        new SoakNote.SeenContradicts(step, step.mark().seen().orElseThrow(), all.agreePct(worst)));
   }
 
   private static Optional<SeamProfile> profile(
@@ -194,16 +181,16 @@ public final class PlanAdvisor {
     if (run.cycled().isEmpty()) {
       return Optional.empty();
     }
-    List<String> names = new ArrayList<>(List.of("before"));
+    List<Moment> moments = new ArrayList<>(List.of(Moment.BEFORE));
     List<Workpiece> pieces = new ArrayList<>(List.of(end));
     run.soaked()
         .ifPresent(
             soaked -> {
-              names.add("after the soak");
+              moments.add(Moment.AFTER_SOAK);
               pieces.add(soaked);
             });
-    names.add("after the schedule");
+    moments.add(Moment.AFTER_SCHEDULE);
     pieces.add(run.cycled().get());
-    return SeamProfile.of(names, pieces, visibility);
+    return SeamProfile.of(moments, pieces, visibility);
   }
 }

@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import seamsoak.billet.Default;
 import seamsoak.plan.Advice;
 import seamsoak.state.Preform;
 import seamsoak.state.StageReport;
+import seamsoak.words.DefaultWords;
 
 /** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
 record BilletText(Advice advice, Shown shown) {
@@ -64,20 +66,15 @@ record BilletText(Advice advice, Shown shown) {
   }
 
   List<String> assumed() {
-    Map<String, List<String>> byWhat = new LinkedHashMap<>();
-    for (String sentence : advice.defaults()) {
-      int colon = sentence.indexOf(": ");
-      String where = colon < 0 ? "" : sentence.substring(0, colon);
-      String what = sentence.substring(colon < 0 ? 0 : colon + 2);
-      byWhat.computeIfAbsent(what, k -> new ArrayList<>()).add(where);
+    DefaultWords words = new DefaultWords(shown.units());
+    Map<Default.What, List<String>> byWhat = new LinkedHashMap<>();
+    for (Default taken : advice.defaults()) {
+      byWhat.computeIfAbsent(taken.what(), k -> new ArrayList<>()).add(words.where(taken));
     }
     List<String> items = new ArrayList<>();
     byWhat.forEach(
         (what, where) ->
-            items.add(
-                String.join(", ", where).replace(", step ", ", ")
-                    + (where.get(0).isEmpty() ? "" : ": ")
-                    + what));
+            items.add(String.join(", ", where).replace(", step ", ", ") + ": " + words.what(what)));
     return items;
   }
 }

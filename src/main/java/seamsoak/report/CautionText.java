@@ -13,6 +13,7 @@ import seamsoak.schedule.StepKind;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ScheduleRemarkWords;
+import seamsoak.words.StageWords;
 
 /** Remarks and cautions, each said once with the steps that it belongs to. */
 public record CautionText(Advice advice, UnitSystem units) {
@@ -81,7 +82,7 @@ public record CautionText(Advice advice, UnitSystem units) {
   private List<String> remarksWith(List<String> more) {
     List<String> all = new ArrayList<>();
     for (StageReport s : advice.history()) {
-      s.remarks().forEach(r -> all.add("step " + LinesText.step(s) + ": " + r));
+      s.remarks().forEach(r -> all.add("step " + LinesText.step(s) + ": " + StageWords.remark(r)));
     }
     all.addAll(more);
     return all;

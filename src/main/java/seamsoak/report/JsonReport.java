@@ -15,7 +15,7 @@ import seamsoak.single.SteelReport;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
-import seamsoak.words.ScheduleTold;
+import seamsoak.words.Told;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -83,20 +83,20 @@ public final class JsonReport {
   }
 
   public static String soak(Advice advice, Trace sources) {
-    Map<String, Object> soak = JsonWriter.members(advice.soak());
+    Map<String, Object> soak = Told.members(advice.soak());
     soak.put("history", history(advice));
     return about(advice, "soak", soak, sources);
   }
 
   public static String schedule(Advice advice, Trace sources) {
-    return about(advice, "schedule", ScheduleTold.members(advice.schedule()), sources);
+    return about(advice, "schedule", Told.members(advice.schedule()), sources);
   }
 
   /**
    * @param files what was written beside it
    */
   public static String plan(Advice advice, List<String> files, Trace sources) {
-    Map<String, Object> all = new LinkedHashMap<>(ScheduleTold.members(advice));
+    Map<String, Object> all = new LinkedHashMap<>(Told.members(advice));
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
@@ -107,7 +107,7 @@ public final class JsonReport {
     List<Map<String, Object>> all = new ArrayList<>();
     for (StageReport stage : advice.history()) {
       Map<String, Object> told = new LinkedHashMap<>();
-      JsonWriter.members(stage).forEach((k, v) -> told.put(k.equals("kind") ? "do" : k, v));
+      Told.members(stage).forEach((k, v) -> told.put(k.equals("kind") ? "do" : k, v));
       all.add(told);
     }
     return all;
@@ -119,8 +119,8 @@ public final class JsonReport {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", advice.billet());
     all.putAll(part);
-    ScheduleTold.stops(all, advice.hardStops());
-    all.put("defaults", advice.defaults());
+    Told.put(all, "hardStops", advice.hardStops());
+    Told.put(all, "defaults", advice.defaults());
     return write(command, all, sources);
   }
 
@@ -132,6 +132,6 @@ public final class JsonReport {
     if (!sources.entries().isEmpty()) {
       all.put("sources", sources.entries());
     }
-    return JsonWriter.write(all, ScheduleTold::members);
+    return JsonWriter.write(all, Told::members);
   }
 }

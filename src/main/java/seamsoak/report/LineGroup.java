@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.state.LineReport;
+import seamsoak.words.SeamWords;
 
 /**
  * The lines of one name that show alike: turning some of the pieces splits a set of seams into
@@ -18,7 +19,7 @@ record LineGroup(List<LineReport> lines) {
   static List<LineGroup> of(List<LineReport> lines) {
     Map<List<Object>, List<LineReport>> groups = new LinkedHashMap<>();
     for (LineReport l : lines) {
-      groups.computeIfAbsent(List.of(l.name(), l.visible()), k -> new ArrayList<>()).add(l);
+      groups.computeIfAbsent(List.of(l.joints(), l.visible()), k -> new ArrayList<>()).add(l);
     }
     return groups.values().stream().map(LineGroup::new).toList();
   }
@@ -36,7 +37,7 @@ record LineGroup(List<LineReport> lines) {
             : Math.abs(share - 50) < 0.5
                 ? " (half the pieces)"
                 : " (" + Math.round(share) + " % of the pieces)";
-    return lines.get(0).name() + in;
+    return SeamWords.says(lines.get(0).joints()) + in;
   }
 
   /** Carbon at the seam that lacks most, wt%. */

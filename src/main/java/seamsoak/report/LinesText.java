@@ -9,6 +9,7 @@ import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamSet;
 import seamsoak.state.StageReport;
+import seamsoak.words.SeamWords;
 
 /** The white lines, as they are and as they faded. */
 record LinesText(Shown shown) {
@@ -46,7 +47,7 @@ record LinesText(Shown shown) {
   }
 
   private static String name(CrossingReport c) {
-    return c.first() + " cross " + c.second();
+    return SeamWords.cross(c);
   }
 
   private String said(LineGroup g) {
@@ -92,20 +93,21 @@ record LinesText(Shown shown) {
   /** Contrast of each set of seams after each step. */
   Table faded(List<StageReport> history) {
     List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
-    Table table = new Table("after step", sets.stream().map(s -> s.name()).toList());
+    Table table = new Table("after step", sets.stream().map(LinesText::head).toList());
     for (StageReport stage : history) {
       if (!stage.lines().isEmpty()) {
         table.row(step(stage), sets.stream().map(s -> cell(s, stage)).toList());
       }
     }
-    return table.captioned("How the lines faded: contrast at the seams, from 1 on it shows (*)");
+    return table.captioned(
+        "How the lines faded: contrast at each step's joints, from 1 on it shows (*)");
   }
 
   /** Width of the line at each set of seams after each step, on the face. */
   Table widths(List<StageReport> history) {
     List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
     List<String> heads = new ArrayList<>();
-    sets.forEach(s -> heads.addAll(shown.lengthHeads(s.name())));
+    sets.forEach(s -> heads.addAll(shown.lengthHeads(head(s))));
     Table table = new Table("after step", heads);
     for (StageReport stage : history) {
       if (!stage.lines().isEmpty()) {
@@ -116,7 +118,12 @@ record LinesText(Shown shown) {
         table.row(step(stage), cells);
       }
     }
-    return table.captioned("Width of the lines on the face, where they show");
+    return table.captioned("Width of the lines on the face at each step's joints, where they show");
+  }
+
+  /** The rows of the table say what the step was. */
+  private static String head(SeamSet set) {
+    return set.made().step() == 0 ? SeamWords.says(set.made()) : "step " + set.made().step();
   }
 
   static String step(StageReport stage) {

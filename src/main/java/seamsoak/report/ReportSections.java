@@ -13,6 +13,7 @@ import seamsoak.state.SeamProfile;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
+import seamsoak.words.SeamWords;
 
 /**
  * What follows the shop card in a report.
@@ -36,7 +37,9 @@ record ReportSections(
     all.add(soak());
     all.add(pairing());
     all.add(schedule());
-    all.add(Section.of("narrow", "What would narrow the band").items(advice.soak().advice()));
+    all.add(
+        Section.of("narrow", "What would narrow the band")
+            .items(new SoakText(advice, units).notes()));
     all.add(
         Section.of("assumed", "Assumed, since the file does not say")
             .items(new BilletText(advice, shown()).assumed()));
@@ -81,11 +84,14 @@ record ReportSections(
   private Table seamTable(SeamProfile seam) {
     Table table = new Table("stage", "missing %", "contrast");
     for (SeamProfile.AtStage s : seam.stages()) {
-      table.row(s.stage(), Shown.percent(s.missingPct()), Shown.number(s.contrast(), 2));
+      table.row(
+          SeamWords.moment(s.stage()),
+          Shown.percent(s.missingPct()),
+          Shown.number(s.contrast(), 2));
     }
     return table.captioned(
         "Carbon missing at "
-            + seam.seams()
+            + SeamWords.says(seam.seams())
             + ", wt%, against "
             + Shown.percent(seam.farPct())
             + " far from it; the line shows from a contrast of 1 on");

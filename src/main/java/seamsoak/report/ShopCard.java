@@ -13,6 +13,7 @@ import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.schedule.StepKind;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SoakWords;
 import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
 
@@ -94,7 +95,7 @@ record ShopCard(
                         + " for "
                         + new Shown(units).time(r.minutes()),
                     second(r.temperatureC(), units) + "; possible: " + words.band(r),
-                    SoakText.capital(r.reason()) + ".",
+                    SoakText.capital(new SoakWords(units).reason(r.reason())) + ".",
                     steps))
         .orElseGet(() -> new ShopCard(stops, caution, words.soak(), "", "", steps));
   }

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import seamsoak.plan.Advice;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SoakWords;
 import seamsoak.words.StopWords;
 
 /** The soak in words: the answer, what shows, the options, what else to know. */
@@ -43,7 +45,7 @@ public record SoakText(Advice advice, UnitSystem units) {
         .soak()
         .recommended()
         .filter(r -> r.minutes() > 0)
-        .ifPresent(r -> page.say("Why: " + r.reason() + "."));
+        .ifPresent(r -> page.say("Why: " + new SoakWords(units).reason(r.reason()) + "."));
     return page.toString();
   }
 
@@ -56,7 +58,7 @@ public record SoakText(Advice advice, UnitSystem units) {
     }
     Recommended r = soak.recommended().get();
     if (r.minutes() == 0) {
-      return "No soak needed: 0 min. " + capital(r.reason()) + ".";
+      return "No soak needed: 0 min. " + capital(new SoakWords(units).reason(r.reason())) + ".";
     }
     return "Soak at "
         + shown().temperature(r.temperatureC())
@@ -192,12 +194,16 @@ public record SoakText(Advice advice, UnitSystem units) {
         o.temperatureC() > soak.burningC()
             ? "b"
             : o.temperatureC() > soak.highestForgingC() ? "f" : "";
-    boolean own = o.remarks().stream().anyMatch(r -> r.contains("highest you allow"));
+    boolean own = o.remarks().contains(OptionRemark.ABOVE_WISH);
     return (recommends(o) ? "*" : "") + (o.clears() ? "" : ">") + limit + (own ? "h" : "");
   }
 
   String more() {
-    return new Page().say("What else to know").items(advice.soak().advice()).toString();
+    return new Page().say("What else to know").items(notes()).toString();
+  }
+
+  List<String> notes() {
+    return advice.soak().advice().stream().map(new SoakWords(units)::note).toList();
   }
 
   static String capital(String s) {

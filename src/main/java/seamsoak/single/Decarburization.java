@@ -13,6 +13,7 @@ import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Steel;
+import seamsoak.unit.Temperature;
 
 /**
  * What one heat does to the face of a thick piece, held at one temperature from the start.
@@ -81,7 +82,7 @@ public record Decarburization(
     }
     return new Decarburization(
         steel.id(),
-        kelvin - 273.15,
+        kelvin - Temperature.ZERO_CELSIUS,
         seconds / 60,
         exposure.name().toLowerCase(Locale.ROOT),
         metal.percent(metal.startRatio()),
@@ -106,7 +107,7 @@ public record Decarburization(
   /** Depth over which there is more ferrite than austenite at heat. */
   private static double ferriteRim(Strip s, double kelvin) {
     PhaseLines lines = s.metal(0).law().phases().orElseThrow();
-    double celsius = kelvin - 273.15;
+    double celsius = kelvin - Temperature.ZERO_CELSIUS;
     if (lines.alwaysAustenite() || celsius < lines.a1Celsius()) {
       return 0;
     }

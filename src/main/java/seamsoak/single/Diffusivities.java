@@ -9,6 +9,7 @@ import seamsoak.property.phase.CarbonDiffusivity;
 import seamsoak.single.SteelReport.AtTemperature;
 import seamsoak.single.SteelReport.Diffusivity;
 import seamsoak.steel.Composition;
+import seamsoak.unit.Temperature;
 
 /** Every published diffusivity of carbon beside the others, at a steel's own carbon. */
 public record Diffusivities(Correlations k, Composition steel) {
@@ -55,7 +56,7 @@ public record Diffusivities(Correlations k, Composition steel) {
   private AtTemperature at(CarbonDiffusivity d, double celsius) {
     return new AtTemperature(
         celsius,
-        d.squareMetresPerSecond(celsius + 273.15, steel),
+        d.squareMetresPerSecond(celsius + Temperature.ZERO_CELSIUS, steel),
         !d.exceeded(steel, celsius).isEmpty());
   }
 }

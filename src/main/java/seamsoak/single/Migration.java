@@ -14,6 +14,7 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.state.Evening;
 import seamsoak.state.Spots;
 import seamsoak.steel.Steel;
+import seamsoak.unit.Temperature;
 
 /**
  * Carbon across the seam of a stack that repeats two layers, held at one temperature from the
@@ -86,7 +87,7 @@ public record Migration(
     Strip after = end.strip();
     double activity = shop.solver().seamActivity(after, kelvin);
     return new Migration(
-        kelvin - 273.15,
+        kelvin - Temperature.ZERO_CELSIUS,
         seconds / 60,
         end.massErrorRelative(),
         new Evening(shop).minutes(start, start, even, kelvin),

@@ -13,6 +13,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Defaults;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
@@ -22,7 +23,7 @@ import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.heat.HeatCurve;
 import seamsoak.state.CrossingReport;
-import seamsoak.state.Fading;
+import seamsoak.state.FadeWatch;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
@@ -48,7 +49,7 @@ public record Clearing(
   /** Followed further, so that bands end where they end and not at the day's. */
   private static final double FOLLOWED_SECONDS = 20 * LONGEST_SECONDS;
 
-  static final double RISE_SECONDS = 300;
+  static final double RISE_SECONDS = Defaults.RISE.seconds();
 
   private static final double SAME_SECONDS = 1e-6;
 
@@ -212,20 +213,14 @@ public record Clearing(
       return OptionalDouble.of(longest);
     }
 
-    /** The moment K falls below 1, after the rise. */
+    /** The moment K falls to 1, after the rise; other heats say nothing of how fast. */
     private OptionalDouble passed(List<Double> times, DoubleUnaryOperator over) {
-      Fading before = Fading.seen(0, over.applyAsDouble(0));
-      Fading earlier = before;
+      FadeWatch watch = new FadeWatch(1, over.applyAsDouble(0), RISE_SECONDS - SAME_SECONDS);
       for (double t : times.subList(1, times.size())) {
-        double k = over.applyAsDouble(t);
-        Fading now = Fading.seen(t, k);
-        if (k < 1) {
-          double gone = now.secondsAt(1, earlier, before).orElse(t);
-          return OptionalDouble.of(Math.max(0, gone - RISE_SECONDS));
+        OptionalDouble gone = watch.sees(t, over.applyAsDouble(t));
+        if (gone.isPresent()) {
+          return OptionalDouble.of(Math.max(0, gone.getAsDouble() - RISE_SECONDS));
         }
-        // what was seen at other heats says nothing of how fast it goes at this one
-        earlier = before.seconds() < RISE_SECONDS - SAME_SECONDS ? now : before;
-        before = now;
       }
       return OptionalDouble.empty();
     }

@@ -1,7 +1,6 @@
 package seamsoak.soak;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import seamsoak.billet.Assumptions;
@@ -16,53 +15,22 @@ import seamsoak.numeric.Roots;
  * grade's range, scaling constant from steel to iron. All judgement.
  */
 public final class Histories {
-  private static final double MOBILITY_SIGMA = 0.15;
-  private static final double KELVIN_SIGMA = 15;
-  private static final double TIME_SIGMA = 0.25;
-  private static final double GRINDING_SIGMA_METRES = 0.05e-3;
-  private static final double LEAST_COVERED = 0.3;
-  private static final double MOST_COVERED = 1;
-  private static final double LEAST_DIP = 0.6;
-  private static final double MOST_DIP = 1.4;
-  private static final double LEAST_BROAD_METRES = 1.2e-3;
-  private static final double MOST_BROAD_METRES = 4.1e-3;
+  public static final double MOBILITY_SIGMA = 0.15;
+  public static final double KELVIN_SIGMA = 15;
+  public static final double TIME_SIGMA = 0.25;
+  public static final double GRINDING_SIGMA_METRES = 0.05e-3;
+  public static final double LEAST_COVERED = 0.3;
+  public static final double MOST_COVERED = 1;
+  public static final double LEAST_DIP = 0.6;
+  public static final double MOST_DIP = 1.4;
+  public static final double LEAST_BROAD_METRES = 1.2e-3;
+  public static final double MOST_BROAD_METRES = 4.1e-3;
 
-  /** What is taken to be uncertain and by how much, in words. */
-  public static String words() {
-    return String.format(
-        Locale.ROOT,
-        "one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f %%, of"
-            + " grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip %.1f to"
-            + " %.1f of its setting, carbon over the grade's limits, scaling from steel to iron,"
-            + " breadth that the eye compares %.1f to %.1f mm",
-        100 * MOBILITY_SIGMA,
-        KELVIN_SIGMA,
-        100 * TIME_SIGMA,
-        1e3 * GRINDING_SIGMA_METRES,
-        LEAST_COVERED,
-        MOST_COVERED,
-        LEAST_DIP,
-        MOST_DIP,
-        1e3 * LEAST_BROAD_METRES,
-        1e3 * MOST_BROAD_METRES);
-  }
-
-  /** The inputs, in the order of {@link Sample#place}. */
-  static final List<String> INPUTS =
-      List.of(
-          "speed of carbon",
-          "temperature of the fire",
-          "times in the fire",
-          "ground depths",
-          "cover of the faces",
-          "dip that shows",
-          "carbon of the steels",
-          "scaling",
-          "breadth that the eye compares");
+  private static final int INPUTS = Input.values().length;
 
   /** The root of x^10 = x + 1; its powers are the steps of the sequence in nine dimensions. */
   private static final double GOLDEN =
-      Roots.between(x -> Math.pow(x, INPUTS.size() + 1) - x - 1, 1, 2, 1e-15);
+      Roots.between(x -> Math.pow(x, INPUTS + 1) - x - 1, 1, 2, 1e-15);
 
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
@@ -71,7 +39,7 @@ public final class Histories {
   /**
    * One possible history.
    *
-   * @param place where each input lies in its distribution, 0 to 1
+   * @param place where each {@link Input} lies in its distribution, 0 to 1
    * @param assumptions what that means
    */
   record Sample(double[] place, Assumptions assumptions) {}
@@ -83,7 +51,7 @@ public final class Histories {
 
   private static Sample sample(Assumptions usual, boolean coveredStated, int index) {
     // Kronecker's sequence: every input advances by its own irrational step
-    double[] u = new double[INPUTS.size()];
+    double[] u = new double[INPUTS];
     for (int d = 0; d < u.length; d++) {
       double x = 0.5 + (index + 1) * Math.pow(GOLDEN, -(d + 1));
       u[d] = x - Math.floor(x);
@@ -96,18 +64,23 @@ public final class Histories {
     return new Sample(
         u,
         new Assumptions(
-            usual.mobilityFactor() * Math.exp(MOBILITY_SIGMA * normal(u[0])),
-            usual.kelvinOff() + KELVIN_SIGMA * normal(u[1]),
-            usual.timeFactor() * Math.exp(TIME_SIGMA * normal(u[2])),
-            usual.grindingMetresOff() + GRINDING_SIGMA_METRES * normal(u[3]),
+            usual.mobilityFactor() * Math.exp(MOBILITY_SIGMA * normal(at(u, Input.MOBILITY))),
+            usual.kelvinOff() + KELVIN_SIGMA * normal(at(u, Input.FIRE_TEMPERATURE)),
+            usual.timeFactor() * Math.exp(TIME_SIGMA * normal(at(u, Input.FIRE_TIMES))),
+            usual.grindingMetresOff() + GRINDING_SIGMA_METRES * normal(at(u, Input.GROUND_DEPTHS)),
             coveredStated
                 ? usual.coveredShare()
-                : LEAST_COVERED + (MOST_COVERED - LEAST_COVERED) * u[4],
-            usual.visibleDipPct() * (LEAST_DIP + (MOST_DIP - LEAST_DIP) * u[5]),
-            LEAST_BROAD_METRES * Math.pow(MOST_BROAD_METRES / LEAST_BROAD_METRES, u[8]),
-            2 * u[6] - 1,
-            u[7],
+                : LEAST_COVERED + (MOST_COVERED - LEAST_COVERED) * at(u, Input.COVER),
+            usual.visibleDipPct() * (LEAST_DIP + (MOST_DIP - LEAST_DIP) * at(u, Input.VISIBLE_DIP)),
+            LEAST_BROAD_METRES
+                * Math.pow(MOST_BROAD_METRES / LEAST_BROAD_METRES, at(u, Input.BREADTH)),
+            2 * at(u, Input.STEEL_CARBON) - 1,
+            at(u, Input.SCALING),
             usual.carbonMonoxideAtm()));
+  }
+
+  private static double at(double[] u, Input input) {
+    return u[input.ordinal()];
   }
 
   private static double normal(double u) {

@@ -11,19 +11,17 @@ import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Fault;
-import seamsoak.unit.Length;
+import seamsoak.soak.SoakNote.Measure;
 import seamsoak.unit.Temperature;
-import seamsoak.unit.TimeSpan;
-import seamsoak.unit.UnitSystem;
 
 /** What would make a billet come clear that no allowed soak clears; each answer is computed. */
-record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem units) {
-  private static final double DEEPER_METRES = 0.25e-3;
+public record Remedies(Billet billet, Shop shop, LineVisibility visibility) {
+  public static final double DEEPER_METRES = 0.25e-3;
   private static final double SHORTER = 0.6;
   private static final double THINNER = 0.7;
 
-  List<String> at(double celsius) {
-    List<String> all = new ArrayList<>();
+  List<SoakNote> at(double celsius) {
+    List<SoakNote> all = new ArrayList<>();
     Assumptions a = shop.assumptions();
     boolean grinds =
         billet.steps().stream()
@@ -32,30 +30,13 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
                     s instanceof Step.Grind
                         || (s instanceof Step.Tile t && t.grindTaken().metres() > 0));
     if (grinds) {
-      deeper(a)
-          .ifPresent(
-              piece ->
-                  all.add(
-                      says(
-                          "Grinding "
-                              + new Length(DEEPER_METRES).format(units)
-                              + " deeper before each closing next time",
-                          seconds(piece, celsius),
-                          celsius)));
+      deeper(a).map(piece -> remedy(Measure.GRIND_DEEPER, piece, celsius)).ifPresent(all::add);
     } else {
-      all.add("Grinding the faces to clean metal before closing them, next time, comes first.");
+      all.add(new SoakNote.GrindFirst());
     }
-    all.add(
-        says(
-            "Six tenths of the time in the fire next time",
-            seconds(end(a.withTimeFactor(a.timeFactor() * SHORTER)), celsius),
-            celsius));
-    Workpiece now = end(a);
-    all.add(
-        says(
-            "Drawing the billet to seven tenths of its thickness before the soak",
-            seconds(now.drawnThinner(THINNER), celsius),
-            celsius));
+    Workpiece shorter = end(a.withTimeFactor(a.timeFactor() * SHORTER));
+    all.add(remedy(Measure.SHORTER_HEATS, shorter, celsius));
+    all.add(remedy(Measure.DRAW_THINNER, end(a).drawnThinner(THINNER), celsius));
     return all;
   }
 
@@ -73,18 +54,9 @@ record Remedies(Billet billet, Shop shop, LineVisibility visibility, UnitSystem 
     return Clearing.after(billet, other, visibility).piece();
   }
 
-  private OptionalDouble seconds(Workpiece piece, double celsius) {
-    return Clearing.of(piece, visibility, shop).secondsAt(celsius + 273.15);
-  }
-
-  private String says(String what, OptionalDouble seconds, double celsius) {
-    String at = Temperature.ofCelsius(celsius).format(units);
-    if (seconds.orElse(Double.POSITIVE_INFINITY) > Clearing.LONGEST_SECONDS) {
-      return what + " would still leave more than 24 h at " + at + ".";
-    }
-    double minutes = Math.ceil(seconds.getAsDouble() / 60);
-    return minutes == 0
-        ? what + " would leave no line to clear."
-        : what + " would leave " + TimeSpan.ofMinutes(minutes).format(units) + " at " + at + ".";
+  private SoakNote remedy(Measure measure, Workpiece piece, double celsius) {
+    OptionalDouble seconds =
+        Clearing.of(piece, visibility, shop).secondsAt(celsius + Temperature.ZERO_CELSIUS);
+    return new SoakNote.Remedy(measure, Clearing.minutes(seconds), celsius);
   }
 }

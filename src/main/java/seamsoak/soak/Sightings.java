@@ -1,8 +1,6 @@
 package seamsoak.soak;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.OptionalInt;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Stage;
@@ -82,34 +80,18 @@ public record Sightings(List<Step> steps) {
         .anyMatch(w -> Math.abs(w - width) <= allowed);
   }
 
-  /** Whether a sighting speaks of such seams, made in that step. */
-  static boolean isMeant(Seen seen, SeamName.Kind kind, int step) {
+  /** Whether a sighting speaks of such seams. */
+  static boolean isMeant(Seen seen, SeamName made) {
     SeamName.Kind meant =
         switch (seen.seams()) {
           case LAYERS -> SeamName.Kind.LAYERS;
           case RESTACK -> SeamName.Kind.RESTACK;
           case TILE -> SeamName.Kind.TILES;
         };
-    OptionalInt made = seen.step();
-    return kind == meant && (made.isEmpty() || made.getAsInt() == step);
+    return made.kind() == meant && seen.step().orElse(made.step()) == made.step();
   }
 
   private static boolean isMeant(Seen seen, SeamPlace p) {
-    return isMeant(seen, p.plane().name().kind(), p.plane().name().step());
-  }
-
-  /** A sighting in words. */
-  public String words(int index) {
-    Step step = steps.get(index);
-    Seen seen = step.mark().seen().orElseThrow();
-    String line =
-        seen.line() == Seen.Look.NONE
-            ? "no line"
-            : "a " + seen.line().name().toLowerCase(Locale.ROOT) + " line";
-    return line
-        + " at the "
-        + seen.seams().name().toLowerCase(Locale.ROOT)
-        + " seams after "
-        + step.title();
+    return isMeant(seen, p.plane().name());
   }
 }

@@ -20,12 +20,12 @@ import seamsoak.state.LineReport;
  * @param withinLongestPct in how many the hottest allowed soak clears within the longest, percent
  * @param samples how many histories the bands rest on; 0 when none were asked for
  * @param samplesLeftOut how many more could not be walked
- * @param dominant the input that sways the minutes most
+ * @param dominant what sways the minutes most, if anything does
  * @param highestForgingC highest forging temperature of its steels
  * @param burningC where the first of them burns
  * @param refusalC above this nothing is advised
  * @param mostMinutes longest soak allowed
- * @param advice sentences for the smith, most important first
+ * @param advice what else to know, most important first
  */
 public record SoakAdvice(
     List<LineReport> lines,
@@ -39,12 +39,12 @@ public record SoakAdvice(
     Optional<Double> withinLongestPct,
     int samples,
     int samplesLeftOut,
-    String dominant,
+    Optional<Input> dominant,
     double highestForgingC,
     double burningC,
     double refusalC,
     double mostMinutes,
-    List<String> advice) {
+    List<SoakNote> advice) {
 
   /**
    * A soak at one temperature.
@@ -57,7 +57,7 @@ public record SoakAdvice(
    * @param metalLossMm metal that scale takes off a face meanwhile
    * @param skinMm depth of the skin afterwards, to 90 % of the core's carbon
    * @param grainAstm austenite grain size number afterwards, an upper estimate of the size
-   * @param remarks limits passed
+   * @param remarks what speaks against it
    */
   public record SoakOption(
       double temperatureC,
@@ -68,7 +68,7 @@ public record SoakAdvice(
       Optional<Double> metalLossMm,
       Optional<Double> skinMm,
       Optional<Double> grainAstm,
-      List<String> remarks) {}
+      List<OptionRemark> remarks) {}
 
   /**
    * The soak to take.
@@ -84,27 +84,13 @@ public record SoakAdvice(
       double minutes,
       Optional<Double> minutesLow,
       Optional<Double> minutesHigh,
-      String reason) {}
+      SoakReason reason) {}
 
-  /** The same with other sentences. */
-  SoakAdvice saying(List<String> sentences) {
-    return new SoakAdvice(
-        lines,
-        crossings,
-        clearedAtC,
-        options,
-        recommended,
-        clears,
-        goneAlreadyPct,
-        goneByScheduleAlonePct,
-        withinLongestPct,
-        samples,
-        samplesLeftOut,
-        dominant,
-        highestForgingC,
-        burningC,
-        refusalC,
-        mostMinutes,
-        sentences);
+  /** What speaks against a soak. */
+  public enum OptionRemark {
+    ABOVE_BURNING,
+    ABOVE_FORGING,
+    ABOVE_WISH,
+    EATEN_FIRST
   }
 }

@@ -16,18 +16,17 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
+import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.soak.SoakReason.Kind;
 import seamsoak.state.Limits;
 import seamsoak.unit.Temperature;
-import seamsoak.unit.TimeSpan;
-import seamsoak.unit.UnitSystem;
 
 /** Finds the soak that clears the lines of a billet, what each would cost and how sure that is. */
 public final class SoakAdvisor {
   private static final double STEP = 10;
   private static final double NODE_STEP = 60;
-  private static final double ZERO_CELSIUS = 273.15;
 
   /** Share of the samples that must come out clear before something is called done. */
   private static final double SURE_PCT = 90;
@@ -38,7 +37,6 @@ public final class SoakAdvisor {
   private final LineVisibility visibility;
   private final List<HeatCurve> cycles;
   private final ToDoubleFunction<HeatCurve> grain;
-  private final UnitSystem units;
   private final Limits limits;
   private final Clearing clearing;
 
@@ -52,15 +50,13 @@ public final class SoakAdvisor {
       Stage end,
       LineVisibility visibility,
       List<HeatCurve> cycles,
-      ToDoubleFunction<HeatCurve> grain,
-      UnitSystem units) {
+      ToDoubleFunction<HeatCurve> grain) {
     this.billet = billet;
     this.shop = shop;
     this.end = end.piece();
     this.visibility = visibility;
     this.cycles = cycles;
     this.grain = grain;
-    this.units = units;
     this.limits = Limits.of(billet, this.end, shop);
     this.clearing = Clearing.of(this.end, visibility, shop);
   }
@@ -97,8 +93,8 @@ public final class SoakAdvisor {
         .parallel()
         .map(
             celsius -> {
-              double fine = clearing.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
-              double coarser = sample.secondsAt(celsius + ZERO_CELSIUS).orElse(0);
+              double fine = clearing.secondsAt(celsius + Temperature.ZERO_CELSIUS).orElse(0);
+              double coarser = sample.secondsAt(celsius + Temperature.ZERO_CELSIUS).orElse(0);
               return fine > 0 && coarser > 0
                   ? (fine + Clearing.RISE_SECONDS) / (coarser + Clearing.RISE_SECONDS)
                   : 1;
@@ -110,9 +106,9 @@ public final class SoakAdvisor {
    * The advice.
    *
    * @param possible the histories that the bands rest on
-   * @param seen what is to be said of what the smith saw
+   * @param seen what comes of what the smith saw
    */
-  public SoakAdvice advise(SoakSamples possible, List<String> seen) {
+  public SoakAdvice advise(SoakSamples possible, Optional<SoakNote> seen) {
     List<SoakOption> options =
         Arrays.stream(temperatures())
             .parallel()
@@ -125,28 +121,37 @@ public final class SoakAdvisor {
     double best = bestAllowed(options);
     double at =
         recommended.filter(r -> r.minutes() > 0).map(Recommended::temperatureC).orElse(best);
-    Clearing.Soak soak = clearing.at(at + ZERO_CELSIUS);
-    SoakAdvice draft =
-        new SoakAdvice(
-            soak.lines(),
-            soak.crossings(),
-            at,
-            options,
-            recommended,
-            recommended.isPresent(),
-            possible.goneAlreadyPct(),
-            possible.goneBySchedulePct(),
-            possible.withinPct(best, most()),
-            possible.count(),
-            possible.leftOut(),
-            possible.dominant(recommended.map(Recommended::temperatureC).orElse(best)),
-            limits.forgingCelsius(),
-            limits.burningCelsius(),
-            limits.refusalCelsius(),
-            most(),
-            List.of());
-    return new SoakWords(billet, draft, units)
-        .withAdvice(seen, recommended.isPresent() ? List.of() : remedies(best));
+    Clearing.Soak soak = clearing.at(at + Temperature.ZERO_CELSIUS);
+    Optional<Input> dominant =
+        possible.dominant(recommended.map(Recommended::temperatureC).orElse(best));
+    Optional<Double> withinLongest = possible.withinPct(best, most());
+    SoakNotes notes = new SoakNotes(billet, soak.lines(), soak.crossings(), at, possible);
+    return new SoakAdvice(
+        notes.lines(),
+        notes.crossings(),
+        at,
+        options,
+        recommended,
+        recommended.isPresent(),
+        possible.goneAlreadyPct(),
+        possible.goneBySchedulePct(),
+        withinLongest,
+        possible.count(),
+        possible.leftOut(),
+        dominant,
+        limits.forgingCelsius(),
+        limits.burningCelsius(),
+        limits.refusalCelsius(),
+        most(),
+        notes.all(
+            seen, recommended.isPresent() ? List.of() : noneClears(withinLongest, best), dominant));
+  }
+
+  /** That nothing clears, and what would have helped: minutes at the best allowed temperature. */
+  private List<SoakNote> noneClears(Optional<Double> withinLongestPct, double best) {
+    List<SoakNote> all = new ArrayList<>(List.of(new SoakNote.NoneClears(withinLongestPct)));
+    all.addAll(new Remedies(billet, shop, visibility).at(best));
+    return all;
   }
 
   private double most() {
@@ -169,16 +174,16 @@ public final class SoakAdvisor {
   }
 
   private SoakOption option(double celsius, SoakSamples possible) {
-    OptionalDouble seconds = clearing.secondsAt(celsius + ZERO_CELSIUS);
+    OptionalDouble seconds = clearing.secondsAt(celsius + Temperature.ZERO_CELSIUS);
     Optional<Double> minutes = Clearing.minutes(seconds);
-    List<String> remarks = new ArrayList<>();
+    List<OptionRemark> remarks = new ArrayList<>();
     if (celsius > limits.burningCelsius()) {
-      remarks.add("above the burning line: the steel may crumble");
+      remarks.add(OptionRemark.ABOVE_BURNING);
     } else if (celsius > limits.forgingCelsius()) {
-      remarks.add("above the forging limit of its steels");
+      remarks.add(OptionRemark.ABOVE_FORGING);
     }
     if (billet.soak().highest().map(t -> celsius > t.celsius()).orElse(false)) {
-      remarks.add("above the highest you allow");
+      remarks.add(OptionRemark.ABOVE_WISH);
     }
     Optional<Double> loss = Optional.empty();
     Optional<Double> skin = Optional.empty();
@@ -187,12 +192,12 @@ public final class SoakAdvisor {
       HeatCurve curve =
           HeatCurve.riseAndHold(
               Shop.DULL_KELVIN,
-              celsius + ZERO_CELSIUS,
+              celsius + Temperature.ZERO_CELSIUS,
               Clearing.RISE_SECONDS,
               seconds.getAsDouble());
       Optional<StripSolver.Advanced> face = face(curve);
       if (face.isEmpty()) {
-        remarks.add("the fire would eat the billet first");
+        remarks.add(OptionRemark.EATEN_FIRST);
       }
       loss = face.map(f -> f.metalLost() * 1e3);
       skin = face.map(f -> Stage.skinMetres(f.strip(), Stage.SKIN_ENDS_AT) * 1e3);
@@ -227,14 +232,10 @@ public final class SoakAdvisor {
       List<SoakOption> options, boolean showsNow, boolean scheduleClears, SoakSamples possible) {
     SoakOption coolest = options.get(0);
     if (!showsNow && sure(possible.goneAlreadyPct())) {
-      return Optional.of(none(coolest, "no line shows: nothing to clear, so no soak is needed"));
+      return Optional.of(none(coolest, Kind.NOTHING_SHOWS));
     }
     if (scheduleClears) {
-      return Optional.of(
-          none(
-              coolest,
-              "the normalizing and refining cycles to come clear the lines on their own: do not"
-                  + " soak as well"));
+      return Optional.of(none(coolest, Kind.CYCLES_CLEAR));
     }
     List<SoakOption> within =
         options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
@@ -251,12 +252,7 @@ public final class SoakAdvisor {
               minutes,
               o.minutesLow(),
               o.minutesHigh(),
-              "the coolest soak that clears the lines within "
-                  + TimeSpan.ofMinutes(most()).format(units)
-                  + (possible.count() == 0
-                      ? " by the middle estimate, which half of all billets outlast"
-                      : " in nine of ten possible histories")
-                  + "; hotter is quicker but coarsens the grain and scales more"));
+              reason(possible.count() > 0 ? Kind.COOLEST_BY_HISTORIES : Kind.COOLEST_BY_MIDDLE)));
     }
     return within.stream()
         .max(Comparator.comparingDouble(SoakOption::temperatureC))
@@ -267,8 +263,7 @@ public final class SoakAdvisor {
                     Math.floor(most()),
                     o.minutesLow(),
                     o.minutesHigh(),
-                    "the hottest that the steels allow for forging, as long as you allow: it clears"
-                        + " the lines by the middle estimate, not in nine of ten histories"));
+                    reason(Kind.HOTTEST_ALLOWED)));
   }
 
   /** Whether all but a few samples say so; where there are none the middle estimate decides. */
@@ -281,12 +276,12 @@ public final class SoakAdvisor {
     return possible.count() == 0 ? option.minutes() : option.minutesHigh();
   }
 
-  private static Recommended none(SoakOption coolest, String reason) {
-    return new Recommended(coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), reason);
+  private Recommended none(SoakOption coolest, Kind why) {
+    return new Recommended(
+        coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), reason(why));
   }
 
-  /** What would have helped, each computed: the minutes at the best allowed temperature. */
-  private List<String> remedies(double best) {
-    return new Remedies(billet, shop, visibility, units).at(best);
+  private SoakReason reason(Kind why) {
+    return new SoakReason(why, most());
   }
 }

@@ -15,6 +15,7 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 import seamsoak.soak.Histories.Sample;
 import seamsoak.state.Progress;
+import seamsoak.unit.Temperature;
 
 /**
  * Clearing times over the possible histories of a billet.
@@ -81,7 +82,8 @@ public record SoakSamples(
                   Arrays.stream(celsius)
                       .map(
                           c -> {
-                            OptionalDouble s = clearing.secondsAt(c + 273.15 + a.kelvinOff());
+                            OptionalDouble s =
+                                clearing.secondsAt(c + Temperature.ZERO_CELSIUS + a.kelvinOff());
                             return s.orElse(Double.POSITIVE_INFINITY) / a.timeFactor();
                           })
                       .toArray();
@@ -221,9 +223,9 @@ public record SoakSamples(
     }
     int low = k;
     int high = Math.min(k + 1, celsius.length - 1);
-    double a = 1 / (celsius[low] + 273.15);
-    double b = 1 / (celsius[high] + 273.15);
-    double part = low == high ? 0 : (1 / (atCelsius + 273.15) - a) / (b - a);
+    double a = 1 / (celsius[low] + Temperature.ZERO_CELSIUS);
+    double b = 1 / (celsius[high] + Temperature.ZERO_CELSIUS);
+    double part = low == high ? 0 : (1 / (atCelsius + Temperature.ZERO_CELSIUS) - a) / (b - a);
     double[] minutes = new double[seconds.length];
     for (int i = 0; i < minutes.length; i++) {
       double x = Math.log1p(seconds[i][low] / 60);
@@ -255,9 +257,9 @@ public record SoakSamples(
         : Optional.of(100.0 * Arrays.stream(all).filter(m -> m <= minutes).count() / all.length);
   }
 
-  /** The input that sways the minutes at a temperature most, in words. */
-  String dominant(double atCelsius) {
+  /** The input that sways the minutes at a temperature most, if any does. */
+  Optional<Input> dominant(double atCelsius) {
     int d = count() == 0 ? -1 : Spread.dominant(places, minutesAt(atCelsius));
-    return d < 0 ? "none" : Histories.INPUTS.get(d);
+    return d < 0 ? Optional.empty() : Optional.of(Input.values()[d]);
   }
 }

@@ -7,8 +7,8 @@ import seamsoak.carbon.LineVisibility;
 /**
  * Where the seams of one set cross those of another: the deepest place, and the last to clear.
  *
- * @param first name of the seams across the billet's thickness or its tiles
- * @param second name of those across its width
+ * @param first the seams across the billet's thickness or its tiles
+ * @param second those across its width
  * @param seamPct carbon there, wt% of the first seam's steel
  * @param farPct carbon far from both
  * @param contrast K: it shows from 1 on
@@ -17,8 +17,8 @@ import seamsoak.carbon.LineVisibility;
  *     nothing is recommended, beyond 24 h, or after other steps than the last
  */
 public record CrossingReport(
-    String first,
-    String second,
+    Joints first,
+    Joints second,
     double seamPct,
     double farPct,
     double contrast,
@@ -27,8 +27,8 @@ public record CrossingReport(
 
   public static CrossingReport of(SeamCrossing c, LineVisibility visibility) {
     return new CrossingReport(
-        c.first().name(),
-        c.second().name(),
+        c.first().joints(),
+        c.second().joints(),
         c.seamPct(),
         c.first().corePct(),
         c.contrast().over(visibility),

@@ -1,6 +1,7 @@
 package seamsoak.state;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import seamsoak.billet.Shop;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.EvenCarbon;
@@ -51,23 +52,17 @@ public record Evening(Shop shop) {
     if (already <= limit) {
       return Optional.of(0.0);
     }
-    Fading[] last = {Fading.seen(0, already), Fading.seen(0, already)};
-    double[] found = {Double.NaN};
+    FadeWatch watch = new FadeWatch(limit, already, 0);
+    OptionalDouble[] found = {OptionalDouble.empty()};
     shop.solver()
         .advance(
             now,
             HeatCurve.hold(kelvin, LONGEST_SECONDS),
             Edge.SEALED,
             (t, s) -> {
-              Fading seen = Fading.seen(t, Math.abs(meanOfFirst(s) - goal));
-              if (seen.logLeft() > Math.log(limit)) {
-                last[0] = last[1];
-                last[1] = seen;
-                return true;
-              }
-              found[0] = seen.secondsAt(limit, last[0], last[1]).orElse(t);
-              return false;
+              found[0] = watch.sees(t, Math.abs(meanOfFirst(s) - goal));
+              return found[0].isEmpty();
             });
-    return Double.isNaN(found[0]) ? Optional.empty() : Optional.of(found[0] / 60);
+    return found[0].isPresent() ? Optional.of(found[0].getAsDouble() / 60) : Optional.empty();
   }
 }

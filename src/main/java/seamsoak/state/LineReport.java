@@ -6,14 +6,11 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Contrast;
 import seamsoak.carbon.Line;
 import seamsoak.carbon.LineVisibility;
-import seamsoak.carbon.SeamName;
 
 /**
  * The white line at one set of seams, or at the boundaries of unlike layers.
  *
- * @param name of the seams
- * @param step number of the step that made them, 0 for the stack
- * @param kind what lies against each other there
+ * @param joints which seams
  * @param boundary whether they part unlike layers
  * @param sharePct share of the pieces in which they run this way, percent
  * @param steel the steel that its carbon is told of
@@ -31,9 +28,7 @@ import seamsoak.carbon.SeamName;
  *     nothing is recommended, beyond 24 h, or after other steps than the last
  */
 public record LineReport(
-    String name,
-    int step,
-    SeamName.Kind kind,
+    Joints joints,
     boolean boundary,
     double sharePct,
     String steel,
@@ -61,9 +56,7 @@ public record LineReport(
     boolean shown = p.contrast().isPresent();
     Optional<Contrast> contrast = p.contrast();
     return new LineReport(
-        p.name(),
-        p.plane().name().step(),
-        p.plane().name().kind(),
+        p.joints(),
         p.isBoundary(),
         p.line().share() * 100,
         line.steel().name(),
@@ -83,6 +76,11 @@ public record LineReport(
     return line.metres() > 0 ? Math.min(p.narrowestMetres(), line.metres()) : p.narrowestMetres();
   }
 
+  /** Number of the step that made the seams, 0 for the stack. */
+  public int step() {
+    return joints.made().step();
+  }
+
   /** Carbon missing at the seam against the metal far from it, wt%. */
   public double missingPct() {
     return farPct - seamPct;
@@ -90,9 +88,7 @@ public record LineReport(
 
   public LineReport withMinutes(Optional<Double> taken) {
     return new LineReport(
-        name,
-        step,
-        kind,
+        joints,
         boundary,
         sharePct,
         steel,

@@ -19,7 +19,8 @@ import seamsoak.carbon.Strip;
 import seamsoak.carbon.StripLines;
 
 /**
- * The seams of one name on one line of a billet, told by the one of them that lacks most.
+ * The seams that are told together on one line of a billet, told by the one of them that lacks
+ * most.
  *
  * @param line the line through the billet
  * @param plane the seam on it
@@ -36,9 +37,6 @@ public record SeamPlace(
     double trace,
     Optional<Contrast> contrast) {
 
-  /** Less than that missing is no line, wt%. */
-  private static final double LEAST_PCT = 0.005;
-
   /** All places of a piece whose faces are welded, in the order in which their seams were made. */
   public static List<SeamPlace> of(Workpiece piece, LineVisibility visibility) {
     List<SeamPlace> all = new ArrayList<>();
@@ -52,10 +50,10 @@ public record SeamPlace(
 
   private static List<SeamPlace> of(SectionLine line, double trace, LineVisibility visibility) {
     StripLines lines = new StripLines(line.strip());
-    Map<String, Plane> worst = new LinkedHashMap<>();
+    Map<Joints, Plane> worst = new LinkedHashMap<>();
     for (Plane p : line.strip().planes()) {
       worst.merge(
-          name(line, p), p, (a, b) -> lines.at(a).depthPct() >= lines.at(b).depthPct() ? a : b);
+          joints(line, p), p, (a, b) -> lines.at(a).depthPct() >= lines.at(b).depthPct() ? a : b);
     }
     return worst.values().stream()
         .map(
@@ -67,16 +65,11 @@ public record SeamPlace(
                     lines.corePct(p),
                     trace,
                     Double.isFinite(trace)
-                        ? Optional.of(seen(line.strip(), p, lines.at(p), trace, visibility))
+                        ? Optional.of(
+                            new Eye(line.strip(), p, trace, visibility)
+                                .on(line.strip(), lines.at(p)))
                         : Optional.empty()))
         .toList();
-  }
-
-  /** Where nothing is missing at the seam itself, as on the slope of a skin, there is no line. */
-  private static Contrast seen(
-      Strip strip, Plane plane, Line carbon, double trace, LineVisibility visibility) {
-    Contrast eye = new Eye(strip, plane, trace, visibility).on(strip);
-    return carbon.depthPct() < LEAST_PCT ? new Contrast(eye.broadPct(), eye.broadPct()) : eye;
   }
 
   public boolean shows(LineVisibility visibility) {
@@ -97,23 +90,30 @@ public record SeamPlace(
     return plane.name().kind() == SeamName.Kind.LAYERS;
   }
 
-  /** Which seams, as answers show it. */
-  String name() {
-    return name(line, plane);
+  /** Which seams. */
+  Joints joints() {
+    return joints(line, plane);
   }
 
-  private static String name(SectionLine line, Plane plane) {
+  private static Joints joints(SectionLine line, Plane plane) {
     Strip strip = line.strip();
     int face = plane.face();
-    return switch (plane.name().kind()) {
-      case LAYERS ->
-          isBoundary(strip, face)
-              ? "layers " + strip.metal(face - 1).name() + " | " + strip.metal(face).name()
-              : "layers of " + strip.metal(Math.min(face, strip.cells() - 1)).name();
+    SeamName made = plane.name();
+    return switch (made.kind()) {
+      case LAYERS -> {
+        String far = strip.metal(Math.min(face, strip.cells() - 1)).name();
+        yield isBoundary(strip, face)
+            ? new Joints(made, Joints.Way.UNLIKE, List.of(strip.metal(face - 1).name(), far))
+            : new Joints(made, Joints.Way.LIKE, List.of(far));
+      }
       case RESTACK ->
-          plane.name()
-              + (line.kind() == SectionLine.Kind.WIDTH ? " side by side" : " one on another");
-      case TILES -> plane.name().toString();
+          new Joints(
+              made,
+              line.kind() == SectionLine.Kind.WIDTH
+                  ? Joints.Way.SIDE_BY_SIDE
+                  : Joints.Way.ONE_ON_ANOTHER,
+              List.of());
+      case TILES -> new Joints(made, Joints.Way.IN_A_ROW, List.of());
     };
   }
 

@@ -13,28 +13,35 @@ import seamsoak.carbon.Strip;
 /**
  * Carbon across the worst seam at each stage of the treatment.
  *
- * @param seams name of the seams
+ * @param seams which ones
  * @param farPct carbon far from it at first, wt%
  * @param stages before, after the soak, after the schedule
  */
-public record SeamProfile(String seams, double farPct, List<AtStage> stages) {
+public record SeamProfile(Joints seams, double farPct, List<AtStage> stages) {
+
+  /** When the billet is looked at. */
+  public enum Moment {
+    BEFORE,
+    AFTER_SOAK,
+    AFTER_SCHEDULE
+  }
 
   /**
    * Carbon against distance from the seam, square to it; one side where both are alike.
    *
-   * @param stage its name
+   * @param stage when
    * @param missingPct carbon missing at the seam, wt%
    * @param contrast K: the line shows from 1 on
    * @param points in order of distance
    */
-  public record AtStage(String stage, double missingPct, double contrast, List<Point> points) {}
+  public record AtStage(Moment stage, double missingPct, double contrast, List<Point> points) {}
 
   /** A point; negative distances lie on the first side of a seam between unlike faces. */
   public record Point(double distanceMm, double carbonPct) {}
 
   /** Of the seam that shows most in the first of the pieces. */
   public static Optional<SeamProfile> of(
-      List<String> names, List<Workpiece> pieces, LineVisibility visibility) {
+      List<Moment> moments, List<Workpiece> pieces, LineVisibility visibility) {
     List<SeamPlace> places = SeamPlace.of(pieces.get(0), visibility);
     Optional<SeamPlace> worst =
         places.stream()
@@ -44,26 +51,26 @@ public record SeamProfile(String seams, double farPct, List<AtStage> stages) {
         w -> {
           List<AtStage> stages = new ArrayList<>();
           for (int i = 0; i < pieces.size(); i++) {
-            Optional<AtStage> next = atStage(names.get(i), pieces.get(i), w, visibility);
+            Optional<AtStage> next = atStage(moments.get(i), pieces.get(i), w, visibility);
             if (next.isEmpty()) {
               break; // the fire has eaten its way past the seam
             }
             stages.add(next.get());
           }
-          return new SeamProfile(w.name(), w.carbon().farPct(), stages);
+          return new SeamProfile(w.joints(), w.carbon().farPct(), stages);
         });
   }
 
   private static Optional<AtStage> atStage(
-      String name, Workpiece piece, SeamPlace first, LineVisibility visibility) {
+      Moment moment, Workpiece piece, SeamPlace first, LineVisibility visibility) {
     return SeamPlace.of(piece, visibility).stream()
-        .filter(p -> p.line().kind() == first.line().kind() && p.name().equals(first.name()))
+        .filter(p -> p.line().kind() == first.line().kind() && p.joints().equals(first.joints()))
         .filter(p -> p.trace() == first.trace())
         .findFirst()
         .map(
             p ->
                 new AtStage(
-                    name,
+                    moment,
                     p.carbon().depthPct(),
                     p.contrast().orElseThrow().over(visibility),
                     points(p.line().strip(), p.plane())));

@@ -1,42 +1,35 @@
 package seamsoak.state;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
+import seamsoak.carbon.SeamName;
 
 /**
  * All seams that one step made, as tables and charts tell of them.
  *
- * @param step its number, 0 for the seams between like layers of the stack
- * @param name such as {@code restack 4}
+ * @param made by which one; those between layers are one set
  */
-public record SeamSet(int step, String name) {
+public record SeamSet(SeamName made) {
   /**
    * The sets in the order of their steps; when there are more than so many, those that show most at
    * last.
    */
   public static List<SeamSet> deepest(List<StageReport> history, int most) {
-    Set<Integer> steps = new TreeSet<>();
-    history.forEach(s -> s.lines().forEach(l -> steps.add(l.step())));
+    Set<SeamName> made = new LinkedHashSet<>();
+    history.forEach(s -> s.lines().forEach(l -> made.add(l.joints().made())));
     List<LineReport> last = history.get(history.size() - 1).lines();
-    return steps.stream()
-        .map(step -> new SeamSet(step, name(step, history)))
+    return made.stream()
+        .sorted(Comparator.comparingInt(SeamName::step))
+        .map(SeamSet::new)
         .sorted(Comparator.comparingDouble(s -> -s.contrast(last).orElse(0)))
         .limit(most)
-        .sorted(Comparator.comparingInt(SeamSet::step))
+        .sorted(Comparator.comparingInt(s -> s.made().step()))
         .toList();
-  }
-
-  private static String name(int step, List<StageReport> history) {
-    return history.stream()
-        .filter(s -> s.step() == step && step > 0)
-        .map(s -> s.kind() + " " + step)
-        .findFirst()
-        .orElse("layers");
   }
 
   /** Contrast of the one that shows most; none where they are not yet, or lie under the face. */
@@ -58,6 +51,6 @@ public record SeamSet(int step, String name) {
   }
 
   private Stream<LineReport> own(List<LineReport> lines) {
-    return lines.stream().filter(l -> l.step() == step);
+    return lines.stream().filter(l -> l.joints().made().equals(made));
   }
 }

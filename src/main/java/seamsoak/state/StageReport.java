@@ -42,7 +42,7 @@ public record StageReport(
     double skinMm,
     double faceCarbonPct,
     double scaledMm,
-    List<String> remarks,
+    List<Stage.Remark> remarks,
     List<String> cautions) {
 
   /**

@@ -5,11 +5,13 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.soak.Histories;
 import seamsoak.source.Exceeded;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;
@@ -199,5 +201,28 @@ final class TraceEntries {
   private static Outside outside(String by, Exceeded e) {
     return new Outside(
         by, e.range().quantity(), e.range().unit(), e.value(), e.range().low(), e.range().high());
+  }
+
+  /** What varies among the histories behind a band, and by how much. */
+  void possibleHistories() {
+    setting(
+        "possible-histories",
+        "the band: "
+            + String.format(
+                Locale.ROOT,
+                "one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f %%, of"
+                    + " grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip %.1f to"
+                    + " %.1f of its setting, carbon over the grade's limits, scaling from steel to iron,"
+                    + " breadth that the eye compares %.1f to %.1f mm",
+                100 * Histories.MOBILITY_SIGMA,
+                Histories.KELVIN_SIGMA,
+                100 * Histories.TIME_SIGMA,
+                1e3 * Histories.GRINDING_SIGMA_METRES,
+                Histories.LEAST_COVERED,
+                Histories.MOST_COVERED,
+                Histories.LEAST_DIP,
+                Histories.MOST_DIP,
+                1e3 * Histories.LEAST_BROAD_METRES,
+                1e3 * Histories.MOST_BROAD_METRES));
   }
 }

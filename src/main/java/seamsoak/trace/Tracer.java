@@ -25,7 +25,6 @@ import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvisor;
 import seamsoak.single.Diffusivities;
 import seamsoak.single.SteelReport;
-import seamsoak.soak.Histories;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.source.SourceTable;
 import seamsoak.steel.Composition;
@@ -40,7 +39,6 @@ import seamsoak.trace.TraceEntries.Moment;
  * the other and sees that none sways an answer without being named.
  */
 public final class Tracer {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final List<Moment> NEVER = List.of();
   private static final List<Material> WHATEVER = List.of();
 
@@ -114,7 +112,7 @@ public final class Tracer {
             .mapToDouble(PairAdvice.At::temperatureC)
             .min()
             .orElse(welding);
-    double coldest = Math.min(normalizing, Shop.DULL_KELVIN - ZERO_CELSIUS);
+    double coldest = Math.min(normalizing, Shop.DULL_CELSIUS);
     PairTrace pair = new PairTrace(k, all);
     pair.checks(
         steels,
@@ -217,14 +215,14 @@ public final class Tracer {
                 + " mm around it, on the face",
             billet.visible().dipTaken().value(),
             1e3 * LineVisibility.USUAL.broadMetres()));
-    all.setting("possible-histories", "the band: " + Histories.words());
+    all.possibleHistories();
     all.setting(
         "heats",
         String.format(
             Locale.ROOT,
             "a heat rises from %.0f C, cooling is followed to %.0f C",
-            Shop.DULL_KELVIN - ZERO_CELSIUS,
-            Shop.BLACK_KELVIN - ZERO_CELSIUS));
+            Shop.DULL_CELSIUS,
+            Shop.BLACK_CELSIUS));
     all.setting("schedule", ScheduleAdvisor.margins());
   }
 
@@ -238,7 +236,7 @@ public final class Tracer {
 
   private void cooling(TraceEntries all, Billet billet, Advice advice) {
     List<Moment> moments = new ArrayList<>();
-    moments.add(new Moment("black heat", Shop.BLACK_KELVIN - ZERO_CELSIUS));
+    moments.add(new Moment("black heat", Shop.BLACK_CELSIUS));
     advice.schedule().segments().stream()
         .filter(s -> s.kind() == ScheduleAdvice.Segment.Kind.COOL)
         .forEach(s -> moments.add(new Moment(s.step().words(), s.fromC())));
@@ -253,7 +251,7 @@ public final class Tracer {
 
   /** The hottest moment of the history and of the soaks told of. */
   private static Moment hottest(Billet billet, Advice advice) {
-    Moment hottest = new Moment("dull heat", Shop.DULL_KELVIN - ZERO_CELSIUS);
+    Moment hottest = new Moment("dull heat", Shop.DULL_CELSIUS);
     for (Step step : billet.steps()) {
       for (Heat h : step.heats()) {
         hottest = hotter(hottest, step.title(), h.at().celsius());

@@ -6,6 +6,9 @@ package seamsoak.unit;
  * @param kelvin at least 0
  */
 public record Temperature(double kelvin) {
+  /** Where Celsius begins, K. */
+  public static final double ZERO_CELSIUS = 273.15;
+
   private static final QuantityText ACCEPTED =
       new QuantityText("a temperature such as 2150 F, 1500 °F, 1177 C or 1450 K");
   private static final double HIGHEST_CELSIUS = 3000;
@@ -37,7 +40,7 @@ public record Temperature(double kelvin) {
   }
 
   public double celsius() {
-    return kelvin - 273.15;
+    return kelvin - ZERO_CELSIUS;
   }
 
   public double fahrenheit() {

@@ -4,7 +4,7 @@ import java.util.Optional;
 
 /** The scales a temperature or a difference of temperatures is written in. */
 enum TemperatureScale {
-  CELSIUS(1, 273.15),
+  CELSIUS(1, Temperature.ZERO_CELSIUS),
   FAHRENHEIT(1.8, 459.67),
   KELVIN(1, 0);
 

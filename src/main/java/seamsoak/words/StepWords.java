@@ -84,7 +84,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   public Said of(Task.Soak t) {
     return new Said(
         "Soak at " + heat(t.soak().temperatureC()) + ", then " + down(t.down()),
-        t.soak().reason() + slowly(t.down(), t.guard()));
+        new SoakWords(units).reason(t.soak().reason()) + slowly(t.down(), t.guard()));
   }
 
   private String down(Down down) {

@@ -1,7 +1,6 @@
 package seamsoak.words;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import seamsoak.data.JsonWriter;
 import seamsoak.schedule.Coolant;
@@ -15,20 +14,13 @@ import seamsoak.unit.UnitSystem;
  * The steps of a schedule as JSON tells them: sentences in metric units, beside each its kind, and
  * the kind of the step beside its name.
  */
-public final class StepsTold {
+final class StepsTold {
   private static final StepWords WORDS = new StepWords(UnitSystem.METRIC);
 
   private StepsTold() {}
 
-  /** The name of a constant or of a record, such as {@code full-anneal}. */
-  static String kind(Object of) {
-    return of instanceof Enum<?> e
-        ? e.name().toLowerCase(Locale.ROOT).replace('_', '-')
-        : of.getClass().getSimpleName().replaceAll("(?<=.)([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-  }
-
   /** The members of a record. */
-  public static Map<String, Object> members(Record of) {
+  static Map<String, Object> members(Record of) {
     Map<String, Object> told = new LinkedHashMap<>();
     JsonWriter.members(of).forEach((key, value) -> put(told, of, key, value));
     return told;
@@ -38,7 +30,7 @@ public final class StepsTold {
     if (value instanceof StepName name) {
       told.put(key, name.words());
       if (of instanceof ScheduleAdvice.Step) {
-        told.put("kind", kind(name.kind()));
+        told.put("kind", Told.kindOf(name.kind()));
         told.put("number", name.number() == 0 ? null : name.number());
       }
     } else if (value instanceof Heater in) {
@@ -46,20 +38,20 @@ public final class StepsTold {
     } else if (of instanceof ScheduleAdvice.Step s && value instanceof Task) {
       StepWords.Said said = WORDS.said(s.task());
       told.put("doing", said.doing());
-      told.put("doingKind", kind(s.task()));
+      told.put("doingKind", Told.kindOf(s.task()));
       told.put("why", said.why());
-      told.put("whyKind", kind(s.task()));
+      told.put("whyKind", Told.kindOf(s.task()));
     } else if (of instanceof ScheduleAdvice.Step s && key.equals("checks")) {
       told.put(key, WORDS.checks(s.checks()));
-      told.put("checkKinds", s.checks().stream().map(StepsTold::kind).toList());
+      told.put("checkKinds", s.checks().stream().map(Told::kindOf).toList());
     } else if (of instanceof ScheduleAdvice.Segment s && key.equals("cool")) {
       told.put(key, s.cool().map(Coolant::word).orElse(""));
     } else if (of instanceof ScheduleAdvice.Segment s && key.equals("task")) {
       told.put("why", s.task().map(WORDS::said).map(StepWords.Said::why).orElse(""));
-      told.put("whyKind", s.task().map(StepsTold::kind).orElse(""));
+      told.put("whyKind", s.task().map(Told::kindOf).orElse(""));
     } else if (of instanceof ScheduleAdvice.Segment s && key.equals("checks")) {
       told.put("check", String.join("; ", WORDS.checks(s.checks())));
-      told.put("checkKinds", s.checks().stream().map(StepsTold::kind).toList());
+      told.put("checkKinds", s.checks().stream().map(Told::kindOf).toList());
     } else {
       told.put(key, value);
     }

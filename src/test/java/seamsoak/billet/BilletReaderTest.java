@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.Place;
 import seamsoak.unit.Angle;
 import seamsoak.unit.Hardness;
@@ -20,6 +22,7 @@ import seamsoak.unit.Percent;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.DefaultWords;
 
 class BilletReaderTest {
   private static final Path NINE_PATCH = Path.of("src/test/resources/billets/nine-patch.json");
@@ -220,9 +223,10 @@ class BilletReaderTest {
             "equipment: a closed shop (default)",
             "equipment: scale ground off, no acid (default)",
             "quenchants: fast quench oil (default)"),
-        billet.defaults());
+        defaults(billet, UnitSystem.BOTH));
     assertTrue(
-        billet.defaults(UnitSystem.METRIC).contains("step 3 tile: kerf 2 mm (default, judgement)"));
+        defaults(billet, UnitSystem.METRIC)
+            .contains("step 3 tile: kerf 2 mm (default, judgement)"));
   }
 
   @Test
@@ -230,7 +234,11 @@ class BilletReaderTest {
     assertEquals(
         List.of(),
         KnownSteels.read(NINE_PATCH).defaults().stream()
-            .filter(s -> s.startsWith("soak:") || s.startsWith("step 15") || s.contains("turned"))
+            .filter(
+                d ->
+                    d.part() == Default.Part.SOAK
+                        || d.step().filter(s -> s.mark().number() == 15).isPresent()
+                        || d.what() == Default.What.NO_TURN)
             .toList());
   }
 
@@ -274,7 +282,7 @@ class BilletReaderTest {
         ((Step.Weld) billet.steps().get(0)).can());
     assertEquals(
         List.of(),
-        billet.defaults().stream()
+        defaults(billet, UnitSystem.METRIC).stream()
             .filter(s -> s.matches("(blade|equipment|quenchants|step 1 weld: nothing).*"))
             .toList());
   }
@@ -289,7 +297,40 @@ class BilletReaderTest {
               "steps": [ { "do": "cool", "in": "air" } ], "equipment": { "kiln": "none" } }
             """);
     assertEquals(Kiln.NONE, billet.equipment().kilnTaken());
-    assertTrue(billet.defaults().stream().noneMatch(s -> s.contains("kiln")));
+    assertTrue(defaults(billet, UnitSystem.METRIC).stream().noneMatch(s -> s.contains("kiln")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "restack 1 | RESTACK | 1",
+        "restack joints (step 1) | RESTACK | 1",
+        "tiles 3 | TILE | 3",
+        "tile joints (step 3) | TILE | 3"
+      })
+  void seamsAreTakenByTheNamesThatAnswersGiveThem(String name, Seen.Seams seams, int step)
+      throws IOException {
+    Billet billet =
+        read(
+            String.format(
+                """
+                { "stack": { "layers": 1, "steels": ["1084"], "thickness": "30 mm",
+                    "width": "30 mm", "length": "200 mm" },
+                  "steps": [ { "do": "restack", "across": 2, "high": 1 },
+                    { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }] },
+                    { "do": "tile", "angle": "45 deg", "slice": "15 mm" },
+                    { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }],
+                      "seen": { "seams": "%s", "line": "none" } } ] }
+                """,
+                name));
+    assertEquals(
+        Optional.of(new Seen(seams, OptionalInt.of(step), Seen.Look.NONE, Optional.empty())),
+        billet.steps().get(3).mark().seen());
+  }
+
+  private static List<String> defaults(Billet billet, UnitSystem units) {
+    return billet.defaults().stream().map(new DefaultWords(units)::says).toList();
   }
 
   private Billet read(String text) throws IOException {

@@ -90,7 +90,8 @@ class BalanceTest {
   @Test
   void aJacketBurnsThrough() {
     Strip body = Strip.of(Steels.metal("1084"), 5e-3, GRID);
-    Strip jacketed = body.under(Strip.of(Steels.metal("1008"), 0.2e-3, new Grid(0.05, 1.1, true)));
+    Strip jacketed =
+        Strip.of(Steels.metal("1008"), 0.2e-3, new Grid(0.05, 1.1, true)).followedBy(body);
     HeatCurve soak = HeatCurve.hold(1423.15, 3600);
     StripSolver.Advanced end = balances(jacketed, soak, Edge.OPEN, 1e-3);
     assertTrue(end.metalLost() > 0.2e-3);
@@ -108,7 +109,7 @@ class BalanceTest {
     Strip inner = Strip.of(Steels.metal("nickel"), 0.05e-3, new Grid(0.1, 1.1, true));
     Strip outer = Strip.of(Steels.metal("1018"), 0.05e-3, new Grid(0.1, 1.1, true));
     StripSolver.Advanced end =
-        balances(body.under(inner).under(outer), FORGE_HEAT, Edge.OPEN, 1e-3);
+        balances(outer.followedBy(inner.followedBy(body)), FORGE_HEAT, Edge.OPEN, 1e-3);
     assertEquals("9260", end.strip().metal(0).name());
   }
 
@@ -138,7 +139,7 @@ class BalanceTest {
     Strip other = Strip.of(Steels.metal("52100"), 2e-3, GRID);
     double both = skin.carbon() + other.carbon();
     assertEquals(both, skin.weldedTo(other).carbon(), 1e-15 * both);
-    assertEquals(both, skin.under(other).carbon(), 1e-15 * both);
+    assertEquals(both, other.followedBy(skin).carbon(), 1e-15 * both);
     assertEquals(skin.carbon(), skin.reversed().carbon(), 1e-15);
     assertEquals(0.25 * skin.carbon(), skin.scaled(0.25).carbon(), 1e-15);
     Strip rest = skin.ground(0.3e-3);

@@ -131,7 +131,7 @@ class EverySteelTest {
 
   private static void balanced(Metal outer, Metal inner, HeatCurve heat, Edge edge) {
     Grid grid = new Grid(4e-3, 1.15, true);
-    Strip start = Strip.of(inner, 3e-3, grid).under(Strip.of(outer, 1.2e-3, grid));
+    Strip start = Strip.of(outer, 1.2e-3, grid).followedBy(Strip.of(inner, 3e-3, grid));
     String where =
         outer.name() + " on " + inner.name() + " at " + heat.peakKelvin() + " K, " + edge;
     int[] steps = {0};

@@ -52,8 +52,8 @@ class InvariantsTest {
     Metal two = new Metal("other", one.law(), one.lattice(), one.startRatio());
     Grid grid = new Grid(0.01, 1.15, true);
     Strip half = Strip.of(one, 0.4e-3, grid);
-    Strip whole = c.strip.under(half).under(half);
-    Strip split = c.strip.under(half).under(Strip.of(two, 0.4e-3, grid));
+    Strip whole = half.followedBy(half.followedBy(c.strip));
+    Strip split = Strip.of(two, 0.4e-3, grid).followedBy(half.followedBy(c.strip));
     assertSame(
         advanced(whole, c.kelvin, c.seconds, Edge.SEALED),
         advanced(split, c.kelvin, c.seconds, Edge.SEALED),
@@ -218,7 +218,7 @@ class InvariantsTest {
       seconds = random.nextDouble(60, 3600);
       Strip built = layer();
       for (int more = random.nextInt(3); more > 0; more--) {
-        built = built.under(layer());
+        built = layer().followedBy(built);
       }
       strip = built;
     }

@@ -54,7 +54,7 @@ class SeamTest {
   void chromiumSteelDrawsCarbonBelowItsAccm() {
     Grid grid = new Grid(5e-3, 1.1, true);
     Strip chromium = Strip.of(Steels.metal("52100"), 1e-3, grid);
-    Strip start = Strip.of(Steels.metal("1084"), 1e-3, grid).under(chromium);
+    Strip start = chromium.followedBy(Strip.of(Steels.metal("1084"), 1e-3, grid));
     Strip end =
         new StripSolver(Steels.FIRE, 1e-4)
             .advance(start, HeatCurve.hold(1073.15, 3600), Edge.SEALED)

@@ -114,15 +114,16 @@ class BilletAnswerTest {
     has(
         soak.names(""),
         "billet lines crossings history options recommended goneAlreadyPct dominant advice defaults"
-            + " hardStops");
+            + " hardStops dominantKind adviceKinds defaultKinds");
     has(
         soak.names("lines.0"),
-        "name step dipPct seamPct farPct trueWidthMm widthMm contrast visible minutes");
+        "name step kind dipPct seamPct farPct trueWidthMm widthMm contrast visible minutes");
     has(soak.names("history.0"), "step do lengthMm widthMm thicknessMm lines crossings");
     has(
         soak.names("options.0"),
-        "temperatureC minutes minutesLow minutesHigh clears metalLossMm skinMm grainAstm");
-    has(soak.names("recommended"), "temperatureC minutes reason");
+        "temperatureC minutes minutesLow minutesHigh clears metalLossMm skinMm grainAstm remarks"
+            + " remarkKinds");
+    has(soak.names("recommended"), "temperatureC minutes reason reasonKind");
     Ran schedule = run("schedule", GALVANIZED, "--json");
     startsWith(schedule, "schedule");
     has(schedule.names(""), "billet segments after critical remarks");

@@ -85,7 +85,7 @@ record Answer(Optional<Advice> advice, List<String> wrong, double seconds) {
         wrong,
         "a bar said to be eaten within an allowed soak",
         o ->
-            o.remarks().contains("the fire would eat the billet first")
+            o.remarks().contains(SoakAdvice.OptionRemark.EATEN_FIRST)
                 && o.minutes().orElse(0.0) <= soak.mostMinutes());
     if (soak.clears() && soak.recommended().isEmpty()) {
       wrong.add("said to clear, but not by what");

@@ -29,12 +29,15 @@ import seamsoak.schedule.StepKind;
 import seamsoak.soak.Clearing;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.soak.SoakNote;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
 import seamsoak.state.Preform;
 import seamsoak.state.Progress;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SoakWords;
+import seamsoak.words.Told;
 
 class PlanAdvisorTest {
   private static final Set<StepKind> CYCLES =
@@ -71,14 +74,13 @@ class PlanAdvisorTest {
     LineReport tiles =
         advice.soak().lines().stream().filter(l -> l.step() == 11).findFirst().orElseThrow();
     List<CrossingReport> knots =
-        advice.soak().crossings().stream().filter(c -> c.first().equals(tiles.name())).toList();
+        advice.soak().crossings().stream().filter(c -> c.first().equals(tiles.joints())).toList();
     assertEquals(2, knots.size(), "with both restacks");
     for (CrossingReport c : knots) {
       assertTrue(c.seamPct() < tiles.seamPct());
       assertTrue(c.minutes().orElseThrow() > tiles.minutes().orElseThrow());
     }
-    assertTrue(
-        advice.soak().advice().stream().anyMatch(s -> s.startsWith("Last to clear is where")));
+    assertTrue(advice.soak().advice().stream().anyMatch(n -> n instanceof SoakNote.LastToClear));
   }
 
   @Test
@@ -140,7 +142,8 @@ class PlanAdvisorTest {
 
   @Test
   void twoRunsSayTheSame() {
-    assertEquals(JsonWriter.write(advice), JsonWriter.write(advise(mosaic)));
+    assertEquals(
+        JsonWriter.write(advice, Told::members), JsonWriter.write(advise(mosaic), Told::members));
   }
 
   @Test
@@ -222,11 +225,19 @@ class PlanAdvisorTest {
     assertEquals(Optional.empty(), advice.soak().recommended());
     assertFalse(advice.goesAhead());
     assertTrue(advice.soak().withinLongestPct().orElseThrow() < 50);
-    List<String> said = advice.soak().advice();
-    assertTrue(said.get(0).startsWith("No soak within what is allowed"), said.get(0));
-    assertTrue(said.stream().anyMatch(s -> s.contains("deeper before each closing")));
-    assertTrue(said.stream().anyMatch(s -> s.contains("time in the fire")));
-    assertTrue(said.stream().anyMatch(s -> s.contains("seven tenths of its thickness")));
+    List<SoakNote> said = advice.soak().advice();
+    assertTrue(said.get(0) instanceof SoakNote.NoneClears, said.get(0).toString());
+    assertEquals(
+        List.of(SoakNote.Measure.values()),
+        said.stream()
+            .filter(n -> n instanceof SoakNote.Remedy)
+            .map(n -> ((SoakNote.Remedy) n).measure())
+            .toList());
+    List<String> words = said.stream().map(new SoakWords(UnitSystem.BOTH)::note).toList();
+    assertTrue(words.get(0).startsWith("No soak within what is allowed"), words.get(0));
+    assertTrue(words.stream().anyMatch(s -> s.contains("deeper before each closing")));
+    assertTrue(words.stream().anyMatch(s -> s.contains("time in the fire")));
+    assertTrue(words.stream().anyMatch(s -> s.contains("seven tenths of its thickness")));
   }
 
   @Test
@@ -241,8 +252,7 @@ class PlanAdvisorTest {
                 { "do": "weld", "heats": [{ "at": "1220 C", "for": "5 min", "times": 2 }],
                   "seen": { "seams": "restack", "line": "clear", "width": "0.1 mm" } } ] }
             """);
-    assertTrue(
-        advise(seen).soak().advice().stream().anyMatch(s -> s.contains("too fine to be missing")));
+    assertTrue(advise(seen).soak().advice().stream().anyMatch(n -> n instanceof SoakNote.TooFine));
   }
 
   /** D x t since the weld: 5 min at 1220 C make no carbon line narrower than about 0.9 mm. */

@@ -26,6 +26,7 @@ import seamsoak.soak.Histories.Sample;
 import seamsoak.state.LineReport;
 import seamsoak.state.Progress;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SoakWords;
 
 /** The bands against plain Monte Carlo, and what was seen against an invented truth. */
 class BandTest {
@@ -68,10 +69,7 @@ class BandTest {
         .mapToObj(
             i ->
                 Histories.at(
-                    random
-                        .doubles(Histories.INPUTS.size())
-                        .map(u -> 1e-9 + u * (1 - 2e-9))
-                        .toArray(),
+                    random.doubles(Input.values().length).map(u -> 1e-9 + u * (1 - 2e-9)).toArray(),
                     Assumptions.USUAL,
                     false))
         .toList();
@@ -164,8 +162,10 @@ class BandTest {
         new PlanAdvisor(
                 Walks.CORRELATIONS, CautionTable.load(DataFolder.packed()), UnitSystem.BOTH, 32)
             .advise(odd, Progress.NONE);
-    String said = advice.soak().advice().get(0);
-    assertTrue(said.startsWith("The account contradicts itself"), said);
-    assertTrue(said.contains("after step"), said);
+    SoakNote said = advice.soak().advice().get(0);
+    assertTrue(said instanceof SoakNote.SeenContradicts, said.toString());
+    String sentence = new SoakWords(UnitSystem.BOTH).note(said);
+    assertTrue(sentence.startsWith("The account contradicts itself"), sentence);
+    assertTrue(sentence.contains("after step"), sentence);
   }
 }

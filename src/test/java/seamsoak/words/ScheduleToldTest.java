@@ -18,6 +18,7 @@ import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.schedule.ScheduleAdvice.Then;
 import seamsoak.schedule.StepKind;
+import seamsoak.schedule.StepName;
 import seamsoak.schedule.Structure;
 
 /** Programs rely on the kinds: whoever renames a type must not rename them by the way. */
@@ -63,19 +64,18 @@ class ScheduleToldTest {
         kinds(Remark.class));
     assertEquals(
         List.of("normalizing-hides-lines", "holds-without-kiln", "color-tells-little"),
-        Arrays.stream(Remark.Always.values()).map(ScheduleTold::kind).toList());
+        Arrays.stream(Remark.Always.values()).map(Told::kindOf).toList());
   }
 
   private static Set<String> kinds(Class<?> sealed) {
     return Arrays.stream(sealed.getPermittedSubclasses())
-        .map(c -> ScheduleTold.kind(c))
+        .map(c -> Told.kindOf(c))
         .collect(Collectors.toSet());
   }
 
   @Test
   void wordsAreMetricAndStandBesideTheirKind() {
-    Map<String, Object> conflict =
-        ScheduleTold.members(new Conflict.TooThin(List.of("1084"), 3e-3));
+    Map<String, Object> conflict = Told.members(new Conflict.TooThin(List.of("1084"), 3e-3));
     assertEquals(
         List.of("kind", "about", "steels", "says", "todo"), List.copyOf(conflict.keySet()));
     assertEquals("too-thin", conflict.get("kind"));
@@ -83,7 +83,7 @@ class ScheduleToldTest {
         "the billet is too thin for the blade: with the skin off both faces 3 mm is left",
         conflict.get("says"));
     Map<String, Object> told = new HashMap<>();
-    ScheduleTold.stops(told, List.of(new Stop("harden", new Danger.NitrateHeat(800))));
+    Told.put(told, "hardStops", List.of(new Stop("harden", new Danger.NitrateHeat(800))));
     assertEquals(List.of("nitrate-heat"), told.get("hardStopKinds"));
     assertEquals(
         List.of(
@@ -96,14 +96,20 @@ class ScheduleToldTest {
   @Test
   void whatIsInARecordKeepsItsPlaceThere() {
     Map<String, Object> metal =
-        ScheduleTold.members(new Metal("O1", Structure.HARD, Optional.of(8.4), Optional.of(64.0)));
+        Told.members(new Metal("O1", Structure.HARD, Optional.of(8.4), Optional.of(64.0)));
     assertEquals("martensite, 8 % austenite", metal.get("structure"));
     assertEquals("hard", metal.get("structureKind"));
     assertEquals(Optional.of(8.4), metal.get("retainedPct"));
     Map<String, Object> line =
-        ScheduleTold.members(
+        Told.members(
             new ProgramLine(
-                StepKind.HARDEN.only(), 1, 300, 800, 10, Then.QUENCH, Optional.of("brine")));
+                new StepName(StepKind.HARDEN, 0),
+                1,
+                300,
+                800,
+                10,
+                Then.QUENCH,
+                Optional.of("brine")));
     assertEquals("quench in brine", line.get("then"));
     assertEquals("quench", line.get("thenKind"));
   }

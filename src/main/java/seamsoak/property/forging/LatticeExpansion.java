@@ -4,6 +4,7 @@ import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
 import seamsoak.steel.Element;
+import seamsoak.unit.Temperature;
 
 /**
  * How long a piece of steel is, hot, against its length at 20 C as ferrite and cementite.
@@ -25,7 +26,6 @@ import seamsoak.steel.Element;
  */
 public final class LatticeExpansion {
   private static final double ROOM_CELSIUS = 20;
-  private static final double ZERO_CELSIUS = 273.15;
   private static final double IRON_IN_CEMENTITE = 3;
   private static final double ATOMS_IN_CEMENTITE = 4;
 
@@ -57,7 +57,8 @@ public final class LatticeExpansion {
 
   /** Elongation as austenite, per length at 20 C as ferrite and cementite. */
   public double austeniteElongation(double celsius, double carbonPct) {
-    return elongation(lattice.austeniteMolarVolume(celsius + ZERO_CELSIUS, carbonPct), carbonPct);
+    return elongation(
+        lattice.austeniteMolarVolume(celsius + Temperature.ZERO_CELSIUS, carbonPct), carbonPct);
   }
 
   private double elongation(double volume, double carbonPct) {
@@ -65,7 +66,7 @@ public final class LatticeExpansion {
   }
 
   private double pearlite(double celsius, double carbonPct) {
-    double kelvin = celsius + ZERO_CELSIUS;
+    double kelvin = celsius + Temperature.ZERO_CELSIUS;
     double y = carbonPct / Element.C.mass() / ((100 - carbonPct) / Element.IRON_MASS);
     double inCementite = Math.min(1, IRON_IN_CEMENTITE * y);
     return (1 - inCementite) * lattice.ferriteMolarVolume(kelvin)
@@ -73,7 +74,7 @@ public final class LatticeExpansion {
   }
 
   private double cementite(double kelvin) {
-    double room = ROOM_CELSIUS + ZERO_CELSIUS;
+    double room = ROOM_CELSIUS + Temperature.ZERO_CELSIUS;
     double curie = k.get("cementite Curie");
     double below = k.get("cementite expansion below") * (Math.min(kelvin, curie) - room);
     double above = k.get("cementite expansion above") * Math.max(0, kelvin - curie);

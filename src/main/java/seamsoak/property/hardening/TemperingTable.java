@@ -15,6 +15,7 @@ import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.source.SourceTable;
+import seamsoak.unit.Temperature;
 
 /**
  * Published tempering tables, and what they say together about a steel that has none.
@@ -98,7 +99,10 @@ public final class TemperingTable {
     sheet.quenchedHrc().ifPresent(h -> curve.put(law.parameter(UNTEMPERED_KELVIN, 1), h));
     sheet
         .points()
-        .forEach(p -> curve.put(law.parameter(p.celsius() + 273.15, sheet.hours()), p.hrc()));
+        .forEach(
+            p ->
+                curve.put(
+                    law.parameter(p.celsius() + Temperature.ZERO_CELSIUS, sheet.hours()), p.hrc()));
     return curve;
   }
 

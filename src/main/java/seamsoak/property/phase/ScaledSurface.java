@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.unit.Temperature;
 
 /**
  * Activity of carbon at a steel surface under iron scale: FeO + C = Fe + CO.
@@ -22,7 +23,9 @@ public record ScaledSurface(double constant, double inverseT, Correlation correl
         c.describe(
             "activity of carbon at a face under scale",
             "1",
-            List.of(Correlation.celsiusRange(1000 - 273.15, 1523 - 273.15)),
+            List.of(
+                Correlation.celsiusRange(
+                    1000 - Temperature.ZERO_CELSIUS, 1523 - Temperature.ZERO_CELSIUS)),
             "8 % in activity at 1000 C"));
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import seamsoak.heat.Environment;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.unit.Temperature;
 
 /**
  * Cooling of a section in still air.
@@ -20,7 +21,6 @@ import seamsoak.property.correlation.Correlation;
  * <p>Stated error: none; h and the emissivity leave some 15 %, judgement.
  */
 public final class AirCooling {
-  private static final double ZERO_CELSIUS = 273.15;
 
   private final Environment air;
   private final Correlation correlation;
@@ -28,7 +28,7 @@ public final class AirCooling {
   public AirCooling(Coefficients k) {
     this.air =
         Environment.steady(
-            k.get("ambient") + ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
+            k.get("ambient") + Temperature.ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
     this.correlation =
         k.describe(
             "cooling rate in still air",

@@ -3,13 +3,13 @@ package seamsoak.property.section;
 import java.util.function.DoubleUnaryOperator;
 import seamsoak.heat.HeatLaw;
 import seamsoak.property.hardening.GrossmannCriterion;
+import seamsoak.unit.Temperature;
 
 /**
  * Heat and conductivity of steel as a table every half kelvin, straight between its lines and on
  * beyond its ends.
  */
 public final class SteelHeat implements HeatLaw {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final double LOWEST_KELVIN = 173.15;
   private static final double STEP_KELVIN = 0.5;
   private static final int LINES = 2800;
@@ -22,7 +22,7 @@ public final class SteelHeat implements HeatLaw {
 
   private SteelHeat(DoubleUnaryOperator heatAt, DoubleUnaryOperator conductivityAt) {
     for (int i = 0; i <= LINES; i++) {
-      double celsius = LOWEST_KELVIN + i * STEP_KELVIN - ZERO_CELSIUS;
+      double celsius = LOWEST_KELVIN + i * STEP_KELVIN - Temperature.ZERO_CELSIUS;
       heat[i] = heatAt.applyAsDouble(celsius);
       potential[i] =
           i == 0

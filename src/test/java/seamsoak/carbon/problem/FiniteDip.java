@@ -25,7 +25,7 @@ public record FiniteDip(
     Arrays.fill(low, start - depth);
     double rest = halfWidth + 12 * Math.sqrt(diffusivity * seconds);
     Strip outside = Strip.of(metal, rest, new Grid(halfWidth / inside.length / rest, 1.02, false));
-    return outside.under(Strip.of(metal, inside, low));
+    return Strip.of(metal, inside, low).followedBy(outside);
   }
 
   @Override

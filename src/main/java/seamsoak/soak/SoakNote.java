@@ -1,0 +1,86 @@
+package seamsoak.soak;
+
+import java.util.Optional;
+import seamsoak.billet.Seen;
+import seamsoak.billet.Step;
+import seamsoak.state.CrossingReport;
+import seamsoak.state.LineReport;
+import seamsoak.unit.Length;
+
+/** What else to know about a soak. */
+public sealed interface SoakNote {
+  /** What was seen is left out: there are no histories to weigh it. */
+  record SeenWithoutHistories() implements SoakNote {}
+
+  /**
+   * What was seen leaves some of the histories.
+   *
+   * @param usual whether the usual one is among them
+   */
+  record SeenLeaves(int left, int of, boolean usual) implements SoakNote {}
+
+  /**
+   * Almost no history shows all that was seen.
+   *
+   * @param step after which the least likely was seen
+   * @param agreePct share of the histories that show it by itself
+   */
+  record SeenContradicts(Step step, Seen seen, double agreePct) implements SoakNote {}
+
+  /**
+   * Nothing allowed clears the lines by the middle estimate.
+   *
+   * @param withinLongestPct share of the histories in which the hottest allowed does
+   */
+  record NoneClears(Optional<Double> withinLongestPct) implements SoakNote {}
+
+  /** The faces were never ground before they were closed. */
+  record GrindFirst() implements SoakNote {}
+
+  /**
+   * What would help.
+   *
+   * @param minutes that it would leave at a temperature; empty beyond 24 h
+   */
+  record Remedy(Measure measure, Optional<Double> minutes, double celsius) implements SoakNote {}
+
+  /** What can be done differently. */
+  enum Measure {
+    GRIND_DEEPER,
+    SHORTER_HEATS,
+    DRAW_THINNER
+  }
+
+  /** No histories were asked for. */
+  record NoHistories() implements SoakNote {}
+
+  /** In how many histories the lines are gone before any soak, and by the cycles alone. */
+  record Gone(int histories, double alreadyPct, double byCyclesPct) implements SoakNote {}
+
+  /**
+   * A crossing clears last.
+   *
+   * @param line that stays longest between the crossings, if any shows
+   * @param celsius that the minutes of both are told for
+   */
+  record LastToClear(CrossingReport crossing, Optional<LineReport> line, double celsius)
+      implements SoakNote {}
+
+  /** Many histories could not be walked to the end. */
+  record LeftOut(int histories, int of) implements SoakNote {}
+
+  /** A width that the file states for what is visible decides nothing. */
+  record WidthIsInContrast() implements SoakNote {}
+
+  /** How wide a line of missing carbon must be by now; anything much finer is something else. */
+  record LeastWidth(LineReport line) implements SoakNote {}
+
+  /** A line that was measured is too fine to be missing carbon. */
+  record TooFine(Step step, Length width) implements SoakNote {}
+
+  /** What sways the minutes most, and can be known better. */
+  record Narrower(Input input) implements SoakNote {}
+
+  /** A test etch before the rest of the work. */
+  record TestEtch() implements SoakNote {}
+}

@@ -1,0 +1,114 @@
+package seamsoak.soak;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Seen;
+import seamsoak.billet.Step;
+import seamsoak.state.CrossingReport;
+import seamsoak.state.LineReport;
+
+/**
+ * What else a smith should know about a soak.
+ *
+ * @param celsius that the minutes of lines and crossings are told for
+ */
+record SoakNotes(
+    Billet billet,
+    List<LineReport> lines,
+    List<CrossingReport> crossings,
+    double celsius,
+    SoakSamples possible) {
+  /** A measured line this much narrower than any carbon line can be is something else. */
+  private static final double CLEARLY_NARROWER = 0.5;
+
+  /** Share of the histories that may be left out without a word. */
+  private static final double MOST_LEFT_OUT = 0.05;
+
+  /**
+   * All of them, most important first.
+   *
+   * @param seen what comes of what the smith saw
+   * @param unless what to know where nothing is recommended
+   * @param dominant what sways the minutes most
+   */
+  List<SoakNote> all(Optional<SoakNote> seen, List<SoakNote> unless, Optional<Input> dominant) {
+    List<SoakNote> all = new ArrayList<>();
+    seen.ifPresent(all::add);
+    all.addAll(unless);
+    all.add(gone());
+    lastToClear().ifPresent(all::add);
+    leftOut().ifPresent(all::add);
+    if (billet.visible().width().isPresent()) {
+      all.add(new SoakNote.WidthIsInContrast());
+    }
+    leastWidth().ifPresent(all::add);
+    tooFine().ifPresent(all::add);
+    // nobody can know better at the forge how fast carbon moves
+    dominant.filter(i -> i != Input.MOBILITY).map(SoakNote.Narrower::new).ifPresent(all::add);
+    all.add(new SoakNote.TestEtch());
+    return List.copyOf(all);
+  }
+
+  private SoakNote gone() {
+    return possible.count() == 0
+        ? new SoakNote.NoHistories()
+        : new SoakNote.Gone(
+            possible.count(),
+            possible.goneAlreadyPct().orElseThrow(),
+            possible.goneBySchedulePct().orElseThrow());
+  }
+
+  /** Where a line stays longest, if that is at a crossing. */
+  private Optional<SoakNote> lastToClear() {
+    Optional<CrossingReport> crossing =
+        crossings.stream()
+            .filter(CrossingReport::visible)
+            .max(Comparator.comparingDouble(c -> minutes(c.minutes())));
+    Optional<LineReport> line =
+        lines.stream()
+            .filter(LineReport::visible)
+            .max(Comparator.comparingDouble(l -> minutes(l.minutes())));
+    boolean last =
+        minutes(crossing.flatMap(CrossingReport::minutes))
+            >= line.flatMap(LineReport::minutes).orElse(0.0);
+    return crossing.filter(c -> last).map(c -> new SoakNote.LastToClear(c, line, celsius));
+  }
+
+  private static double minutes(Optional<Double> taken) {
+    return taken.orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** A history that cannot be walked counts as one that was not; many are worth a word. */
+  private Optional<SoakNote> leftOut() {
+    int asked = possible.count() + possible.leftOut();
+    return possible.leftOut() > MOST_LEFT_OUT * asked
+        ? Optional.of(new SoakNote.LeftOut(possible.leftOut(), asked))
+        : Optional.empty();
+  }
+
+  private Optional<SoakNote> leastWidth() {
+    return lines.stream()
+        .filter(l -> l.narrowestMm().isPresent() && !l.boundary())
+        .min(Comparator.comparingDouble(l -> l.narrowestMm().orElseThrow()))
+        .map(SoakNote.LeastWidth::new);
+  }
+
+  private Optional<SoakNote> tooFine() {
+    for (Step step : billet.steps()) {
+      Optional<Seen> seen = step.mark().seen().filter(s -> s.width().isPresent());
+      if (seen.isPresent() && lines.stream().anyMatch(l -> tooFine(seen.get(), l))) {
+        return Optional.of(new SoakNote.TooFine(step, seen.get().width().get()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean tooFine(Seen seen, LineReport line) {
+    double millimetres = seen.width().orElseThrow().millimetres();
+    return Sightings.isMeant(seen, line.joints().made())
+        && line.narrowestMm().filter(least -> millimetres < CLEARLY_NARROWER * least).isPresent();
+  }
+}

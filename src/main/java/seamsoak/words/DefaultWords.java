@@ -1,0 +1,71 @@
+package seamsoak.words;
+
+import java.util.Locale;
+import seamsoak.billet.Default;
+import seamsoak.billet.Defaults;
+import seamsoak.unit.UnitSystem;
+
+/** What was assumed because the file does not say it. */
+public record DefaultWords(UnitSystem units) {
+  public String says(Default taken) {
+    return where(taken) + ": " + what(taken.what());
+  }
+
+  /** What it is said of, such as {@code step 1 weld}. */
+  public String where(Default taken) {
+    return switch (taken.part()) {
+      case STACK -> "stack";
+      case STEPS -> taken.step().orElseThrow().title();
+      case SOAK -> "soak";
+      case LINES -> "lines";
+      case COVERED_FACES -> "covered faces";
+      case BLADE -> "blade";
+      case EQUIPMENT -> "equipment";
+      case QUENCHANTS -> "quenchants";
+    };
+  }
+
+  public String what(Default.What what) {
+    return value(what) + (what.judged() ? " (default, judgement)" : " (default)");
+  }
+
+  private String value(Default.What what) {
+    return switch (what) {
+      case NO_SKIN -> "no skin on the stock";
+      case FACES -> "faces to be joined " + word(Defaults.FACES);
+      case OUTSIDE -> "outer faces " + word(Defaults.OUTSIDE);
+      case RISE -> "rise " + Defaults.RISE.format(units);
+      case COOL -> "cools in " + word(Defaults.COOL);
+      case NO_TURN -> "no piece turned";
+      case KERF -> "kerf " + Defaults.KERF.format(units);
+      case NO_GRIND -> "nothing ground off before closing";
+      case ALL_SLICES -> "as many slices as the bar gives";
+      case COATING_UNKNOWN -> "coating of the jacket unknown";
+      case ONLY_JACKET -> "only the jacket ground off";
+      case CAN_INSIDE_UNKNOWN -> "nothing known of what is in the can";
+      case CAN_VENT_UNKNOWN -> "nothing known of a vent in the can";
+      case MOST_SOAK -> "at most " + Defaults.MOST_SOAK.format(units);
+      case SOAK_OUTSIDE -> "outer faces " + word(Defaults.SOAK_OUTSIDE);
+      case VISIBLE_DIP ->
+          "visible from " + Defaults.VISIBLE_DIP.format(units) + " of carbon missing";
+      case COVERED ->
+          "reached by the fire " + Defaults.COVERED.format(units) + " as much as open ones";
+      case BLADE_THICKNESS -> "as thick as the billet leaves it";
+      case BLADE_WIDTH -> "as wide as the billet";
+      case HARDNESS -> Defaults.HARDNESS.format(units) + " wanted";
+      case EDGE -> "the steel with the most carbon cuts";
+      case GAS_FORGE -> "a gas forge";
+      case KILN_HIGHEST -> "a kiln that goes to " + Defaults.KILN_HIGHEST.format(units);
+      case KILN_RAMP -> "its fastest climb " + Defaults.KILN_RAMP.format(units);
+      case NO_SALT -> "no molten salt to heat in";
+      case NO_COLD -> "nothing to cool below room temperature";
+      case CLOSED_SHOP -> "a closed shop";
+      case NO_ACID -> "scale ground off, no acid";
+      case FAST_OIL -> "fast quench oil";
+    };
+  }
+
+  private static String word(Enum<?> choice) {
+    return choice.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,226 @@
+package seamsoak.words;
+
+import java.util.Locale;
+import java.util.Optional;
+import seamsoak.billet.Seen;
+import seamsoak.soak.Input;
+import seamsoak.soak.Remedies;
+import seamsoak.soak.SoakAdvice.OptionRemark;
+import seamsoak.soak.SoakNote;
+import seamsoak.soak.SoakReason;
+import seamsoak.state.LineReport;
+import seamsoak.unit.Length;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
+
+/** What is said of a soak. */
+public record SoakWords(UnitSystem units) {
+  /** Why it is recommended; no sentence of its own. */
+  public String reason(SoakReason reason) {
+    return switch (reason.kind()) {
+      case NOTHING_SHOWS -> "no line shows: nothing to clear, so no soak is needed";
+      case CYCLES_CLEAR ->
+          "the normalizing and refining cycles to come clear the lines on their own: do not"
+              + " soak as well";
+      case COOLEST_BY_HISTORIES -> coolest(reason, " in nine of ten possible histories");
+      case COOLEST_BY_MIDDLE ->
+          coolest(reason, " by the middle estimate, which half of all billets outlast");
+      case HOTTEST_ALLOWED ->
+          "the hottest that the steels allow for forging, as long as you allow: it clears"
+              + " the lines by the middle estimate, not in nine of ten histories";
+    };
+  }
+
+  private String coolest(SoakReason reason, String howSure) {
+    return "the coolest soak that clears the lines within "
+        + TimeSpan.ofMinutes(reason.mostMinutes()).format(units)
+        + howSure
+        + "; hotter is quicker but coarsens the grain and scales more";
+  }
+
+  public String remark(OptionRemark remark) {
+    return switch (remark) {
+      case ABOVE_BURNING -> "above the burning line: the steel may crumble";
+      case ABOVE_FORGING -> "above the forging limit of its steels";
+      case ABOVE_WISH -> "above the highest you allow";
+      case EATEN_FIRST -> "the fire would eat the billet first";
+    };
+  }
+
+  public String input(Input input) {
+    return switch (input) {
+      case MOBILITY -> "speed of carbon";
+      case FIRE_TEMPERATURE -> "temperature of the fire";
+      case FIRE_TIMES -> "times in the fire";
+      case GROUND_DEPTHS -> "ground depths";
+      case COVER -> "cover of the faces";
+      case VISIBLE_DIP -> "dip that shows";
+      case STEEL_CARBON -> "carbon of the steels";
+      case SCALING -> "scaling";
+      case BREADTH -> "breadth that the eye compares";
+    };
+  }
+
+  /** One or two sentences. */
+  public String note(SoakNote note) {
+    if (note instanceof SoakNote.SeenWithoutHistories) {
+      return "What you saw is left out: it takes possible histories to weigh it.";
+    }
+    if (note instanceof SoakNote.SeenLeaves s) {
+      return "What you saw leaves "
+          + s.left()
+          + " of "
+          + s.of()
+          + " possible histories"
+          + (s.usual()
+              ? ""
+              : "; the usual one is not among them, so the middle estimate is the most"
+                  + " ordinary one that is")
+          + ".";
+    }
+    if (note instanceof SoakNote.SeenContradicts s) {
+      return String.format(
+          Locale.ROOT,
+          "The account contradicts itself: almost no possible history shows all that you saw."
+              + " Look again at: %s after %s, which %.0f %% of the histories would show by"
+              + " itself. The answer below leaves out what was seen.",
+          seen(s.seen()),
+          s.step().title(),
+          s.agreePct());
+    }
+    if (note instanceof SoakNote.NoneClears n) {
+      return "No soak within what is allowed clears the lines by the middle estimate"
+          + n.withinLongestPct()
+              .map(
+                  p ->
+                      percent("; the hottest allowed clears them in %.0f %%", p)
+                          + " of the possible histories.")
+              .orElse(".");
+    }
+    if (note instanceof SoakNote.GrindFirst) {
+      return "Grinding the faces to clean metal before closing them, next time, comes first.";
+    }
+    if (note instanceof SoakNote.Remedy r) {
+      return measure(r.measure()) + " would " + left(r) + ".";
+    }
+    if (note instanceof SoakNote.NoHistories) {
+      return "No possible histories were asked for, so how sure this is cannot be said.";
+    }
+    if (note instanceof SoakNote.Gone g) {
+      return percent("The lines are gone before any soak in %.0f %%", g.alreadyPct())
+          + " of "
+          + g.histories()
+          + " possible histories, and after the normalizing and refining cycles alone in "
+          + percent("%.0f %%.", g.byCyclesPct());
+    }
+    if (note instanceof SoakNote.LastToClear l) {
+      return "Last to clear is where "
+          + SeamWords.cross(l.crossing())
+          + ": "
+          + taken(l.crossing().minutes())
+          + " at "
+          + temperature(l.celsius())
+          + "; between the crossings "
+          + l.line().map(this::taken).orElse("no line shows")
+          + ".";
+    }
+    if (note instanceof SoakNote.LeftOut l) {
+      return l.histories()
+          + " of "
+          + l.of()
+          + " possible histories cannot be walked to the end (the metal would be scaled or"
+          + " ground away) and are left out.";
+    }
+    if (note instanceof SoakNote.WidthIsInContrast) {
+      return "The width in \"visible\" decides no more: how wide a line is counts in its contrast.";
+    }
+    if (note instanceof SoakNote.LeastWidth w) {
+      return "At the "
+          + SeamWords.says(w.line().joints())
+          + " a line of missing carbon is at least "
+          + Length.ofMillimetres(w.line().narrowestMm().orElseThrow()).format(units)
+          + " wide on the face by now. A hair-thin bright line is nickel, arsenic or copper"
+          + " brought up by scale, or oxide: it will not soak out, so stop soaking.";
+    }
+    if (note instanceof SoakNote.TooFine f) {
+      return "The line seen after "
+          + f.step().title()
+          + ", "
+          + f.width().format(units)
+          + " wide, is too fine to be missing carbon.";
+    }
+    if (note instanceof SoakNote.Narrower n) {
+      return "What sways the minutes most: "
+          + input(n.input())
+          + ". What would narrow the band: "
+          + narrows(n.input())
+          + ".";
+    }
+    if (note instanceof SoakNote.TestEtch) {
+      return "Try a test etch on a ground corner after the soak and before the rest: if a line is left"
+          + " that this says should be gone, do not soak again. It is then not missing carbon.";
+    }
+    throw new IllegalStateException(note.toString());
+  }
+
+  private static String percent(String words, double value) {
+    return String.format(Locale.ROOT, words, value);
+  }
+
+  private static String seen(Seen seen) {
+    String line = seen.line() == Seen.Look.NONE ? "no line" : "a " + word(seen.line()) + " line";
+    return line + " at the " + word(seen.seams()) + " seams";
+  }
+
+  private static String word(Enum<?> of) {
+    return of.name().toLowerCase(Locale.ROOT);
+  }
+
+  private String measure(SoakNote.Measure measure) {
+    return switch (measure) {
+      case GRIND_DEEPER ->
+          "Grinding "
+              + new Length(Remedies.DEEPER_METRES).format(units)
+              + " deeper before each closing next time";
+      case SHORTER_HEATS -> "Six tenths of the time in the fire next time";
+      case DRAW_THINNER -> "Drawing the billet to seven tenths of its thickness before the soak";
+    };
+  }
+
+  private String left(SoakNote.Remedy r) {
+    if (r.minutes().isEmpty()) {
+      return "still leave more than 24 h at " + temperature(r.celsius());
+    }
+    return r.minutes().get() == 0
+        ? "leave no line to clear"
+        : "leave " + taken(r.minutes()) + " at " + temperature(r.celsius());
+  }
+
+  private String taken(LineReport line) {
+    return SeamWords.says(line.joints()) + ", " + taken(line.minutes());
+  }
+
+  private String taken(Optional<Double> minutes) {
+    return minutes
+        .map(m -> TimeSpan.ofMinutes(Math.ceil(m)).format(units))
+        .orElse("more than 24 h");
+  }
+
+  private String temperature(double celsius) {
+    return Temperature.ofCelsius(celsius).format(units);
+  }
+
+  private static String narrows(Input input) {
+    return switch (input) {
+      case MOBILITY -> "nothing that a forge can measure";
+      case FIRE_TEMPERATURE -> "a thermocouple beside the work in every heat";
+      case FIRE_TIMES -> "a clock: write down how long each heat stays in the fire";
+      case GROUND_DEPTHS -> "measure the bar before and after each grinding";
+      case COVER -> "break open and etch one test weld made the same way";
+      case VISIBLE_DIP, BREADTH -> "a test etch now: it shows which of the lines you can see";
+      case STEEL_CARBON -> "a mill certificate for the steels";
+      case SCALING -> "measure the bar before and after one long heat";
+    };
+  }
+}
