@@ -69,6 +69,8 @@ public final class JsonWriter {
       map(out, m);
     } else if (value instanceof Collection<?> c) {
       list(out, c);
+    } else if (value instanceof JsonText t) {
+      out.writeString(t.json());
     } else if (value instanceof Record r) {
       map(out, members(r));
     } else {

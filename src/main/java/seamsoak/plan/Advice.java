@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.source.Caution;
 import seamsoak.state.Preform;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.StageReport;
@@ -30,7 +31,7 @@ public record Advice(
     ScheduleAdvice schedule,
     Optional<SeamProfile> seam,
     List<String> hardStops,
-    List<String> cautions) {
+    List<Caution> cautions) {
 
   /** Whether the lines clear and nothing stands in the way. */
   public boolean goesAhead() {

@@ -71,6 +71,7 @@ record ShopCard(
             .sorted(Comparator.comparing(s -> !s.step().equals("soak")))
             .flatMap(s -> s.cautions().stream())
             .findFirst()
+            .map(c -> c.said(units))
             .orElse("");
     List<Entry> steps = entries(advice, caution, new Shown(units));
     SoakText words = new SoakText(advice, units);
@@ -109,9 +110,10 @@ record ShopCard(
 
   private static Entry entry(
       int number, ScheduleAdvice.Step step, double rise, Set<String> said, Shown shown) {
-    List<String> fresh = step.cautions().stream().filter(c -> !said.contains(c)).toList();
-    int again = step.cautions().size() - fresh.size();
-    said.addAll(step.cautions());
+    List<String> cautions = step.cautions().stream().map(c -> c.said(shown.units())).toList();
+    List<String> fresh = cautions.stream().filter(c -> !said.contains(c)).toList();
+    int again = cautions.size() - fresh.size();
+    said.addAll(cautions);
     return new Entry(
         "step-" + number,
         step.step(),

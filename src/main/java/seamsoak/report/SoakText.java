@@ -11,37 +11,22 @@ import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
 
 /** The soak in words: the answer, what shows, the options, what else to know. */
-public record SoakText(Advice advice, UnitSystem units) {
+record SoakText(Advice advice, UnitSystem units) {
   private static final int TABLE_STEP = 20;
-
-  /** The whole answer of the command. */
-  public String page() {
-    return new Page()
-        .then(answer())
-        .then(new LinesText(shown()).now(advice.soak().lines(), advice.soak().crossings()))
-        .then(options())
-        .then(new Page().table(new LinesText(shown()).faded(advice.history())).toString())
-        .then(new CarbonText(advice).page())
-        .then(more())
-        .then(new BilletText(advice, shown()).defaults())
-        .toString();
-  }
 
   private Shown shown() {
     return new Shown(units);
   }
 
-  /** What to do in one sentence, first of all, and why; before it what forbids it. */
-  String answer() {
-    Page page = new Page();
-    advice.hardStops().forEach(stop -> page.say("Do not do this. " + stop));
-    page.say(soak());
+  /** What to do in one sentence, and why. */
+  List<String> answer() {
+    List<String> all = new ArrayList<>(List.of(soak()));
     advice
         .soak()
         .recommended()
         .filter(r -> r.minutes() > 0)
-        .ifPresent(r -> page.say("Why: " + r.reason() + "."));
-    return page.toString();
+        .ifPresent(r -> all.add("Why: " + r.reason() + "."));
+    return all;
   }
 
   String soak() {
@@ -79,20 +64,6 @@ public record SoakText(Advice advice, UnitSystem units) {
                   : from + " to " + to;
             })
         .orElse(shown().time(low) + " to more than 24 h");
-  }
-
-  /** The soaks side by side; nothing when none is needed. */
-  String options() {
-    if (noneNeeded()) {
-      return "";
-    }
-    List<SoakOption> rows = listed();
-    if (rows.isEmpty()) {
-      return new Page().say(nowhere()).toString();
-    }
-    Page page = new Page().table(table());
-    String legend = legend();
-    return legend.isEmpty() ? page.toString() : page.say(legend).toString();
   }
 
   private boolean hasBand() {
@@ -191,10 +162,6 @@ public record SoakText(Advice advice, UnitSystem units) {
             : o.temperatureC() > soak.highestForgingC() ? "f" : "";
     boolean own = o.remarks().stream().anyMatch(r -> r.contains("highest you allow"));
     return (recommends(o) ? "*" : "") + (o.clears() ? "" : ">") + limit + (own ? "h" : "");
-  }
-
-  String more() {
-    return new Page().say("What else to know").items(advice.soak().advice()).toString();
   }
 
   static String capital(String s) {

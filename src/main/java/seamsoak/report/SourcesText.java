@@ -11,14 +11,12 @@ import seamsoak.trace.Trace;
  * them.
  */
 public record SourcesText(Trace trace) {
-  /** The section below an answer; nothing when nobody asked for it. */
+  /** What stands below an answer; nothing when nobody asked for it. */
   public String page() {
-    if (trace.entries().isEmpty()) {
-      return "";
-    }
-    Page page = new Page().say("Sources (temperatures in C, contents in wt%)");
-    trace.entries().forEach(e -> entry(page, e));
-    return "\n" + page;
+    Section section =
+        Section.of("sources", "Sources (temperatures in C, contents in wt%)")
+            .terms(trace.entries().stream().map(SourcesText::term).toList());
+    return section.parts().isEmpty() ? "" : "\n" + Page.of(List.of(section));
   }
 
   /** Each range that was left, a sentence each. */
@@ -50,12 +48,6 @@ public record SourcesText(Trace trace) {
 
   private static String name(Trace.Entry e) {
     return e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit());
-  }
-
-  private static void entry(Page page, Trace.Entry e) {
-    page.point(name(e));
-    page.below(from(e) + standing(e) + ".");
-    limits(e).forEach(page::below);
   }
 
   private static List<String> limits(Trace.Entry e) {

@@ -33,8 +33,8 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
   private static final double ALLOYED_PCT = 1;
 
   /** For the stack, then for each step of a billet; a jacket or a can counts until it is off. */
-  public List<List<String>> ofHistory() {
-    List<List<String>> all = new ArrayList<>(List.of(List.of()));
+  public List<List<Caution>> ofHistory() {
+    List<List<Caution>> all = new ArrayList<>(List.of(List.of()));
     Set<Condition> wrapped = Set.of();
     for (Step step : billet.steps()) {
       if (step instanceof Step.Tile) {
@@ -120,14 +120,12 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
    * @param celsius the hottest it gets
    * @param more what holds there beside what always holds in this shop
    */
-  public List<String> at(String step, double celsius, Set<Condition> more) {
+  public List<Caution> at(String step, double celsius, Set<Condition> more) {
     Set<String> words =
         with(more, always(celsius).toArray(Condition[]::new)).stream()
             .map(Condition::word)
             .collect(Collectors.toUnmodifiableSet());
-    return table.at(step, words).stream()
-        .map(Caution::statement)
-        .collect(Collectors.toUnmodifiableList());
+    return table.at(step, words);
   }
 
   private static Set<Condition> with(Set<Condition> some, Condition... more) {

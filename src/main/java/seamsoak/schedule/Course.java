@@ -14,6 +14,7 @@ import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Condition;
 import seamsoak.safety.StepCautions;
+import seamsoak.source.Caution;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
@@ -159,7 +160,7 @@ final class Course {
   private void note(ScheduleStep step, List<ScheduleAdvice.Metal> becomes, Workpiece left) {
     piece = left;
     metals = becomes.isEmpty() ? metals : becomes;
-    List<String> said =
+    List<Caution> said =
         cautions.at(step.cautionStep(), step.hottestC(), step.conditions(cautions.fire(), on));
     segments.addAll(step.segments(said));
     steps.add(

@@ -2,6 +2,7 @@ package seamsoak.schedule;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.source.Caution;
 import seamsoak.state.LineReport;
 import seamsoak.state.StageReport;
 
@@ -64,7 +65,7 @@ public record ScheduleAdvice(
       String cool,
       String why,
       String check,
-      List<String> cautions,
+      List<Caution> cautions,
       String in) {}
 
   /**
@@ -88,7 +89,7 @@ public record ScheduleAdvice(
       Optional<Double> holdMinutes,
       String why,
       List<String> checks,
-      List<String> cautions,
+      List<Caution> cautions,
       Optional<String> refused) {}
 
   /**

@@ -8,6 +8,7 @@ import java.util.Set;
 import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Condition;
+import seamsoak.source.Caution;
 
 /**
  * One step of a schedule as planned.
@@ -103,7 +104,7 @@ public record ScheduleStep(
   }
 
   /** Its parts as the answer shows them; reason and check stand at the hold, cautions once. */
-  List<ScheduleAdvice.Segment> segments(List<String> cautions) {
+  List<ScheduleAdvice.Segment> segments(List<Caution> cautions) {
     List<ScheduleAdvice.Segment> all = new ArrayList<>();
     boolean told = false;
     boolean holds = hold().isPresent();

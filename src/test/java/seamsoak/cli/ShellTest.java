@@ -51,8 +51,8 @@ class ShellTest {
         new Colors(true).answer(plain));
     assertEquals(plain, new Colors(false).answer(plain));
     assertEquals(
-        esc + "1;31mCautions, always" + esc + "0m\n  - Stop.\n",
-        new Colors(true).beside("Cautions, always\n  - Stop.\n"));
+        esc + "1mSoak." + esc + "0m\n\n" + esc + "1;31mCautions" + esc + "0m\n  - Stop.\n",
+        new Colors(true).answer("Soak.\n\nCautions\n  - Stop.\n"));
   }
 
   @Test

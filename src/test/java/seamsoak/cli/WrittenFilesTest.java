@@ -77,7 +77,6 @@ class WrittenFilesTest {
             "advice.json",
             "fading.png",
             "fading.svg",
-            "kiln.csv",
             "plan.txt",
             "report.html",
             "schedule.png",
@@ -96,7 +95,7 @@ class WrittenFilesTest {
           written(second.resolve(name), second, first),
           name);
     }
-    assertTrue(Files.readString(first.resolve("plan.txt")).contains("Cautions, always"));
+    assertTrue(Files.readString(first.resolve("plan.txt")).contains("\nCautions\nAlways\n"));
   }
 
   @Test
@@ -164,6 +163,19 @@ class WrittenFilesTest {
     assertTrue(Files.readString(mine).startsWith("step,segment,"));
     assertEquals(0, schedule(mine, "--units", "us").code(), "its own it renews");
     assertTrue(Files.readString(mine).startsWith("step,segment,rate_F_per_h,to_F"));
+  }
+
+  /** Who must not do this needs no program for it. */
+  @Test
+  void aRefusedBilletGetsNoProgram() throws IOException {
+    Path file = folder.resolve("refused.csv");
+    Ran refused = Ran.run("schedule", GALVANIZED, "--samples", "2", "--program", file.toString());
+    assertEquals(4, refused.code());
+    assertTrue(Files.notExists(file));
+    assertEquals(file + " is not written: this billet is refused.", refused.err().strip());
+    Path out = folder.resolve("fine");
+    assertEquals(0, Ran.run("plan", SAN_MAI, "--samples", "2", "--out", out.toString()).code());
+    assertTrue(Files.exists(out.resolve("kiln.csv")));
   }
 
   private Ran runInto(Path out, String... more) {
