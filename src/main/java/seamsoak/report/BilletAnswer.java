@@ -13,96 +13,80 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   public Answer soak() {
     BilletSections s = sections();
-    List<String> told = new SoakText(advice, units).answer();
-    CautionText cautions = CautionText.soak(advice, units);
-    return new Answer(
-        List.of(
-            answer(told),
-            s.lines(),
-            s.soak(),
-            s.billet(),
-            s.more(),
-            s.assumed(),
-            s.remarks(false),
-            cautions.section()),
-        brief(
-            told,
-            List.of(linesNow(), s.more()),
-            cautions,
-            "--full also shows the soaks side by side, how the lines faded, sizes and carbon"));
+    return answer(
+        new SoakText(advice, units).answer(),
+        List.of(s.lines(), s.soak(), s.billet(), s.more(), s.assumed(), s.remarks(false)),
+        List.of(linesNow(), s.more()),
+        CautionText.soak(advice, units),
+        "--full also shows the soaks side by side, how the lines faded, sizes and carbon");
   }
 
   public Answer schedule() {
     BilletSections s = sections();
     ScheduleText text = new ScheduleText(advice, units);
-    CautionText cautions = CautionText.schedule(advice, units);
-    return new Answer(
-        List.of(
-            answer(text.answer()), s.schedule(), s.assumed(), s.remarks(true), cautions.section()),
-        brief(
-            text.answer(),
-            List.of(conflicts(), Section.of("schedule").table(text.heatsTable())),
-            cautions,
-            "--full also shows why and what to check at each step, the quench, what it leaves"));
+    return answer(
+        text.answer(),
+        List.of(s.schedule(), s.assumed(), s.remarks(true)),
+        List.of(conflicts(), Section.of("schedule").table(text.heatsTable())),
+        CautionText.schedule(advice, units),
+        "--full also shows why and what to check at each step, the quench, what it leaves");
   }
 
   public Answer plan() {
     BilletSections s = sections();
     List<String> told = new ArrayList<>(new SoakText(advice, units).answer());
     told.addAll(new ScheduleText(advice, units).told());
-    CautionText cautions = CautionText.all(advice, units);
-    return new Answer(
+    return answer(
+        told,
         List.of(
-            answer(told),
-            s.lines(),
-            s.soak(),
-            s.billet(),
-            s.schedule(),
-            s.more(),
-            s.assumed(),
-            s.remarks(true),
-            cautions.section()),
-        brief(
-            told,
-            List.of(conflicts(), linesNow(), s.more()),
-            cautions,
-            "The report has all of it, and so has --full"));
+            s.lines(), s.soak(), s.billet(), s.schedule(), s.more(), s.assumed(), s.remarks(true)),
+        List.of(conflicts(), linesNow(), s.more()),
+        CautionText.all(advice, units),
+        "The report has all of it, and so has --full");
   }
 
   private BilletSections sections() {
     return new BilletSections(advice, units, Map.of());
   }
 
-  /** What forbids it first of all, then what would hold without that. */
-  private Section answer(List<String> told) {
-    Section section = Section.of("answer").words(stops());
-    return advice.hardStops().isEmpty()
-        ? section.words(told)
-        : section.words(
-            Stream.concat(Stream.of("But for that, what follows would hold."), told.stream())
-                .toList());
-  }
-
-  private List<String> stops() {
-    return advice.hardStops().stream().map(stop -> "Do not do this. " + stop).toList();
-  }
-
-  /** A billet that is refused is told that, and no soak. */
-  private List<Section> brief(
-      List<String> told, List<Section> more, CautionText cautions, String rest) {
-    List<Section> all = new ArrayList<>();
-    all.add(Section.of("answer").words(stops().isEmpty() ? told : stops()));
-    all.addAll(stops().isEmpty() ? more : List.of());
-    all.add(cautions.worst(MOST_CAUTIONS));
+  /**
+   * What forbids it comes first of all. At once, a billet that is refused is told that and no soak.
+   *
+   * @param told the answer itself
+   * @param all what all of it has besides
+   * @param brief what is read at once besides
+   * @param rest what is not
+   */
+  private Answer answer(
+      List<String> told,
+      List<Section> all,
+      List<Section> brief,
+      CautionText cautions,
+      String rest) {
+    Section stops =
+        Section.of("answer")
+            .words(advice.hardStops().stream().map(stop -> "Do not do this. " + stop).toList());
+    boolean refused = !advice.hardStops().isEmpty();
+    Section answer = refused ? stops.words("But for that, what follows would hold.") : stops;
     int assumed = new BilletText(advice, new Shown(units)).assumed().size();
     String things =
         assumed == 0
-            ? ""
-            : ", and "
-                + (assumed == 1 ? "one thing" : assumed + " things")
-                + " assumed since the file does not say";
-    all.add(Section.of("rest").words(rest + things + "."));
-    return all;
+            ? "."
+            : ", and %s assumed since the file does not say."
+                .formatted(assumed == 1 ? "one thing" : assumed + " things");
+    return new Answer(
+        listed(answer.words(told), all, cautions.section()),
+        listed(
+            refused ? stops : stops.words(told),
+            refused ? List.of() : brief,
+            cautions.worst(MOST_CAUTIONS),
+            Section.of("rest").words(rest + things)));
+  }
+
+  private static List<Section> listed(Section first, List<Section> more, Section... last) {
+    return Stream.of(Stream.of(first), more.stream(), Stream.of(last))
+        .flatMap(sections -> sections)
+        .toList();
   }
 
   /** Which lines show. */
@@ -112,13 +96,6 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   private Section conflicts() {
     return Section.of("conflicts", "Conflicts, and what to do")
-        .items(
-            advice.schedule().conflicts().stream()
-                .map(
-                    c ->
-                        SoakText.capital(BilletSections.sentence(c.says()))
-                            + " Do: "
-                            + BilletSections.sentence(c.todo()))
-                .toList());
+        .items(BilletSections.conflictsInShort(advice));
   }
 }

@@ -110,6 +110,13 @@ record BilletSections(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
         .toList();
   }
 
+  /** A sentence or two each. */
+  static List<String> conflictsInShort(Advice advice) {
+    return advice.schedule().conflicts().stream()
+        .map(c -> SoakText.capital(sentence(c.says())) + " Do: " + sentence(c.todo()))
+        .toList();
+  }
+
   static String sentence(String words) {
     return words.endsWith(".") ? words : words + ".";
   }

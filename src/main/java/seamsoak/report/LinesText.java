@@ -47,16 +47,13 @@ record LinesText(Shown shown) {
   }
 
   private String said(LineGroup g) {
-    return g.name()
-        + ": a line "
-        + shown.length(g.widestMm().orElse(0.0))
-        + " wide shows"
-        + lying(g)
-        + ", with "
-        + Shown.percent(g.seamPct())
-        + " % carbon at the seam and "
-        + Shown.percent(g.farPct())
-        + " % far from it.";
+    return "%s: a line %s wide shows%s, with %s %% carbon at the seam and %s %% far from it."
+        .formatted(
+            g.name(),
+            shown.length(g.widestMm().orElse(0.0)),
+            lying(g),
+            Shown.percent(g.seamPct()),
+            Shown.percent(g.farPct()));
   }
 
   /** A seam that lies flat makes a fine line broad on the face. */

@@ -135,7 +135,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     List<String> near = advice.insteadOfSecond().stream().map(PairRemedies.Near::id).toList();
     all.add(
         near.isEmpty()
-            ? "No grade of the table fits with " + advice.first() + ", not in a closed stack either."
+            ? "No grade of the table fits with "
+                + advice.first()
+                + ", not in a closed stack either."
             : "Another grade: of those that fit with %s %s, nearest to %s by analysis %s %s."
                 .formatted(
                     advice.first(),

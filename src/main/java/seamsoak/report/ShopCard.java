@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.soak.SoakAdvice;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
@@ -19,6 +20,7 @@ import seamsoak.unit.UnitSystem;
  * @param answer in large letters
  * @param second the same temperature in the other unit, and the band
  * @param why the reason
+ * @param conflicts what the steels do not agree on, and what to do
  * @param steps in order
  */
 record ShopCard(
@@ -27,6 +29,7 @@ record ShopCard(
     String answer,
     String second,
     String why,
+    List<String> conflicts,
     List<Entry> steps) {
 
   /**
@@ -75,23 +78,29 @@ record ShopCard(
             .orElse("");
     List<Entry> steps = entries(advice, caution, new Shown(units));
     SoakText words = new SoakText(advice, units);
-    return advice
-        .soak()
-        .recommended()
-        .filter(r -> r.minutes() > 0)
-        .map(
-            r ->
-                new ShopCard(
-                    advice.hardStops(),
-                    caution,
-                    "Soak at "
-                        + first(r.temperatureC(), units)
-                        + " for "
-                        + new Shown(units).time(r.minutes()),
-                    second(r.temperatureC(), units) + "; possible: " + words.band(r),
-                    SoakText.capital(r.reason()) + ".",
-                    steps))
-        .orElseGet(() -> new ShopCard(advice.hardStops(), caution, words.soak(), "", "", steps));
+    Optional<SoakAdvice.Recommended> soak =
+        advice.soak().recommended().filter(r -> r.minutes() > 0);
+    boolean refused = !advice.hardStops().isEmpty();
+    String answer =
+        soak.map(
+                r ->
+                    "Soak at %s for %s"
+                        .formatted(
+                            first(r.temperatureC(), units), new Shown(units).time(r.minutes())))
+            .orElseGet(words::soak);
+    return new ShopCard(
+        advice.hardStops(),
+        caution,
+        refused ? "Not to be done as it is written" : answer,
+        refused
+            ? ""
+            : soak.map(r -> second(r.temperatureC(), units) + "; possible: " + words.band(r))
+                .orElse(""),
+        refused
+            ? "But for that: " + BilletSections.sentence(answer)
+            : soak.map(r -> SoakText.capital(r.reason()) + ".").orElse(""),
+        BilletSections.conflictsInShort(advice),
+        steps);
   }
 
   private static List<Entry> entries(Advice advice, String above, Shown shown) {

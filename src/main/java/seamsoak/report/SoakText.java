@@ -32,21 +32,15 @@ record SoakText(Advice advice, UnitSystem units) {
   String soak() {
     SoakAdvice soak = advice.soak();
     if (soak.recommended().isEmpty()) {
-      return "No soak within what is allowed ("
-          + shown().time(soak.mostMinutes())
-          + ") clears the lines.";
+      return "No soak within what is allowed (%s) clears the lines."
+          .formatted(shown().time(soak.mostMinutes()));
     }
     Recommended r = soak.recommended().get();
     if (r.minutes() == 0) {
       return "No soak needed: 0 min. " + capital(r.reason()) + ".";
     }
-    return "Soak at "
-        + shown().temperature(r.temperatureC())
-        + " for "
-        + shown().time(r.minutes())
-        + " ("
-        + band(r)
-        + ").";
+    return "Soak at %s for %s (%s)."
+        .formatted(shown().temperature(r.temperatureC()), shown().time(r.minutes()), band(r));
   }
 
   String band(Recommended r) {

@@ -1,9 +1,9 @@
 package seamsoak.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import seamsoak.trace.Trace;
 
 /**
@@ -41,61 +41,44 @@ public record SourcesText(Trace trace) {
 
   /** An entry, and what is said of it. */
   static Part.Term term(Trace.Entry e) {
-    List<String> said = new ArrayList<>(List.of(from(e) + standing(e) + "."));
-    said.addAll(limits(e));
-    return new Part.Term(name(e), said);
+    String from =
+        e.citation().equalsIgnoreCase(e.standing())
+            ? ""
+            : e.citation() + (e.source().isEmpty() ? "" : " [" + e.source() + "]") + "; ";
+    String terms =
+        list(
+            " (",
+            "; ",
+            e.terms().entrySet().stream()
+                .map(t -> t.getKey() + ": " + String.join(", ", t.getValue())));
+    String range =
+        list(
+            "Range: ",
+            ", ",
+            e.ranges().stream().map(r -> r.quantity() + " " + between(r.low(), r.high())));
+    String exceeded =
+        list(
+            "Exceeded: ",
+            ", ",
+            e.exceeded().stream().map(o -> o.by() + " " + o.quantity() + " " + number(o.value())));
+    Stream<String> error =
+        Stream.of(range, e.unit().isEmpty() ? "" : "Error: " + e.statedError())
+            .filter(said -> !said.isEmpty());
+    return new Part.Term(
+        e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit()),
+        Stream.of(
+                from + e.standing() + terms + (terms.isEmpty() ? "" : ")"),
+                list("", ". ", error),
+                exceeded,
+                list("Notes: ", "; ", e.notes().stream()))
+            .filter(said -> !said.isEmpty())
+            .map(said -> said + ".")
+            .toList());
   }
 
-  private static String name(Trace.Entry e) {
-    return e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit());
-  }
-
-  private static List<String> limits(Trace.Entry e) {
-    List<String> said = new ArrayList<>();
-    List<String> limits = new ArrayList<>();
-    if (!e.ranges().isEmpty()) {
-      limits.add(
-          "Range: "
-              + e.ranges().stream()
-                  .map(r -> r.quantity() + " " + between(r.low(), r.high()))
-                  .collect(Collectors.joining(", ")));
-    }
-    if (!e.unit().isEmpty()) {
-      limits.add("Error: " + e.statedError());
-    }
-    if (!limits.isEmpty()) {
-      said.add(String.join(". ", limits) + ".");
-    }
-    if (!e.exceeded().isEmpty()) {
-      said.add(
-          "Exceeded: "
-              + e.exceeded().stream()
-                  .map(o -> o.by() + " " + o.quantity() + " " + number(o.value()))
-                  .collect(Collectors.joining(", "))
-              + ".");
-    }
-    if (!e.notes().isEmpty()) {
-      said.add("Notes: " + String.join("; ", e.notes()) + ".");
-    }
-    return said;
-  }
-
-  private static String from(Trace.Entry e) {
-    if (e.citation().equalsIgnoreCase(e.standing())) {
-      return "";
-    }
-    return e.citation() + (e.source().isEmpty() ? "" : " [" + e.source() + "]") + "; ";
-  }
-
-  private static String standing(Trace.Entry e) {
-    return e.terms().isEmpty()
-        ? e.standing()
-        : e.standing()
-            + " ("
-            + e.terms().entrySet().stream()
-                .map(t -> t.getKey() + ": " + String.join(", ", t.getValue()))
-                .collect(Collectors.joining("; "))
-            + ")";
+  private static String list(String head, String between, Stream<String> items) {
+    String all = items.collect(Collectors.joining(between));
+    return all.isEmpty() ? "" : head + all;
   }
 
   private static String between(double low, double high) {

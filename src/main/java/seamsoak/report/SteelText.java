@@ -83,11 +83,9 @@ public record SteelText(UnitSystem units) {
         .words(
             r.msC().isEmpty()
                 ? ""
-                : "Ms is for "
-                    + Shown.percent(r.dissolvedCarbonPct())
-                    + " % carbon dissolved at "
-                    + shown.temperature(r.hardenC())
-                    + ".")
+                : "Ms is for %s %% carbon dissolved at %s."
+                    .formatted(
+                        Shown.percent(r.dissolvedCarbonPct()), shown.temperature(r.hardenC())))
         .words(
             r.unknown().values().stream()
                 .distinct()

@@ -36,8 +36,10 @@ record ScheduleWords(LineVisibility visibility, UnitSystem units) {
               + " has by then.");
     }
     all.add(
-        "Color tells a heat to 50 C (90 F) at best, and no two tables agree on its words; trust a"
-            + " thermocouple that was checked.");
+        "Color tells a heat to "
+            + units.show("90 F", "50 C")
+            + " at best, and no two tables agree on its words; trust a thermocouple that was"
+            + " checked.");
     return List.copyOf(all);
   }
 
