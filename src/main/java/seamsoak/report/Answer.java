@@ -1,9 +1,7 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * An answer in words.
@@ -35,26 +33,21 @@ public record Answer(List<Section> all, List<Section> brief) {
   }
 
   /**
-   * As much as a terminal shows at once: the longest list loses its end, and says so, until the
-   * rest fits.
+   * As much as a terminal shows at once: from the last list on, each loses its end, and says so,
+   * down to two sentences, until the rest fits.
    *
    * @param below what stands below it as it is
    */
   public String brief(String below) {
     List<Section> kept = new ArrayList<>(brief);
-    while (true) {
-      String text = Page.of(kept);
-      int longest =
-          IntStream.range(0, kept.size())
-              .filter(i -> kept.get(i).spare() > 0)
-              .boxed()
-              .max(Comparator.comparing(i -> lines(Page.of(List.of(kept.get(i))))))
-              .orElse(-1);
-      if (lines(text + below) <= LINES || longest < 0) {
-        return text;
+    for (int least : new int[] {2, 1}) {
+      for (int i = kept.size() - 1; i >= 0; i--) {
+        while (lines(Page.of(kept) + below) > LINES && kept.get(i).sentences() > least) {
+          kept.set(i, kept.get(i).shorter());
+        }
       }
-      kept.set(longest, kept.get(longest).shorter());
     }
+    return Page.of(kept);
   }
 
   /** Lines on a terminal, which breaks what is wider. */

@@ -27,7 +27,10 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
     return answer(
         text.answer(),
         List.of(s.schedule(), s.assumed(), s.remarks(true)),
-        List.of(conflicts(), Section.of("schedule").table(text.heatsTable())),
+        // the answer names the heats: where the steels disagree, that needs the room of a table
+        advice.schedule().conflicts().isEmpty()
+            ? List.of(Section.of("schedule").table(text.heatsTable()))
+            : List.of(conflicts()),
         CautionText.schedule(advice, units),
         "--full also shows why and what to check at each step, the quench, what it leaves");
   }
@@ -40,9 +43,9 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
         told,
         List.of(
             s.lines(), s.soak(), s.billet(), s.schedule(), s.more(), s.assumed(), s.remarks(true)),
-        List.of(conflicts(), linesNow(), s.more()),
+        List.of(conflicts(), linesNow()),
         CautionText.all(advice, units),
-        "The report has all of it, and so has --full");
+        "The report and --full have all of it");
   }
 
   private BilletSections sections() {

@@ -67,11 +67,9 @@ public record Section(String id, String title, List<Part> parts) {
     return terms.isEmpty() ? this : with(new Part.Terms(terms));
   }
 
-  /** How many sentences its lists can do without. */
-  int spare() {
-    return parts.stream()
-        .mapToInt(p -> p instanceof Part.Items i ? i.sentences().size() - 1 : 0)
-        .sum();
+  /** The sentences of its lists. */
+  int sentences() {
+    return parts.stream().mapToInt(p -> p instanceof Part.Items i ? i.sentences().size() : 0).sum();
   }
 
   /** The same without the last sentence of a list, which is counted instead. */

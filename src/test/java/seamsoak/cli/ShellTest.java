@@ -69,7 +69,8 @@ class ShellTest {
     "'seamsoak pair O1 75N', 75Ni8",
     "'seamsoak pairs 52', 52100",
     "'seamsoak decarb 1084 --edge ', covered",
-    "'seamsoak plan --re', --replace"
+    "'seamsoak plan --re', --replace",
+    "'seamsoak soak --fu', --full"
   })
   void theTabKeyCompletes(String typed, String whole) throws IOException, InterruptedException {
     assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "no bash here");
