@@ -11,7 +11,6 @@ import seamsoak.plan.PlanAdvisor;
 import seamsoak.safety.CautionTable;
 import seamsoak.state.Progress;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.StopWords;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
@@ -63,26 +62,21 @@ final class BilletFile {
     Billet billet = read(root);
     PlanAdvisor advisor =
         new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), told, samples);
-    try (ProgressLine progress = ProgressLine.on(root.err())) {
+    try (ProgressLine progress = root.progress()) {
       return question.of(advisor, billet, progress);
     }
   }
 
-  /**
-   * Prints an answer with its cautions; last, why the work must not go ahead, and the exit code.
-   */
-  static int print(Root root, Advice advice, String answer, String cautions) {
-    root.print(answer, cautions);
-    StopWords stops = new StopWords(root.unitsOfAnswer());
-    advice.hardStops().forEach(stop -> root.err().println(stops.says(stop)));
-    if (!advice.soak().clears()) {
-      root.err().println("No soak clears the lines within what is allowed.");
-    }
+  /** The exit code of an answer. */
+  static int code(Advice advice) {
     return advice.goesAhead() ? Commands.ANSWERED : Commands.DOES_NOT_GO_AHEAD;
   }
 
-  /** The command to give next for this billet. */
-  String next(String command) {
+  /** The command to give next for this billet; none for one that is refused. */
+  String next(String command, Advice advice) {
+    if (!advice.hardStops().isEmpty()) {
+      return "";
+    }
     return "\nNext: "
         + Commands.PROGRAM
         + " "

@@ -20,11 +20,7 @@ record Colors(boolean on) {
     return new Colors(terminal && !refused);
   }
 
-  static Colors here() {
-    return of(System.getenv(), System.console() != null);
-  }
-
-  /** The first paragraph of an answer and the command to give next. */
+  /** The first paragraph of an answer, its cautions and the command to give next. */
   String answer(String text) {
     if (!on || text.isBlank()) {
       return text;
@@ -33,22 +29,11 @@ record Colors(boolean on) {
     boolean first = true;
     for (String line : text.split("(?<=\n)")) {
       first &= !line.isBlank();
-      String color = line.startsWith("Do not do this") ? RED : BOLD;
-      out.append(first || line.startsWith("Next: ") ? around(color, line) : line);
-    }
-    return out.toString();
-  }
-
-  /** Headings of what is said beside the answer; those of cautions in red. */
-  String beside(String text) {
-    if (!on || text.isBlank()) {
-      return text;
-    }
-    StringBuilder out = new StringBuilder();
-    for (String line : text.split("(?<=\n)")) {
-      boolean heading = !line.isBlank() && !line.startsWith(" ");
-      String color = line.startsWith("Caution") ? RED : BOLD;
-      out.append(heading ? around(color, line) : line);
+      boolean danger = line.startsWith("Do not do this") || line.startsWith("Cautions");
+      out.append(
+          danger
+              ? around(RED, line)
+              : first || line.startsWith("Next: ") ? around(BOLD, line) : line);
     }
     return out.toString();
   }

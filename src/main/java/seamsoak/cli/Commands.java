@@ -56,10 +56,14 @@ final class Commands {
 
   private Commands() {}
 
-  /** Runs one command line; never throws. */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
+  /**
+   * Runs one command line; never throws.
+   *
+   * @param terminal whether somebody reads along
+   */
+  static int run(boolean terminal, PrintWriter out, PrintWriter err, String... args) {
     try {
-      return line(out, err, args).execute(args);
+      return line(terminal, out, err, args).execute(args);
     } catch (Error e) {
       return unexpected(e, err);
     }
@@ -69,9 +73,10 @@ final class Commands {
    * The commands, and where they can be told from the first word only the one that is meant: to
    * look through the options of all takes longer than most of the answers.
    */
-  private static CommandLine line(PrintWriter out, PrintWriter err, String... args) {
+  private static CommandLine line(
+      boolean terminal, PrintWriter out, PrintWriter err, String... args) {
     boolean one = args.length > 0 && ALL.containsKey(args[0]) && !args[0].equals(COMPLETION);
-    CommandLine line = new CommandLine(new Root(packed(one, args)));
+    CommandLine line = new CommandLine(new Root(packed(one, args), terminal));
     for (String name : one ? Set.of(args[0]) : ALL.keySet()) {
       line.addSubcommand(name, ALL.get(name).get());
     }

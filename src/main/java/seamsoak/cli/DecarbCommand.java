@@ -1,5 +1,6 @@
 package seamsoak.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,7 +16,6 @@ import seamsoak.billet.Shop;
 import seamsoak.property.Correlations;
 import seamsoak.report.DecarbText;
 import seamsoak.report.JsonReport;
-import seamsoak.report.SourcesText;
 import seamsoak.single.Decarburization;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
@@ -64,11 +64,11 @@ final class DecarbCommand implements Callable<Integer> {
             hold.time.seconds(),
             edge);
     Trace trace = root.trace(t -> t.ofDecarb(s, hold.at.celsius(), edge));
+    List<String> remarks = new HeatRemarks(correlations, hold.at, root.unitsOfAnswer()).of(s);
     root.print(
-        root.json()
-            ? JsonReport.decarb(skin, trace)
-            : new DecarbText(skin, root.units()).page() + new SourcesText(trace).page(),
-        new HeatRemarks(correlations, hold.at, root.units()).of(s));
+        () -> JsonReport.decarb(skin, remarks, trace),
+        () -> new DecarbText(skin, root.units()).answer(remarks),
+        trace);
     return Commands.ANSWERED;
   }
 }

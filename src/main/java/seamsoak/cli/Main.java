@@ -16,7 +16,7 @@ public final class Main {
     PrintWriter out = new PrintWriter(new OutputStreamWriter(answers, StandardCharsets.UTF_8));
     PrintWriter err =
         new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-    int code = Commands.run(out, err, args);
+    int code = Commands.run(Terminal.here(), out, err, args);
     out.flush();
     System.exit(answers.complain(err) ? Commands.WRONG_DATA : code);
   }

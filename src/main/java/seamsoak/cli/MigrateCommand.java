@@ -1,5 +1,6 @@
 package seamsoak.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -15,7 +16,6 @@ import seamsoak.billet.Shop;
 import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.MigrateText;
-import seamsoak.report.SourcesText;
 import seamsoak.single.Migration;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
@@ -83,11 +83,11 @@ final class MigrateCommand implements Callable<Integer> {
             hold.time.seconds());
     Trace trace =
         root.trace(t -> t.ofMigration(Stream.of(a, b).distinct().toList(), hold.at.celsius()));
+    List<String> remarks = new HeatRemarks(correlations, hold.at, root.unitsOfAnswer()).of(a, b);
     root.print(
-        root.json()
-            ? JsonReport.migrate(migration, trace)
-            : new MigrateText(migration, root.units()).page() + new SourcesText(trace).page(),
-        new HeatRemarks(correlations, hold.at, root.units()).of(a, b));
+        () -> JsonReport.migrate(migration, remarks, trace),
+        () -> new MigrateText(migration, root.units()).answer(remarks),
+        trace);
     return Commands.ANSWERED;
   }
 }

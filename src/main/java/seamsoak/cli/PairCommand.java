@@ -18,7 +18,6 @@ import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.Stock;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PairText;
-import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
 import seamsoak.unit.Length;
@@ -106,10 +105,9 @@ final class PairCommand implements Callable<Integer> {
 
   private int print(PairAdvice advice, Trace trace) {
     root.print(
-        root.json()
-            ? JsonReport.pair(advice, trace)
-            : new PairText(advice, root.units()).page() + new SourcesText(trace).page(),
-        advice.remarks());
+        () -> JsonReport.pair(advice, trace),
+        () -> new PairText(advice, root.units()).told(),
+        trace);
     return Commands.ANSWERED;
   }
 

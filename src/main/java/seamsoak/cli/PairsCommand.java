@@ -20,7 +20,6 @@ import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairTable;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PairsText;
-import seamsoak.report.SourcesText;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
 
@@ -79,7 +78,7 @@ final class PairsCommand implements Callable<Integer> {
     PairCheck check =
         new PairCheck(root.correlations(), PairLimits.load(root.data()), root.unitsOfAnswer());
     PairList list;
-    try (ProgressLine progress = ProgressLine.on(root.err())) {
+    try (ProgressLine progress = root.progress()) {
       list =
           wanted.isEmpty()
               ? PairList.ofPractice(check, practice, steels.table(), progress)
@@ -87,7 +86,19 @@ final class PairsCommand implements Callable<Integer> {
     }
     List<String> names = out == null ? List.of() : written(list);
     Trace trace = root.trace(t -> t.ofPairs(list.steels(), check.limits()));
-    root.print(answer(list, names, trace, wanted.isEmpty()), List.of());
+    PairsText text = new PairsText(list);
+    String files = names.isEmpty() ? "" : "\nWritten: " + String.join(",\n  ", names) + "\n";
+    if (csv) {
+      root.out().print(text.csv());
+      root.out().flush();
+    } else {
+      root.print(
+          () -> JsonReport.pairs(list, names, trace),
+          () -> wanted.isEmpty() ? text.pairs() : text.matrix(),
+          trace,
+          files,
+          files);
+    }
     return Commands.ANSWERED;
   }
 
@@ -110,17 +121,5 @@ final class PairsCommand implements Callable<Integer> {
     charts.put(files, MatrixFigure.of(list.matrix()));
     charts.write(files);
     return files.paths().stream().map(Path::toString).toList();
-  }
-
-  private String answer(PairList list, List<String> files, Trace trace, boolean usual) {
-    if (root.json()) {
-      return JsonReport.pairs(list, files, trace);
-    }
-    PairsText text = new PairsText(list);
-    if (csv) {
-      return text.csv();
-    }
-    String written = files.isEmpty() ? "" : "\nWritten: " + String.join(",\n  ", files) + "\n";
-    return (usual ? text.pairs() : text.matrix()) + new SourcesText(trace).page() + written;
   }
 }

@@ -18,10 +18,10 @@ import seamsoak.data.FileSet;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.Advice;
-import seamsoak.report.CautionText;
+import seamsoak.report.Answer;
+import seamsoak.report.BilletAnswer;
 import seamsoak.report.HtmlReport;
 import seamsoak.report.JsonReport;
-import seamsoak.report.PlanText;
 import seamsoak.report.ProgramText;
 import seamsoak.report.SourcesText;
 import seamsoak.trace.Trace;
@@ -60,32 +60,37 @@ final class PlanCommand implements Callable<Integer> {
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
-    String text = new PlanText(advice, root.units()).page() + new SourcesText(trace).page();
-    String cautions = new CautionText(advice, root.units()).all();
+    List<PairAdvice> pairs = pairs(read, advice);
+    Answer answer = new BilletAnswer(advice, root.units()).plan();
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
     for (Figure figure : new Figures(advice, root.units()).all(read)) {
       figures.put(figure, charts.put(files, figure));
     }
     files.put(
         "report.html",
-        new HtmlReport(advice, root.units(), figures, pairs(read, advice), rests, root.colophon())
-            .bytes());
-    if (!advice.schedule().program().isEmpty()) {
+        new HtmlReport(advice, root.units(), figures, pairs, rests, root.colophon()).bytes());
+    if (advice.hardStops().isEmpty() && !advice.schedule().program().isEmpty()) {
       files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv()));
     }
-    files.put("plan.txt", utf8(text + "\n" + cautions));
+    files.put("plan.txt", utf8(answer.full() + new SourcesText(trace).page()));
     files.put("advice.json", new byte[0]);
     List<String> names = files.paths().stream().map(Path::toString).toList();
     String json = JsonReport.plan(advice, names, trace);
     files.put("advice.json", utf8(json));
     charts.write(files);
-    String written =
-        "\nWritten: "
-            + String.join(",\n  ", names)
-            + "\n\nNext: open "
-            + files.path("report.html")
-            + "\n";
-    return BilletFile.print(root, advice, root.json() ? json : text + written, cautions);
+    String next = "\nNext: open " + files.path("report.html") + "\n";
+    root.print(
+        () -> json,
+        () -> answer,
+        trace,
+        "\nWritten: " + String.join(",\n  ", names) + "\n" + next,
+        "\nWritten to "
+            + out
+            + ": report.html and "
+            + (names.size() - 1)
+            + " more files.\n"
+            + next);
+    return BilletFile.code(advice);
   }
 
   /** The pairings of the stack, in the section that it ends with. */

@@ -16,9 +16,8 @@ final class ProgressLine implements Progress, AutoCloseable {
   }
 
   /** Silent where nobody watches. */
-  static ProgressLine on(PrintWriter err) {
-    return new ProgressLine(
-        System.console() == null || "dumb".equals(System.getenv("TERM")) ? null : err);
+  static ProgressLine on(PrintWriter err, boolean terminal) {
+    return new ProgressLine(terminal && !"dumb".equals(System.getenv("TERM")) ? err : null);
   }
 
   @Override

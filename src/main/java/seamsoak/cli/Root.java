@@ -2,10 +2,10 @@ package seamsoak.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,7 +17,9 @@ import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairTable;
 import seamsoak.property.Correlations;
+import seamsoak.report.Answer;
 import seamsoak.report.Colophon;
+import seamsoak.report.SourcesText;
 import seamsoak.source.SourceTable;
 import seamsoak.steel.SteelTable;
 import seamsoak.trace.Trace;
@@ -95,12 +97,23 @@ final class Root implements Callable<Integer> {
       description = "Show the version.")
   private boolean version;
 
+  @Option(
+      names = "--full",
+      scope = ScopeType.INHERIT,
+      description = {
+        "All of an answer; a terminal is shown the first screen of it unless",
+        "that is asked for, a file or another program always gets it all."
+      })
+  private boolean full;
+
   private final Optional<Tables> packed;
+  private final boolean terminal;
   private Tables tables;
 
   /** The packed tables may be on their way before the options are looked through. */
-  Root(Optional<Tables> packed) {
+  Root(Optional<Tables> packed, boolean terminal) {
     this.packed = packed;
+    this.terminal = terminal;
   }
 
   @Override
@@ -184,19 +197,38 @@ final class Root implements Callable<Integer> {
     return spec.commandLine().getErr();
   }
 
-  /** Prints an answer, then what must be known beside it. */
-  void print(String answer, String beside) {
-    Colors colors = Colors.here();
-    out().print(json ? answer : colors.answer(answer));
-    out().flush();
-    err().print(colors.beside(beside));
-    err().flush();
+  /** A line about a long computation. */
+  ProgressLine progress() {
+    return ProgressLine.on(err(), terminal);
   }
 
-  /** Prints an answer, then one remark a line. */
-  void print(String answer, List<String> remarks) {
-    StringBuilder beside = new StringBuilder();
-    remarks.forEach(r -> beside.append("Remark: ").append(r).append(System.lineSeparator()));
-    print(answer, beside.toString());
+  /** Prints an answer. */
+  void print(Supplier<String> asJson, Supplier<Answer> inWords, Trace trace) {
+    print(asJson, inWords, trace, "", "");
+  }
+
+  /**
+   * Prints an answer: as JSON, all of it, or on a terminal what is read at once.
+   *
+   * @param below what stands below all of it
+   * @param briefly what stands below that
+   */
+  void print(
+      Supplier<String> asJson,
+      Supplier<Answer> inWords,
+      Trace trace,
+      String below,
+      String briefly) {
+    if (json) {
+      out().print(asJson.get());
+    } else {
+      boolean brief = terminal && !full && !sources;
+      String text =
+          brief
+              ? inWords.get().brief(briefly) + briefly
+              : inWords.get().full() + new SourcesText(trace).page() + below;
+      out().print(Colors.of(System.getenv(), terminal).answer(text));
+    }
+    out().flush();
   }
 }

@@ -13,11 +13,9 @@ import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
 import seamsoak.data.Place;
 import seamsoak.plan.Advice;
-import seamsoak.report.CautionText;
+import seamsoak.report.BilletAnswer;
 import seamsoak.report.JsonReport;
 import seamsoak.report.ProgramText;
-import seamsoak.report.ScheduleText;
-import seamsoak.report.SourcesText;
 import seamsoak.trace.Trace;
 
 /** The heat treatment after the last weld. */
@@ -56,19 +54,20 @@ final class ScheduleCommand implements Callable<Integer> {
       file(""); // what stands in the way is told before all is worked out
     }
     Advice advice = billet.advice(root, root.unitsOfAnswer());
-    if (program != null) {
+    if (program != null && advice.hardStops().isEmpty()) {
       file(new ProgramText(advice, root.units()).csv()).write(Commands.version());
+    } else if (program != null) {
+      root.err().println(program + " is not written: this billet is refused.");
     }
     Trace trace = root.trace(t -> t.ofSchedule(billet.read(root), advice));
-    return BilletFile.print(
-        root,
-        advice,
-        root.json()
-            ? JsonReport.schedule(advice, trace)
-            : new ScheduleText(advice, root.units()).page()
-                + new SourcesText(trace).page()
-                + billet.next("plan"),
-        new CautionText(advice, root.unitsOfAnswer()).schedule());
+    String next = billet.next("plan", advice);
+    root.print(
+        () -> JsonReport.schedule(advice, trace),
+        () -> new BilletAnswer(advice, root.units()).schedule(),
+        trace,
+        next,
+        next);
+    return BilletFile.code(advice);
   }
 
   /** What somebody else has written, the billet's own file above all, is not written over. */

@@ -5,10 +5,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 import seamsoak.plan.Advice;
-import seamsoak.report.CautionText;
+import seamsoak.report.BilletAnswer;
 import seamsoak.report.JsonReport;
-import seamsoak.report.SoakText;
-import seamsoak.report.SourcesText;
 import seamsoak.trace.Trace;
 
 /** The soak that clears the lines. */
@@ -30,14 +28,13 @@ final class SoakCommand implements Callable<Integer> {
   public Integer call() {
     Advice advice = billet.soak(root);
     Trace trace = root.trace(t -> t.ofSoak(billet.read(root), advice));
-    return BilletFile.print(
-        root,
-        advice,
-        root.json()
-            ? JsonReport.soak(advice, trace)
-            : new SoakText(advice, root.units()).page()
-                + new SourcesText(trace).page()
-                + billet.next("schedule"),
-        new CautionText(advice, root.unitsOfAnswer()).soak());
+    String next = billet.next("schedule", advice);
+    root.print(
+        () -> JsonReport.soak(advice, trace),
+        () -> new BilletAnswer(advice, root.units()).soak(),
+        trace,
+        next,
+        next);
+    return BilletFile.code(advice);
   }
 }

@@ -9,7 +9,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import seamsoak.report.JsonReport;
-import seamsoak.report.SourcesText;
 import seamsoak.report.SteelText;
 import seamsoak.single.SteelReport;
 import seamsoak.source.Source;
@@ -47,11 +46,7 @@ final class SteelsCommand implements Callable<Integer> {
     if (grade == null) {
       List<Steel> all = steels.table().steels();
       Trace trace = root.trace(t -> t.ofSteels(all));
-      root.print(
-          root.json()
-              ? JsonReport.steels(all, trace)
-              : text.list(all) + new SourcesText(trace).page(),
-          List.of());
+      root.print(() -> JsonReport.steels(all, trace), () -> text.list(all), trace);
       return Commands.ANSWERED;
     }
     Steel steel = steels.named(grade, spec);
@@ -59,16 +54,15 @@ final class SteelsCommand implements Callable<Integer> {
     Trace trace = root.trace(t -> t.ofSteel(steel, report));
     SourceTable sources = SourceTable.load(root.data());
     root.print(
-        root.json()
-            ? JsonReport.steel(report, trace)
-            : text.page(
-                    report,
-                    key ->
-                        trace.entries().isEmpty()
-                            ? sources.find(key).map(Source::citation)
-                            : Optional.empty())
-                + new SourcesText(trace).page(),
-        report.exceeded());
+        () -> JsonReport.steel(report, trace),
+        () ->
+            text.told(
+                report,
+                key ->
+                    trace.entries().isEmpty()
+                        ? sources.find(key).map(Source::citation)
+                        : Optional.empty()),
+        trace);
     return Commands.ANSWERED;
   }
 }

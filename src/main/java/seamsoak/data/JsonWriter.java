@@ -81,6 +81,8 @@ public final class JsonWriter {
       map(m);
     } else if (value instanceof Collection<?> c) {
       list(c);
+    } else if (value instanceof JsonText t) {
+      out.writeString(t.json());
     } else if (value instanceof Record r) {
       map(members.apply(r));
     } else {

@@ -6,6 +6,7 @@ import seamsoak.billet.Default;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.source.Caution;
 import seamsoak.state.Preform;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.StageReport;
@@ -32,7 +33,7 @@ public record Advice(
     ScheduleAdvice schedule,
     Optional<SeamProfile> seam,
     List<Stop> hardStops,
-    List<String> cautions) {
+    List<Caution> cautions) {
 
   /** Whether the lines clear and nothing stands in the way. */
   public boolean goesAhead() {

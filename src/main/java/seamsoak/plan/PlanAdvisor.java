@@ -113,11 +113,11 @@ public final class PlanAdvisor {
         run.advice(),
         profile(end.piece(), run, visibility),
         List.copyOf(stops),
-        cautions.general().stream().map(Caution::statement).toList());
+        cautions.general());
   }
 
   private List<StageReport> history(Billet billet, List<Stage> stages, LineVisibility visibility) {
-    List<List<String>> said =
+    List<List<Caution>> said =
         new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory();
     return IntStream.range(0, stages.size())
         .mapToObj(i -> StageReport.of(stages.get(i), visibility, said.get(i)))

@@ -39,32 +39,18 @@ record BilletText(Advice advice, Shown shown) {
         "Size after each step, and the skin with less than 90 % of the core's carbon");
   }
 
-  String preform() {
-    return advice.preform().map(p -> new Page().say(preform(p)).toString()).orElse("");
-  }
-
   String preform(Preform p) {
-    return "The tiles' cells are "
-        + Shown.percent(p.aspectNow())
-        + " times as long as they are wide by now. To end up square, forge the bar "
-        + shown.length(p.thicknessMm())
-        + " thick by "
-        + shown.length(p.widthMm())
-        + " wide before cutting; "
-        + p.tiles()
-        + " tiles take "
-        + shown.length(p.barLengthMm())
-        + " of it.";
+    return ("The tiles' cells are %s times as long as they are wide by now. To end up square, forge"
+            + " the bar %s thick by %s wide before cutting; %d tiles take %s of it.")
+        .formatted(
+            Shown.percent(p.aspectNow()),
+            shown.length(p.thicknessMm()),
+            shown.length(p.widthMm()),
+            p.tiles(),
+            shown.length(p.barLengthMm()));
   }
 
   /** What was assumed, the steps that share an assumption named together. */
-  String defaults() {
-    List<String> items = assumed();
-    return items.isEmpty()
-        ? ""
-        : new Page().say("Assumed, since the file does not say").items(items).toString();
-  }
-
   List<String> assumed() {
     DefaultWords words = new DefaultWords(shown.units());
     Map<Default.What, List<String>> byWhat = new LinkedHashMap<>();

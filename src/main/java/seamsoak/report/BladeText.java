@@ -3,7 +3,6 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.After;
@@ -15,17 +14,6 @@ import seamsoak.words.BladeWords;
 
 /** What the schedule makes of the steel: how hard the blade comes out, and what it is by then. */
 record BladeText(Advice advice, UnitSystem units) {
-
-  /** How hard the blade comes out and what decides that; empty where nothing is hardened. */
-  String hardening() {
-    return blade().isEmpty()
-        ? ""
-        : new Page()
-            .table(bladeTable())
-            .then(new Page().table(mediaTable()).toString())
-            .then(new Page().table(quenchTable()).toString())
-            .toString();
-  }
 
   /** How hard the blade comes out. */
   Table bladeTable() {
@@ -42,13 +30,12 @@ record BladeText(Advice advice, UnitSystem units) {
         blade()
             .map(
                 b ->
-                    "The blade, "
-                        + shown().length(b.thicknessMm())
-                        + " thick, from "
-                        + shown().temperature(b.hardenC())
-                        + " in "
-                        + b.quenchantName()
-                        + ": HRC at the thin edge, at the spine's face and middle, give or take 2")
+                    ("The blade, %s thick, from %s in %s: HRC at the thin edge, at the spine's face"
+                            + " and middle, give or take 2")
+                        .formatted(
+                            shown().length(b.thicknessMm()),
+                            shown().temperature(b.hardenC()),
+                            b.quenchantName()))
             .orElse("The blade"));
   }
 
@@ -97,25 +84,6 @@ record BladeText(Advice advice, UnitSystem units) {
   }
 
   /** Structure and hardness of each steel, said again only where they change. */
-  String structures() {
-    Page page = new Page().say("What it is made of by then, and how hard, give or take 2 HRC");
-    for (After a : changes()) {
-      page.item(
-          a.step().words(),
-          13,
-          a.metals().stream().map(BladeText::said).collect(Collectors.joining("; ")) + ".");
-    }
-    return page.toString();
-  }
-
-  private static String said(Metal m) {
-    return m.steel()
-        + " "
-        + BladeWords.structure(m)
-        + m.hrc().map(h -> ", " + Shown.number(h, 0) + " HRC").orElse("");
-  }
-
-  /** The same as a table, for a page that is wide enough. */
   Table structuresTable() {
     Table table = new Table("after", "steel", "structure", "HRC");
     for (After a : changes()) {
@@ -127,7 +95,7 @@ record BladeText(Advice advice, UnitSystem units) {
             m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));
       }
     }
-    return table.captioned("Structure and hardness to expect");
+    return table.captioned("What it is made of by then, and how hard, give or take 2 HRC");
   }
 
   /** The steps after which some steel is another than before. */

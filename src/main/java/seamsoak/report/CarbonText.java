@@ -11,10 +11,6 @@ import seamsoak.state.StageReport.LayerCarbon;
 
 /** The carbon that each steel has left, mean over its layers. */
 record CarbonText(Advice advice) {
-  String page() {
-    return new Page().table(table()).toString();
-  }
-
   Table table() {
     List<StageReport> history = advice.history();
     List<String> steels =

@@ -1,106 +1,85 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.schedule.StepKind;
-import seamsoak.state.StageReport;
+import seamsoak.source.Caution;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.ScheduleRemarkWords;
-import seamsoak.words.StageWords;
 
-/** Remarks and cautions, each said once with the steps that it belongs to. */
-public record CautionText(Advice advice, UnitSystem units) {
+/**
+ * Cautions, each said once with the steps that it belongs to.
+ *
+ * @param general what always holds
+ * @param steps where each of the others arises
+ */
+record CautionText(List<Caution> general, Map<Caution, Set<String>> steps, UnitSystem units) {
   /** Of the soak alone. */
-  public String soak() {
-    return page(List.of(), List.of(), schedule(kind -> kind == StepKind.SOAK));
+  static CautionText soak(Advice advice, UnitSystem units) {
+    return new CautionText(List.of(), schedule(advice, kind -> kind == StepKind.SOAK), units);
   }
 
-  /** Of the schedule, what always holds first. */
-  public String schedule() {
-    return page(said(), advice.cautions(), schedule(kind -> true));
+  static CautionText schedule(Advice advice, UnitSystem units) {
+    return new CautionText(advice.cautions(), schedule(advice, kind -> true), units);
   }
 
   /** Of the billet's own steps too. */
-  public String all() {
-    return page(said(), advice.cautions(), everywhere());
-  }
-
-  private List<String> said() {
-    return advice.schedule().remarks().stream().map(new ScheduleRemarkWords(units)::says).toList();
-  }
-
-  private Map<String, Set<String>> everywhere() {
-    Map<String, Set<String>> steps = new LinkedHashMap<>();
-    advice.history().forEach(s -> add(steps, s.cautions(), s.kind()));
-    schedule(kind -> true).forEach((c, at) -> at.forEach(step -> add(steps, List.of(c), step)));
-    return steps;
-  }
-
-  /** All cautions but those that always hold, by the steps at which they arise. */
-  Map<Set<String>, List<String>> groups() {
-    return groups(everywhere());
-  }
-
-  /** Remarks on the steps and on the schedule as a whole. */
-  List<String> remarks() {
-    return remarksWith(said());
+  static CautionText all(Advice advice, UnitSystem units) {
+    Map<Caution, Set<String>> steps = new LinkedHashMap<>();
+    advice.history().forEach(s -> s.cautions().forEach(c -> add(steps, c, s.kind())));
+    schedule(advice, kind -> true).forEach((c, at) -> at.forEach(step -> add(steps, c, step)));
+    return new CautionText(advice.cautions(), steps, units);
   }
 
   /** Where in the schedule each caution arises; its three refining steps count as one. */
-  private Map<String, Set<String>> schedule(Predicate<StepKind> wanted) {
-    Map<String, Set<String>> steps = new LinkedHashMap<>();
+  private static Map<Caution, Set<String>> schedule(Advice advice, Predicate<StepKind> wanted) {
+    Map<Caution, Set<String>> steps = new LinkedHashMap<>();
     for (Segment s : advice.schedule().segments()) {
       StepKind kind = s.step().kind();
       if (wanted.test(kind)) {
-        add(steps, s.cautions(), kind.word());
+        s.cautions().forEach(c -> add(steps, c, kind.word()));
       }
     }
     return steps;
   }
 
-  private static void add(Map<String, Set<String>> steps, List<String> cautions, String step) {
-    cautions.forEach(c -> steps.computeIfAbsent(c, k -> new LinkedHashSet<>()).add(step));
+  private static void add(Map<Caution, Set<String>> steps, Caution caution, String step) {
+    steps.computeIfAbsent(caution, k -> new LinkedHashSet<>()).add(step);
   }
 
-  private String page(
-      List<String> remarks, List<String> general, Map<String, Set<String>> cautions) {
-    return new Page().then(remarks(remarks)).then(cautions(general, cautions)).toString();
-  }
-
-  private String remarks(List<String> more) {
-    List<String> all = remarksWith(more);
-    return all.isEmpty() ? "" : new Page().say("Remarks").items(all).toString();
-  }
-
-  private List<String> remarksWith(List<String> more) {
-    List<String> all = new ArrayList<>();
-    for (StageReport s : advice.history()) {
-      s.remarks().forEach(r -> all.add("step " + LinesText.step(s) + ": " + StageWords.remark(r)));
-    }
-    all.addAll(more);
-    return all;
-  }
-
-  private static Map<Set<String>, List<String>> groups(Map<String, Set<String>> cautions) {
-    Map<Set<String>, List<String>> groups = new LinkedHashMap<>();
-    cautions.forEach((c, at) -> groups.computeIfAbsent(at, k -> new ArrayList<>()).add(c));
-    return groups;
-  }
-
-  private static String cautions(List<String> general, Map<String, Set<String>> cautions) {
-    Page page = new Page();
+  /** What always holds first, then by the steps at which they arise. */
+  Section section() {
+    Section section = Section.of("cautions", "Cautions");
     if (!general.isEmpty()) {
-      page.heading("Cautions, always").items(general);
+      section = section.head("Always").items(said(general.stream()));
     }
-    groups(cautions)
-        .forEach((at, said) -> page.heading("Cautions for " + String.join(", ", at)).items(said));
-    return page.toString();
+    Map<Set<String>, List<Caution>> groups = new LinkedHashMap<>();
+    steps.forEach((c, at) -> groups.computeIfAbsent(at, k -> new ArrayList<>()).add(c));
+    for (Map.Entry<Set<String>, List<Caution>> e : groups.entrySet()) {
+      section =
+          section.head("For " + String.join(", ", e.getKey())).items(said(e.getValue().stream()));
+    }
+    return section;
+  }
+
+  /** The worst of them, those of a step before those that always hold. */
+  Section worst(int most) {
+    List<String> worst =
+        said(
+            Stream.concat(steps.keySet().stream(), general.stream())
+                .sorted(Comparator.comparing(Caution::gravity)));
+    return Section.of("cautions", "Cautions, the worst first").items(worst, most);
+  }
+
+  private List<String> said(Stream<Caution> cautions) {
+    return cautions.map(c -> c.said(units)).toList();
   }
 }

@@ -45,7 +45,8 @@ public record HtmlReport(
         null,
         advice.billet(),
         ShopCard.of(advice, units),
-        new ReportSections(advice, units, figures, pairs, trace, colophon).all(),
+        new ReportSections(new BilletSections(advice, units, figures), pairs, trace, colophon)
+            .all(),
         colophon,
         style,
         policy(style));

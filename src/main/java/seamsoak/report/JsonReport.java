@@ -48,12 +48,19 @@ public final class JsonReport {
     return write("steels", JsonWriter.members(steel), sources);
   }
 
-  public static String migrate(Migration migration, Trace sources) {
-    return write("migrate", JsonWriter.members(migration), sources);
+  public static String migrate(Migration migration, List<String> remarks, Trace sources) {
+    return remarked("migrate", migration, remarks, sources);
   }
 
-  public static String decarb(Decarburization skin, Trace sources) {
-    return write("decarb", JsonWriter.members(skin), sources);
+  public static String decarb(Decarburization skin, List<String> remarks, Trace sources) {
+    return remarked("decarb", skin, remarks, sources);
+  }
+
+  private static String remarked(
+      String command, Record answer, List<String> remarks, Trace sources) {
+    Map<String, Object> all = JsonWriter.members(answer);
+    all.put("remarks", remarks);
+    return write(command, all, sources);
   }
 
   public static String pair(PairAdvice pair, Trace sources) {

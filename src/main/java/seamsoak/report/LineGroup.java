@@ -60,4 +60,12 @@ record LineGroup(List<LineReport> lines) {
   Optional<Double> widestMm() {
     return lines.stream().flatMap(l -> l.widthMm().stream()).max(Double::compare);
   }
+
+  /** The angle between the face and the seam whose line is widest there. */
+  Optional<Double> degreesToFace() {
+    return lines.stream()
+        .filter(l -> l.widthMm().filter(w -> w > 0).isPresent())
+        .max(Comparator.comparing(l -> l.widthMm().get()))
+        .map(l -> Math.toDegrees(Math.asin(Math.min(1, l.trueWidthMm() / l.widthMm().get()))));
+  }
 }

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import seamsoak.soak.SoakAdvice;
 import seamsoak.state.CrossingReport;
-import seamsoak.state.LineReport;
 import seamsoak.state.SeamSet;
 import seamsoak.state.StageReport;
 import seamsoak.words.SeamWords;
@@ -15,26 +15,19 @@ import seamsoak.words.SeamWords;
 record LinesText(Shown shown) {
   private static final int MOST_COLUMNS = 5;
 
-  static final String NO_SEAMS = "There are no seams, so there is no white line.";
-
-  /** What shows, in words and as a table. */
-  String now(List<LineReport> lines, List<CrossingReport> crossings) {
-    Page page = new Page();
-    List<LineGroup> groups = LineGroup.of(lines);
-    if (groups.isEmpty()) {
-      return page.say(NO_SEAMS).toString();
-    }
-    said(groups, crossings).forEach(page::say);
-    return page.table(table(groups, crossings)).toString();
-  }
+  /** From here on a line on the face is hardly broader than square to its seam. */
+  private static final double STEEP_DEGREES = 60;
 
   /** Which lines show, a sentence each, and where they cross. */
-  List<String> said(List<LineGroup> groups, List<CrossingReport> crossings) {
+  List<String> said(SoakAdvice soak) {
+    List<LineGroup> groups = LineGroup.of(soak.lines());
+    if (groups.isEmpty()) {
+      return List.of("There are no seams, so there is no white line.");
+    }
     List<String> all =
         new ArrayList<>(groups.stream().filter(LineGroup::visible).map(this::said).toList());
-    crossings.stream()
+    brightest(soak)
         .filter(CrossingReport::visible)
-        .max(Comparator.comparingDouble(CrossingReport::contrast))
         .ifPresent(
             c ->
                 all.add(
@@ -46,26 +39,37 @@ record LinesText(Shown shown) {
     return all.isEmpty() ? List.of("By the middle estimate no line shows.") : all;
   }
 
+  private static Optional<CrossingReport> brightest(SoakAdvice soak) {
+    return soak.crossings().stream().max(Comparator.comparingDouble(CrossingReport::contrast));
+  }
+
   private static String name(CrossingReport c) {
     return SeamWords.cross(c);
   }
 
   private String said(LineGroup g) {
-    return g.name()
-        + ": a line "
-        + shown.length(g.widestMm().orElse(0.0))
-        + " wide shows, with "
-        + Shown.percent(g.seamPct())
-        + " % carbon at the seam and "
-        + Shown.percent(g.farPct())
-        + " % far from it.";
+    return "%s: a line %s wide shows%s, with %s %% carbon at the seam and %s %% far from it."
+        .formatted(
+            g.name(),
+            shown.length(g.widestMm().orElse(0.0)),
+            lying(g),
+            Shown.percent(g.seamPct()),
+            Shown.percent(g.farPct()));
+  }
+
+  /** A seam that lies flat makes a fine line broad on the face. */
+  private static String lying(LineGroup g) {
+    return g.degreesToFace()
+        .filter(d -> d < STEEP_DEGREES)
+        .map(d -> " (its seams lie at " + Math.round(d) + " degrees to the face)")
+        .orElse("");
   }
 
   /** The lines as they are. */
-  Table table(List<LineGroup> groups, List<CrossingReport> crossings) {
+  Table table(SoakAdvice soak) {
     Table table =
         new Table("seams", "C % there", "far", shown.lengthHeads("width"), "contrast", "shows");
-    for (LineGroup g : groups) {
+    for (LineGroup g : LineGroup.of(soak.lines())) {
       table.row(
           g.name(),
           Shown.percent(g.seamPct()),
@@ -74,8 +78,7 @@ record LinesText(Shown shown) {
           g.contrast().map(k -> Shown.number(k, 2)).orElse(Shown.UNKNOWN),
           g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no");
     }
-    crossings.stream()
-        .max(Comparator.comparingDouble(CrossingReport::contrast))
+    brightest(soak)
         .ifPresent(
             c ->
                 table.row(

@@ -9,18 +9,13 @@ import seamsoak.unit.UnitSystem;
 public record MigrateText(Migration migration, UnitSystem units) {
   private static final double LEAST_PCT = 0.005;
 
-  public String page() {
+  public Answer answer(List<String> remarks) {
     Shown shown = new Shown(units);
     Migration.Layer a = migration.first();
     Migration.Layer b = migration.second();
     boolean toSecond = a.meanCarbonPct() < a.startCarbonPct();
     Migration.Layer giver = toSecond ? a : b;
     Migration.Layer taker = toSecond ? b : a;
-    String when =
-        "After "
-            + shown.stated(migration.minutes())
-            + " at "
-            + shown.temperature(migration.temperatureC());
     Table table =
         new Table(
             "steel",
@@ -40,29 +35,28 @@ public record MigrateText(Migration migration, UnitSystem units) {
           Shown.percent(l.midCarbonPct()),
           Shown.percent(l.evenCarbonPct()));
     }
+    String when =
+        "After %s at %s "
+            .formatted(
+                shown.stated(migration.minutes()), shown.temperature(migration.temperatureC()));
     String moved =
         giver.startCarbonPct() - giver.meanCarbonPct() < LEAST_PCT
-            ? when + " hardly any carbon has moved."
-            : when
-                + " "
-                + giver.steel()
-                + " goes from "
-                + Shown.percent(giver.startCarbonPct())
-                + " to "
-                + Shown.percent(giver.meanCarbonPct())
-                + " % carbon and "
-                + taker.steel()
-                + " from "
-                + Shown.percent(taker.startCarbonPct())
-                + " to "
-                + Shown.percent(taker.meanCarbonPct())
-                + " %, each the mean of its layer.";
-    return new Page()
-        .say(moved)
-        .heading("Carbon in a stack of these layers in turn, wt%")
-        .table(table)
-        .say(even(shown))
-        .toString();
+            ? "hardly any carbon has moved."
+            : "%s goes from %s to %s %% carbon and %s from %s to %s %%, each the mean of its layer."
+                .formatted(
+                    giver.steel(),
+                    Shown.percent(giver.startCarbonPct()),
+                    Shown.percent(giver.meanCarbonPct()),
+                    taker.steel(),
+                    Shown.percent(taker.startCarbonPct()),
+                    Shown.percent(taker.meanCarbonPct()));
+    return Answer.of(
+        List.of(
+            Section.of("answer")
+                .words(when + moved)
+                .table(table.captioned("Carbon in a stack of these layers in turn, wt%"))
+                .words(even(shown)),
+            Section.of("remarks", "Remarks").items(remarks)));
   }
 
   private String even(Shown shown) {

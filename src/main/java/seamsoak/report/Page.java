@@ -2,86 +2,91 @@ package seamsoak.report;
 
 import java.util.List;
 
-/** Builds a page of plain text, no line longer than a terminal is wide. */
+/** Sections as plain text, no line longer than a terminal is wide. */
 final class Page {
   static final int WIDTH = 80;
   private static final String INDENT = "  ";
 
   private final StringBuilder text = new StringBuilder();
 
+  /** Whether what follows belongs to the line above: a heading, or nothing yet. */
+  private boolean headed = true;
+
+  private Page() {}
+
+  /** Sections one below the other. */
+  static String of(List<Section> sections) {
+    Page page = new Page();
+    for (Section section : sections) {
+      page.gap();
+      page.headed = true;
+      if (!section.title().isEmpty()) {
+        page.heading(section.title());
+      }
+      section.parts().forEach(part -> part.on(page));
+    }
+    return page.text.toString();
+  }
+
   /** A paragraph from the margin. */
-  Page say(String paragraph) {
-    return hang("", paragraph);
+  void say(String paragraph) {
+    hang("", paragraph);
   }
 
   /** A heading with an empty line above. */
-  Page heading(String words) {
-    if (!text.isEmpty()) {
-      text.append('\n');
-    }
-    return say(words);
+  void heading(String words) {
+    gap();
+    say(words);
+    headed = true;
   }
 
   /** Sentences as a list. */
-  Page items(List<String> sentences) {
+  void items(List<String> sentences) {
     sentences.forEach(s -> hang(INDENT + "- ", s));
-    return this;
-  }
-
-  /** A word and what is said of it, further lines indented under the latter. */
-  Page item(String word, int wordWidth, String said) {
-    return hang(INDENT + Table.pad(word, wordWidth) + INDENT, said);
-  }
-
-  /** A table below its caption; nothing when it has no rows. */
-  Page table(Table table) {
-    if (table.body().isEmpty()) {
-      return this;
-    }
-    if (!table.caption().isEmpty()) {
-      say(table.caption());
-    }
-    table.lines().forEach(line -> text.append((INDENT + line).stripTrailing()).append('\n'));
-    return this;
-  }
-
-  /** Another page below an empty line; nothing when it is empty. */
-  Page then(String page) {
-    if (!page.isEmpty()) {
-      text.append(text.isEmpty() ? "" : "\n").append(page);
-    }
-    return this;
   }
 
   /** A paragraph that begins a point of a list. */
-  Page point(String words) {
-    return hang(INDENT, words);
+  void point(String words) {
+    hang(INDENT, words);
   }
 
   /** What is said below the beginning of a point. */
-  Page below(String words) {
-    return hang(INDENT + INDENT, words);
+  void below(String words) {
+    hang(INDENT + INDENT, words);
   }
 
-  private Page hang(String first, String paragraph) {
+  /** A table below its caption. */
+  void table(Table table) {
+    gap();
+    if (!table.caption().isEmpty()) {
+      say(table.caption());
+    }
+    table.lines().forEach(line -> line(INDENT + line));
+  }
+
+  /** A line as it is. */
+  void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+    headed = false;
+  }
+
+  private void gap() {
+    text.append(headed ? "" : "\n");
+  }
+
+  private void hang(String first, String paragraph) {
     String next = " ".repeat(first.length());
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
     for (String word : paragraph.strip().split("\\s+")) {
       if (!empty && line.length() + 1 + word.length() > WIDTH) {
-        text.append(line).append('\n');
+        line(line.toString());
         line = new StringBuilder(next);
         empty = true;
       }
       line.append(empty ? "" : " ").append(word);
       empty = false;
     }
-    text.append(line).append('\n');
-    return this;
-  }
-
-  @Override
-  public String toString() {
-    return text.toString();
+    line(line.toString());
   }
 }

@@ -3,6 +3,7 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairAdvice;
@@ -13,21 +14,65 @@ import seamsoak.unit.UnitSystem;
 
 /** Two steels in words: the answer, why, what would make it work, where carbon goes. */
 public record PairText(PairAdvice advice, UnitSystem units) {
-  private static final int WORD = 5;
+  private static final String WHY = "Why, the weightiest first";
   private static final int DECIDING = 3;
 
-  public String page() {
-    Page page = new Page().say(answer());
-    advice
-        .practice()
-        .ifPresent(p -> page.say("In the shop: " + p.note() + " (" + p.standing() + ")"));
-    reasons(page, "Why, the weightiest first", f -> f.rating() != Rating.FITS);
-    remedies(page);
-    advice.carbon().filter(c -> !advice.same()).ifPresent(c -> carbon(page, c));
-    told(page);
-    reasons(page, "What fits", f -> f.rating() == Rating.FITS && !isTold(f));
-    advice.how().ifPresent(h -> page.heading("Reckoned with").say(how(h)));
-    return page.toString();
+  public Answer told() {
+    List<Part.Term> against = terms(f -> f.rating() != Rating.FITS);
+    List<Part.Term> fits = terms(f -> f.rating() == Rating.FITS && !isTold(f));
+    Section know =
+        Section.of("know", "Worth knowing")
+            .items(terms(PairText::isTold).stream().map(PairText::line).toList());
+    Section remedies = Section.of("remedies", "What would make it work").items(remedies());
+    Section remarks = Section.of("remarks", "Remarks").items(advice.remarks());
+    Section answer =
+        Section.of("answer")
+            .words(answer())
+            .words(
+                advice
+                    .practice()
+                    .map(p -> "In the shop: " + p.note() + " (" + p.standing() + ")")
+                    .orElse(""));
+    return new Answer(
+        List.of(
+            answer,
+            Section.of("against", WHY).terms(against),
+            remedies,
+            carbon(),
+            know,
+            Section.of("fits", "What fits").terms(fits),
+            Section.of("how", "Reckoned with").words(advice.how().map(this::how).orElse("")),
+            remarks),
+        List.of(
+            answer,
+            Section.of("against", WHY).items(against.stream().map(PairText::line).toList()),
+            remedies,
+            against.isEmpty() ? know : Section.of("know"),
+            remarks,
+            Section.of("rest").words(rest(against.size(), fits.size()))));
+  }
+
+  private static String rest(int against, int fits) {
+    return fits == 0
+        ? ""
+        : (against == 0 ? "Fits: all " + fits + " checks." : "Fits: " + fits + " more checks.")
+            + " --full also shows them, where carbon goes, what was reckoned with.";
+  }
+
+  /** Checks with what was found. */
+  private List<Part.Term> terms(Predicate<Finding> those) {
+    return advice.checks().stream()
+        .filter(those)
+        .map(
+            f ->
+                new Part.Term(
+                    (isTold(f) ? "" : f.rating().word() + ": ") + SoakText.capital(f.title()),
+                    List.of(f.reason())))
+        .toList();
+  }
+
+  private static String line(Part.Term term) {
+    return term.word() + ": " + String.join(" ", term.said());
   }
 
   String answer() {
@@ -67,36 +112,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             + " more";
   }
 
-  private void reasons(Page page, String heading, java.util.function.Predicate<Finding> those) {
-    List<Finding> found = advice.checks().stream().filter(those).toList();
-    if (!found.isEmpty()) {
-      page.heading(heading);
-      found.forEach(
-          f -> page.item(f.rating().word(), WORD, SoakText.capital(f.title()) + ": " + f.reason()));
-    }
-  }
-
   /** A check without limits is no verdict. */
   private static boolean isTold(Finding f) {
     return f.watch().isEmpty() && f.clash().isEmpty();
-  }
-
-  private void told(Page page) {
-    List<String> told =
-        advice.checks().stream()
-            .filter(PairText::isTold)
-            .map(f -> SoakText.capital(f.title()) + ": " + f.reason())
-            .toList();
-    if (!told.isEmpty()) {
-      page.heading("Worth knowing").items(told);
-    }
-  }
-
-  private void remedies(Page page) {
-    if (advice.rating() == Rating.FITS || advice.how().isEmpty()) {
-      return;
-    }
-    page.heading("What would make it work").items(remedies());
   }
 
   /** What would make it work, where there is something to be mended. */
@@ -107,13 +125,12 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     List<String> all = new ArrayList<>();
     for (Remedy r : advice.remedies()) {
       all.add(
-          r.change()
-              + ": "
-              + r.better().stream().distinct().collect(Collectors.joining(", "))
-              + (r.better().size() == 1 ? " is" : " are")
-              + " the better for it; the pair is then "
-              + (r.rating() == Rating.FITS ? "one that fits" : "rated " + r.rating().word())
-              + ".");
+          "%s: %s %s the better for it; the pair is then %s."
+              .formatted(
+                  r.change(),
+                  r.better().stream().distinct().collect(Collectors.joining(", ")),
+                  r.better().size() == 1 ? "is" : "are",
+                  r.rating() == Rating.FITS ? "one that fits" : "rated " + r.rating().word()));
     }
     List<String> near = advice.insteadOfSecond().stream().map(PairRemedies.Near::id).toList();
     all.add(
@@ -121,36 +138,35 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             ? "No grade of the table fits with "
                 + advice.first()
                 + ", not in a closed stack either."
-            : "Another grade: of those that fit with "
-                + advice.first()
-                + (advice.insteadOfSecond().get(0).closedStack()
-                    ? " in a closed stack, and none does in the open, nearest to "
-                    : " as they are, nearest to ")
-                + advice.second()
-                + " by analysis "
-                + (near.size() == 1 ? "is " : "are ")
-                + String.join(", ", near)
-                + ".");
+            : "Another grade: of those that fit with %s %s, nearest to %s by analysis %s %s."
+                .formatted(
+                    advice.first(),
+                    advice.insteadOfSecond().get(0).closedStack()
+                        ? "in a closed stack, and none does in the open"
+                        : "as they are",
+                    advice.second(),
+                    near.size() == 1 ? "is" : "are",
+                    String.join(", ", near)));
     return all;
   }
 
-  private void carbon(Page page, PairAdvice.Evened c) {
+  private Section carbon() {
+    Section section = Section.of("carbon", "Carbon between the layers");
+    if (advice.same() || advice.carbon().isEmpty()) {
+      return section;
+    }
+    PairAdvice.Evened c = advice.carbon().get();
     Shown shown = new Shown(units);
-    page.heading("Carbon between the layers")
-        .say(
-            "After the first "
-                + c.weldHeats()
-                + " weld heats of "
-                + shown.stated(c.weldMinutes())
-                + " "
-                + advice.first()
-                + " holds "
-                + Shown.percent(c.firstMeanPct())
-                + " % and "
-                + advice.second()
-                + " "
-                + Shown.percent(c.secondMeanPct())
-                + " %, each the mean of its layer.");
+    section =
+        section.words(
+            "After the first %d weld heats of %s %s holds %s %% and %s %s %%, each the mean of its layer."
+                .formatted(
+                    c.weldHeats(),
+                    shown.stated(c.weldMinutes()),
+                    advice.first(),
+                    Shown.percent(c.firstMeanPct()),
+                    advice.second(),
+                    Shown.percent(c.secondMeanPct())));
     Table table =
         new Table(
             "held for",
@@ -166,7 +182,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
           Shown.percent(at.firstEvenPct()),
           Shown.percent(at.secondEvenPct()));
     }
-    page.table(table).say("Still to go: to nine tenths of the way to even, at these layers.");
+    return section
+        .table(table)
+        .words("Still to go: to nine tenths of the way to even, at these layers.");
   }
 
   private static String still(Shown shown, Optional<Double> minutes) {
@@ -175,24 +193,16 @@ public record PairText(PairAdvice advice, UnitSystem units) {
 
   private String how(PairAdvice.How h) {
     Shown shown = new Shown(units);
-    return "Layers of "
-        + shown.length(h.firstLayerMm())
-        + " "
-        + advice.first()
-        + " and "
-        + shown.length(h.secondLayerMm())
-        + " "
-        + advice.second()
-        + " ("
-        + Shown.number(h.firstSharePct(), 0)
-        + " to "
-        + Shown.number(100 - h.firstSharePct(), 0)
-        + "), "
-        + shown.length(h.sectionMm())
-        + " thick when hardened, welded at "
-        + shown.temperature(h.weldingC())
-        + ". Assumed: "
-        + String.join(", ", h.assumed())
-        + ".";
+    return "Layers of %s %s and %s %s (%s to %s), %s thick when hardened, welded at %s. Assumed: %s."
+        .formatted(
+            shown.length(h.firstLayerMm()),
+            advice.first(),
+            shown.length(h.secondLayerMm()),
+            advice.second(),
+            Shown.number(h.firstSharePct(), 0),
+            Shown.number(100 - h.firstSharePct(), 0),
+            shown.length(h.sectionMm()),
+            shown.temperature(h.weldingC()),
+            String.join(", ", h.assumed()));
   }
 }

@@ -1,7 +1,9 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.PairMatrix.Cell;
@@ -11,22 +13,39 @@ import seamsoak.pairing.Rating;
 public record PairsText(PairList list) {
   private static final int MOST_COLUMNS = 62;
 
-  /** The list of pairings. */
-  public String pairs() {
+  /** So many lines of a matrix leave room for the rest. */
+  private static final int MOST_LINES = 16;
+
+  /** The list of pairings; at once, those of each rating in one paragraph. */
+  public Answer pairs() {
     Table table = new Table("first", "second", "rating", "decided by");
+    Map<Rating, List<String>> byRating = new EnumMap<>(Rating.class);
     for (PairList.Row row : list.pairs()) {
       Cell c = row.cell();
       table.row(c.first(), c.second(), c.rating().word(), c.title());
+      byRating
+          .computeIfAbsent(c.rating(), r -> new ArrayList<>())
+          .add(c.first() + " with " + c.second());
     }
-    return new Page().say(counts()).heading("Pairs").table(table).toString();
+    List<String> ratings = new ArrayList<>();
+    byRating.forEach((r, pairs) -> ratings.add(r.word() + ": " + String.join(", ", pairs) + "."));
+    Section counts = Section.of("answer").words(counts());
+    return new Answer(
+        List.of(counts, Section.of("pairs", "Pairs").table(table)),
+        List.of(counts.words(ratings), rest("--full also shows which check decides each.")));
+  }
+
+  private static Section rest(String words) {
+    return Section.of("rest").words(words);
   }
 
   /** The matrix. */
-  public String matrix() {
+  public Answer matrix() {
     PairMatrix m = list.matrix();
-    Page page = new Page().say(counts());
+    Section counts = Section.of("answer").words(counts());
     if (m.steels().size() > MOST_COLUMNS) {
-      return page.say("Too many steels for a matrix on a terminal: ask for --csv.").toString();
+      return Answer.of(
+          List.of(counts.words("Too many steels for a matrix on a terminal: ask for --csv.")));
     }
     int name = m.steels().stream().mapToInt(String::length).max().orElse(0);
     boolean numbered = 2 * m.steels().size() + name > Page.WIDTH - 4 || name > 12;
@@ -41,9 +60,15 @@ public record PairsText(PairList list) {
       line.append(numbered ? "" : " ").append('\\');
       lines.add(line.toString());
     }
-    StringBuilder text = new StringBuilder(page.toString()).append('\n');
-    lines.forEach(l -> text.append(l).append('\n'));
-    return text.append('\n').append(new Page().say(key())).toString();
+    List<Section> all =
+        List.of(
+            counts,
+            Section.of("matrix").with(new Part.Lines(lines)),
+            Section.of("key").words(key()));
+    return lines.size() <= MOST_LINES
+        ? Answer.of(all)
+        : new Answer(
+            all, List.of(counts, rest("--full shows the matrix, and --out DIR writes a chart.")));
   }
 
   private static String cut(String name, int width) {
@@ -52,14 +77,13 @@ public record PairsText(PairList list) {
 
   private String counts() {
     List<Cell> cells = list.pairs().stream().map(PairList.Row::cell).toList();
-    return cells.size()
-        + (cells.size() == 1 ? " pair: " : " pairs: ")
-        + count(cells, Rating.FITS)
-        + " fit, "
-        + count(cells, Rating.WATCH)
-        + " to watch, "
-        + count(cells, Rating.CLASH)
-        + " clash.";
+    return "%d %s: %d fit, %d to watch, %d clash."
+        .formatted(
+            cells.size(),
+            cells.size() == 1 ? "pair" : "pairs",
+            count(cells, Rating.FITS),
+            count(cells, Rating.WATCH),
+            count(cells, Rating.CLASH));
   }
 
   private static long count(List<Cell> cells, Rating rating) {

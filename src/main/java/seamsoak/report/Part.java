@@ -2,25 +2,80 @@ package seamsoak.report;
 
 import java.util.List;
 
-/** A piece of a section of the report. */
+/** A piece of a section. */
 sealed interface Part {
+  /** Sets it on a page of plain text. */
+  void on(Page page);
+
   /** A paragraph. */
-  record Words(String text) implements Part {}
+  record Words(String text) implements Part {
+    @Override
+    public void on(Page page) {
+      page.say(text);
+    }
+  }
 
   /** A heading within a section. */
-  record Head(String text) implements Part {}
+  record Head(String text) implements Part {
+    @Override
+    public void on(Page page) {
+      page.heading(text);
+    }
+  }
 
-  /** Sentences as a list. */
-  record Items(List<String> sentences) implements Part {}
+  /**
+   * Sentences as a list.
+   *
+   * @param left how many more there are
+   */
+  record Items(List<String> sentences, int left) implements Part {
+    @Override
+    public void on(Page page) {
+      page.items(sentences);
+      if (left > 0) {
+        page.items(List.of("and " + left + " more"));
+      }
+    }
+  }
 
-  /** A chart as SVG, to be set as it is. */
-  record Picture(String svg) implements Part {}
+  /** Lines that stand as they are; the report has none. */
+  record Lines(List<String> lines) implements Part {
+    @Override
+    public void on(Page page) {
+      lines.forEach(page::line);
+    }
+  }
 
-  /** A table. */
-  record Grid(Table table) implements Part {}
+  /** A chart as SVG, to be set as it is; a terminal shows none. */
+  record Picture(String svg) implements Part {
+    @Override
+    public void on(Page page) {}
+  }
+
+  /**
+   * A table.
+   *
+   * @param wide too wide for a terminal
+   */
+  record Grid(Table table, boolean wide) implements Part {
+    @Override
+    public void on(Page page) {
+      if (!wide) {
+        page.table(table);
+      }
+    }
+  }
 
   /** Words with what is said of each. */
-  record Terms(List<Term> terms) implements Part {}
+  record Terms(List<Term> terms) implements Part {
+    @Override
+    public void on(Page page) {
+      for (Term term : terms) {
+        page.point(term.word());
+        term.said().forEach(page::below);
+      }
+    }
+  }
 
   /** A word, and sentences on it. */
   record Term(String word, List<String> said) {}

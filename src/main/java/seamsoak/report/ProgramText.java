@@ -2,6 +2,7 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.unit.Temperature;
@@ -12,44 +13,38 @@ import seamsoak.words.BladeWords;
 public record ProgramText(Advice advice, UnitSystem units) {
   private static final double PER_KELVIN = 1.8;
 
-  String page() {
-    return new Page().table(table()).toString();
-  }
-
   /** A row for each segment, none where no kiln is used. */
   Table table() {
-    List<ProgramLine> lines = advice.schedule().program();
     Table table = new Table("step", "no", heads("%s/h"), heads("to %s"), "stay min", "then");
-    for (ProgramLine l : lines) {
-      table.row(
-          l.step().words(),
-          Integer.toString(l.number()),
-          new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())),
-          new Shown(units).pick(fahrenheit(l), degrees(l.toC())),
-          Shown.number(Math.ceil(l.stayMinutes()), 0),
-          BladeWords.then(l));
-    }
+    rows().forEach(table::row);
     return table.captioned(
         "For the kiln's controller: degrees per hour, to, stay. It climbs no faster and no hotter"
             + " than the kiln can; each stay has the time in it that the core comes later.");
   }
 
+  private List<List<String>> rows() {
+    Shown shown = new Shown(units);
+    List<List<String>> rows = new ArrayList<>();
+    for (ProgramLine l : advice.schedule().program()) {
+      List<String> row = new ArrayList<>(List.of(l.step().words(), Integer.toString(l.number())));
+      row.addAll(shown.pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
+      row.addAll(shown.pick(fahrenheit(l), degrees(l.toC())));
+      row.addAll(List.of(Shown.number(Math.ceil(l.stayMinutes()), 0), BladeWords.then(l)));
+      rows.add(row);
+    }
+    return rows;
+  }
+
   /** Comma-separated lines with one header. */
   public String csv() {
-    StringBuilder all = new StringBuilder();
     List<String> heads = new ArrayList<>(List.of("step", "segment"));
     heads.addAll(heads("rate_%s_per_h"));
     heads.addAll(heads("to_%s"));
     heads.addAll(List.of("stay_min", "then"));
-    all.append(String.join(",", heads)).append('\n');
-    for (ProgramLine l : advice.schedule().program()) {
-      List<String> cells = new ArrayList<>(List.of(l.step().words(), Integer.toString(l.number())));
-      cells.addAll(
-          new Shown(units).pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
-      cells.addAll(new Shown(units).pick(fahrenheit(l), degrees(l.toC())));
-      cells.add(Shown.number(Math.ceil(l.stayMinutes()), 0));
-      cells.add(BladeWords.then(l).replace(',', ';'));
-      all.append(String.join(",", cells)).append('\n');
+    StringBuilder all = new StringBuilder(String.join(",", heads)).append('\n');
+    for (List<String> row : rows()) {
+      all.append(row.stream().map(cell -> cell.replace(',', ';')).collect(Collectors.joining(",")));
+      all.append('\n');
     }
     return all.toString();
   }

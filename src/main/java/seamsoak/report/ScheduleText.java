@@ -18,37 +18,11 @@ import seamsoak.schedule.StepName;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
-import seamsoak.words.StopWords;
 
 /** The schedule in words: the heats as a table, why and what to check, what comes of it. */
-public record ScheduleText(Advice advice, UnitSystem units) {
+record ScheduleText(Advice advice, UnitSystem units) {
   /** More do not fit beside the rest. */
   private static final int MOST_STEELS = 3;
-
-  /** The whole answer of the command. */
-  public String page() {
-    return new Page()
-        .then(answer())
-        .then(heats())
-        .then(more())
-        .then(new BilletText(advice, shown()).defaults())
-        .toString();
-  }
-
-  /** All but the answer and the table of heats. */
-  String more() {
-    BladeText blade = new BladeText(advice, units);
-    return new Page()
-        .then(conflicts())
-        .then(new StepsText(advice, shown()).page())
-        .then(blade.hardening())
-        .then(after())
-        .then(blade.structures())
-        .then(critical())
-        .then(new Page().table(magnetTable()).toString())
-        .then(new ProgramText(advice, units).page())
-        .toString();
-  }
 
   private Shown shown() {
     return new Shown(units);
@@ -58,24 +32,27 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return advice.schedule().segments();
   }
 
-  private String answer() {
-    Page page = new Page();
-    advice
-        .hardStops()
-        .forEach(stop -> page.say("Do not do this. " + new StopWords(units).says(stop)));
+  /** The heats in one sentence. */
+  List<String> answer() {
+    List<String> all = new ArrayList<>();
     if (!advice.soak().clears()) {
-      page.say(
-          "No soak clears the lines within what is allowed; this is the schedule without one.");
+      all.add("No soak clears the lines within what is allowed; this is the schedule without one.");
     }
+    all.addAll(told());
+    return all;
+  }
+
+  /** The same where the soak has been told. */
+  List<String> told() {
     List<String> parts = new ArrayList<>();
     slowly().ifPresent(parts::add);
     advice.schedule().steps().forEach(s -> brief(s).ifPresent(parts::add));
     String first = parts.isEmpty() ? "Nothing to do" : String.join(", ", parts);
-    page.say(SoakText.capital(first) + ".");
+    List<String> all = new ArrayList<>(List.of(SoakText.capital(first) + "."));
     if (advice.schedule().blade().isEmpty()) {
-      unhardened().forEach(page::say);
+      all.addAll(unhardened());
     }
-    return page.toString();
+    return all;
   }
 
   /** A heat in a few words; of the cycles the last stands for all. */
@@ -137,10 +114,6 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   }
 
   /** One row for each step. */
-  String heats() {
-    return new Page().table(heatsTable()).toString();
-  }
-
   Table heatsTable() {
     Shown shown = shown();
     Table table =
@@ -181,18 +154,6 @@ public record ScheduleText(Advice advice, UnitSystem units) {
     return sum == 0 ? "-" : sum < 0.95 ? Shown.number(sum, 1) : Shown.number(sum, 0);
   }
 
-  /** What the steels do not agree on, and what to do. */
-  private String conflicts() {
-    Page page = new Page();
-    if (!advice.schedule().conflicts().isEmpty()) {
-      page.say("Conflicts, and what to do");
-      advice.schedule().conflicts().stream()
-          .map(new ConflictWords(units)::said)
-          .forEach(c -> page.point("- " + c.says() + ".").below("Do: " + c.todo() + "."));
-    }
-    return page.toString();
-  }
-
   /** Where each steel lets go of the magnet. */
   Table magnetTable() {
     Table table =
@@ -207,10 +168,6 @@ public record ScheduleText(Advice advice, UnitSystem units) {
   }
 
   /** What is left after each step. */
-  String after() {
-    return new Page().table(afterTable()).toString();
-  }
-
   Table afterTable() {
     Shown shown = shown();
     List<String> steels =
@@ -248,10 +205,6 @@ public record ScheduleText(Advice advice, UnitSystem units) {
         .findFirst()
         .map(l -> Shown.percent(l.meanPct()))
         .orElse(Shown.UNKNOWN);
-  }
-
-  private String critical() {
-    return new Page().table(criticalTable()).toString();
   }
 
   Table criticalTable() {

@@ -11,6 +11,7 @@ import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.schedule.StepKind;
+import seamsoak.soak.SoakAdvice;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SoakWords;
@@ -25,6 +26,7 @@ import seamsoak.words.StopWords;
  * @param answer in large letters
  * @param second the same temperature in the other unit, and the band
  * @param why the reason
+ * @param conflicts what the steels do not agree on, and what to do
  * @param steps in order
  */
 record ShopCard(
@@ -33,6 +35,7 @@ record ShopCard(
     String answer,
     String second,
     String why,
+    List<String> conflicts,
     List<Entry> steps) {
 
   /**
@@ -77,27 +80,34 @@ record ShopCard(
             .sorted(Comparator.comparing(s -> s.step().kind() != StepKind.SOAK))
             .flatMap(s -> s.cautions().stream())
             .findFirst()
+            .map(c -> c.said(units))
             .orElse("");
     List<Entry> steps = entries(advice, caution, new Shown(units));
     SoakText words = new SoakText(advice, units);
-    List<String> stops = advice.hardStops().stream().map(new StopWords(units)::says).toList();
-    return advice
-        .soak()
-        .recommended()
-        .filter(r -> r.minutes() > 0)
-        .map(
-            r ->
-                new ShopCard(
-                    stops,
-                    caution,
-                    "Soak at "
-                        + first(r.temperatureC(), units)
-                        + " for "
-                        + new Shown(units).time(r.minutes()),
-                    second(r.temperatureC(), units) + "; possible: " + words.band(r),
-                    SoakText.capital(new SoakWords(units).reason(r.reason())) + ".",
-                    steps))
-        .orElseGet(() -> new ShopCard(stops, caution, words.soak(), "", "", steps));
+    Optional<SoakAdvice.Recommended> soak =
+        advice.soak().recommended().filter(r -> r.minutes() > 0);
+    boolean refused = !advice.hardStops().isEmpty();
+    String answer =
+        soak.map(
+                r ->
+                    "Soak at %s for %s"
+                        .formatted(
+                            first(r.temperatureC(), units), new Shown(units).time(r.minutes())))
+            .orElseGet(words::soak);
+    return new ShopCard(
+        advice.hardStops().stream().map(new StopWords(units)::says).toList(),
+        caution,
+        refused ? "Not to be done as it is written" : answer,
+        refused
+            ? ""
+            : soak.map(r -> second(r.temperatureC(), units) + "; possible: " + words.band(r))
+                .orElse(""),
+        refused
+            ? "But for that: " + BilletSections.sentence(answer)
+            : soak.map(r -> SoakText.capital(new SoakWords(units).reason(r.reason())) + ".")
+                .orElse(""),
+        BilletSections.conflictsInShort(advice, units),
+        steps);
   }
 
   private static List<Entry> entries(Advice advice, String above, Shown shown) {
@@ -116,10 +126,11 @@ record ShopCard(
 
   private static Entry entry(
       int number, ScheduleAdvice.Step step, double rise, Set<String> said, Shown shown) {
-    List<String> fresh = step.cautions().stream().filter(c -> !said.contains(c)).toList();
+    List<String> cautions = step.cautions().stream().map(c -> c.said(shown.units())).toList();
+    List<String> fresh = cautions.stream().filter(c -> !said.contains(c)).toList();
     StepWords words = new StepWords(shown.units());
-    int again = step.cautions().size() - fresh.size();
-    said.addAll(step.cautions());
+    int again = cautions.size() - fresh.size();
+    said.addAll(cautions);
     return new Entry(
         "step-" + number,
         step.step().words(),

@@ -11,62 +11,38 @@ import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SoakWords;
-import seamsoak.words.StopWords;
 
 /** The soak in words: the answer, what shows, the options, what else to know. */
-public record SoakText(Advice advice, UnitSystem units) {
+record SoakText(Advice advice, UnitSystem units) {
   private static final int TABLE_STEP = 20;
-
-  /** The whole answer of the command. */
-  public String page() {
-    return new Page()
-        .then(answer())
-        .then(new LinesText(shown()).now(advice.soak().lines(), advice.soak().crossings()))
-        .then(options())
-        .then(new Page().table(new LinesText(shown()).faded(advice.history())).toString())
-        .then(new CarbonText(advice).page())
-        .then(more())
-        .then(new BilletText(advice, shown()).defaults())
-        .toString();
-  }
 
   private Shown shown() {
     return new Shown(units);
   }
 
-  /** What to do in one sentence, first of all, and why; before it what forbids it. */
-  String answer() {
-    Page page = new Page();
-    advice
-        .hardStops()
-        .forEach(stop -> page.say("Do not do this. " + new StopWords(units).says(stop)));
-    page.say(soak());
+  /** What to do in one sentence, and why. */
+  List<String> answer() {
+    List<String> all = new ArrayList<>(List.of(soak()));
     advice
         .soak()
         .recommended()
         .filter(r -> r.minutes() > 0)
-        .ifPresent(r -> page.say("Why: " + new SoakWords(units).reason(r.reason()) + "."));
-    return page.toString();
+        .ifPresent(r -> all.add("Why: " + new SoakWords(units).reason(r.reason()) + "."));
+    return all;
   }
 
   String soak() {
     SoakAdvice soak = advice.soak();
     if (soak.recommended().isEmpty()) {
-      return "No soak within what is allowed ("
-          + shown().time(soak.mostMinutes())
-          + ") clears the lines.";
+      return "No soak within what is allowed (%s) clears the lines."
+          .formatted(shown().time(soak.mostMinutes()));
     }
     Recommended r = soak.recommended().get();
     if (r.minutes() == 0) {
       return "No soak needed: 0 min. " + capital(new SoakWords(units).reason(r.reason())) + ".";
     }
-    return "Soak at "
-        + shown().temperature(r.temperatureC())
-        + " for "
-        + shown().time(r.minutes())
-        + " ("
-        + band(r)
-        + ").";
+    return "Soak at %s for %s (%s)."
+        .formatted(shown().temperature(r.temperatureC()), shown().time(r.minutes()), band(r));
   }
 
   String band(Recommended r) {
@@ -84,20 +60,6 @@ public record SoakText(Advice advice, UnitSystem units) {
                   : from + " to " + to;
             })
         .orElse(shown().time(low) + " to more than 24 h");
-  }
-
-  /** The soaks side by side; nothing when none is needed. */
-  String options() {
-    if (noneNeeded()) {
-      return "";
-    }
-    List<SoakOption> rows = listed();
-    if (rows.isEmpty()) {
-      return new Page().say(nowhere()).toString();
-    }
-    Page page = new Page().table(table());
-    String legend = legend();
-    return legend.isEmpty() ? page.toString() : page.say(legend).toString();
   }
 
   private boolean hasBand() {
@@ -196,10 +158,6 @@ public record SoakText(Advice advice, UnitSystem units) {
             : o.temperatureC() > soak.highestForgingC() ? "f" : "";
     boolean own = o.remarks().contains(OptionRemark.ABOVE_WISH);
     return (recommends(o) ? "*" : "") + (o.clears() ? "" : ">") + limit + (own ? "h" : "");
-  }
-
-  String more() {
-    return new Page().say("What else to know").items(notes()).toString();
   }
 
   List<String> notes() {

@@ -1,9 +1,9 @@
 package seamsoak.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import seamsoak.trace.Trace;
 
 /**
@@ -11,14 +11,12 @@ import seamsoak.trace.Trace;
  * them.
  */
 public record SourcesText(Trace trace) {
-  /** The section below an answer; nothing when nobody asked for it. */
+  /** What stands below an answer; nothing when nobody asked for it. */
   public String page() {
-    if (trace.entries().isEmpty()) {
-      return "";
-    }
-    Page page = new Page().say("Sources (temperatures in C, contents in wt%)");
-    trace.entries().forEach(e -> entry(page, e));
-    return "\n" + page;
+    Section section =
+        Section.of("sources", "Sources (temperatures in C, contents in wt%)")
+            .terms(trace.entries().stream().map(SourcesText::term).toList());
+    return section.parts().isEmpty() ? "" : "\n" + Page.of(List.of(section));
   }
 
   /** Each range that was left, a sentence each. */
@@ -43,67 +41,44 @@ public record SourcesText(Trace trace) {
 
   /** An entry, and what is said of it. */
   static Part.Term term(Trace.Entry e) {
-    List<String> said = new ArrayList<>(List.of(from(e) + standing(e) + "."));
-    said.addAll(limits(e));
-    return new Part.Term(name(e), said);
+    String from =
+        e.citation().equalsIgnoreCase(e.standing())
+            ? ""
+            : e.citation() + (e.source().isEmpty() ? "" : " [" + e.source() + "]") + "; ";
+    String terms =
+        list(
+            " (",
+            "; ",
+            e.terms().entrySet().stream()
+                .map(t -> t.getKey() + ": " + String.join(", ", t.getValue())));
+    String range =
+        list(
+            "Range: ",
+            ", ",
+            e.ranges().stream().map(r -> r.quantity() + " " + between(r.low(), r.high())));
+    String exceeded =
+        list(
+            "Exceeded: ",
+            ", ",
+            e.exceeded().stream().map(o -> o.by() + " " + o.quantity() + " " + number(o.value())));
+    Stream<String> error =
+        Stream.of(range, e.unit().isEmpty() ? "" : "Error: " + e.statedError())
+            .filter(said -> !said.isEmpty());
+    return new Part.Term(
+        e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit()),
+        Stream.of(
+                from + e.standing() + terms + (terms.isEmpty() ? "" : ")"),
+                list("", ". ", error),
+                exceeded,
+                list("Notes: ", "; ", e.notes().stream()))
+            .filter(said -> !said.isEmpty())
+            .map(said -> said + ".")
+            .toList());
   }
 
-  private static String name(Trace.Entry e) {
-    return e.name() + ": " + e.gives() + (e.unit().isEmpty() ? "" : ", " + e.unit());
-  }
-
-  private static void entry(Page page, Trace.Entry e) {
-    page.point(name(e));
-    page.below(from(e) + standing(e) + ".");
-    limits(e).forEach(page::below);
-  }
-
-  private static List<String> limits(Trace.Entry e) {
-    List<String> said = new ArrayList<>();
-    List<String> limits = new ArrayList<>();
-    if (!e.ranges().isEmpty()) {
-      limits.add(
-          "Range: "
-              + e.ranges().stream()
-                  .map(r -> r.quantity() + " " + between(r.low(), r.high()))
-                  .collect(Collectors.joining(", ")));
-    }
-    if (!e.unit().isEmpty()) {
-      limits.add("Error: " + e.statedError());
-    }
-    if (!limits.isEmpty()) {
-      said.add(String.join(". ", limits) + ".");
-    }
-    if (!e.exceeded().isEmpty()) {
-      said.add(
-          "Exceeded: "
-              + e.exceeded().stream()
-                  .map(o -> o.by() + " " + o.quantity() + " " + number(o.value()))
-                  .collect(Collectors.joining(", "))
-              + ".");
-    }
-    if (!e.notes().isEmpty()) {
-      said.add("Notes: " + String.join("; ", e.notes()) + ".");
-    }
-    return said;
-  }
-
-  private static String from(Trace.Entry e) {
-    if (e.citation().equalsIgnoreCase(e.standing())) {
-      return "";
-    }
-    return e.citation() + (e.source().isEmpty() ? "" : " [" + e.source() + "]") + "; ";
-  }
-
-  private static String standing(Trace.Entry e) {
-    return e.terms().isEmpty()
-        ? e.standing()
-        : e.standing()
-            + " ("
-            + e.terms().entrySet().stream()
-                .map(t -> t.getKey() + ": " + String.join(", ", t.getValue()))
-                .collect(Collectors.joining("; "))
-            + ")";
+  private static String list(String head, String between, Stream<String> items) {
+    String all = items.collect(Collectors.joining(between));
+    return all.isEmpty() ? "" : head + all;
   }
 
   private static String between(double low, double high) {

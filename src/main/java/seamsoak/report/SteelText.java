@@ -1,6 +1,7 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,13 +19,22 @@ import seamsoak.unit.UnitSystem;
 public record SteelText(UnitSystem units) {
   private static final String UNKNOWN = "unknown, see below";
 
-  /** The table of steels. */
-  public String list(List<Steel> steels) {
+  /** The table of steels; at once, the names of each kind. */
+  public Answer list(List<Steel> steels) {
     Table table = new Table("steel", "C %", "designation", "kind");
+    Map<String, List<String>> byKind = new LinkedHashMap<>();
     for (Steel s : steels) {
       table.row(s.id(), Shown.percent(s.analysis().carbon()), s.designation(), s.category());
+      byKind.computeIfAbsent(s.category(), k -> new ArrayList<>()).add(s.id());
     }
-    return new Page().table(table).toString();
+    List<String> kinds = new ArrayList<>();
+    byKind.forEach((kind, ids) -> kinds.add(kind + ": " + String.join(", ", ids)));
+    return new Answer(
+        List.of(Section.of("steels").table(table)),
+        List.of(
+            Section.of("steels", steels.size() + " steels").items(kinds),
+            Section.of("rest")
+                .words("--full also shows their carbon; steels GRADE tells of one.")));
   }
 
   /**
@@ -32,50 +42,67 @@ public record SteelText(UnitSystem units) {
    *
    * @param citation of a source's key
    */
-  public String page(SteelReport r, Function<String, Optional<String>> citation) {
+  public Answer told(SteelReport r, Function<String, Optional<String>> citation) {
     Shown shown = new Shown(units);
+    Section notes = Section.of("notes", "Notes").words(r.notes());
+    return new Answer(
+        List.of(
+            answer(r),
+            temperatures(r, shown),
+            ranges(r, shown),
+            formulas(r, shown),
+            diffusivities(r, shown).items(r.chosen()),
+            notes,
+            Section.of("sources", "Sources").items(sources(r, citation)),
+            Section.of("remarks", "Remarks").items(r.exceeded())),
+        List.of(
+            answer(r),
+            temperatures(r, shown),
+            ranges(r, shown),
+            notes,
+            Section.of("rest")
+                .words(
+                    "--full also shows every formula side by side, which of them left its range,"
+                        + " the speed of carbon, and sources.")));
+  }
+
+  private static Section answer(SteelReport r) {
     String analysis =
         r.analysisPct().entrySet().stream()
             .map(e -> e.getKey() + " " + trimmed(e.getValue()))
             .collect(Collectors.joining(", "));
-    Page page =
-        new Page()
-            .say(r.designation() + ", " + r.category() + ": " + analysis + " wt%, the rest iron.");
-    if (!r.aliases().isEmpty()) {
-      page.say("Also known as " + String.join(", ", r.aliases()) + ".");
-    }
-    page.heading("Temperatures").table(limits(r, shown));
-    if (r.msC().isPresent()) {
-      page.say(
-          "Ms is for "
-              + Shown.percent(r.dissolvedCarbonPct())
-              + " % carbon dissolved at "
-              + shown.temperature(r.hardenC())
-              + ".");
-    }
-    r.unknown().values().stream()
-        .distinct()
-        .forEach(why -> page.say("Unknown (" + names(r, why) + "): " + why + "."));
-    if (!r.ranges().isEmpty()) {
-      Table ranges = new Table("", shown.temperatureHeads("from"), shown.temperatureHeads("to"));
-      r.ranges()
-          .forEach(
-              (name, range) ->
-                  ranges.row(
-                      name,
-                      shown.temperatureCells(range.lowC()),
-                      shown.temperatureCells(range.highC())));
-      page.heading("Published ranges").table(ranges);
-    }
-    formulas(page, r, shown);
-    if (!r.notes().isBlank()) {
-      page.heading("Notes").say(r.notes());
-    }
-    List<String> sources = sources(r, citation);
-    if (!sources.isEmpty()) {
-      page.heading("Sources").items(sources);
-    }
-    return page.toString();
+    return Section.of("answer")
+        .words(r.designation() + ", " + r.category() + ": " + analysis + " wt%, the rest iron.")
+        .words(
+            r.aliases().isEmpty() ? "" : "Also known as " + String.join(", ", r.aliases()) + ".");
+  }
+
+  private static Section temperatures(SteelReport r, Shown shown) {
+    return Section.of("temperatures", "Temperatures")
+        .table(limits(r, shown))
+        .words(
+            r.msC().isEmpty()
+                ? ""
+                : "Ms is for %s %% carbon dissolved at %s."
+                    .formatted(
+                        Shown.percent(r.dissolvedCarbonPct()), shown.temperature(r.hardenC())))
+        .words(
+            r.unknown().values().stream()
+                .distinct()
+                .map(why -> "Unknown (" + names(r, why) + "): " + why + ".")
+                .toList());
+  }
+
+  private static Section ranges(SteelReport r, Shown shown) {
+    Table table = new Table("", shown.temperatureHeads("from"), shown.temperatureHeads("to"));
+    r.ranges()
+        .forEach(
+            (name, range) ->
+                table.row(
+                    name,
+                    shown.temperatureCells(range.lowC()),
+                    shown.temperatureCells(range.highC())));
+    return Section.of("ranges", "Published ranges").table(table);
   }
 
   private static String names(SteelReport r, String why) {
@@ -118,7 +145,7 @@ public record SteelText(UnitSystem units) {
     return celsius.map(shown::temperatureCells).orElseGet(shown::unknownTemperature);
   }
 
-  private static void formulas(Page page, SteelReport r, Shown shown) {
+  private static Section formulas(SteelReport r, Shown shown) {
     Table table = new Table("formula", "gives", shown.temperatureHeads("at"), "range", "used for");
     for (SteelReport.Formula f : r.formulas()) {
       table.row(
@@ -128,13 +155,14 @@ public record SteelText(UnitSystem units) {
           f.outsideRange() ? "outside" : "",
           f.used().orElse(""));
     }
-    page.heading("Every formula side by side").table(table);
-    diffusivities(page, r, shown);
-    page.items(r.chosen());
+    return Section.of("formulas", "Every formula side by side").table(table);
   }
 
-  private static void diffusivities(Page page, SteelReport r, Shown shown) {
-    page.heading("Speed of carbon (diffusivity) side by side, in millionths of mm2 a second");
+  private static Section diffusivities(SteelReport r, Shown shown) {
+    Section section =
+        Section.of(
+            "diffusivities",
+            "Speed of carbon (diffusivity) side by side, in millionths of mm2 a second");
     for (String phase : List.of("austenite", "ferrite")) {
       List<SteelReport.Diffusivity> of =
           r.diffusivities().stream().filter(d -> d.phase().equals(phase)).toList();
@@ -150,8 +178,9 @@ public record SteelText(UnitSystem units) {
             d.at().stream().anyMatch(SteelReport.AtTemperature::outsideRange) ? "outside" : "",
             d.used().orElse(""));
       }
-      page.table(table);
+      section = section.table(table);
     }
+    return section;
   }
 
   private static String number(double value) {

@@ -6,8 +6,11 @@
  * An {@link seamsoak.plan.Advice} goes in, and nothing is computed on the way out: a number that is
  * missing here is missing in {@code advice}. It prints nothing; it hands back text.
  *
- * <p>Read {@link ReportSections} first: it puts the report together from the same {@link Table}s
- * that the terminal prints, each chart before its table. {@link ShopCard} is the first screen.
+ * <p>Read {@link BilletSections} first: what is said of a billet, a {@link Section} for each
+ * subject. {@link BilletAnswer} puts them together for a terminal, where {@link Page} sets them as
+ * plain text; {@link ReportSections} for the report, each chart before its table. A new subject is
+ * one section, and both show it. {@link Answer} keeps to a screen. {@link ShopCard} is the report's
+ * first screen.
  *
  * <ul>
  *   <li><i>Policy.</i> The page lets in nothing but its one style sheet, by its hash. A template

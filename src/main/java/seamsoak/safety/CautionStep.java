@@ -27,8 +27,20 @@ public enum CautionStep {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** That of a step in a billet file, which goes by the same word. */
+  /** That of a step in a billet file. */
   static CautionStep of(Step step) {
-    return valueOf(step.name().toUpperCase(Locale.ROOT));
+    return switch (step.kind()) {
+      case WELD -> WELD;
+      case DRAW -> DRAW;
+      case PRESS -> PRESS;
+      case ROLL -> ROLL;
+      case GRIND -> GRIND;
+      case RESTACK -> RESTACK;
+      case TILE -> TILE;
+      case UNJACKET -> UNJACKET;
+      case SOAK -> SOAK;
+      case NORMALIZE -> NORMALIZE;
+      case COOL -> COOL;
+    };
   }
 }

@@ -32,8 +32,8 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
   private static final double ALLOYED_PCT = 1;
 
   /** For the stack, then for each step of a billet; a jacket or a can counts until it is off. */
-  public List<List<String>> ofHistory() {
-    List<List<String>> all = new ArrayList<>(List.of(List.of()));
+  public List<List<Caution>> ofHistory() {
+    List<List<Caution>> all = new ArrayList<>(List.of(List.of()));
     Set<Condition> wrapped = Set.of();
     for (Step step : billet.steps()) {
       Set<Condition> during = during(step, wrapped);
@@ -129,9 +129,8 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
    * @param celsius the hottest it gets
    * @param more what holds there beside what always holds in this shop
    */
-  public List<String> at(CautionStep step, double celsius, Set<Condition> more) {
-    Set<Condition> all = with(more, always(celsius).toArray(Condition[]::new));
-    return table.at(step, all).stream().map(Caution::statement).toList();
+  public List<Caution> at(CautionStep step, double celsius, Set<Condition> more) {
+    return table.at(step, with(more, always(celsius).toArray(Condition[]::new)));
   }
 
   private static Set<Condition> with(Set<Condition> some, Condition... more) {

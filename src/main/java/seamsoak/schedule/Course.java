@@ -13,6 +13,7 @@ import seamsoak.carbon.Edge;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Condition;
+import seamsoak.source.Caution;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
@@ -51,7 +52,7 @@ record Course(
    * @param after what is told of that
    */
   record Done(
-      ScheduleStep step, List<String> cautions, Workpiece piece, ScheduleAdvice.After after) {}
+      ScheduleStep step, List<Caution> cautions, Workpiece piece, ScheduleAdvice.After after) {}
 
   static Course begin(Workshop workshop, Workpiece start, double grainMetres) {
     return new Course(workshop, start, start, grainMetres, workshop.cautions().leftOn(), List.of());
@@ -163,7 +164,7 @@ record Course(
       Workpiece left,
       double grain,
       Set<Condition> wrapped) {
-    List<String> cautions =
+    List<Caution> cautions =
         workshop
             .cautions()
             .at(

@@ -3,6 +3,7 @@ package seamsoak.schedule;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.safety.Stop;
+import seamsoak.source.Caution;
 import seamsoak.state.LineReport;
 import seamsoak.state.StageReport;
 
@@ -65,7 +66,7 @@ public record ScheduleAdvice(
       Optional<Coolant> cool,
       Optional<Task> task,
       List<Check> checks,
-      List<String> cautions,
+      List<Caution> cautions,
       Heater in) {
     /** What the temperature does. */
     public enum Kind {
@@ -94,7 +95,7 @@ public record ScheduleAdvice(
       Optional<Double> temperatureC,
       Optional<Double> holdMinutes,
       List<Check> checks,
-      List<String> cautions,
+      List<Caution> cautions,
       Optional<Stop> refused) {}
 
   /**

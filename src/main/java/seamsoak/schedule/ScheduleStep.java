@@ -6,6 +6,7 @@ import java.util.Optional;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.source.Caution;
 
 /**
  * One step of a schedule as planned.
@@ -78,7 +79,7 @@ record ScheduleStep(
   }
 
   /** As the answer shows it. */
-  ScheduleAdvice.Step shown(List<String> cautions) {
+  ScheduleAdvice.Step shown(List<Caution> cautions) {
     return new ScheduleAdvice.Step(
         name,
         in(),
@@ -91,7 +92,7 @@ record ScheduleStep(
   }
 
   /** Its parts as the answer shows them: one stands for the step, cautions come once. */
-  List<Segment> segments(List<String> cautions) {
+  List<Segment> segments(List<Caution> cautions) {
     List<Segment> all = new ArrayList<>();
     Optional<Leg> main = hold().or(() -> legs.stream().findFirst());
     for (Leg leg : legs) {

@@ -10,6 +10,7 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
+import seamsoak.source.Caution;
 
 /**
  * The billet after a step.
@@ -43,7 +44,7 @@ public record StageReport(
     double faceCarbonPct,
     double scaledMm,
     List<Stage.Remark> remarks,
-    List<String> cautions) {
+    List<Caution> cautions) {
 
   /**
    * Carbon of one steel.
@@ -53,7 +54,7 @@ public record StageReport(
    */
   public record LayerCarbon(String steel, double meanPct) {}
 
-  public static StageReport of(Stage stage, LineVisibility visibility, List<String> cautions) {
+  public static StageReport of(Stage stage, LineVisibility visibility, List<Caution> cautions) {
     Workpiece p = stage.piece();
     List<SeamPlace> places = SeamPlace.of(p, visibility);
     return new StageReport(

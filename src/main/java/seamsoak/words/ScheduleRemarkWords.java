@@ -25,8 +25,10 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
           "Without a kiln the holds are only as good as the fire is even; long anneals in a forge"
               + " are a hope.";
       case COLOR_TELLS_LITTLE ->
-          "Color tells a heat to 50 C (90 F) at best, and no two tables agree on its words; trust a"
-              + " thermocouple that was checked.";
+          "Color tells a heat to "
+              + units.show("90 F", "50 C")
+              + " at best, and no two tables agree on its words; trust a thermocouple that was"
+              + " checked.";
     };
   }
 

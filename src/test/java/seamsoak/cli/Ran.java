@@ -16,10 +16,19 @@ import seamsoak.data.JsonValue;
  */
 record Ran(int code, String out, String err, double seconds) {
   static Ran run(String... args) {
+    return run(false, args);
+  }
+
+  /** With somebody reading along. */
+  static Ran onTerminal(String... args) {
+    return run(true, args);
+  }
+
+  private static Ran run(boolean terminal, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     double start = ComputingTime.seconds();
-    int code = Commands.run(new PrintWriter(out), new PrintWriter(err), args);
+    int code = Commands.run(terminal, new PrintWriter(out), new PrintWriter(err), args);
     return new Ran(code, out.toString(), err.toString(), ComputingTime.seconds() - start);
   }
 

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -120,5 +121,25 @@ class ReportTest {
                 + report.getParent()),
         "command");
     assertTrue(html.indexOf("Do not do this") < html.indexOf("id=\"answer\""), "danger first");
+  }
+
+  /** What the steels do not agree on stands on the card, and no soak where all is refused. */
+  @Test
+  void theWorstNewsIsOnTheCard(@TempDir Path folder) throws IOException {
+    Ran ran =
+        Ran.run(
+            "plan",
+            "alloy-data/billets/san-mai.json",
+            "--samples",
+            "2",
+            "--out",
+            folder.toString());
+    assertEquals(0, ran.code(), ran.err());
+    String html = Files.readString(folder.resolve("report.html"));
+    String card = html.substring(0, html.indexOf("id=\"step-1\""));
+    assertTrue(card.contains("<strong>Conflict.</strong>"), card.substring(card.indexOf("<body>")));
+    String refused = Files.readString(Reports.refused());
+    assertTrue(refused.contains("<h2 id=\"answer\">Not to be done as it is written</h2>"));
+    assertFalse(refused.contains("For the kiln"), "no program");
   }
 }

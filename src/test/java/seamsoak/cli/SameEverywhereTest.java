@@ -108,7 +108,7 @@ class SameEverywhereTest {
       PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, UTF_8));
       PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8));
       for (String line : LINES) {
-        int code = Commands.run(out, err, line.split(" "));
+        int code = Commands.run(false, out, err, line.split(" "));
         out.println("exit code " + code + " of " + line);
       }
       out.flush();

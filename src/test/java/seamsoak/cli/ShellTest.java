@@ -51,8 +51,8 @@ class ShellTest {
         new Colors(true).answer(plain));
     assertEquals(plain, new Colors(false).answer(plain));
     assertEquals(
-        esc + "1;31mCautions, always" + esc + "0m\n  - Stop.\n",
-        new Colors(true).beside("Cautions, always\n  - Stop.\n"));
+        esc + "1mSoak." + esc + "0m\n\n" + esc + "1;31mCautions" + esc + "0m\n  - Stop.\n",
+        new Colors(true).answer("Soak.\n\nCautions\n  - Stop.\n"));
   }
 
   @Test
@@ -69,7 +69,8 @@ class ShellTest {
     "'seamsoak pair O1 75N', 75Ni8",
     "'seamsoak pairs 52', 52100",
     "'seamsoak decarb 1084 --edge ', covered",
-    "'seamsoak plan --re', --replace"
+    "'seamsoak plan --re', --replace",
+    "'seamsoak soak --fu', --full"
   })
   void theTabKeyCompletes(String typed, String whole) throws IOException, InterruptedException {
     assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "no bash here");

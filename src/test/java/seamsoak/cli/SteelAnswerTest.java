@@ -83,10 +83,14 @@ class SteelAnswerTest {
   void aHeatThatMeltsAndOneThatIsTooColdAreRemarkedOn() {
     Ran hot = Ran.run("decarb", "1084", "--at", "1500C", "--for", "1min");
     assertEquals(0, hot.code());
-    assertTrue(hot.err().contains("Remark: 1084 begins to melt at about"), hot.err());
+    assertTrue(hot.out().contains("Remarks\n  - 1084 begins to melt at about"), hot.out());
     Ran cold = Ran.run("decarb", "1084", "--at", "600C", "--for", "1min");
-    assertTrue(cold.err().contains("holds no austenite"), cold.err());
-    assertEquals("", Ran.run("decarb", "1084", "--at", "1000C", "--for", "1min").err());
+    assertTrue(cold.out().contains("holds no austenite"), cold.out());
+    assertEquals("", hot.err() + cold.err());
+    Ran json = Ran.run("decarb", "1084", "--at", "600C", "--for", "1min", "--json");
+    assertEquals(1, json.list("remarks").size());
+    Ran fine = Ran.run("decarb", "1084", "--at", "1000C", "--for", "1min");
+    assertFalse(fine.out().contains("Remarks"), fine.out());
   }
 
   @Test

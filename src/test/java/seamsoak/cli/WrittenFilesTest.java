@@ -74,7 +74,6 @@ class WrittenFilesTest {
             "advice.json",
             "fading.png",
             "fading.svg",
-            "kiln.csv",
             "plan.txt",
             "report.html",
             "schedule.png",
@@ -98,7 +97,7 @@ class WrittenFilesTest {
           written(second.resolve(name), second, first),
           name);
     }
-    assertTrue(Files.readString(first.resolve("plan.txt")).contains("Cautions, always"));
+    assertTrue(Files.readString(first.resolve("plan.txt")).contains("\nCautions\nAlways\n"));
   }
 
   @Test
@@ -148,6 +147,19 @@ class WrittenFilesTest {
     assertTrue(Files.readString(mine).startsWith("step,segment,rate_F_per_h,to_F"));
     Files.writeString(mine, "with my remarks");
     assertEquals(3, schedule(mine, "--units", "us").code(), "what is changed it leaves");
+  }
+
+  /** Who must not do this needs no program for it. */
+  @Test
+  void aRefusedBilletGetsNoProgram() throws IOException {
+    Path file = folder.resolve("refused.csv");
+    Ran refused = Ran.run("schedule", GALVANIZED, "--samples", "2", "--program", file.toString());
+    assertEquals(4, refused.code());
+    assertTrue(Files.notExists(file));
+    assertEquals(file + " is not written: this billet is refused.", refused.err().strip());
+    Path out = folder.resolve("fine");
+    assertEquals(0, Ran.run("plan", SAN_MAI, "--samples", "2", "--out", out.toString()).code());
+    assertTrue(Files.exists(out.resolve("kiln.csv")));
   }
 
   private Ran runInto(Path out, String... more) {

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
+import seamsoak.source.Caution;
 
 /**
  * Every caution of the table, triggered by a billet that meets its danger and absent from one that
@@ -90,10 +91,14 @@ class CautionsByStepTest {
 
   /** The cautions of each step, of the billet's own and of its schedule. */
   private static List<List<String>> steps(Advice advice) {
-    List<List<String>> all = new ArrayList<>();
+    List<List<Caution>> all = new ArrayList<>();
     advice.history().forEach(s -> all.add(s.cautions()));
     advice.schedule().steps().forEach(s -> all.add(s.cautions()));
-    return all;
+    return all.stream().map(CautionsByStepTest::statements).toList();
+  }
+
+  private static List<String> statements(List<Caution> cautions) {
+    return cautions.stream().map(Caution::statement).toList();
   }
 
   private static boolean says(Advice advice, String statement) {
@@ -107,7 +112,7 @@ class CautionsByStepTest {
     String id = row.text("id");
     if (row.text("steps").equals("always")) {
       for (Advice advice : ALL) {
-        assertTrue(advice.cautions().contains(statement), id);
+        assertTrue(statements(advice.cautions()).contains(statement), id);
         assertFalse(says(advice, statement), "said at the head, so not again: " + id);
       }
     } else {

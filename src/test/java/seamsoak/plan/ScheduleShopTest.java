@@ -249,6 +249,7 @@ class ScheduleShopTest {
   private static boolean warnsOfZinc(Advice advice, String step) {
     return advice.schedule().steps().stream()
         .filter(s -> s.step().words().equals(step))
-        .anyMatch(s -> s.cautions().stream().anyMatch(c -> c.startsWith("Zinc or cadmium")));
+        .anyMatch(
+            s -> s.cautions().stream().anyMatch(c -> c.statement().startsWith("Zinc or cadmium")));
   }
 }

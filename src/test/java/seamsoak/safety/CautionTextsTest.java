@@ -4,17 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumSet;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
+import seamsoak.source.Caution;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
+import seamsoak.unit.UnitSystem;
 
 /** What the rows of cautions.csv say and what they rest on. */
 class CautionTextsTest {
@@ -23,11 +27,13 @@ class CautionTextsTest {
   private static final Pattern CLAUSE =
       Pattern.compile("CFR|§|\\b\\d{4}\\.\\d|\\bsection \\d|\\([a-z]\\)|\\b\\d+\\.\\d+\\.\\d");
 
-  private static final Pattern CELSIUS =
-      Pattern.compile("(?:(\\d+) to )?(\\d+) C\\b( \\((?:(\\d+) to )?(\\d+) F\\))?");
+  private static final Pattern QUANTITY = Pattern.compile("\\{([^|{}]+)\\|([^|{}]+)\\}");
 
-  private static final Pattern METRIC =
-      Pattern.compile("\\d (?:mm|m|cm|L|kg)\\b[^.(]*(\\(\\D*\\d)?");
+  private static final Pattern CELSIUS = Pattern.compile("(?:(\\d+) to )?(\\d+) C");
+
+  private static final Pattern FAHRENHEIT = Pattern.compile("(?:(\\d+) to )?(\\d+) F");
+
+  private static final Pattern ONE_SYSTEM = Pattern.compile("\\d (?:C|F|mm|m|cm|L|kg|in|ft)\\b");
 
   private static final SourceTable SOURCES = SourceTable.load(DataFolder.packed());
 
@@ -73,18 +79,36 @@ class CautionTextsTest {
   @MethodSource("rows")
   void givesNumbersInBothSystems(CsvTable.Row row) {
     String statement = row.text("statement");
-    Matcher celsius = CELSIUS.matcher(statement);
-    while (celsius.find()) {
-      assertTrue(celsius.group(3) != null, statement);
-      assertSame(celsius.group(2), celsius.group(5), statement);
-      if (celsius.group(1) != null) {
-        assertSame(celsius.group(1), celsius.group(4), statement);
+    String others = QUANTITY.matcher(statement).replaceAll("");
+    assertFalse(ONE_SYSTEM.matcher(others).find(), statement);
+    assertFalse(others.matches(".*[{|}].*"), statement);
+    Matcher quantity = QUANTITY.matcher(statement);
+    while (quantity.find()) {
+      Matcher celsius = CELSIUS.matcher(quantity.group(1));
+      if (celsius.find()) {
+        Matcher fahrenheit = FAHRENHEIT.matcher(quantity.group(2));
+        assertTrue(fahrenheit.find(), statement);
+        assertSame(celsius.group(2), fahrenheit.group(2), statement);
+        if (celsius.group(1) != null) {
+          assertSame(celsius.group(1), fahrenheit.group(1), statement);
+        }
       }
     }
-    Matcher metric = METRIC.matcher(statement);
-    while (metric.find()) {
-      assertTrue(metric.group(1) != null, statement);
-    }
+  }
+
+  @Test
+  void theSystemAskedForIsSaidFirst() {
+    Caution flash =
+        CautionTable.load(DataFolder.packed())
+            .at(CautionStep.HARDEN, EnumSet.allOf(Condition.class))
+            .stream()
+            .filter(c -> c.id().equals("oil-flash"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(flash.said(UnitSystem.US).contains("at least 90 F below"));
+    assertTrue(flash.said(UnitSystem.METRIC).contains("at least 50 C below"));
+    assertTrue(flash.said(UnitSystem.BOTH).contains("at least 90 F (50 C) below"));
+    assertEquals(flash.said(UnitSystem.METRIC), flash.json());
   }
 
   // A reading or a difference; both are rounded to 10 F, hence half of that.
