@@ -43,9 +43,4 @@ public record Billet(
   public List<Bath> quenchantsTaken() {
     return quenchants.isEmpty() ? Defaults.QUENCHANTS : quenchants;
   }
-
-  /** Everything that was assumed because the file does not say it. */
-  public List<Default> defaults() {
-    return Defaults.taken(this);
-  }
 }

@@ -31,7 +31,6 @@ public final class CarbonInSteel implements CarbonLaw {
   private final double mobilityFactor;
 
   /**
-   * @param correlations the published correlations
    * @param steel analysis; its carbon figure plays no part
    * @param mobilityFactor multiplies the mobility of carbon, 1 as published
    */

@@ -32,6 +32,19 @@ public final class PatternWalk {
       Optional<TilePattern> tiles,
       double jacketAcross,
       double jacketUp) {
+    /** As before but for the step and the size. */
+    private Drawn(int step, String kind, Size size, Drawn before) {
+      this(step, kind, size, before.bar, before.tiles, before.jacketAcross, before.jacketUp);
+    }
+
+    private Drawn of(Optional<Pattern> bar, Optional<TilePattern> tiles) {
+      return new Drawn(step, kind, size, bar, tiles, jacketAcross, jacketUp);
+    }
+
+    private Drawn jacketed(double across, double up) {
+      return new Drawn(step, kind, size, bar, tiles, across, up);
+    }
+
     /** Width without the jacket. */
     public double bodyWidth() {
       return size.widthMetres() - 2 * jacketAcross;
@@ -70,38 +83,36 @@ public final class PatternWalk {
   private static Drawn after(Step step, Drawn before, Size size) {
     double width = size.widthMetres();
     double thickness = size.thicknessMetres();
-    double kAcross = width / before.size.widthMetres();
-    double kUp = thickness / before.size.thicknessMetres();
-    double across = before.jacketAcross;
-    double up = before.jacketUp;
-    Optional<Pattern> bar = before.bar;
-    Optional<TilePattern> tiles = before.tiles;
-    if (step instanceof Step.Restack s) {
-      bar = bar.map(p -> p.restacked(s));
-      tiles = Optional.empty();
-    } else if (step instanceof Step.Tile s) {
-      double ground = 2 * s.grindTaken().metres();
-      tiles =
-          bar.map(p -> p.cutTo(p.width(), p.thickness() - ground))
-              .map(p -> new TilePattern(p, s.angle().radians(), s.mark().number(), 1, 1, 1));
-      bar = Optional.empty();
-      across = s.jacket().map(j -> j.thickness().metres()).orElse(0.0);
-      up = across;
-    } else if (step instanceof Step.Unjacket) {
-      across = 0;
-      up = 0;
-    } else if (step instanceof Step.Draw
-        || step instanceof Step.Press
-        || step instanceof Step.Roll) {
-      across *= kAcross;
-      up *= kUp;
-      tiles = tiles.map(t -> t.stretched(kAcross, kUp));
-      bar = bar.map(p -> p.scaledTo(width, thickness));
-    } else if (step instanceof Step.Weld) {
-      // scale eats every face that is laid against another, so all layers get thinner alike
-      bar = bar.map(p -> p.scaledTo(width, thickness));
-    }
-    bar = bar.map(p -> p.cutTo(width, thickness));
-    return new Drawn(step.mark().number(), step.name(), size, bar, tiles, across, up);
+    Drawn next = new Drawn(step.mark().number(), step.name(), size, before);
+    Drawn drawn =
+        switch (step.kind()) {
+          case RESTACK ->
+              next.of(before.bar.map(p -> p.restacked((Step.Restack) step)), Optional.empty());
+          case TILE -> tiled((Step.Tile) step, next);
+          case UNJACKET -> next.jacketed(0, 0);
+          case DRAW, PRESS, ROLL -> {
+            double kAcross = width / before.size.widthMetres();
+            double kUp = thickness / before.size.thicknessMetres();
+            yield next.jacketed(before.jacketAcross * kAcross, before.jacketUp * kUp)
+                .of(
+                    before.bar.map(p -> p.scaledTo(width, thickness)),
+                    before.tiles.map(t -> t.stretched(kAcross, kUp)));
+          }
+          // scale eats every face that is laid against another, so all layers get thinner alike
+          case WELD -> next.of(before.bar.map(p -> p.scaledTo(width, thickness)), before.tiles);
+          case GRIND, SOAK, NORMALIZE, COOL -> next;
+        };
+    return drawn.of(drawn.bar.map(p -> p.cutTo(width, thickness)), drawn.tiles);
+  }
+
+  private static Drawn tiled(Step.Tile s, Drawn next) {
+    double ground = 2 * s.grindTaken().metres();
+    double jacket = s.jacket().map(j -> j.thickness().metres()).orElse(0.0);
+    return next.jacketed(jacket, jacket)
+        .of(
+            Optional.empty(),
+            next.bar
+                .map(p -> p.cutTo(p.width(), p.thickness() - ground))
+                .map(p -> new TilePattern(p, s.angle().radians(), s.mark().number(), 1, 1, 1)));
   }
 }

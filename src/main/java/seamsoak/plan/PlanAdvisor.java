@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
+import seamsoak.billet.Assumed;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
@@ -106,7 +107,7 @@ public final class PlanAdvisor {
     stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),
-        billet.defaults(),
+        Assumed.of(billet),
         history(billet, stages, visibility),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,
