@@ -32,8 +32,9 @@ import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
 
 /**
- * Every number of {@code reference/<property>/<source>.csv} against the program. A new property
- * needs its files and one entry in a map such as {@link PropertyReferences#all()}.
+ * Every number of {@code reference/validation/<property>/<source>.csv}, which others have printed
+ * or measured, and of {@code reference/regression}, which we computed, against the program. A new
+ * property needs its files and one entry in a map such as {@link PropertyReferences#all()}.
  *
  * <p>Mutation testing takes the rows of a property together: each of its tests reads all tables
  * anew, and for 1,900 rows that would be all it does.
@@ -73,19 +74,26 @@ final class ReferenceTest {
 
   static List<ReferenceRow> rows() throws IOException {
     List<ReferenceRow> all = new ArrayList<>();
-    try (Stream<Path> files = Files.walk(FOLDER, 2)) {
-      for (Path file : files.filter(f -> FOLDER.relativize(f).getNameCount() == 2).toList()) {
-        String name = FOLDER.relativize(file).toString().replace('\\', '/');
-        for (CsvTable.Row row : read(file).rows()) {
-          all.add(
-              new ReferenceRow(
-                  file.getParent().getFileName().toString(),
-                  name,
-                  row.text("inputs"),
-                  row.required("expected"),
-                  row.required("tolerance"),
-                  row.text("source"),
-                  row.text("standing")));
+    for (String kind : List.of("validation", "regression")) {
+      Path folder = FOLDER.resolve(kind);
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.filter(Files::isRegularFile).toList()) {
+          String name = folder.relativize(file).toString().replace('\\', '/');
+          for (CsvTable.Row row : read(file).rows()) {
+            assertEquals(
+                kind.equals("regression"),
+                row.text("kind").equals("recomputed"),
+                () -> file + ": our own numbers stand under regression, all others not");
+            all.add(
+                new ReferenceRow(
+                    file.getParent().getFileName().toString(),
+                    name,
+                    row.text("inputs"),
+                    row.required("expected"),
+                    row.required("tolerance"),
+                    row.text("source"),
+                    row.text("standing")));
+          }
         }
       }
     }
