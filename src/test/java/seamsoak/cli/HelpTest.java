@@ -56,6 +56,9 @@ class HelpTest {
       }
       args.set(out + 1, folder.toString());
     }
+    if (List.of("plan", "soak", "schedule").contains(args.get(0)) && !args.contains("--samples")) {
+      args.addAll(List.of("--samples", "2")); // that the example runs is shown by few as by many
+    }
     Ran ran = Ran.run(args.toArray(String[]::new));
     assertEquals(0, ran.code(), ran.err());
     assertFalse(ran.out().isBlank());
