@@ -3,10 +3,12 @@
  * each.
  *
  * <p>It may use everything from {@code unit} to {@code carbon}. It says what is, not what to do
- * about it: soaks and schedules belong to {@code advice}. A step that cannot be done is refused
- * with a {@link seamsoak.data.Fault} at its place in the file.
+ * about it: soaks and schedules belong to {@code soak} and {@code schedule}. A step that cannot be
+ * done is refused with a {@link seamsoak.data.Fault} at its place in the file.
  *
- * <p>Read {@link BilletWalk} first, a fold over the {@link Step}s. {@link Workpiece} is the metal
+ * <p>Read {@link BilletWalk} first, a fold over the {@link Step}s, and {@link StepWork} for what
+ * each does. Whatever acts by the kind of a step switches over {@link Step.Kind} without a default,
+ * so that a new one does not compile until all have a word on it. {@link Workpiece} is the metal
  * between two of them, and {@link Shop} what the walk works with, all under one set of {@link
  * Assumptions}, so that a possible history is one more walk with other assumptions.
  *
@@ -51,10 +53,6 @@
  *   <li><i>Skin</i> ({@link Stage#skinMetres}) ends where a steel has 90 % of its due again over
  *       0.05 mm; its due is the carbon it came with or what the core's activity would give it,
  *       whichever is less. So a soft jacket is not taken for a skin.
- *   <li><i>The pattern's section</i> ({@link seamsoak.chart.Pattern}, {@link
- *       seamsoak.chart.TilePattern}, {@link seamsoak.chart.PatternWalk}) follows layers and seams
- *       through the steps by the sizes of the walk. Tiles that are stacked again can no longer be
- *       told in one plane, so only their outline is left.
  * </ul>
  */
 package seamsoak.billet;

@@ -1,8 +1,8 @@
 /**
  * Charts: figures of numbers and words, and how each is laid out and drawn.
  *
- * <p>It may use everything from {@code unit} to {@code advice}; it alone sees JFreeChart, Batik and
- * AWT. It computes no metal: whatever is drawn was said by {@code advice}.
+ * <p>It may use everything from {@code unit} to {@code words}; it alone sees JFreeChart, Batik and
+ * AWT. It computes no metal: whatever is drawn was said below.
  *
  * <p>Read {@link Charts} first. A chart is a record of numbers and words ({@link SoakFigure} and
  * its like) and a class that lays it out ({@link SoakDrawing}). Colors, line weights and sizes of
@@ -22,8 +22,9 @@
  * <ul>
  *   <li><i>The width of a line</i> is drawn where the line shows.
  *   <li><i>A schedule's chart</i> ends before a step that is refused.
- *   <li><i>A section</i> follows layers and seams by the pattern that {@code billet} keeps; tiles
- *       that are stacked again are an outline only.
+ *   <li><i>A section</i> ({@link Pattern}, {@link TilePattern}, {@link PatternWalk}) follows layers
+ *       and seams through the steps by the sizes of the walk; tiles that are stacked again can no
+ *       longer be told in one plane, so only their outline is left.
  * </ul>
  */
 package seamsoak.chart;

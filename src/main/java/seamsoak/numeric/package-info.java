@@ -1,6 +1,5 @@
 /**
- * Mathematics without metal: one time step of TR-BDF2, tridiagonal systems, roots, conduction,
- * series.
+ * Mathematics without metal: one time step of TR-BDF2, tridiagonal systems, roots, series.
  *
  * <p>It uses no other package and no library, and takes plain {@code double} with the unit in the
  * name. Laws of materials come in through interfaces ({@link ConservativeSystem}, {@link

@@ -2,11 +2,11 @@
  * Two steels side by side: families of checks, their limits, what would help, and the matrix of all
  * against all.
  *
- * <p>It may use everything from {@code unit} to {@code carbon}, and needs nothing of {@code
- * billet}. It never runs the solver, so that all pairs of the table take seconds; what needs it,
- * such as the time to even out, is {@code advice}'s ({@code PairAdvisor}). Both {@code pair} and
- * {@code pairs} use the same checks. {@code carbon-loss} in them is the slowest term of the series,
- * within a factor of two of the solver.
+ * <p>It may use everything from {@code unit} to {@code carbon}, and of {@code state} what tells
+ * when something has faded. Its checks never run the solver, so that all pairs of the table take
+ * seconds; what needs it, such as the time to even out, is {@link PairAdvisor}'s. Both {@code pair}
+ * and {@code pairs} use the same checks. {@code carbon-loss} in them is the slowest term of the
+ * series, within a factor of two of the solver.
  *
  * <p>Read {@link PairCheck} first. {@link PairSteel} holds what every check asks of one steel,
  * worked out once. A {@link PairFamily} turns two of them and a {@link PairSetting} (layers,

@@ -4,7 +4,7 @@
  *
  * <p>It may use everything from {@code unit} to {@code chart}; it alone sees the template library.
  * An {@link seamsoak.plan.Advice} goes in, and nothing is computed on the way out: a number that is
- * missing here is missing in {@code advice}. It prints nothing; it hands back text.
+ * missing here is missing there. It prints nothing; it hands back text.
  *
  * <p>Read {@link BilletSections} first: what is said of a billet, a {@link Section} for each
  * subject. {@link BilletAnswer} puts them together for a terminal, where {@link Page} sets them as
