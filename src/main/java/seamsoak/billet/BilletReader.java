@@ -1,6 +1,7 @@
 package seamsoak.billet;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +57,8 @@ public final class BilletReader {
       Function<String, Optional<Steel>> find,
       Function<String, Optional<String>> nearest) {
     String fileName = file.getFileName().toString().replaceFirst("\\.json$", "");
-    return new BilletReader(new SteelReader(find, nearest)).billet(root, fileName);
+    return new BilletReader(new SteelReader(find, nearest, new ArrayList<>()))
+        .billet(root, fileName);
   }
 
   private Billet billet(JsonValue root, String fileName) {

@@ -1,5 +1,6 @@
 package seamsoak.billet;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import seamsoak.data.Fault;
@@ -7,13 +8,16 @@ import seamsoak.data.JsonValue;
 import seamsoak.steel.Steel;
 
 /**
- * Looks up the steels that a billet names.
+ * Looks up the steels that a billet names; one that it names twice goes by the first name.
  *
  * @param find the steel of an id, an alias or a written analysis
  * @param nearest the known name nearest to a misspelt one
+ * @param before those named so far
  */
 record SteelReader(
-    Function<String, Optional<Steel>> find, Function<String, Optional<String>> nearest)
+    Function<String, Optional<Steel>> find,
+    Function<String, Optional<String>> nearest,
+    List<Steel> before)
     implements Fields.Reader<Steel> {
   @Override
   public Steel read(JsonValue value, String name) {
@@ -22,16 +26,20 @@ record SteelReader(
       throw new Fault(value.place(), name + ": " + value.kind() + " is no steel", expected);
     }
     try {
-      return find.apply(text.text().strip())
-          .orElseThrow(
-              () ->
-                  new Fault(
-                      value.place(),
-                      "there is no steel '" + Fault.shown(text.text()) + "'",
-                      nearest
-                          .apply(text.text().strip())
-                          .map(near -> "did you mean '" + near + "'?")
-                          .orElse(expected)));
+      Steel steel =
+          find.apply(text.text().strip())
+              .orElseThrow(
+                  () ->
+                      new Fault(
+                          value.place(),
+                          "there is no steel '" + Fault.shown(text.text()) + "'",
+                          nearest
+                              .apply(text.text().strip())
+                              .map(near -> "did you mean '" + near + "'?")
+                              .orElse(expected)));
+      Optional<Steel> known = before.stream().filter(steel::isSame).findFirst();
+      before.add(known.orElse(steel));
+      return known.orElse(steel);
     } catch (IllegalArgumentException e) {
       throw new Fault(value.place(), name + ": " + e.getMessage(), expected);
     }

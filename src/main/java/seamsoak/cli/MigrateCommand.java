@@ -70,7 +70,7 @@ final class MigrateCommand implements Callable<Integer> {
   public Integer call() {
     Steels steels = root.steels();
     Steel a = steels.named(first, spec);
-    Steel b = steels.named(second, spec);
+    Steel b = steels.named(second, spec, a);
     Correlations correlations = root.correlations();
     Migration migration =
         Migration.of(

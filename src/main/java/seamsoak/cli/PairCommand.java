@@ -92,7 +92,7 @@ final class PairCommand implements Callable<Integer> {
       return print(advisor.withStock(first.strip(), second.strip(), stock.get()), Trace.NONE);
     }
     Steel a = steels.named(first, spec);
-    Steel b = steels.named(second, spec);
+    Steel b = steels.named(second, spec, a);
     PairAdvice advice = advisor.advise(a, b, asked());
     return print(
         advice, root.trace(t -> t.ofPair(Stream.of(a, b).distinct().toList(), advice, limits)));

@@ -14,6 +14,12 @@ record Steels(SteelTable table) {
     return new Steels(SteelTable.load(data));
   }
 
+  /** Another one; what is the same metal as the first goes by the first one's name. */
+  Steel named(String name, CommandSpec command, Steel first) {
+    Steel second = named(name, command);
+    return second.isSame(first) ? first : second;
+  }
+
   /** A grade of the table or an analysis written out; a wrong command line for anything else. */
   Steel named(String name, CommandSpec command) {
     Optional<Steel> found;

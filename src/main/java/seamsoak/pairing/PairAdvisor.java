@@ -125,7 +125,7 @@ public final class PairAdvisor {
 
   /** The pair and all that is known of it. */
   public PairAdvice advise(Steel first, Steel second, Asked asked) {
-    Optional<Practice> said = practice.of(first.id(), second.id());
+    Optional<Practice> said = practice.of(first.grade(), second.grade());
     PairSetting setting = setting(asked, said);
     PairSteel a = check.steel(first);
     PairSteel b = check.steel(second);

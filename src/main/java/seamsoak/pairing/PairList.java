@@ -56,7 +56,8 @@ public record PairList(List<Steel> steels, List<Row> pairs, PairMatrix matrix) {
         matrix.pairs().stream()
             .map(
                 c -> {
-                  Optional<Practice> said = practice.of(c.first(), c.second());
+                  Optional<Practice> said =
+                      practice.of(grade(steels, c.first()), grade(steels, c.second()));
                   return new Row(
                       c,
                       said.map(Practice::note).orElse(""),
@@ -73,6 +74,10 @@ public record PairList(List<Steel> steels, List<Row> pairs, PairMatrix matrix) {
         steels,
         (a, b) -> PairAdvisor.setting(PairAdvisor.Asked.NOTHING, practice.of(a, b)),
         (done, of) -> progress.at("Checking steel", done, of));
+  }
+
+  private static String grade(List<Steel> steels, String called) {
+    return steels.stream().filter(s -> s.id().equals(called)).findFirst().orElseThrow().grade();
   }
 
   private static PairSteel named(List<PairSteel> steels, String id) {

@@ -52,7 +52,7 @@ public record PairMatrix(List<String> steels, List<List<Cell>> cells) {
       for (int j = 0; j <= i; j++) {
         PairSteel a = steels.get(i);
         PairSteel b = steels.get(j);
-        row.add(cell(check, check.of(a, b, settings.apply(a.id(), b.id()))));
+        row.add(cell(check, check.of(a, b, settings.apply(a.steel().grade(), b.steel().grade()))));
       }
       all.add(row);
       rows.at(i + 1, steels.size());

@@ -63,11 +63,6 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
     return steel.id();
   }
 
-  /** Its grade, without the analysis of a melt. */
-  String grade() {
-    return steel.id().replaceFirst(" \\(.*", "");
-  }
-
   double ac1C() {
     return lines.a1Celsius();
   }

@@ -66,6 +66,6 @@ record Tempering(
 
   private static TemperingCurve curve(SteelNow steel, double hardenCelsius, double grain) {
     QuenchedSteel now = steel.quenched(hardenCelsius, grain);
-    return now.tempering(steel.grade(), steel.quenchedAsBought(hardenCelsius, grain));
+    return now.tempering(steel.steel().grade(), steel.quenchedAsBought(hardenCelsius, grain));
   }
 }

@@ -146,7 +146,7 @@ public record SteelReport(
     ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
-        steel.id(),
+        steel.grade(),
         steel.designation(),
         steel.aliases(),
         steel.category(),

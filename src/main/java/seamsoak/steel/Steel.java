@@ -10,7 +10,9 @@ import java.util.OptionalDouble;
  * A steel as the program uses it: an analysis with the published figures of its grade where it has
  * one.
  *
- * @param id key of the table, or the analysis as written
+ * @param id what it is called here: the name under which it was asked for, or the analysis as
+ *     written
+ * @param grade key of the table; the same as the id for an analysis
  * @param designation its standard designation
  * @param aliases other names and numbers (UNS, EN) it is found under
  * @param category such as {@code plain carbon}
@@ -30,6 +32,7 @@ import java.util.OptionalDouble;
  */
 public record Steel(
     String id,
+    String grade,
     String designation,
     List<String> aliases,
     String category,
@@ -61,6 +64,7 @@ public record Steel(
   public Steel(
       String id, String designation, List<String> aliases, String category, Composition analysis) {
     this(
+        id,
         id,
         designation,
         aliases,
@@ -105,10 +109,25 @@ public record Steel(
         whole = whole.with(e, melt.percent(e));
       }
     }
+    return with(id + " (" + melt.format() + ")", whole);
+  }
+
+  /** The same steel under another of its names. */
+  Steel called(String name) {
+    return name.equals(id) ? this : with(name, analysis);
+  }
+
+  /** Whether another is the same metal, whatever the two are called. */
+  public boolean isSame(Steel other) {
+    return grade.equals(other.grade) && analysis.equals(other.analysis);
+  }
+
+  private Steel with(String name, Composition whole) {
     return new Steel(
-        id + " (" + melt.format() + ")",
+        name,
+        grade,
         designation,
-        List.of(),
+        aliases,
         category,
         whole,
         limits,

@@ -54,6 +54,7 @@ final class SteelRow {
     inOrder("Ac1_C", "Ac3_or_Accm_C");
     return new Steel(
         id,
+        id,
         oneLine("designation"),
         Stream.of("aliases", "uns", "w_nr").flatMap(c -> row.list(c).stream()).toList(),
         row.text("category"),

@@ -45,7 +45,9 @@ public final class SteelTable {
   /** Every element with three decimals and room to spare. */
   private static final int LONGEST_NAME = 200;
 
-  private final Map<String, Steel> byName = new HashMap<>();
+  private record Named(Steel steel, String spelled) {}
+
+  private final Map<String, Named> byName = new HashMap<>();
   private final List<Steel> steels = new ArrayList<>();
   private final Set<String> names = new LinkedHashSet<>();
   private final Map<String, CsvTable.Row> rows = new LinkedHashMap<>();
@@ -97,9 +99,9 @@ public final class SteelTable {
       throw new IllegalArgumentException(
           "'" + Fault.shown(name) + "' is too long for a steel or an analysis");
     }
-    Steel known = byName.get(key(name));
-    if (known != null) {
-      return Optional.of(known);
+    Optional<Steel> known = called(name);
+    if (known.isPresent()) {
+      return known;
     }
     return AnalysisText.looksWritten(name) ? Optional.of(Steel.written(name)) : melt(name);
   }
@@ -111,8 +113,7 @@ public final class SteelTable {
     if (colon < 0 || !AnalysisText.looksWritten(analysis)) {
       return Optional.empty();
     }
-    return Optional.ofNullable(byName.get(key(name.substring(0, colon))))
-        .map(grade -> grade.melt(Composition.parse(analysis)));
+    return called(name.substring(0, colon)).map(grade -> grade.melt(Composition.parse(analysis)));
   }
 
   /** The grades whose every limit an analysis keeps to. */
@@ -140,14 +141,19 @@ public final class SteelTable {
   }
 
   private void name(Steel steel, String name, CsvTable.Row row, String column) {
-    Steel other = byName.putIfAbsent(key(name), steel);
-    if (other != null && other != steel) {
+    Named other = byName.putIfAbsent(key(name), new Named(steel, name));
+    if (other != null && other.steel() != steel) {
       throw new Fault(
           row.place(column),
-          "'" + Fault.shown(name) + "' already names " + other.id(),
+          "'" + Fault.shown(name) + "' already names " + other.steel().id(),
           "names are unique");
     }
     names.add(name);
+  }
+
+  /** The steel of a name, called by it as the table spells it. */
+  private Optional<Steel> called(String name) {
+    return Optional.ofNullable(byName.get(key(name))).map(n -> n.steel().called(n.spelled()));
   }
 
   private static String key(String name) {

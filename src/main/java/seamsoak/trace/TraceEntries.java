@@ -104,7 +104,7 @@ final class TraceEntries {
       }
     }
     Arrays.stream(further)
-        .filter(c -> steels.standing(steel.id(), c).isPresent())
+        .filter(c -> steels.standing(steel.grade(), c).isPresent())
         .forEach(c -> columns.put(c, c.replace("_pct", "")));
     figures(steel, "analysis", "wt%", columns);
   }
@@ -118,7 +118,7 @@ final class TraceEntries {
   void temperatures(Steel steel, String what, List<String> wanted) {
     Map<String, String> columns = new LinkedHashMap<>();
     wanted.stream()
-        .filter(c -> steels.standing(steel.id(), c).isPresent())
+        .filter(c -> steels.standing(steel.grade(), c).isPresent())
         .forEach(c -> columns.put(c, c.replaceFirst("_C$", "").replace('_', ' ')));
     if (!columns.isEmpty()) {
       figures(steel, what, "C", columns);
@@ -131,7 +131,7 @@ final class TraceEntries {
     Set<Standing> all = new LinkedHashSet<>();
     columns.forEach(
         (column, word) -> {
-          Provenance from = steels.standing(steel.id(), column).orElse(null);
+          Provenance from = steels.standing(steel.grade(), column).orElse(null);
           String known = UNKNOWN;
           if (from != null) {
             keys.add(from.source());

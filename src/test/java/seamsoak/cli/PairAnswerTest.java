@@ -244,4 +244,16 @@ class PairAnswerTest {
         0, Ran.run("pairs", "1084", "75Ni8", "--out", folder.toString(), "--replace").code());
     assertTrue(Files.size(mine) > 1000);
   }
+
+  /** Practice, tempering and standings are found by the grade, the answer goes by the name. */
+  @Test
+  void aSteelGoesByTheNameThatWasWritten() {
+    Ran grade = Ran.run("pair", "1084", "75Ni8", "--full");
+    Ran alias = Ran.run("pair", "1084", "15n20", "--full");
+    assertEquals(0, alias.code());
+    assertEquals(
+        grade.out().replace("75Ni8", "15N20").replaceAll("\\s+", " "),
+        alias.out().replaceAll("\\s+", " "));
+    assertTrue(Ran.run("pair", "75Ni8", "15N20").out().startsWith("75Ni8 with 75Ni8: fits."));
+  }
 }

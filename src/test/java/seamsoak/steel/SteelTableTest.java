@@ -1,6 +1,7 @@
 package seamsoak.steel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -60,7 +61,23 @@ class SteelTableTest {
     "sk-5, SK85"
   })
   void findsByIdDesignationAliasAndNumber(String name, String id) {
-    assertEquals(id, table.find(name).orElseThrow().id());
+    assertEquals(id, table.find(name).orElseThrow().grade());
+  }
+
+  /** As the table spells it; a grade's own name wins over its number with a body before it. */
+  @ParameterizedTest
+  @CsvSource({"15n20, 15N20", "75ni8, 75Ni8", "din 1.5634, 1.5634", "SAE 1084, 1084"})
+  void goesByTheNameThatWasWritten(String name, String called) {
+    assertEquals(called, table.find(name).orElseThrow().id());
+  }
+
+  @Test
+  void isTheSameMetalByAnyName() {
+    Steel grade = table.find("75Ni8").orElseThrow();
+    assertTrue(grade.isSame(table.find("15N20").orElseThrow()));
+    assertFalse(grade.isSame(table.find("75Ni8: C0.76").orElseThrow()));
+    assertFalse(grade.isSame(table.find("1084").orElseThrow()));
+    assertEquals("15N20 (C0.76)", table.find("15N20: C0.76").orElseThrow().id());
   }
 
   @ParameterizedTest
