@@ -34,7 +34,8 @@ public record Correlation(
     List<Range> validity,
     String statedError,
     Map<Standing, List<String>> terms,
-    List<String> notes) {
+    List<String> notes)
+    implements Published {
   /** Stands between the keys of several sources. */
   public static final String BETWEEN_SOURCES = ", ";
 
@@ -68,7 +69,12 @@ public record Correlation(
     return new Range(TEMPERATURE, "C", low, high);
   }
 
-  /** The ranges of composition that an analysis leaves, empty when all hold. */
+  @Override
+  public Correlation correlation() {
+    return this;
+  }
+
+  @Override
   public List<Exceeded> exceeded(Composition c) {
     List<Exceeded> left = new ArrayList<>();
     for (Element e : Element.values()) {

@@ -12,6 +12,7 @@ import static seamsoak.steel.Element.V;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -38,7 +39,7 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: none in the copies.
  */
-public final class AstmA255 {
+public final class AstmA255 extends PublishedFormula {
   private static final List<Range> LIMITS =
       List.of(
           Correlation.range(C, 0, 0.90),
@@ -52,17 +53,8 @@ public final class AstmA255 {
   private static final double METRES_PER_INCH = 0.0254;
   private static final double GRAIN_OF_TABLE = 7;
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   public AstmA255(Coefficients k) {
-    this.k = k;
-    this.correlation = k.describe("ideal diameter", "in", LIMITS, "none stated");
-  }
-
-  /** What the standard says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "ideal diameter", "in", LIMITS, "none stated");
   }
 
   /** Ideal diameter of austenite of this analysis and grain size number, m. */

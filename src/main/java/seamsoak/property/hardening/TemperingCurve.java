@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import seamsoak.numeric.Polyline;
 import seamsoak.numeric.Roots;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
@@ -109,7 +110,6 @@ public final class TemperingCurve {
       above = hrcByParameter.lastEntry();
       below = hrcByParameter.lowerEntry(above.getKey());
     }
-    double share = (parameter - below.getKey()) / (above.getKey() - below.getKey());
-    return below.getValue() + share * (above.getValue() - below.getValue());
+    return Polyline.through(below, above, parameter);
   }
 }

@@ -3,6 +3,7 @@ package seamsoak.property.section;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Heat and expansion of carbon steel.
@@ -21,16 +22,19 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: none, values for design.
  */
-public final class En1993Steel {
-  private final Coefficients k;
+public final class En1993Steel extends PublishedFormula {
   private final double[] cubic;
   private final double[] below735;
   private final double[] below900;
   private final double above900;
-  private final Correlation correlation;
 
   public En1993Steel(Coefficients k) {
-    this.k = k;
+    super(
+        k,
+        "heat and expansion of steel",
+        "various",
+        List.of(Correlation.celsiusRange(20, 1200)),
+        "none stated");
     this.cubic =
         new double[] {
           k.get("c 20-600 constant"),
@@ -41,23 +45,12 @@ public final class En1993Steel {
     this.below735 = fraction("c 600-735");
     this.below900 = fraction("c 735-900");
     this.above900 = k.get("c above 900");
-    this.correlation =
-        k.describe(
-            "heat and expansion of steel",
-            "various",
-            List.of(Correlation.celsiusRange(20, 1200)),
-            "none stated");
   }
 
   private double[] fraction(String piece) {
     return new double[] {
       k.get(piece + " constant"), k.get(piece + " numerator"), k.get(piece + " pole")
     };
-  }
-
-  /** What the standard says about itself. */
-  public Correlation correlation() {
-    return correlation;
   }
 
   /** Specific heat, J/kg/K. */
