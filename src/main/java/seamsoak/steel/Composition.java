@@ -1,7 +1,9 @@
 package seamsoak.steel;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 
 /** An analysis in weight percent, the rest iron. Immutable. */
 public final class Composition {
@@ -49,6 +51,11 @@ public final class Composition {
   /** Weight percent of an element, 0 when it is not named. */
   public double percent(Element e) {
     return percent.getOrDefault(e, 0.0);
+  }
+
+  /** The elements it names, in the order of their table. */
+  public Set<Element> elements() {
+    return Collections.unmodifiableSet(percent.keySet());
   }
 
   /** Weight percent of carbon. */
