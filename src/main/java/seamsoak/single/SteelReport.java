@@ -139,10 +139,9 @@ public record SteelReport(
     double harden = window.heatCelsius(window.of(steel, lines, c.carbon()));
     double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden).orElse(c.carbon());
     Composition austenite = c.with(Element.C, dissolved);
-    double ms = k.critical().ms().celsius(austenite);
-    double second = k.critical().highCarbonMs().celsius(austenite);
+    Estimate ms = k.critical().martensite(austenite);
     boolean transforms = !lines.alwaysAustenite();
-    boolean hardens = ms > CriticalTemperature.ABSOLUTE_ZERO;
+    boolean hardens = ms.value() > CriticalTemperature.ABSOLUTE_ZERO;
     ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
@@ -163,10 +162,10 @@ public record SteelReport(
         known(
             hardens,
             new Quantity(
-                ms,
-                Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
-                Math.max(ms, second) + MS_BAND,
-                k.critical().ms().correlation().sourceKey())),
+                ms.value(),
+                Math.max(CriticalTemperature.ABSOLUTE_ZERO, ms.low() - MS_BAND),
+                ms.high() + MS_BAND,
+                ms.source())),
         dissolved,
         harden,
         single(limits.solidusCelsius(), k.forging().solidus().correlation().sourceKey()),

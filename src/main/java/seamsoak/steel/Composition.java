@@ -70,6 +70,11 @@ public final class Composition {
     return of(copy);
   }
 
+  /** The same analysis with no more of one element than that. */
+  public Composition atMost(Element e, double weightPercent) {
+    return percent(e) > weightPercent ? with(e, weightPercent) : this;
+  }
+
   /** The mean of this and another analysis by share of this one (0 to 1). */
   public Composition mix(Composition other, double share) {
     EnumMap<Element, Double> mean = new EnumMap<>(Element.class);

@@ -50,7 +50,7 @@ public final class Hirai1997Solidus extends PublishedFormula implements Critical
 
   @Override
   public double celsius(Composition c) {
-    Composition at = Correlation.capped(List.of(SULFUR), LowAlloy.capped(c), S);
+    Composition at = Correlation.capped(List.of(SULFUR), LowAlloy.capped(c));
     return ironCarbon(c.carbon()) + k.linear(at, ELEMENTS);
   }
 

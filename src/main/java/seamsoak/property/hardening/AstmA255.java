@@ -50,6 +50,10 @@ public final class AstmA255 extends PublishedFormula {
           Correlation.range(MO, 0, 0.55),
           Correlation.range(CU, 0, 0.55),
           Correlation.range(V, 0, 0.2));
+
+  /** Those of carbon, manganese, silicon and nickel. */
+  private static final List<Range> CAPS = LIMITS.subList(0, 4);
+
   private static final double METRES_PER_INCH = 0.0254;
   private static final double GRAIN_OF_TABLE = 7;
 
@@ -59,7 +63,7 @@ public final class AstmA255 extends PublishedFormula {
 
   /** Ideal diameter of austenite of this analysis and grain size number, m. */
   public double idealDiameterMetres(Composition austenite, double grainNumber) {
-    Composition at = Correlation.capped(LIMITS, austenite, C, MN, SI, NI);
+    Composition at = Correlation.capped(CAPS, austenite);
     double inches = carbonInches(at.carbon()) * grainFactor(grainNumber);
     for (Element e : List.of(MN, SI, NI, CR, MO, CU, V)) {
       inches *= factor(e, at.percent(e));
