@@ -224,26 +224,18 @@ public record SteelReport(
 
   private static Map<String, Double> analysis(Composition c) {
     Map<String, Double> all = new LinkedHashMap<>();
-    for (Element e : Element.values()) {
-      if (c.percent(e) > 0 || e == Element.C) {
-        all.put(e.symbol(), c.percent(e));
-      }
-    }
+    all.put(Element.C.symbol(), c.carbon());
+    c.elements().forEach(e -> all.put(e.symbol(), c.percent(e)));
     return all;
   }
 
   private static Map<String, TemperatureRange> ranges(Steel s) {
     Map<String, TemperatureRange> all = new LinkedHashMap<>();
-    put(all, "normalize", s.heatTreatment().normalize());
-    put(all, "anneal", s.heatTreatment().anneal());
-    put(all, "harden", s.heatTreatment().harden());
-    put(all, "temper", s.heatTreatment().temper());
+    s.heatTreatment().normalize().ifPresent(r -> all.put("normalize", r));
+    s.heatTreatment().anneal().ifPresent(r -> all.put("anneal", r));
+    s.heatTreatment().harden().ifPresent(r -> all.put("harden", r));
+    s.heatTreatment().temper().ifPresent(r -> all.put("temper", r));
     return all;
-  }
-
-  private static void put(
-      Map<String, TemperatureRange> all, String name, Optional<TemperatureRange> range) {
-    range.ifPresent(r -> all.put(name, r));
   }
 
   private static Map<String, Double> published(Steel s) {

@@ -34,8 +34,8 @@ import seamsoak.trace.TraceEntries.Material;
 import seamsoak.trace.TraceEntries.Moment;
 
 /**
- * Which numbers each answer uses: told here and nowhere else. A test changes one correlation after
- * the other and sees that none sways an answer without being named.
+ * Which numbers each answer uses: told here and nowhere else. A test changes all that an answer
+ * does not name and sees that it does not sway.
  */
 public final class Tracer {
   private final Correlations k;

@@ -19,8 +19,8 @@ import seamsoak.property.correlation.PublishedFormula;
  * <p>Stated error: not at hand; gives 0.28 to 0.41 of the constant of iron.
  */
 public final class BirksJackson1970Scaling extends PublishedFormula implements ScalingConstant {
-  private final double factor;
-  private final double activationKelvin;
+  private final double factor = k.get("factor");
+  private final double activationKelvin = k.get("activation temperature");
 
   public BirksJackson1970Scaling(Coefficients k) {
     super(
@@ -29,8 +29,6 @@ public final class BirksJackson1970Scaling extends PublishedFormula implements S
         "m2/s",
         List.of(Correlation.celsiusRange(700, 1250)),
         "not at hand");
-    this.factor = k.get("factor");
-    this.activationKelvin = k.get("activation temperature");
   }
 
   @Override

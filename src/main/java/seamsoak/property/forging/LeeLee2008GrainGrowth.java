@@ -41,13 +41,11 @@ public final class LeeLee2008GrainGrowth extends PublishedFormula {
           .toList();
   private static final Element[] ELEMENTS = {Element.C, NI, CR, MO};
 
-  private final double factorMetres;
-  private final double exponent;
+  private final double factorMetres = k.get("factor") * MICROMETRE;
+  private final double exponent = k.get("time exponent");
 
   public LeeLee2008GrainGrowth(Coefficients k) {
     super(k, "austenite grain size", "m", RANGES, "not at hand");
-    this.factorMetres = k.get("factor") * MICROMETRE;
-    this.exponent = k.get("time exponent");
   }
 
   /** Grain size after a time at one temperature, m. */

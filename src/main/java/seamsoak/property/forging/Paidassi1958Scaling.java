@@ -24,7 +24,7 @@ public final class Paidassi1958Scaling extends PublishedFormula implements Scali
   private static final double SQUARE_CENTIMETRE = 1e-4;
 
   private final double factor;
-  private final double activationJoules;
+  private final double activationJoules = k.get("activation energy");
 
   public Paidassi1958Scaling(Coefficients k) {
     super(
@@ -35,7 +35,6 @@ public final class Paidassi1958Scaling extends PublishedFormula implements Scali
         "not at hand");
     double oxygenPerVolume = k.get("oxygen per iron") * k.get("iron density");
     this.factor = k.get("factor") / (2 * oxygenPerVolume * oxygenPerVolume) * SQUARE_CENTIMETRE;
-    this.activationJoules = k.get("activation energy");
   }
 
   @Override

@@ -16,11 +16,11 @@ import seamsoak.steel.Composition;
  * 700 C, so the band is half to once the value.
  */
 public final class Agren1982Ferrite extends PublishedFormula implements CarbonDiffusivity {
-  private final double prefactor;
-  private final double activation;
-  private final double bend;
-  private final double bendOffset;
-  private final double bendActivation;
+  private final double prefactor = k.get("prefactor");
+  private final double activation = k.get("activation");
+  private final double bend = k.get("bend");
+  private final double bendOffset = k.get("bend_offset");
+  private final double bendActivation = k.get("bend_activation");
 
   public Agren1982Ferrite(Coefficients k) {
     super(
@@ -29,11 +29,6 @@ public final class Agren1982Ferrite extends PublishedFormula implements CarbonDi
         "m2/s",
         List.of(Correlation.celsiusRange(-40, 912)),
         "not at hand; textbook pairs lie two to three times lower above 700 C");
-    prefactor = k.get("prefactor");
-    activation = k.get("activation");
-    bend = k.get("bend");
-    bendOffset = k.get("bend_offset");
-    bendActivation = k.get("bend_activation");
   }
 
   @Override

@@ -22,8 +22,9 @@ import seamsoak.unit.Temperature;
  * <p>Stated error: none; h and the emissivity leave some 15 %, judgement.
  */
 public final class AirCooling extends PublishedFormula {
-
-  private final Environment air;
+  private final Environment air =
+      Environment.steady(
+          k.get("ambient") + Temperature.ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
 
   public AirCooling(Coefficients k) {
     super(
@@ -32,9 +33,6 @@ public final class AirCooling extends PublishedFormula {
         "K/s",
         List.of(Correlation.celsiusRange(20, 1200)),
         "none stated; some 15 % by convection and emissivity, judgement");
-    this.air =
-        Environment.steady(
-            k.get("ambient") + Temperature.ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
   }
 
   /** Still air. */
