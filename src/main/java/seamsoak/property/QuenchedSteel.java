@@ -69,14 +69,7 @@ public final class QuenchedSteel {
 
   /** Start of martensite, C: van Bohemen's, with Ingber and Kunert's as the other end. */
   public Estimate msCelsius() {
-    double first = k.critical().ms().celsius(austenite);
-    double second = k.critical().highCarbonMs().celsius(austenite);
-    return new Estimate(
-        first,
-        Math.min(first, second),
-        Math.max(first, second),
-        k.critical().ms().correlation().sourceKey(),
-        k.critical().ms().exceeded(austenite));
+    return k.critical().martensite(austenite);
   }
 
   /** Share of austenite left after cooling to a temperature, from 0 to 1. */

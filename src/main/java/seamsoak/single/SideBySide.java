@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.property.Correlations;
-import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.CriticalTemperature;
-import seamsoak.property.correlation.Regression;
+import seamsoak.property.correlation.Published;
 import seamsoak.property.critical.Ae1Mean;
+import seamsoak.property.critical.Criticals;
 import seamsoak.property.forging.CarbonLine;
 import seamsoak.property.forging.ForgingRule;
+import seamsoak.property.phase.FeCLines;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.single.SteelReport.Formula;
 import seamsoak.steel.Composition;
@@ -40,57 +41,38 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
       boolean hardens = k.critical().ms().celsius(austenite) > CriticalTemperature.ABSOLUTE_ZERO;
       all.add(formula(f, austenite, hardens ? used : ""));
     }
-    for (CriticalTemperature f : k.critical().bainiteStart()) {
-      all.add(formula(f, austenite, ""));
-    }
+    k.critical().bainiteStart().forEach(f -> all.add(formula(f, austenite, "")));
     forging(all);
     return all;
   }
 
   private void lower(List<Formula> all) {
-    List<Regression> members = k.critical().ae1().members();
+    Ae1Mean mean = k.critical().ae1();
     for (CriticalTemperature f : k.critical().lower()) {
-      all.add(formula(f, bulk(), members.contains(f) ? "in the mean" : ""));
+      all.add(formula(f, bulk(), mean.members().contains(f) ? "in the mean" : ""));
     }
-    boolean outside = members.stream().anyMatch(f -> outside(f.correlation(), bulk()));
+    boolean outside = mean.members().stream().anyMatch(f -> outside(f, bulk()));
     String used = lines.alwaysAustenite() ? "" : "Ac1";
-    all.add(
-        formula(
-            k.critical().ae1().correlation(),
-            "",
-            "Ac1",
-            k.critical().ae1().celsius(bulk()),
-            outside,
-            used));
+    all.add(formula(mean, "", "Ac1", mean.celsius(bulk()), outside, used));
   }
 
   private void upper(List<Formula> all) {
-    for (CriticalTemperature f : k.critical().upper()) {
-      all.add(formula(f, bulk(), f == k.critical().a3Alloy() ? "its alloy terms" : ""));
+    Criticals c = k.critical();
+    FeCLines iron = k.phases().ironCarbon();
+    for (CriticalTemperature f : c.upper()) {
+      all.add(formula(f, bulk(), f == c.a3Alloy() ? "its alloy terms" : ""));
     }
     double carbon = bulk().carbon();
     double ac3 = lines.ac3Celsius(carbon);
     double accm = lines.accmCelsius(carbon);
     boolean beyond = accm > ac3;
-    all.add(
-        alloyed(
-            k.phases().ironCarbon().a3(),
-            k.critical().a3Alloy().alloyShift(),
-            "Ac3",
-            ac3,
-            !beyond));
-    all.add(
-        alloyed(
-            k.phases().ironCarbon().accm(),
-            k.critical().accmAlloy().correlation(),
-            "Accm",
-            accm,
-            beyond));
+    all.add(alloyed(iron.a3(), c.a3Alloy().alloyShift(), "Ac3", ac3, !beyond));
+    all.add(alloyed(iron.accm(), c.accmAlloy(), "Accm", accm, beyond));
   }
 
   /** An iron-carbon line with the alloy terms of another formula. */
   private Formula alloyed(
-      Correlation line, Correlation terms, String gives, double celsius, boolean used) {
+      Published line, Published terms, String gives, double celsius, boolean used) {
     boolean outside = outside(line, bulk()) || outside(terms, bulk());
     String part = used && !lines.alwaysAustenite() ? gives : "";
     return formula(line, " + alloy terms", gives, celsius, outside, part);
@@ -102,11 +84,11 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
     for (CarbonLine line : List.of(first, k.forging().rule().safeForging())) {
       all.add(
           formula(
-              line.correlation(),
+              line,
               "",
               FORGING,
               line.celsius(bulk().carbon()),
-              outside(line.correlation(), bulk()),
+              outside(line, bulk()),
               line == first && published.isEmpty() ? FORGING : BAND));
     }
     published.ifPresent(
@@ -126,22 +108,21 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
   }
 
   private static Formula formula(CriticalTemperature f, Composition c, String used) {
-    Correlation of = f.correlation();
-    return formula(of, "", of.gives(), f.celsius(c), outside(of, c), used);
+    return formula(f, "", f.correlation().gives(), f.celsius(c), outside(f, c), used);
   }
 
   private static Formula formula(
-      Correlation of, String with, String gives, double celsius, boolean outside, String used) {
+      Published f, String with, String gives, double celsius, boolean outside, String used) {
     return new Formula(
-        of.name() + with,
+        f.correlation().name() + with,
         gives,
         Optional.of(celsius).filter(v -> v > CriticalTemperature.ABSOLUTE_ZERO),
-        of.standing().words(),
+        f.correlation().standing().words(),
         outside,
         Optional.of(used).filter(u -> !u.isEmpty()));
   }
 
-  private static boolean outside(Correlation of, Composition c) {
-    return !of.exceeded(c).isEmpty();
+  private static boolean outside(Published f, Composition c) {
+    return !f.exceeded(c).isEmpty();
   }
 }

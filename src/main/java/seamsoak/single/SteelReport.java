@@ -139,10 +139,9 @@ public record SteelReport(
     double harden = window.heatCelsius(window.of(steel, lines, c.carbon()));
     double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden).orElse(c.carbon());
     Composition austenite = c.with(Element.C, dissolved);
-    double ms = k.critical().ms().celsius(austenite);
-    double second = k.critical().highCarbonMs().celsius(austenite);
+    Estimate ms = k.critical().martensite(austenite);
     boolean transforms = !lines.alwaysAustenite();
-    boolean hardens = ms > CriticalTemperature.ABSOLUTE_ZERO;
+    boolean hardens = ms.value() > CriticalTemperature.ABSOLUTE_ZERO;
     ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
@@ -163,10 +162,10 @@ public record SteelReport(
         known(
             hardens,
             new Quantity(
-                ms,
-                Math.max(CriticalTemperature.ABSOLUTE_ZERO, Math.min(ms, second) - MS_BAND),
-                Math.max(ms, second) + MS_BAND,
-                k.critical().ms().correlation().sourceKey())),
+                ms.value(),
+                Math.max(CriticalTemperature.ABSOLUTE_ZERO, ms.low() - MS_BAND),
+                ms.high() + MS_BAND,
+                ms.source())),
         dissolved,
         harden,
         single(limits.solidusCelsius(), k.forging().solidus().correlation().sourceKey()),
@@ -225,26 +224,18 @@ public record SteelReport(
 
   private static Map<String, Double> analysis(Composition c) {
     Map<String, Double> all = new LinkedHashMap<>();
-    for (Element e : Element.values()) {
-      if (c.percent(e) > 0 || e == Element.C) {
-        all.put(e.symbol(), c.percent(e));
-      }
-    }
+    all.put(Element.C.symbol(), c.carbon());
+    c.elements().forEach(e -> all.put(e.symbol(), c.percent(e)));
     return all;
   }
 
   private static Map<String, TemperatureRange> ranges(Steel s) {
     Map<String, TemperatureRange> all = new LinkedHashMap<>();
-    put(all, "normalize", s.heatTreatment().normalize());
-    put(all, "anneal", s.heatTreatment().anneal());
-    put(all, "harden", s.heatTreatment().harden());
-    put(all, "temper", s.heatTreatment().temper());
+    s.heatTreatment().normalize().ifPresent(r -> all.put("normalize", r));
+    s.heatTreatment().anneal().ifPresent(r -> all.put("anneal", r));
+    s.heatTreatment().harden().ifPresent(r -> all.put("harden", r));
+    s.heatTreatment().temper().ifPresent(r -> all.put("temper", r));
     return all;
-  }
-
-  private static void put(
-      Map<String, TemperatureRange> all, String name, Optional<TemperatureRange> range) {
-    range.ifPresent(r -> all.put(name, r));
   }
 
   private static Map<String, Double> published(Steel s) {

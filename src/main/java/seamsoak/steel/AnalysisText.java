@@ -76,8 +76,7 @@ final class AnalysisText {
 
   static String format(Composition analysis) {
     String text =
-        Arrays.stream(Element.values())
-            .filter(e -> analysis.percent(e) > 0)
+        analysis.elements().stream()
             .map(e -> e.symbol() + number(analysis.percent(e)))
             .collect(Collectors.joining(" "));
     return text.isEmpty() ? IRON : text;

@@ -1,7 +1,9 @@
 package seamsoak.steel;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 
 /** An analysis in weight percent, the rest iron. Immutable. */
 public final class Composition {
@@ -51,6 +53,11 @@ public final class Composition {
     return percent.getOrDefault(e, 0.0);
   }
 
+  /** The elements it names, in the order of their table. */
+  public Set<Element> elements() {
+    return Collections.unmodifiableSet(percent.keySet());
+  }
+
   /** Weight percent of carbon. */
   public double carbon() {
     return percent(Element.C);
@@ -61,6 +68,11 @@ public final class Composition {
     EnumMap<Element, Double> copy = new EnumMap<>(percent);
     copy.put(e, weightPercent);
     return of(copy);
+  }
+
+  /** The same analysis with no more of one element than that. */
+  public Composition atMost(Element e, double weightPercent) {
+    return percent(e) > weightPercent ? with(e, weightPercent) : this;
   }
 
   /** The mean of this and another analysis by share of this one (0 to 1). */

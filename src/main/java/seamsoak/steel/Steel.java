@@ -104,10 +104,8 @@ public record Steel(
    */
   Steel melt(Composition melt) {
     Composition whole = analysis;
-    for (Element e : Element.values()) {
-      if (melt.percent(e) > 0) {
-        whole = whole.with(e, melt.percent(e));
-      }
+    for (Element e : melt.elements()) {
+      whole = whole.with(e, melt.percent(e));
     }
     return with(id + " (" + melt.format() + ")", whole);
   }

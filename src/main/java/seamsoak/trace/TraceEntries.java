@@ -2,22 +2,25 @@ package seamsoak.trace;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import seamsoak.property.correlation.Correlation;
-import seamsoak.soak.Histories;
+import seamsoak.property.correlation.Published;
 import seamsoak.source.Exceeded;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
 import seamsoak.steel.Composition;
-import seamsoak.steel.Element;
 import seamsoak.steel.Provenance;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
@@ -28,7 +31,7 @@ import seamsoak.trace.Trace.Outside;
 final class TraceEntries {
   private static final String UNKNOWN = "not stated";
   private static final String OWN = "the user's own figures";
-  private static final String TYPICAL = "_typ_pct";
+  private static final String WEAKLY = ", weakly";
 
   private final SourceTable sources;
   private final SteelTable steels;
@@ -47,144 +50,129 @@ final class TraceEntries {
   }
 
   /** A temperature that a correlation is asked about, and when that is. */
-  record Moment(String when, double celsius) {}
+  record Moment(String when, double celsius) {
+    Moment orHotter(Moment other) {
+      return other.celsius > celsius ? other : this;
+    }
+
+    Moment orCooler(Moment other) {
+      return other.celsius < celsius ? other : this;
+    }
+  }
 
   Trace trace() {
     return new Trace(List.copyOf(entries.values()));
   }
 
-  /** A correlation with the metals and the temperatures it was used at. */
-  void use(Correlation c, List<Material> metals, List<Moment> moments) {
-    List<Outside> outside = new ArrayList<>();
-    metals.forEach(m -> c.exceeded(m.analysis()).forEach(e -> outside.add(outside(m.name(), e))));
-    moments.forEach(m -> c.exceeded(m.celsius()).forEach(e -> outside.add(outside(m.when(), e))));
-    put(
-        new Entry(
-            c.name(),
-            c.gives(),
-            c.unit(),
-            c.sourceKey(),
-            citation(Arrays.asList(c.sourceKey().split(Correlation.BETWEEN_SOURCES))),
-            c.standing().words(),
-            words(c.terms()),
-            c.notes(),
-            c.validity(),
-            c.statedError(),
-            outside));
+  /** Correlations whose ranges nothing is held against. */
+  void use(Published... all) {
+    use(List.of(), List.of(), all);
   }
 
-  /** A choice of ours. */
-  void setting(String name, String gives) {
-    limit(name, gives, "judgement", Standing.JUDGEMENT);
+  /** Correlations with the metals they were used for. */
+  void use(List<Material> metals, Published... all) {
+    use(metals, List.of(), all);
+  }
+
+  /**
+   * Correlations with the metals and the temperatures they were used for. What is used twice is
+   * told once, with all that it left.
+   */
+  void use(List<Material> metals, List<Moment> moments, Published... all) {
+    for (Published one : all) {
+      Correlation c = one.correlation();
+      Entry before = entries.get(List.of(c.name(), c.gives()));
+      Set<Outside> left = new LinkedHashSet<>(before == null ? List.of() : before.exceeded());
+      metals.forEach(m -> c.exceeded(m.analysis()).forEach(e -> left.add(outside(m.name(), e))));
+      moments.forEach(m -> c.exceeded(m.celsius()).forEach(e -> left.add(outside(m.when(), e))));
+      put(
+          new Entry(
+              c.name(),
+              c.gives(),
+              c.unit(),
+              c.sourceKey(),
+              citation(Arrays.asList(c.sourceKey().split(Correlation.BETWEEN_SOURCES))),
+              c.standing().words(),
+              words(c.terms()),
+              c.notes(),
+              c.validity(),
+              c.statedError(),
+              List.copyOf(left)));
+    }
+  }
+
+  /** A choice of ours, in words with numbers. */
+  void setting(String name, String gives, Object... numbers) {
+    String words = String.format(Locale.ROOT, gives, numbers);
+    limit(name, words, "judgement", Standing.JUDGEMENT);
   }
 
   /** A limit of a table. */
   void limit(String name, String gives, String source, Standing standing) {
-    put(
-        new Entry(
-            name,
-            gives,
-            "",
-            source,
-            citation(List.of(source)),
-            standing.words(),
-            Map.of(),
-            List.of(),
-            List.of(),
-            "none",
-            List.of()));
+    use(new Correlation(name, gives, "", source, standing, List.of(), "none"));
   }
 
   /** The analysis of a steel that is reckoned with, and further columns of it. */
   void analysis(Steel steel, String... further) {
-    Map<String, String> columns = new LinkedHashMap<>();
-    for (Element e : Element.values()) {
-      if (steel.analysis().percent(e) > 0) {
-        columns.put(e.symbol() + TYPICAL, e.symbol());
-      }
-    }
-    Arrays.stream(further)
-        .filter(c -> steels.standing(steel.grade(), c).isPresent())
-        .forEach(c -> columns.put(c, c.replace("_pct", "")));
-    figures(steel, "analysis", "wt%", columns);
+    Stream<String> named = steel.analysis().elements().stream().map(e -> e.symbol() + "_typ_pct");
+    figures(steel, "analysis", "wt%", Stream.concat(named, known(steel, Stream.of(further))));
   }
 
-  /** Published temperatures of a steel; nothing where it has none of them. */
-  void temperatures(Steel steel, List<String> wanted) {
-    temperatures(steel, "published temperatures", wanted);
+  /** Its published temperatures whose names begin so. */
+  void temperatures(Steel steel, String what, String... beginnings) {
+    figures(
+        steel,
+        what,
+        "C",
+        known(
+            steel,
+            SteelTable.TEMPERATURES.stream()
+                .filter(c -> Arrays.stream(beginnings).anyMatch(c::startsWith))));
   }
 
-  /** Some of them under a name of their own. */
-  void temperatures(Steel steel, String what, List<String> wanted) {
-    Map<String, String> columns = new LinkedHashMap<>();
-    wanted.stream()
-        .filter(c -> steels.standing(steel.grade(), c).isPresent())
-        .forEach(c -> columns.put(c, c.replaceFirst("_C$", "").replace('_', ' ')));
-    if (!columns.isEmpty()) {
-      figures(steel, what, "C", columns);
-    }
+  private Stream<String> known(Steel steel, Stream<String> columns) {
+    return columns.filter(c -> steels.standing(steel.grade(), c).isPresent());
   }
 
-  private void figures(Steel steel, String what, String unit, Map<String, String> columns) {
+  /** Nothing where it has none of them. */
+  private void figures(Steel steel, String what, String unit, Stream<String> columns) {
     Set<String> keys = new LinkedHashSet<>();
+    Set<Standing> standings = EnumSet.noneOf(Standing.class);
     Map<String, List<String>> terms = new TreeMap<>();
-    Set<Standing> all = new LinkedHashSet<>();
     columns.forEach(
-        (column, word) -> {
-          Provenance from = steels.standing(steel.grade(), column).orElse(null);
-          String known = UNKNOWN;
-          if (from != null) {
-            keys.add(from.source());
-            all.add(from.standing());
-            known = from.standing().words() + (from.lowConfidence() ? ", weakly" : "");
-          }
+        column -> {
+          Optional<Provenance> from = steels.standing(steel.grade(), column);
+          from.ifPresent(p -> keys.add(p.source()));
+          from.ifPresent(p -> standings.add(p.standing()));
+          String known =
+              from.map(p -> p.standing().words() + (p.lowConfidence() ? WEAKLY : ""))
+                  .orElse(UNKNOWN);
+          String word = column.replaceFirst("(_typ)?_pct$|_C$", "").replace('_', ' ');
           terms.computeIfAbsent(known, k -> new ArrayList<>()).add(word);
         });
-    put(
-        new Entry(
-            steel.id() + " " + what,
-            what + " of " + steel.id(),
-            unit,
-            String.join(Correlation.BETWEEN_SOURCES, keys),
-            keys.isEmpty() ? OWN : citation(List.copyOf(keys)),
-            all.isEmpty() ? UNKNOWN : Standing.together(all).words(),
-            terms.size() > 1 || terms.keySet().stream().anyMatch(k -> k.contains("weakly"))
-                ? terms
-                : Map.of(),
-            List.of(),
-            List.of(),
-            UNKNOWN,
-            List.of()));
+    boolean alike = terms.size() == 1 && !terms.keySet().iterator().next().endsWith(WEAKLY);
+    if (!terms.isEmpty()) {
+      put(
+          new Entry(
+              steel.id() + " " + what,
+              what + " of " + steel.id(),
+              unit,
+              String.join(Correlation.BETWEEN_SOURCES, keys),
+              keys.isEmpty() ? OWN : citation(keys),
+              keys.isEmpty() ? UNKNOWN : Standing.together(standings).words(),
+              alike ? Map.of() : terms,
+              List.of(),
+              List.of(),
+              UNKNOWN,
+              List.of()));
+    }
   }
 
-  /** The same correlation asked twice is told once, with all that it left. */
   private void put(Entry e) {
-    entries.merge(
-        List.of(e.name(), e.gives()),
-        e,
-        (a, b) -> {
-          Set<Outside> outside = new LinkedHashSet<>(a.exceeded());
-          outside.addAll(b.exceeded());
-          return with(b, List.copyOf(outside));
-        });
+    entries.put(List.of(e.name(), e.gives()), e);
   }
 
-  private static Entry with(Entry e, List<Outside> exceeded) {
-    return new Entry(
-        e.name(),
-        e.gives(),
-        e.unit(),
-        e.source(),
-        e.citation(),
-        e.standing(),
-        e.terms(),
-        e.notes(),
-        e.ranges(),
-        e.statedError(),
-        exceeded);
-  }
-
-  private String citation(List<String> keys) {
+  private String citation(Collection<String> keys) {
     return keys.stream()
         .map(k -> sources.find(k).map(Source::citation).orElse(k))
         .collect(Collectors.joining("; "));
@@ -201,28 +189,5 @@ final class TraceEntries {
   private static Outside outside(String by, Exceeded e) {
     return new Outside(
         by, e.range().quantity(), e.range().unit(), e.value(), e.range().low(), e.range().high());
-  }
-
-  /** What varies among the histories behind a band, and by how much. */
-  void possibleHistories() {
-    setting(
-        "possible-histories",
-        "the band: "
-            + String.format(
-                Locale.ROOT,
-                "one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f %%, of"
-                    + " grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip %.1f to"
-                    + " %.1f of its setting, carbon over the grade's limits, scaling from steel to iron,"
-                    + " breadth that the eye compares %.1f to %.1f mm",
-                100 * Histories.MOBILITY_SIGMA,
-                Histories.KELVIN_SIGMA,
-                100 * Histories.TIME_SIGMA,
-                1e3 * Histories.GRINDING_SIGMA_METRES,
-                Histories.LEAST_COVERED,
-                Histories.MOST_COVERED,
-                Histories.LEAST_DIP,
-                Histories.MOST_DIP,
-                1e3 * Histories.LEAST_BROAD_METRES,
-                1e3 * Histories.MOST_BROAD_METRES));
   }
 }

@@ -10,15 +10,13 @@ import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
 
-/** The coefficients of all correlations, as {@code correlations.csv} has them. */
-public final class CoefficientTable {
-  private final String file;
-  private final Map<String, List<CsvTable.Row>> rows;
-
-  private CoefficientTable(String file, Map<String, List<CsvTable.Row>> rows) {
-    this.file = file;
-    this.rows = rows;
-  }
+/**
+ * The coefficients of all correlations, as {@code correlations.csv} has them.
+ *
+ * @param file its name
+ * @param rows its rows by correlation
+ */
+public record CoefficientTable(String file, Map<String, List<CsvTable.Row>> rows) {
 
   public static CoefficientTable load(DataFolder data) {
     CsvTable table = data.csv("correlations.csv");

@@ -14,21 +14,16 @@ import seamsoak.steel.Element;
 /**
  * The coefficients of one correlation. A term that depends on the analysis is named for what it
  * multiplies: {@code Mn}, {@code sqrt(C)}, {@code Cr^2}, {@code C*Cr}.
+ *
+ * @param correlation its name
+ * @param first of its rows: where it stands is worked out only for who must be told
+ * @param terms all of them with their coefficients, in the order of the table
+ * @param origin where they come from
  */
-public final class Coefficients {
-  private final String correlation;
-
-  /** The first of its rows: where it stands is worked out only for who must be told. */
-  private final CsvTable.Row first;
-
-  private final Map<String, Double> values;
-  private final Origin origin;
-
-  Coefficients(String correlation, CsvTable.Row first, Map<String, Double> values, Origin origin) {
-    this.correlation = correlation;
-    this.first = first;
-    this.values = Collections.unmodifiableMap(values);
-    this.origin = origin;
+public record Coefficients(
+    String correlation, CsvTable.Row first, Map<String, Double> terms, Origin origin) {
+  public Coefficients {
+    terms = Collections.unmodifiableMap(terms);
   }
 
   /** What the correlation says about itself; its standing is that of its rows together. */
@@ -60,7 +55,7 @@ public final class Coefficients {
 
   /** The coefficient of a term; {@link Fault} when the table lacks it. */
   public double get(String term) {
-    Double value = values.get(term);
+    Double value = terms.get(term);
     if (value == null) {
       throw new Fault(
           first.place(),
@@ -68,11 +63,6 @@ public final class Coefficients {
           "it needs that row");
     }
     return value;
-  }
-
-  /** All terms with their coefficients, in the order of the table. */
-  Map<String, Double> terms() {
-    return values;
   }
 
   /** That a term is none that can be reckoned with. */
@@ -100,7 +90,7 @@ public final class Coefficients {
   /** All coefficients by the number that their term is, for a table of points. */
   public Map<Double, Double> points() {
     Map<Double, Double> points = new HashMap<>();
-    values.forEach(
+    terms.forEach(
         (term, value) -> {
           try {
             points.put(Double.valueOf(term), value);

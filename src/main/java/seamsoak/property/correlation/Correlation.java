@@ -1,10 +1,10 @@
 package seamsoak.property.correlation;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import seamsoak.source.Exceeded;
 import seamsoak.source.Range;
 import seamsoak.source.Standing;
@@ -34,7 +34,8 @@ public record Correlation(
     List<Range> validity,
     String statedError,
     Map<Standing, List<String>> terms,
-    List<String> notes) {
+    List<String> notes)
+    implements Published {
   /** Stands between the keys of several sources. */
   public static final String BETWEEN_SOURCES = ", ";
 
@@ -68,50 +69,43 @@ public record Correlation(
     return new Range(TEMPERATURE, "C", low, high);
   }
 
-  /** The ranges of composition that an analysis leaves, empty when all hold. */
+  @Override
+  public Correlation correlation() {
+    return this;
+  }
+
+  @Override
   public List<Exceeded> exceeded(Composition c) {
-    List<Exceeded> left = new ArrayList<>();
-    for (Element e : Element.values()) {
-      left.addAll(exceeded(e.symbol(), c.percent(e)));
-    }
-    return left;
+    return Arrays.stream(Element.values())
+        .flatMap(e -> exceeded(e.symbol(), c.percent(e)))
+        .toList();
   }
 
   /** The range of temperature that a temperature leaves, empty when it holds. */
   public List<Exceeded> exceeded(double celsius) {
-    return exceeded(TEMPERATURE, celsius);
+    return exceeded(TEMPERATURE, celsius).toList();
   }
 
   /** The ranges of composition and temperature left. */
   public List<Exceeded> exceeded(Composition c, double celsius) {
-    List<Exceeded> left = new ArrayList<>(exceeded(c));
-    left.addAll(exceeded(celsius));
-    return left;
+    return Stream.concat(exceeded(c).stream(), exceeded(TEMPERATURE, celsius)).toList();
   }
 
-  private List<Exceeded> exceeded(String quantity, double value) {
+  private Stream<Exceeded> exceeded(String quantity, double value) {
     return validity.stream()
         .filter(r -> r.quantity().equals(quantity) && !r.holds(value))
-        .map(r -> new Exceeded(name, r, value))
-        .toList();
+        .map(r -> new Exceeded(name, r, value));
   }
 
   /**
-   * The analysis with the elements named brought down to the upper ends of their ranges: what a
-   * correlation evaluates that would run into nonsense beyond them. The remark about it comes from
-   * {@link #exceeded(Composition)} of the analysis as it was.
+   * The analysis with each element brought down to the upper end of its range: what a correlation
+   * evaluates that would run into nonsense beyond. The remark about it comes from {@link
+   * #exceeded(Composition)} of the analysis as it was.
    */
-  public static Composition capped(List<Range> ranges, Composition c, Element... elements) {
+  public static Composition capped(List<Range> ranges, Composition c) {
     Composition capped = c;
-    for (Element e : elements) {
-      OptionalDouble highest =
-          ranges.stream()
-              .filter(r -> r.quantity().equals(e.symbol()))
-              .mapToDouble(Range::high)
-              .findFirst();
-      if (highest.isPresent() && c.percent(e) > highest.getAsDouble()) {
-        capped = capped.with(e, highest.getAsDouble());
-      }
+    for (Range r : ranges) {
+      capped = capped.atMost(Element.of(r.quantity()).orElseThrow(), r.high());
     }
     return capped;
   }

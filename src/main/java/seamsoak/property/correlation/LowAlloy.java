@@ -24,8 +24,6 @@ import seamsoak.steel.Element;
  * chromium or pure nickel gives a number that means something, and reports the range it left.
  */
 public final class LowAlloy {
-  private static final Element[] ELEMENTS = {MN, SI, V, CR, NI, MO, W, CU, AL, P};
-
   private static final List<Range> LIMITS =
       List.of(
           Correlation.range(MN, 0, 2),
@@ -60,6 +58,6 @@ public final class LowAlloy {
 
   /** The analysis with its alloying elements, not its carbon, brought to the limits. */
   public static Composition capped(Composition c) {
-    return Correlation.capped(LIMITS, c, ELEMENTS);
+    return Correlation.capped(LIMITS, c);
   }
 }

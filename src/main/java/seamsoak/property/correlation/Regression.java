@@ -199,9 +199,7 @@ public final class Regression implements CriticalTemperature {
   private Composition capped(Composition c) {
     Composition capped = c;
     for (Map.Entry<Element, Double> cap : caps.entrySet()) {
-      if (c.percent(cap.getKey()) > cap.getValue()) {
-        capped = capped.with(cap.getKey(), cap.getValue());
-      }
+      capped = capped.atMost(cap.getKey(), cap.getValue());
     }
     return capped;
   }

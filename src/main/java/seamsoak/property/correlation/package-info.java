@@ -5,6 +5,9 @@
  *
  * <p>A regression on the analysis is no type but rows of two tables, see {@link Regression}.
  *
+ * <p>What is no regression extends {@link PublishedFormula}, or {@link CarbonTable} where a
+ * handbook tabulates it by carbon.
+ *
  * <p>No correlation lives here. Read {@link Correlation} first.
  */
 package seamsoak.property.correlation;

@@ -4,7 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.property.correlation.Regression;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
@@ -24,31 +24,23 @@ import seamsoak.steel.Composition;
  * <p>Band: 12 C either way, judgement: the spread of the three. Measured Ac1 scatters more, from 23
  * C below to 19 C above the mean in the 16 published values we hold.
  */
-public final class Ae1Mean {
+public final class Ae1Mean extends PublishedFormula {
   /** Why this one is used, for answers. */
   public static final String WHY =
       "Ac1 is the mean of Andrews, Grange and Hougardy: over blade steels the three lie within"
           + " about 12 C of it, while Eldis runs 15 to 20 C low on plain steel and the sign of"
           + " nickel in Kasatkin is doubtful.";
 
-  private final Coefficients k;
   private final List<Regression> members;
-  private final Correlation correlation;
 
   Ae1Mean(Coefficients k, List<Regression> members) {
-    this.k = k;
+    super(
+        k,
+        "Ae1",
+        "C",
+        List.of(),
+        "12 C either way, judgement; 16 measured values lie 23 below to 19 above");
     this.members = List.copyOf(members);
-    this.correlation =
-        k.describe(
-            "Ae1",
-            "C",
-            List.of(),
-            "12 C either way, judgement; 16 measured values lie 23 below to 19 above");
-  }
-
-  /** What the mean says about itself. */
-  public Correlation correlation() {
-    return correlation;
   }
 
   /** The formulas it is the mean of. */

@@ -6,6 +6,8 @@ import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CoefficientTable;
 import seamsoak.property.correlation.Regression;
 import seamsoak.property.correlation.RegressionTable;
+import seamsoak.source.Estimate;
+import seamsoak.steel.Composition;
 
 /**
  * Every published transformation temperature, and which of them answers use.
@@ -45,5 +47,17 @@ public record Criticals(
         all.giving("Ae3", "Ac3"),
         all.giving("Ms"),
         all.giving("Bs"));
+  }
+
+  /** Start of martensite of an austenite, C: the one in use, with the second as the other end. */
+  public Estimate martensite(Composition austenite) {
+    double first = ms.celsius(austenite);
+    double second = highCarbonMs.celsius(austenite);
+    return new Estimate(
+        first,
+        Math.min(first, second),
+        Math.max(first, second),
+        ms.correlation().sourceKey(),
+        ms.exceeded(austenite));
   }
 }

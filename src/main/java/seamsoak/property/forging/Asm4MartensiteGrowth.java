@@ -3,6 +3,7 @@ package seamsoak.property.forging;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Element;
 
 /**
@@ -19,23 +20,15 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: none.
  */
-public final class Asm4MartensiteGrowth {
-  private final Coefficients k;
-  private final Correlation correlation;
+public final class Asm4MartensiteGrowth extends PublishedFormula {
 
   Asm4MartensiteGrowth(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe(
-            "growth of austenite that becomes martensite",
-            "% of volume",
-            List.of(Correlation.range(Element.C, 0, 1.5)),
-            "none stated; asm-handbook-4a gives a fourth less");
-  }
-
-  /** What the formula says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "growth of austenite that becomes martensite",
+        "% of volume",
+        List.of(Correlation.range(Element.C, 0, 1.5)),
+        "none stated; asm-handbook-4a gives a fourth less");
   }
 
   /** Growth of the volume, percent. */

@@ -2,7 +2,7 @@ package seamsoak.property.forging;
 
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Grain size number and the lengths that belong to it.
@@ -17,39 +17,26 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: the definition has none.
  */
-public final class AstmE112 {
+public final class AstmE112 extends PublishedFormula {
   private static final double MILLIMETRE = 1e-3;
 
-  private final double slope;
-  private final double constant;
-  private final double grainsAtZero;
-  private final Correlation correlation;
-
   public AstmE112(Coefficients k) {
-    this.slope = k.get("slope");
-    this.constant = k.get("constant");
-    this.grainsAtZero = k.get("grains at zero");
-    this.correlation = k.describe("grain size number", "1", List.of(), "none, a definition");
-  }
-
-  /** What the standard says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "grain size number", "1", List.of(), "none, a definition");
   }
 
   /** The number of a mean intercept. */
   public double number(double interceptMetres) {
-    return slope * Math.log10(interceptMetres / MILLIMETRE) + constant;
+    return k.get("slope") * Math.log10(interceptMetres / MILLIMETRE) + k.get("constant");
   }
 
   /** The mean intercept of a number, m. */
   public double interceptMetres(double number) {
-    return Math.pow(10, (number - constant) / slope) * MILLIMETRE;
+    return Math.pow(10, (number - k.get("constant")) / k.get("slope")) * MILLIMETRE;
   }
 
   /** Grains per square millimetre of a number. */
   public double grainsPerSquareMillimetre(double number) {
-    return grainsAtZero * Math.pow(2, number);
+    return k.get("grains at zero") * Math.pow(2, number);
   }
 
   /** Nominal diameter of a number, m. */

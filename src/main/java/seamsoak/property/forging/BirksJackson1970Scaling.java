@@ -3,6 +3,7 @@ package seamsoak.property.forging;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Metal that steel loses to scale in air.
@@ -17,25 +18,17 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: not at hand; gives 0.28 to 0.41 of the constant of iron.
  */
-public final class BirksJackson1970Scaling implements ScalingConstant {
-  private final double factor;
-  private final double activationKelvin;
-  private final Correlation correlation;
+public final class BirksJackson1970Scaling extends PublishedFormula implements ScalingConstant {
+  private final double factor = k.get("factor");
+  private final double activationKelvin = k.get("activation temperature");
 
   public BirksJackson1970Scaling(Coefficients k) {
-    this.factor = k.get("factor");
-    this.activationKelvin = k.get("activation temperature");
-    this.correlation =
-        k.describe(
-            "scaling constant of steel",
-            "m2/s",
-            List.of(Correlation.celsiusRange(700, 1250)),
-            "not at hand");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "scaling constant of steel",
+        "m2/s",
+        List.of(Correlation.celsiusRange(700, 1250)),
+        "not at hand");
   }
 
   @Override

@@ -1,13 +1,7 @@
 package seamsoak.property.forging;
 
-import static seamsoak.steel.Element.C;
-
-import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
-import java.util.TreeMap;
+import seamsoak.property.correlation.CarbonTable;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
 
 /**
  * A temperature that a handbook tabulates by carbon content alone.
@@ -24,36 +18,13 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: none.
  */
-public final class CarbonLine {
-  private final NavigableMap<Double, Double> points;
-  private final Correlation correlation;
-
+public final class CarbonLine extends CarbonTable {
   public CarbonLine(Coefficients k, String gives) {
-    this.points = new TreeMap<>(k.points());
-    this.correlation =
-        k.describe(
-            gives,
-            "C",
-            List.of(Correlation.range(C, points.firstKey(), points.lastKey())),
-            "none stated");
-  }
-
-  /** What the table says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, gives, "C");
   }
 
   /** The temperature in C at a carbon content in wt%. */
   public double celsius(double carbon) {
-    Map.Entry<Double, Double> below = points.floorEntry(carbon);
-    Map.Entry<Double, Double> above = points.ceilingEntry(carbon);
-    if (below == null) {
-      return above.getValue();
-    }
-    if (above == null || above.getKey().equals(below.getKey())) {
-      return below.getValue();
-    }
-    double share = (carbon - below.getKey()) / (above.getKey() - below.getKey());
-    return below.getValue() + share * (above.getValue() - below.getValue());
+    return at(carbon);
   }
 }

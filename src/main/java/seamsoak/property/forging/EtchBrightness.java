@@ -7,8 +7,8 @@ import static seamsoak.steel.Element.P;
 
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.LowAlloy;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 
 /**
@@ -24,18 +24,10 @@ import seamsoak.steel.Composition;
  *
  * <p>Range: elements at the ends of {@link LowAlloy}. Stated error: none.
  */
-public final class EtchBrightness {
-  private final Coefficients k;
-  private final Correlation correlation;
+public final class EtchBrightness extends PublishedFormula {
 
   EtchBrightness(Coefficients k) {
-    this.k = k;
-    this.correlation = k.describe("brightness after etching", "1", List.of(), "none, judgement");
-  }
-
-  /** What the number says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "brightness after etching", "1", List.of(), "none, judgement");
   }
 
   /** The brightness. */

@@ -26,7 +26,7 @@ public record Forging(
   public static Forging load(DataFolder data, CoefficientTable table) {
     Hirai1997Solidus solidus = new Hirai1997Solidus(table.of("hirai1997-solidus"));
     return new Forging(
-        new ForgingRule(table, solidus),
+        ForgingRule.of(table, solidus),
         solidus,
         new BirksJackson1970Scaling(table.of("birks-jackson1970-scaling")),
         new Paidassi1958Scaling(table.of("paidassi1958-scaling")),

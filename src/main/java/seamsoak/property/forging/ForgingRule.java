@@ -31,58 +31,50 @@ import seamsoak.steel.Element;
  * so the equilibrium solidus is no limit of safety. The 50 C are judgement.
  *
  * <p>Range: that of its sources. Error: none stated; the band spans the sources.
+ *
+ * @param highestForging the handbook line of the highest forging temperature
+ * @param burning the handbook line of the burning temperature
+ * @param safeForging a second handbook's highest safe forging temperature, from memory
+ * @param stainlessRow the handbook's row for stainless steel
+ * @param refusalRow the rule for the highest temperature that is advised at all
+ * @param solidus where the first liquid forms
  */
-public final class ForgingRule {
+public record ForgingRule(
+    CarbonLine highestForging,
+    CarbonLine burning,
+    CarbonLine safeForging,
+    Coefficients stainlessRow,
+    Coefficients refusalRow,
+    Hirai1997Solidus solidus) {
   /** Why the forging limit is what it is, for answers. */
   public static final String WHY =
       "Forging limit: the start published for the grade; where there is none, the handbook line"
           + " by carbon. The second handbook only widens the band.";
 
-  private final CarbonLine highest;
-  private final CarbonLine burning;
-  private final CarbonLine safe;
-  private final Coefficients stainless;
-  private final Coefficients refusal;
-  private final Hirai1997Solidus solidus;
-
   /** From the tables of all correlations. */
-  public ForgingRule(CoefficientTable table, Hirai1997Solidus solidus) {
-    this.highest = new CarbonLine(table.of("brady-highest-forging"), "highest forging temperature");
-    this.burning = new CarbonLine(table.of("brady-burning"), "burning temperature");
-    this.safe = new CarbonLine(table.of("asm14-safe-forging"), "highest safe forging temperature");
-    this.stainless = table.of("brady-stainless");
-    this.refusal = table.of("refusal-limit");
-    this.solidus = solidus;
-  }
-
-  /** The handbook line of the highest forging temperature. */
-  public CarbonLine highestForging() {
-    return highest;
-  }
-
-  /** The handbook line of the burning temperature. */
-  public CarbonLine burning() {
-    return burning;
-  }
-
-  /** A second handbook's highest safe forging temperature, from memory. */
-  public CarbonLine safeForging() {
-    return safe;
+  public static ForgingRule of(CoefficientTable table, Hirai1997Solidus solidus) {
+    return new ForgingRule(
+        new CarbonLine(table.of("brady-highest-forging"), "highest forging temperature"),
+        new CarbonLine(table.of("brady-burning"), "burning temperature"),
+        new CarbonLine(table.of("asm14-safe-forging"), "highest safe forging temperature"),
+        table.of("brady-stainless"),
+        table.of("refusal-limit"),
+        solidus);
   }
 
   /** What the handbook's row for stainless steel says about itself. */
   public Correlation stainless() {
-    return stainless.describe("forging and burning of stainless steel", "C", List.of(), "none");
+    return stainlessRow.describe("forging and burning of stainless steel", "C", List.of(), "none");
   }
 
   /** Whether the row for stainless steel speaks for an analysis. */
   public boolean isStainless(Composition c) {
-    return c.percent(CR) >= stainless.get("least chromium");
+    return c.percent(CR) >= stainlessRow.get("least chromium");
   }
 
   /** The rule for the highest temperature that is advised at all. */
   public Correlation refusal() {
-    return refusal.describe(
+    return refusalRow.describe(
         "allowance below the solidus for the highest soak, P and S where an analysis names none",
         "C and wt%",
         List.of(),
@@ -92,18 +84,18 @@ public final class ForgingRule {
   /** The limits; {@code publishedCelsius} is the forge start published for the grade, if any. */
   public ForgingLimits limits(Composition c, OptionalDouble publishedCelsius) {
     double carbon = c.carbon();
-    double byLine = highest.celsius(carbon);
+    double byLine = highestForging.celsius(carbon);
     double burns = burning.celsius(carbon);
     if (isStainless(c)) {
-      byLine = Math.min(byLine, stainless.get("highest forging"));
-      burns = Math.min(burns, stainless.get("burning"));
+      byLine = Math.min(byLine, stainlessRow.get("highest forging"));
+      burns = Math.min(burns, stainlessRow.get("burning"));
     }
     double value = publishedCelsius.orElse(byLine);
-    double bySafe = safe.celsius(carbon);
+    double bySafe = safeForging.celsius(carbon);
     double melts = solidus.celsius(withResiduals(c));
     List<Exceeded> exceeded = new ArrayList<>(solidus.exceeded(c));
     if (publishedCelsius.isEmpty()) {
-      exceeded.addAll(highest.correlation().exceeded(c));
+      exceeded.addAll(highestForging.correlation().exceeded(c));
     }
     exceeded.addAll(burning.correlation().exceeded(c));
     return new ForgingLimits(
@@ -111,11 +103,13 @@ public final class ForgingRule {
             value,
             DoubleStream.of(value, byLine, bySafe).min().getAsDouble(),
             DoubleStream.of(value, byLine, bySafe).max().getAsDouble(),
-            publishedCelsius.isPresent() ? "grade-forging" : highest.correlation().sourceKey(),
+            publishedCelsius.isPresent()
+                ? "grade-forging"
+                : highestForging.correlation().sourceKey(),
             exceeded),
         burns,
         melts,
-        Math.min(burns, melts - refusal.get("below solidus")));
+        Math.min(burns, melts - refusalRow.get("below solidus")));
   }
 
   /** Steel has phosphorus and sulfur even where its analysis names none. */
@@ -123,7 +117,7 @@ public final class ForgingRule {
     Composition with = c;
     for (Element e : List.of(P, S)) {
       if (c.percent(e) == 0 && c.iron() > 50) {
-        with = with.with(e, refusal.get("assumed " + e.symbol()));
+        with = with.with(e, refusalRow.get("assumed " + e.symbol()));
       }
     }
     return with;

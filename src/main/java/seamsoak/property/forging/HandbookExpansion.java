@@ -3,6 +3,7 @@ package seamsoak.property.forging;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Mean expansion from 20 C of a class of alloys that the iron lattice does not describe: austenitic
@@ -20,25 +21,16 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: none.
  */
-public final class HandbookExpansion {
+public final class HandbookExpansion extends PublishedFormula {
   private static final double REFERENCE_CELSIUS = 100;
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   HandbookExpansion(Coefficients k, String of) {
-    this.k = k;
-    this.correlation =
-        k.describe(
-            "mean expansion of " + of,
-            "1e-6/K",
-            List.of(Correlation.celsiusRange(20, 870)),
-            "none stated");
-  }
-
-  /** What the line says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "mean expansion of " + of,
+        "1e-6/K",
+        List.of(Correlation.celsiusRange(20, 870)),
+        "none stated");
   }
 
   /** Mean expansion from 20 to 100 C where the grade has no published one, 1e-6/K. */

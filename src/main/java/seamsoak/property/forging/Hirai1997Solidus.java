@@ -14,6 +14,7 @@ import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.correlation.LowAlloy;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -34,31 +35,22 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: none in the copy.
  */
-public final class Hirai1997Solidus implements CriticalTemperature {
+public final class Hirai1997Solidus extends PublishedFormula implements CriticalTemperature {
   private static final Range SULFUR = Correlation.range(S, 0, 0.1);
   private static final Element[] ELEMENTS = {SI, MN, CR, NI, AL, P, S};
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   public Hirai1997Solidus(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe(
-            "solidus",
-            "C",
-            Stream.concat(LowAlloy.ranges(0, 1.5).stream(), Stream.of(SULFUR)).toList(),
-            "none stated");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "solidus",
+        "C",
+        Stream.concat(LowAlloy.ranges(0, 1.5).stream(), Stream.of(SULFUR)).toList(),
+        "none stated");
   }
 
   @Override
   public double celsius(Composition c) {
-    Composition at = Correlation.capped(List.of(SULFUR), LowAlloy.capped(c), S);
+    Composition at = Correlation.capped(List.of(SULFUR), LowAlloy.capped(c));
     return ironCarbon(c.carbon()) + k.linear(at, ELEMENTS);
   }
 

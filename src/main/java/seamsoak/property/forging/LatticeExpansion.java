@@ -2,7 +2,7 @@ package seamsoak.property.forging;
 
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Element;
 import seamsoak.unit.Temperature;
 
@@ -24,25 +24,16 @@ import seamsoak.unit.Temperature;
  * <p>Stated error: none. Beside handbook means from 20 to 700 C it is 0.3e-6 per K high for pure
  * iron.
  */
-public final class LatticeExpansion {
+public final class LatticeExpansion extends PublishedFormula {
   private static final double ROOM_CELSIUS = 20;
   private static final double IRON_IN_CEMENTITE = 3;
   private static final double ATOMS_IN_CEMENTITE = 4;
 
-  private final Coefficients k;
   private final SekiNagata2005Lattice lattice;
-  private final Correlation correlation;
 
   LatticeExpansion(Coefficients k, SekiNagata2005Lattice lattice) {
-    this.k = k;
+    super(k, "volume and expansion of cementite", "m3/mol and 1/K", List.of(), "none stated");
     this.lattice = lattice;
-    this.correlation =
-        k.describe("volume and expansion of cementite", "m3/mol and 1/K", List.of(), "none stated");
-  }
-
-  /** What cementite's part says about itself. */
-  public Correlation correlation() {
-    return correlation;
   }
 
   /** The lattice behind it. */

@@ -4,11 +4,12 @@ import static seamsoak.steel.Element.CR;
 import static seamsoak.steel.Element.MO;
 import static seamsoak.steel.Element.NI;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.LowAlloy;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -30,29 +31,21 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand.
  */
-public final class LeeLee2008GrainGrowth {
+public final class LeeLee2008GrainGrowth extends PublishedFormula {
   private static final double GAS_CONSTANT = 8.314;
   private static final double MICROMETRE = 1e-6;
   private static final double LONGEST_STEP_KELVIN = 5;
+  private static final List<Range> RANGES =
+      Stream.concat(
+              LowAlloy.ranges(0, 0.6).stream(), Stream.of(Correlation.celsiusRange(800, 1250)))
+          .toList();
   private static final Element[] ELEMENTS = {Element.C, NI, CR, MO};
 
-  private final Coefficients k;
-  private final double factorMetres;
-  private final double exponent;
-  private final Correlation correlation;
+  private final double factorMetres = k.get("factor") * MICROMETRE;
+  private final double exponent = k.get("time exponent");
 
   public LeeLee2008GrainGrowth(Coefficients k) {
-    this.k = k;
-    this.factorMetres = k.get("factor") * MICROMETRE;
-    this.exponent = k.get("time exponent");
-    List<Range> ranges = new ArrayList<>(LowAlloy.ranges(0, 0.6));
-    ranges.add(Correlation.celsiusRange(800, 1250));
-    this.correlation = k.describe("austenite grain size", "m", ranges, "not at hand");
-  }
-
-  /** What the correlation says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "austenite grain size", "m", RANGES, "not at hand");
   }
 
   /** Grain size after a time at one temperature, m. */

@@ -11,6 +11,7 @@ import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.correlation.LowAlloy;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -32,32 +33,23 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand.
  */
-public final class MisakaYoshimoto1967HotStrength {
+public final class MisakaYoshimoto1967HotStrength extends PublishedFormula {
   private static final double MEGAPASCALS = 9.80665;
   private static final double STRAIN = 0.3;
   private static final double RATE_PER_SECOND = 3;
   private static final double MOST_CARBON = 1.2;
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   MisakaYoshimoto1967HotStrength(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe(
-            "hot strength",
-            "MPa",
-            List.of(
-                Correlation.range(Element.C, 0, MOST_CARBON),
-                Correlation.range(CR, 0, 5),
-                Correlation.range(NI, 0, 5),
-                Correlation.celsiusRange(750, 1200)),
-            "not at hand");
-  }
-
-  /** What the formula says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "hot strength",
+        "MPa",
+        List.of(
+            Correlation.range(Element.C, 0, MOST_CARBON),
+            Correlation.range(CR, 0, 5),
+            Correlation.range(NI, 0, 5),
+            Correlation.celsiusRange(750, 1200)),
+        "not at hand");
   }
 
   /** Resistance of a piece pressed by about a quarter of its height in a tenth of a second, MPa. */

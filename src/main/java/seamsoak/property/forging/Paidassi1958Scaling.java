@@ -3,6 +3,7 @@ package seamsoak.property.forging;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Metal that pure iron loses to scale in air.
@@ -19,28 +20,21 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: not at hand.
  */
-public final class Paidassi1958Scaling implements ScalingConstant {
+public final class Paidassi1958Scaling extends PublishedFormula implements ScalingConstant {
   private static final double SQUARE_CENTIMETRE = 1e-4;
 
   private final double factor;
-  private final double activationJoules;
-  private final Correlation correlation;
+  private final double activationJoules = k.get("activation energy");
 
   public Paidassi1958Scaling(Coefficients k) {
+    super(
+        k,
+        "scaling constant of iron",
+        "m2/s",
+        List.of(Correlation.celsiusRange(700, 1250)),
+        "not at hand");
     double oxygenPerVolume = k.get("oxygen per iron") * k.get("iron density");
     this.factor = k.get("factor") / (2 * oxygenPerVolume * oxygenPerVolume) * SQUARE_CENTIMETRE;
-    this.activationJoules = k.get("activation energy");
-    this.correlation =
-        k.describe(
-            "scaling constant of iron",
-            "m2/s",
-            List.of(Correlation.celsiusRange(700, 1250)),
-            "not at hand");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
   }
 
   @Override

@@ -3,6 +3,7 @@ package seamsoak.property.forging;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Element;
 
 /**
@@ -22,28 +23,18 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand. At 1185 K iron shrinks by 1.13 % of its volume, as by Lu 2005.
  */
-public final class SekiNagata2005Lattice {
+public final class SekiNagata2005Lattice extends PublishedFormula {
   private static final double AVOGADRO = 6.02214076e23;
   private static final double FERRITE_ATOMS = 2;
   private static final double AUSTENITE_ATOMS = 4;
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   public SekiNagata2005Lattice(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe(
-            "lattice of ferrite and austenite",
-            "nm",
-            List.of(
-                Correlation.range(Element.C, 0, 3.35), Correlation.celsiusRange(20, 1550 - 273)),
-            "not at hand");
-  }
-
-  /** What the formula says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "lattice of ferrite and austenite",
+        "nm",
+        List.of(Correlation.range(Element.C, 0, 3.35), Correlation.celsiusRange(20, 1550 - 273)),
+        "not at hand");
   }
 
   /** Edge of the ferrite cell, nm. */

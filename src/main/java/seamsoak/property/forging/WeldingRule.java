@@ -2,7 +2,7 @@ package seamsoak.property.forging;
 
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * The heats at which a steel is forge-welded.
@@ -17,18 +17,10 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Range: none. Stated error: none.
  */
-public final class WeldingRule {
-  private final Coefficients k;
-  private final Correlation correlation;
+public final class WeldingRule extends PublishedFormula {
 
   WeldingRule(Coefficients k) {
-    this.k = k;
-    this.correlation = k.describe("heats for forge welding", "C", List.of(), "none, judgement");
-  }
-
-  /** What the rule says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "heats for forge welding", "C", List.of(), "none, judgement");
   }
 
   /** The usual welding heat, C. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
 import seamsoak.steel.Composition;
@@ -28,27 +29,19 @@ import seamsoak.steel.Composition;
  *
  * <p>Band: 2 HRC either way, judgement.
  */
-public final class AsQuenchedHardness {
-  private final Coefficients k;
+public final class AsQuenchedHardness extends PublishedFormula {
   private final AstmA255Hardness a255;
   private final AstmE140 e140;
-  private final Correlation correlation;
 
   public AsQuenchedHardness(Coefficients k, AstmA255Hardness a255, AstmE140 e140) {
-    this.k = k;
+    super(
+        k,
+        "hardness as quenched",
+        "HRC",
+        List.of(Correlation.range(C, 0.1, 1.5)),
+        "2 HRC either way, judgement");
     this.a255 = a255;
     this.e140 = e140;
-    this.correlation =
-        k.describe(
-            "hardness as quenched",
-            "HRC",
-            List.of(Correlation.range(C, 0.1, 1.5)),
-            "2 HRC either way, judgement");
-  }
-
-  /** What the rule says about itself. */
-  public Correlation correlation() {
-    return correlation;
   }
 
   /** Hardness of martensite without any austenite, HRC. */
@@ -72,8 +65,7 @@ public final class AsQuenchedHardness {
   public Estimate estimate(double dissolvedCarbonPct, double retainedShare) {
     double hrc = hrc(dissolvedCarbonPct, retainedShare);
     double band = k.get("band");
-    List<Exceeded> left =
-        new ArrayList<>(correlation.exceeded(Composition.of(Map.of(C, dissolvedCarbonPct))));
+    List<Exceeded> left = new ArrayList<>(exceeded(Composition.of(Map.of(C, dissolvedCarbonPct))));
     return new Estimate(hrc, hrc - band, hrc + band, k.source(), left);
   }
 }

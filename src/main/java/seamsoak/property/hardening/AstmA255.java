@@ -12,6 +12,7 @@ import static seamsoak.steel.Element.V;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -38,7 +39,7 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: none in the copies.
  */
-public final class AstmA255 {
+public final class AstmA255 extends PublishedFormula {
   private static final List<Range> LIMITS =
       List.of(
           Correlation.range(C, 0, 0.90),
@@ -49,25 +50,20 @@ public final class AstmA255 {
           Correlation.range(MO, 0, 0.55),
           Correlation.range(CU, 0, 0.55),
           Correlation.range(V, 0, 0.2));
+
+  /** Those of carbon, manganese, silicon and nickel. */
+  private static final List<Range> CAPS = LIMITS.subList(0, 4);
+
   private static final double METRES_PER_INCH = 0.0254;
   private static final double GRAIN_OF_TABLE = 7;
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   public AstmA255(Coefficients k) {
-    this.k = k;
-    this.correlation = k.describe("ideal diameter", "in", LIMITS, "none stated");
-  }
-
-  /** What the standard says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "ideal diameter", "in", LIMITS, "none stated");
   }
 
   /** Ideal diameter of austenite of this analysis and grain size number, m. */
   public double idealDiameterMetres(Composition austenite, double grainNumber) {
-    Composition at = Correlation.capped(LIMITS, austenite, C, MN, SI, NI);
+    Composition at = Correlation.capped(CAPS, austenite);
     double inches = carbonInches(at.carbon()) * grainFactor(grainNumber);
     for (Element e : List.of(MN, SI, NI, CR, MO, CU, V)) {
       inches *= factor(e, at.percent(e));

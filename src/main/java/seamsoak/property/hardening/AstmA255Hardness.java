@@ -5,6 +5,7 @@ import static seamsoak.steel.Element.C;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 
 /**
@@ -20,26 +21,19 @@ import seamsoak.source.Range;
  *
  * <p>Stated error: none in the copy.
  */
-public final class AstmA255Hardness {
+public final class AstmA255Hardness extends PublishedFormula {
   private static final Range CARBON = Correlation.range(C, 0.1, 0.69);
   private static final int TERMS = 6;
 
   private final double[] full = new double[TERMS];
   private final double[] half = new double[TERMS];
-  private final Correlation correlation;
 
   public AstmA255Hardness(Coefficients k) {
+    super(k, "hardness of quenched steel", "HRC", List.of(CARBON), "none stated");
     for (int i = 0; i < TERMS; i++) {
       full[i] = k.get("martensite C^" + i);
       half[i] = k.get("half C^" + i);
     }
-    this.correlation =
-        k.describe("hardness of quenched steel", "HRC", List.of(CARBON), "none stated");
-  }
-
-  /** What the standard says about itself. */
-  public Correlation correlation() {
-    return correlation;
   }
 
   /** Hardness of martensite, HRC. */

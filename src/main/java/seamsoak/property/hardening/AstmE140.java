@@ -2,7 +2,7 @@ package seamsoak.property.hardening;
 
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 
 /**
@@ -17,38 +17,25 @@ import seamsoak.source.Range;
  * <p>Error: within 0.4 HRC of the table; the standard calls conversions approximate and rounds them
  * to whole numbers.
  */
-public final class AstmE140 {
+public final class AstmE140 extends PublishedFormula {
   private static final Range HARDNESS = new Range("hardness", "HRC", 20, 68);
 
-  private final double slope;
-  private final double constant;
-  private final double pole;
-  private final Correlation correlation;
-
   public AstmE140(Coefficients k) {
-    this.slope = k.get("slope");
-    this.constant = k.get("constant");
-    this.pole = k.get("pole");
-    this.correlation =
-        k.describe(
-            "Rockwell C against Vickers hardness",
-            "HRC",
-            List.of(HARDNESS),
-            "0.4 HRC against the table, which rounds to whole numbers");
-  }
-
-  /** What the standard says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "Rockwell C against Vickers hardness",
+        "HRC",
+        List.of(HARDNESS),
+        "0.4 HRC against the table, which rounds to whole numbers");
   }
 
   /** Vickers hardness of a Rockwell C hardness. */
   public double vickers(double hrc) {
-    return (slope * hrc + constant) / (pole - hrc);
+    return (k.get("slope") * hrc + k.get("constant")) / (k.get("pole") - hrc);
   }
 
   /** Rockwell C hardness of a Vickers hardness. */
   public double hrc(double vickers) {
-    return (pole * vickers - constant) / (vickers + slope);
+    return (k.get("pole") * vickers - k.get("constant")) / (vickers + k.get("slope"));
   }
 }

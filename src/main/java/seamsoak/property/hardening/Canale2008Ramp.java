@@ -3,6 +3,7 @@ package seamsoak.property.hardening;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Time at the final heat that a steady climb to it is worth in tempering.
@@ -17,23 +18,15 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: none in the copy.
  */
-public final class Canale2008Ramp {
-  private final Coefficients k;
-  private final Correlation correlation;
+public final class Canale2008Ramp extends PublishedFormula {
 
   public Canale2008Ramp(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe(
-            "tempering time of a climb",
-            "h",
-            List.of(Correlation.celsiusRange(100, 700)),
-            "none stated");
-  }
-
-  /** What the formula says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "tempering time of a climb",
+        "h",
+        List.of(Correlation.celsiusRange(100, 700)),
+        "none stated");
   }
 
   /** Hours at the final heat. */

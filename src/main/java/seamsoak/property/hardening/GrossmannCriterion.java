@@ -7,7 +7,7 @@ import seamsoak.numeric.Bessel;
 import seamsoak.numeric.OneTerm;
 import seamsoak.numeric.Roots;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 
 /**
@@ -30,53 +30,40 @@ import seamsoak.source.Range;
  * air it says too little hardening, so for a warning that something hardens by itself take twice
  * the thickness.
  */
-public final class GrossmannCriterion {
+public final class GrossmannCriterion extends PublishedFormula {
   private static final double PER_INCH = 1 / 0.0254;
   private static final double HALF = 0.5;
   private static final OneTerm PERFECT = OneTerm.cylinder(1e9);
   private static final double BATH_CELSIUS = 20;
   private static final double THICKEST_METRES = 10;
 
-  private final double conductivity;
-  private final double heat;
-  private final double stillAir;
-  private final Correlation correlation;
-
   public GrossmannCriterion(Coefficients k) {
-    this.conductivity = k.get("conductivity");
-    this.heat = k.get("heat");
-    this.stillAir = k.get("still air");
-    this.correlation =
-        k.describe(
-            "ideal diameter that a section needs",
-            "in",
-            List.of(new Range("severity", "1/in", 0.02, 5)),
-            "none stated; it says too little hardening in air and oil");
-  }
-
-  /** What the criterion says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "ideal diameter that a section needs",
+        "in",
+        List.of(new Range("severity", "1/in", 0.02, 5)),
+        "none stated; it says too little hardening in air and oil");
   }
 
   /** Heat capacity of austenite, J/m3/K. */
   public double heatJoulesPerCubicMetreKelvin() {
-    return heat;
+    return k.get("heat");
   }
 
   /** Conductivity of austenite, W/m/K. */
   public double conductivityWattsPerMetreKelvin() {
-    return conductivity;
+    return k.get("conductivity");
   }
 
   /** Severity of still air, 1/in. */
   public double stillAirPerInch() {
-    return stillAir;
+    return k.get("still air");
   }
 
   /** Film coefficient of a severity given in 1/in, W/m2/K. */
   public double filmWattsPerSquareMetreKelvin(double severityPerInch) {
-    return 2 * conductivity * severityPerInch * PER_INCH;
+    return 2 * k.get("conductivity") * severityPerInch * PER_INCH;
   }
 
   /** The DI with which the middle of a section is half martensite, m. */
@@ -127,7 +114,7 @@ public final class GrossmannCriterion {
     double root = PERFECT.root();
     return radius
         * radius
-        * (heat / conductivity)
+        * (k.get("heat") / k.get("conductivity"))
         * Math.log((fromCelsius - BATH_CELSIUS) / (toCelsius - BATH_CELSIUS))
         / (root * root);
   }

@@ -2,7 +2,7 @@ package seamsoak.property.hardening;
 
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Estimate;
 import seamsoak.source.Range;
 
@@ -25,7 +25,7 @@ import seamsoak.source.Range;
  *
  * <p>Band: r 35 % lower to 35 % higher.
  */
-public final class HardeningDepth {
+public final class HardeningDepth extends PublishedFormula {
   /** How far into a section it hardens. */
   public enum Depth {
     /** Hard to the middle. */
@@ -38,63 +38,39 @@ public final class HardeningDepth {
     NOT
   }
 
-  private final double full;
-  private final double through;
-  private final double half;
-  private final double none;
-  private final double doubt;
-  private final double quickerHrc;
-  private final double waterAtFace;
-  private final double oilAtFace;
-  private final double air;
   private final String source;
-  private final Correlation correlation;
 
   public HardeningDepth(Coefficients k) {
-    this.full = k.get("full");
-    this.through = k.get("through");
-    this.half = k.get("half");
-    this.none = k.get("none");
-    this.doubt = k.get("doubt");
-    this.quickerHrc = k.get("quicker pearlite");
-    this.waterAtFace = k.get("water at face");
-    this.oilAtFace = k.get("oil at face");
-    this.air = k.get("air");
+    super(
+        k,
+        "hardness of a slower quench",
+        "HRC",
+        List.of(new Range("margin", "1", 0, 100)),
+        "margin 35 % either way, judgement");
     this.source = k.source();
-    this.correlation =
-        k.describe(
-            "hardness of a slower quench",
-            "HRC",
-            List.of(new Range("margin", "1", 0, 100)),
-            "margin 35 % either way, judgement");
-  }
-
-  /** What the rule says about itself. */
-  public Correlation correlation() {
-    return correlation;
   }
 
   /** How far it hardens, from the margins r at the middle and the face. */
   public Depth depth(double middle, double face) {
-    if (middle >= through) {
+    if (middle >= k.get("through")) {
       return Depth.THROUGH;
     }
-    if (middle >= half) {
+    if (middle >= k.get("half")) {
       return Depth.NEARLY;
     }
-    return face >= half ? Depth.SHELL : Depth.NOT;
+    return face >= k.get("half") ? Depth.SHELL : Depth.NOT;
   }
 
   /** Whether something of a section hardens in still air, from the margin at its middle. */
   public boolean mayHardenInAir(double margin) {
-    return margin >= air;
+    return margin >= k.get("air");
   }
 
   /** What the severity of a quenchant counts at the face. */
   public double severityAtFace(Quenchant.Kind kind, double severityPerInch) {
     return switch (kind) {
-      case WATER -> waterAtFace * severityPerInch;
-      case OIL -> oilAtFace * severityPerInch;
+      case WATER -> k.get("water at face") * severityPerInch;
+      case OIL -> k.get("oil at face") * severityPerInch;
       case AIR, INSULATION, PLATES, SALT -> severityPerInch;
     };
   }
@@ -103,39 +79,39 @@ public final class HardeningDepth {
   public double softHrc(Quenchant.Kind kind, double normalizedHrc) {
     return switch (kind) {
       case AIR, INSULATION -> Math.max(0, normalizedHrc);
-      case OIL, PLATES, SALT, WATER -> Math.max(0, normalizedHrc + quickerHrc);
+      case OIL, PLATES, SALT, WATER -> Math.max(0, normalizedHrc + k.get("quicker pearlite"));
     };
   }
 
   /** Margin from which a section is hard to the middle. */
   public double throughMargin() {
-    return through;
+    return k.get("through");
   }
 
   /** Margin from which a middle is half hard. */
   public double halfMargin() {
-    return half;
+    return k.get("half");
   }
 
   /** Hardness at a margin, between that of all, half and no martensite. */
   public Estimate hrc(double margin, Estimate all, double halfHrc, double noneHrc) {
     return new Estimate(
         at(margin, all.value(), halfHrc, noneHrc),
-        at(margin * (1 - doubt), all.low(), halfHrc, noneHrc),
-        at(margin * (1 + doubt), all.high(), halfHrc, noneHrc),
+        at(margin * (1 - k.get("doubt")), all.low(), halfHrc, noneHrc),
+        at(margin * (1 + k.get("doubt")), all.high(), halfHrc, noneHrc),
         source,
         all.exceeded());
   }
 
   private double at(double margin, double all, double halfHrc, double noneHrc) {
     double middle = Math.min(all, halfHrc);
-    if (margin >= full) {
+    if (margin >= k.get("full")) {
       return all;
     }
-    if (margin >= half) {
-      return middle + (all - middle) * (margin - half) / (full - half);
+    if (margin >= k.get("half")) {
+      return middle + (all - middle) * (margin - k.get("half")) / (k.get("full") - k.get("half"));
     }
-    double share = Math.max(0, (margin - none) / (half - none));
+    double share = Math.max(0, (margin - k.get("none")) / (k.get("half") - k.get("none")));
     double soft = Math.min(middle, noneHrc);
     return soft + (middle - soft) * share;
   }

@@ -3,7 +3,7 @@ package seamsoak.property.hardening;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Steel;
 import seamsoak.steel.TemperatureRange;
@@ -24,21 +24,11 @@ import seamsoak.steel.TemperatureRange;
  *
  * <p>Range: plain and low alloy. Stated error: none.
  */
-public final class HardeningWindow {
+public final class HardeningWindow extends PublishedFormula {
   private static final double STEP = 5;
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   HardeningWindow(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe("hardening range where no sheet gives one", "C", List.of(), "none, judgement");
-  }
-
-  /** What the rule says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "hardening range where no sheet gives one", "C", List.of(), "none, judgement");
   }
 
   /** Whether a carbon content is enough to harden. */

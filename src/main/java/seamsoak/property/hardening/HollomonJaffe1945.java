@@ -3,6 +3,7 @@ package seamsoak.property.hardening;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * One number for temperature and time of a temper; equal numbers soften alike.
@@ -20,38 +21,30 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: none at hand.
  */
-public final class HollomonJaffe1945 {
-  private final double constant;
-  private final Correlation correlation;
+public final class HollomonJaffe1945 extends PublishedFormula {
 
   public HollomonJaffe1945(Coefficients k) {
-    this.constant = k.get("constant");
-    this.correlation =
-        k.describe(
-            "tempering parameter",
-            "1000 K",
-            List.of(Correlation.celsiusRange(100, 700)),
-            "none at hand");
-  }
-
-  /** What the parameter says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "tempering parameter",
+        "1000 K",
+        List.of(Correlation.celsiusRange(100, 700)),
+        "none at hand");
   }
 
   /** The parameter of a temper. */
   public double parameter(double kelvin, double hours) {
-    return kelvin * (constant + Math.log10(hours)) / 1000;
+    return kelvin * (k.get("constant") + Math.log10(hours)) / 1000;
   }
 
   /** The temperature in K that gives a parameter in that time. */
   public double kelvin(double parameter, double hours) {
-    return 1000 * parameter / (constant + Math.log10(hours));
+    return 1000 * parameter / (k.get("constant") + Math.log10(hours));
   }
 
   /** The time in hours that gives a parameter at that temperature. */
   public double hours(double parameter, double kelvin) {
-    return Math.pow(10, 1000 * parameter / kelvin - constant);
+    return Math.pow(10, 1000 * parameter / kelvin - k.get("constant"));
   }
 
   /** Parameter of one temper after another: the first counts as time at the second's heat. */

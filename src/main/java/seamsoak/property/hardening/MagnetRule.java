@@ -2,7 +2,7 @@ package seamsoak.property.hardening;
 
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 
@@ -21,19 +21,10 @@ import seamsoak.source.Estimate;
  * <p>Band: from Ac1, where most of a high-carbon steel changes, to 30 C above Ac3 (at most 770),
  * which a forge's fast rise delays, from memory.
  */
-public final class MagnetRule {
-  private final Coefficients k;
-  private final Correlation correlation;
+public final class MagnetRule extends PublishedFormula {
 
   public MagnetRule(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe("heat at which the magnet lets go", "C", List.of(), "Ac1 to 30 C above Ac3");
-  }
-
-  /** What the rule says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "heat at which the magnet lets go", "C", List.of(), "Ac1 to 30 C above Ac3");
   }
 
   /** The temperature in C with its band, for a steel with that much carbon. */

@@ -12,14 +12,12 @@ import seamsoak.data.Fault;
 import seamsoak.data.Nearest;
 import seamsoak.source.SourceTable;
 
-/** The quenchants, as {@code quenchants.csv} has them, slowest first. */
-public final class QuenchantTable {
-  private final Map<String, Quenchant> quenchants;
-
-  private QuenchantTable(Map<String, Quenchant> quenchants) {
-    this.quenchants = quenchants;
-  }
-
+/**
+ * The quenchants, as {@code quenchants.csv} has them, slowest first.
+ *
+ * @param quenchants each by its id
+ */
+public record QuenchantTable(Map<String, Quenchant> quenchants) {
   /** Reads {@code quenchants.csv}. */
   public static QuenchantTable load(DataFolder data) {
     Map<String, Quenchant> all = new LinkedHashMap<>();

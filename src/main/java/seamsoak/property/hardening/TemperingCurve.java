@@ -1,9 +1,11 @@
 package seamsoak.property.hardening;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import seamsoak.numeric.Polyline;
 import seamsoak.numeric.Roots;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
@@ -14,31 +16,20 @@ import seamsoak.source.Range;
  *
  * <p>Straight between its points. Beyond the hottest it runs on at the last slope, with a remark;
  * below the coolest it is level.
+ *
+ * @param hrcByParameter at least two points, hardness never rising with the parameter
+ * @param band what the hardness is uncertain by, HRC
  */
-public final class TemperingCurve {
+public record TemperingCurve(
+    HollomonJaffe1945 law,
+    NavigableMap<Double, Double> hrcByParameter,
+    double band,
+    String source) {
   private static final double COOLEST_KELVIN = 373.15;
   private static final double HOTTEST_KELVIN = 1000;
 
-  private final HollomonJaffe1945 law;
-  private final NavigableMap<Double, Double> hrcByParameter;
-  private final double band;
-  private final String source;
-
-  /**
-   * A curve through points.
-   *
-   * @param hrcByParameter at least two points, hardness never rising with the parameter
-   * @param band what the hardness is uncertain by, HRC
-   */
-  public TemperingCurve(
-      HollomonJaffe1945 law,
-      NavigableMap<Double, Double> hrcByParameter,
-      double band,
-      String source) {
-    this.law = law;
-    this.hrcByParameter = new TreeMap<>(hrcByParameter);
-    this.band = band;
-    this.source = source;
+  public TemperingCurve {
+    hrcByParameter = Collections.unmodifiableNavigableMap(new TreeMap<>(hrcByParameter));
   }
 
   /** The same curve with every hardness moved. */
@@ -109,7 +100,6 @@ public final class TemperingCurve {
       above = hrcByParameter.lastEntry();
       below = hrcByParameter.lowerEntry(above.getKey());
     }
-    double share = (parameter - below.getKey()) / (above.getKey() - below.getKey());
-    return below.getValue() + share * (above.getValue() - below.getValue());
+    return Polyline.through(below, above, parameter);
   }
 }

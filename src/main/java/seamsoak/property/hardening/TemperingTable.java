@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
+import seamsoak.numeric.Polyline;
 import seamsoak.source.SourceTable;
 import seamsoak.unit.Temperature;
 
@@ -117,32 +118,20 @@ public final class TemperingTable {
             .collect(Collectors.toCollection(TreeSet::new));
     NavigableMap<Double, Double> mean = new TreeMap<>();
     double before = knots.first();
-    double value = curves.stream().mapToDouble(c -> at(c, knots.first())).average().orElseThrow();
+    double value =
+        curves.stream().mapToDouble(c -> Polyline.at(c, knots.first())).average().orElseThrow();
     for (double knot : knots) {
       double from = before;
       value +=
           curves.stream()
               .filter(c -> c.lastKey() >= knot)
-              .mapToDouble(c -> at(c, knot) - at(c, from))
+              .mapToDouble(c -> Polyline.at(c, knot) - Polyline.at(c, from))
               .average()
               .orElseThrow();
       mean.put(knot, value);
       before = knot;
     }
     return mean;
-  }
-
-  private static double at(NavigableMap<Double, Double> curve, double x) {
-    Map.Entry<Double, Double> below = curve.floorEntry(x);
-    Map.Entry<Double, Double> above = curve.ceilingEntry(x);
-    if (below == null) {
-      return above.getValue();
-    }
-    if (below.getKey().equals(above.getKey())) {
-      return below.getValue();
-    }
-    double share = (x - below.getKey()) / (above.getKey() - below.getKey());
-    return below.getValue() + share * (above.getValue() - below.getValue());
   }
 
   private static TemperingSheet sheet(List<CsvTable.Row> rows) {

@@ -7,8 +7,8 @@ import static seamsoak.steel.Element.NI;
 import static seamsoak.steel.Element.SI;
 
 import seamsoak.property.correlation.Coefficients;
-import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.LowAlloy;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 
 /**
@@ -27,19 +27,10 @@ import seamsoak.steel.Composition;
  *
  * <p>Stated error: not at hand.
  */
-public final class VanBohemen2012Retained {
-  private final Coefficients k;
-  private final Correlation correlation;
+public final class VanBohemen2012Retained extends PublishedFormula {
 
   public VanBohemen2012Retained(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe("retained austenite", "1", LowAlloy.ranges(0, 1.5), "not at hand");
-  }
-
-  /** What the correlation says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(k, "retained austenite", "1", LowAlloy.ranges(0, 1.5), "not at hand");
   }
 
   /** Share of retained austenite after a quench to {@code quenchCelsius}. */

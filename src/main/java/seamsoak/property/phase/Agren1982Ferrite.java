@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 
 /**
@@ -14,31 +15,20 @@ import seamsoak.steel.Composition;
  * within 3 % of Wert (1950) from 500 to 912 C; textbook pairs lie two to three times lower above
  * 700 C, so the band is half to once the value.
  */
-public final class Agren1982Ferrite implements CarbonDiffusivity {
-  private final double prefactor;
-  private final double activation;
-  private final double bend;
-  private final double bendOffset;
-  private final double bendActivation;
-  private final Correlation correlation;
+public final class Agren1982Ferrite extends PublishedFormula implements CarbonDiffusivity {
+  private final double prefactor = k.get("prefactor");
+  private final double activation = k.get("activation");
+  private final double bend = k.get("bend");
+  private final double bendOffset = k.get("bend_offset");
+  private final double bendActivation = k.get("bend_activation");
 
-  public Agren1982Ferrite(Coefficients c) {
-    prefactor = c.get("prefactor");
-    activation = c.get("activation");
-    bend = c.get("bend");
-    bendOffset = c.get("bend_offset");
-    bendActivation = c.get("bend_activation");
-    correlation =
-        c.describe(
-            "diffusivity of carbon in ferrite",
-            "m2/s",
-            List.of(Correlation.celsiusRange(-40, 912)),
-            "not at hand; textbook pairs lie two to three times lower above 700 C");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
+  public Agren1982Ferrite(Coefficients k) {
+    super(
+        k,
+        "diffusivity of carbon in ferrite",
+        "m2/s",
+        List.of(Correlation.celsiusRange(-40, 912)),
+        "not at hand; textbook pairs lie two to three times lower above 700 C");
   }
 
   @Override

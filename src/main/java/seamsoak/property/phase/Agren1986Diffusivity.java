@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -20,31 +21,23 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand; 10 to 15 % against three other fits at 0.4 to 0.8 wt%.
  */
-public final class Agren1986Diffusivity implements CarbonDiffusivity {
+public final class Agren1986Diffusivity extends PublishedFormula implements CarbonDiffusivity {
   private final Agren1986Mobility mobility;
-  private final double interactionKelvin;
-  private final Correlation correlation;
 
   public Agren1986Diffusivity(Coefficients k) {
+    super(
+        k,
+        "diffusivity of carbon in austenite",
+        "m2/s",
+        List.of(Correlation.range(Element.C, 0, 2.1), Correlation.celsiusRange(700, 1400)),
+        "not at hand; 10 to 15 % against other fits at 0.4 to 0.8 wt%");
     mobility = Agren1986Mobility.of(k);
-    interactionKelvin = k.get("interaction");
-    correlation =
-        k.describe(
-            "diffusivity of carbon in austenite",
-            "m2/s",
-            List.of(Correlation.range(Element.C, 0, 2.1), Correlation.celsiusRange(700, 1400)),
-            "not at hand; 10 to 15 % against other fits at 0.4 to 0.8 wt%");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
   }
 
   @Override
   public double squareMetresPerSecond(double kelvin, Composition steel) {
     double y = CarbonDiffusivity.ratio(steel);
     return mobility.squareMetresPerSecond(kelvin, y)
-        * (1 + y * (1 - y) * interactionKelvin / kelvin);
+        * (1 + y * (1 - y) * k.get("interaction") / kelvin);
   }
 }

@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.Published;
 import seamsoak.steel.Element;
 
 /**
@@ -27,7 +28,8 @@ public record Agren1986Mobility(
     double inverseKelvin,
     double activation,
     double activationSlope,
-    Correlation correlation) {
+    Correlation correlation)
+    implements Published {
   public static Agren1986Mobility of(Coefficients c) {
     return new Agren1986Mobility(
         c.get("prefactor"),

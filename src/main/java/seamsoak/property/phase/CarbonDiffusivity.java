@@ -1,7 +1,7 @@
 package seamsoak.property.phase;
 
 import java.util.List;
-import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.Published;
 import seamsoak.source.Exceeded;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -10,10 +10,7 @@ import seamsoak.steel.Element;
  * A published diffusivity of carbon in one phase of iron. Several compete: side by side they show
  * how far a time to even carbon out can be trusted.
  */
-public interface CarbonDiffusivity {
-  /** What the formula says about itself. */
-  Correlation correlation();
-
+public interface CarbonDiffusivity extends Published {
   /** Diffusivity with the carbon, and as far as the formula knows the alloy, of a steel, m2/s. */
   double squareMetresPerSecond(double kelvin, Composition steel);
 

@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -23,15 +24,10 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: none.
  */
-public final class ConstantDiffusivity implements CarbonDiffusivity {
-  private final double factor;
-  private final double activationKelvin;
-  private final Correlation correlation;
+public final class ConstantDiffusivity extends PublishedFormula implements CarbonDiffusivity {
 
   private ConstantDiffusivity(Coefficients k, String phase, List<Range> ranges) {
-    factor = k.get("factor");
-    activationKelvin = k.get("activation temperature");
-    correlation = k.describe("diffusivity of carbon in " + phase, "m2/s", ranges, "none");
+    super(k, "diffusivity of carbon in " + phase, "m2/s", ranges, "none");
   }
 
   public static ConstantDiffusivity inAustenite(Coefficients k) {
@@ -46,12 +42,7 @@ public final class ConstantDiffusivity implements CarbonDiffusivity {
   }
 
   @Override
-  public Correlation correlation() {
-    return correlation;
-  }
-
-  @Override
   public double squareMetresPerSecond(double kelvin, Composition steel) {
-    return factor * Math.exp(-activationKelvin / kelvin);
+    return k.get("factor") * Math.exp(-k.get("activation temperature") / kelvin);
   }
 }

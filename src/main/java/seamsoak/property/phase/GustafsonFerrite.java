@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.Published;
 
 /**
  * Activity of carbon in ferrite, against graphite.
@@ -15,7 +16,8 @@ import seamsoak.property.correlation.Correlation;
  * out: a steel's ferrite boundary follows from the activity at its austenite boundary.
  */
 public record GustafsonFerrite(
-    double endMember, double endMemberT, double interactionT, Correlation correlation) {
+    double endMember, double endMemberT, double interactionT, Correlation correlation)
+    implements Published {
   private static final double R = 8.314463;
 
   public static GustafsonFerrite of(Coefficients c) {

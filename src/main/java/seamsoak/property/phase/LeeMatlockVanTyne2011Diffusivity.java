@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -25,35 +26,27 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand.
  */
-public final class LeeMatlockVanTyne2011Diffusivity implements CarbonDiffusivity {
+public final class LeeMatlockVanTyne2011Diffusivity extends PublishedFormula
+    implements CarbonDiffusivity {
   private static final Element[] ALLOYING = {
     Element.MN, Element.SI, Element.NI, Element.MO, Element.AL
   };
   private static final double R = 8.314;
 
-  private final Coefficients k;
-  private final Correlation correlation;
-
   public LeeMatlockVanTyne2011Diffusivity(Coefficients k) {
-    this.k = k;
-    correlation =
-        k.describe(
-            "diffusivity of carbon in austenite",
-            "m2/s",
-            List.of(
-                Correlation.range(Element.C, 0, 1.5),
-                Correlation.range(Element.MN, 0, 2),
-                Correlation.range(Element.SI, 0, 2),
-                Correlation.range(Element.NI, 0, 4),
-                Correlation.range(Element.CR, 0, 1.1),
-                Correlation.range(Element.MO, 0, 0.6),
-                Correlation.celsiusRange(800, 1200)),
-            "not at hand");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "diffusivity of carbon in austenite",
+        "m2/s",
+        List.of(
+            Correlation.range(Element.C, 0, 1.5),
+            Correlation.range(Element.MN, 0, 2),
+            Correlation.range(Element.SI, 0, 2),
+            Correlation.range(Element.NI, 0, 4),
+            Correlation.range(Element.CR, 0, 1.1),
+            Correlation.range(Element.MO, 0, 0.6),
+            Correlation.celsiusRange(800, 1200)),
+        "not at hand");
   }
 
   @Override

@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -24,24 +25,16 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand.
  */
-public final class Liu2009Diffusivity implements CarbonDiffusivity {
+public final class Liu2009Diffusivity extends PublishedFormula implements CarbonDiffusivity {
   private static final double R = 8.314463;
-  private final Coefficients k;
-  private final Correlation correlation;
 
   public Liu2009Diffusivity(Coefficients k) {
-    this.k = k;
-    correlation =
-        k.describe(
-            "diffusivity of carbon in austenite",
-            "m2/s",
-            List.of(Correlation.range(Element.C, 0, 2.1), Correlation.celsiusRange(700, 1400)),
-            "not at hand");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "diffusivity of carbon in austenite",
+        "m2/s",
+        List.of(Correlation.range(Element.C, 0, 2.1), Correlation.celsiusRange(700, 1400)),
+        "not at hand");
   }
 
   /** RT M, m2/s, to set beside {@link Agren1986Mobility}. */

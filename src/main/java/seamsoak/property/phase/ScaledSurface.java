@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.Published;
 import seamsoak.unit.Temperature;
 
 /**
@@ -15,7 +16,8 @@ import seamsoak.unit.Temperature;
  * table values (from memory). Range: 1000 to 1523 K. Error: 8 % in activity at 1000 C, and pCO can
  * lie below 1 atm; above 1000 C the depth of the skin hardly depends on it.
  */
-public record ScaledSurface(double constant, double inverseT, Correlation correlation) {
+public record ScaledSurface(double constant, double inverseT, Correlation correlation)
+    implements Published {
   public static ScaledSurface of(Coefficients c) {
     return new ScaledSurface(
         c.get("constant"),

@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -19,39 +20,26 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand.
  */
-public final class SlyckeEricsson1981Diffusivity implements CarbonDiffusivity {
+public final class SlyckeEricsson1981Diffusivity extends PublishedFormula
+    implements CarbonDiffusivity {
   private static final double R = 8.314;
-  private final double factor;
-  private final double entropy;
-  private final double crowding;
-  private final double activation;
-  private final double activationCarbon;
-  private final Correlation correlation;
 
   public SlyckeEricsson1981Diffusivity(Coefficients k) {
-    factor = k.get("factor");
-    entropy = k.get("entropy x");
-    crowding = k.get("crowding x");
-    activation = k.get("activation energy");
-    activationCarbon = k.get("activation energy x");
-    correlation =
-        k.describe(
-            "diffusivity of carbon in austenite",
-            "m2/s",
-            List.of(Correlation.range(Element.C, 0, 1.5), Correlation.celsiusRange(800, 1200)),
-            "not at hand");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "diffusivity of carbon in austenite",
+        "m2/s",
+        List.of(Correlation.range(Element.C, 0, 1.5), Correlation.celsiusRange(800, 1200)),
+        "not at hand");
   }
 
   @Override
   public double squareMetresPerSecond(double kelvin, Composition steel) {
     double y = CarbonDiffusivity.ratio(steel);
     double x = y / (1 + y);
-    double energy = activation + activationCarbon * x;
-    return factor / (1 + crowding * x) * Math.exp(entropy * x / R - energy / (R * kelvin));
+    double energy = k.get("activation energy") + k.get("activation energy x") * x;
+    return k.get("factor")
+        / (1 + k.get("crowding x") * x)
+        * Math.exp(k.get("entropy x") * x / R - energy / (R * kelvin));
   }
 }

@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
@@ -20,37 +21,22 @@ import seamsoak.steel.Element;
  *
  * <p>Stated error: not at hand.
  */
-public final class Tibbetts1980Diffusivity implements CarbonDiffusivity {
+public final class Tibbetts1980Diffusivity extends PublishedFormula implements CarbonDiffusivity {
   private static final double CALORIES = 1.987;
-  private final double factor;
-  private final double carbon;
-  private final double activation;
-  private final double activationCarbon;
-  private final Correlation correlation;
 
   public Tibbetts1980Diffusivity(Coefficients k) {
-    factor = k.get("factor");
-    carbon = k.get("C");
-    activation = k.get("activation energy");
-    activationCarbon = k.get("activation energy C");
-    correlation =
-        k.describe(
-            "diffusivity of carbon in austenite",
-            "m2/s",
-            List.of(Correlation.range(Element.C, 0.1, 1.3), Correlation.celsiusRange(800, 1100)),
-            "not at hand");
-  }
-
-  @Override
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "diffusivity of carbon in austenite",
+        "m2/s",
+        List.of(Correlation.range(Element.C, 0.1, 1.3), Correlation.celsiusRange(800, 1100)),
+        "not at hand");
   }
 
   @Override
   public double squareMetresPerSecond(double kelvin, Composition steel) {
     double c = steel.carbon();
-    return 1e-4
-        * factor
-        * Math.exp(carbon * c - (activation + activationCarbon * c) / (CALORIES * kelvin));
+    double energy = k.get("activation energy") + k.get("activation energy C") * c;
+    return 1e-4 * k.get("factor") * Math.exp(k.get("C") * c - energy / (CALORIES * kelvin));
   }
 }

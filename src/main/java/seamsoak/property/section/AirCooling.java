@@ -4,6 +4,7 @@ import java.util.List;
 import seamsoak.heat.Environment;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.unit.Temperature;
 
 /**
@@ -20,26 +21,18 @@ import seamsoak.unit.Temperature;
  *
  * <p>Stated error: none; h and the emissivity leave some 15 %, judgement.
  */
-public final class AirCooling {
-
-  private final Environment air;
-  private final Correlation correlation;
+public final class AirCooling extends PublishedFormula {
+  private final Environment air =
+      Environment.steady(
+          k.get("ambient") + Temperature.ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
 
   public AirCooling(Coefficients k) {
-    this.air =
-        Environment.steady(
-            k.get("ambient") + Temperature.ZERO_CELSIUS, k.get("convection"), k.get("emissivity"));
-    this.correlation =
-        k.describe(
-            "cooling rate in still air",
-            "K/s",
-            List.of(Correlation.celsiusRange(20, 1200)),
-            "none stated; some 15 % by convection and emissivity, judgement");
-  }
-
-  /** What the rule says about itself; what the metal holds is {@link En1993Steel}. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "cooling rate in still air",
+        "K/s",
+        List.of(Correlation.celsiusRange(20, 1200)),
+        "none stated; some 15 % by convection and emissivity, judgement");
   }
 
   /** Still air. */

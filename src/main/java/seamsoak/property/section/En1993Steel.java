@@ -1,8 +1,10 @@
 package seamsoak.property.section;
 
+import java.util.Arrays;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Heat and expansion of carbon steel.
@@ -21,43 +23,23 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: none, values for design.
  */
-public final class En1993Steel {
-  private final Coefficients k;
-  private final double[] cubic;
-  private final double[] below735;
-  private final double[] below900;
-  private final double above900;
-  private final Correlation correlation;
+public final class En1993Steel extends PublishedFormula {
+  private final double[] cubic = piece("c 20-600", "constant", "linear", "square", "cube");
+  private final double[] below735 = piece("c 600-735", "constant", "numerator", "pole");
+  private final double[] below900 = piece("c 735-900", "constant", "numerator", "pole");
+  private final double above900 = k.get("c above 900");
 
   public En1993Steel(Coefficients k) {
-    this.k = k;
-    this.cubic =
-        new double[] {
-          k.get("c 20-600 constant"),
-          k.get("c 20-600 linear"),
-          k.get("c 20-600 square"),
-          k.get("c 20-600 cube")
-        };
-    this.below735 = fraction("c 600-735");
-    this.below900 = fraction("c 735-900");
-    this.above900 = k.get("c above 900");
-    this.correlation =
-        k.describe(
-            "heat and expansion of steel",
-            "various",
-            List.of(Correlation.celsiusRange(20, 1200)),
-            "none stated");
+    super(
+        k,
+        "heat and expansion of steel",
+        "various",
+        List.of(Correlation.celsiusRange(20, 1200)),
+        "none stated");
   }
 
-  private double[] fraction(String piece) {
-    return new double[] {
-      k.get(piece + " constant"), k.get(piece + " numerator"), k.get(piece + " pole")
-    };
-  }
-
-  /** What the standard says about itself. */
-  public Correlation correlation() {
-    return correlation;
+  private double[] piece(String piece, String... terms) {
+    return Arrays.stream(terms).mapToDouble(term -> k.get(piece + " " + term)).toArray();
   }
 
   /** Specific heat, J/kg/K. */

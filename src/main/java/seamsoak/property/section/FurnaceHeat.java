@@ -4,6 +4,7 @@ import java.util.List;
 import seamsoak.heat.Environment;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.PublishedFormula;
 
 /**
  * Kilns and forges as they heat the face of a piece.
@@ -18,23 +19,15 @@ import seamsoak.property.correlation.Correlation;
  *
  * <p>Stated error: none; some 20 % in time, judgement.
  */
-public final class FurnaceHeat {
-  private final Coefficients k;
-  private final Correlation correlation;
+public final class FurnaceHeat extends PublishedFormula {
 
   public FurnaceHeat(Coefficients k) {
-    this.k = k;
-    this.correlation =
-        k.describe(
-            "heating in kiln and forge",
-            "W/m2",
-            List.of(Correlation.celsiusRange(20, 1300)),
-            "none stated; some 20 % in time, judgement");
-  }
-
-  /** What the rule says about itself. */
-  public Correlation correlation() {
-    return correlation;
+    super(
+        k,
+        "heating in kiln and forge",
+        "W/m2",
+        List.of(Correlation.celsiusRange(20, 1300)),
+        "none stated; some 20 % in time, judgement");
   }
 
   /** A kiln that is hot when the piece goes in. */

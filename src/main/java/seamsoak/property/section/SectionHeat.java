@@ -8,48 +8,34 @@ import seamsoak.property.correlation.CoefficientTable;
 import seamsoak.property.hardening.GrossmannCriterion;
 import seamsoak.property.hardening.Quenchant;
 
-/** Heating and cooling of sections in what a shop has, each with the heat that applies. */
-public final class SectionHeat {
+/**
+ * Heating and cooling of sections in what a shop has, each with the heat that applies.
+ *
+ * @param steel specific heat, conductivity, expansion
+ * @param airCooling still air
+ * @param furnace kilns and forges
+ * @param criterion what a severity is as a film
+ * @param changing sections that change between pearlite and austenite
+ * @param austenite sections that stay austenite
+ */
+public record SectionHeat(
+    En1993Steel steel,
+    AirCooling airCooling,
+    FurnaceHeat furnace,
+    GrossmannCriterion criterion,
+    SectionModel changing,
+    SectionModel austenite) {
   private static final double LONGEST_SECONDS = 1e6;
 
-  private final En1993Steel steel;
-  private final AirCooling airCooling;
-  private final FurnaceHeat furnace;
-  private final GrossmannCriterion criterion;
-  private final SectionModel changing;
-  private final SectionModel austenite;
-
-  private SectionHeat(
-      En1993Steel steel, AirCooling airCooling, FurnaceHeat furnace, GrossmannCriterion criterion) {
-    this.steel = steel;
-    this.airCooling = airCooling;
-    this.furnace = furnace;
-    this.criterion = criterion;
-    this.changing = new SectionModel(SteelHeat.changing(steel));
-    this.austenite = new SectionModel(SteelHeat.austenite(criterion));
-  }
-
   public static SectionHeat of(CoefficientTable table, GrossmannCriterion criterion) {
+    En1993Steel steel = new En1993Steel(table.of("en1993-1-2"));
     return new SectionHeat(
-        new En1993Steel(table.of("en1993-1-2")),
+        steel,
         new AirCooling(table.of("air-cooling")),
         new FurnaceHeat(table.of("furnace-heat")),
-        criterion);
-  }
-
-  /** Specific heat, conductivity, expansion. */
-  public En1993Steel steel() {
-    return steel;
-  }
-
-  /** Still air. */
-  public AirCooling airCooling() {
-    return airCooling;
-  }
-
-  /** Kilns and forges. */
-  public FurnaceHeat furnace() {
-    return furnace;
+        criterion,
+        new SectionModel(SteelHeat.changing(steel)),
+        new SectionModel(SteelHeat.austenite(criterion)));
   }
 
   /**

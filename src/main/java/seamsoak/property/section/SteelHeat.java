@@ -47,9 +47,8 @@ public final class SteelHeat implements HeatLaw {
 
   /** Of austenite that does not change before martensite: quenching. */
   public static SteelHeat austenite(GrossmannCriterion criterion) {
-    return new SteelHeat(
-        c -> criterion.heatJoulesPerCubicMetreKelvin() * c,
-        c -> criterion.conductivityWattsPerMetreKelvin());
+    return constant(
+        criterion.heatJoulesPerCubicMetreKelvin(), criterion.conductivityWattsPerMetreKelvin());
   }
 
   /** Of something with properties that do not depend on temperature. */
