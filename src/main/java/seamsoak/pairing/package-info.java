@@ -11,9 +11,11 @@
  * <p>Read {@link PairCheck} first. {@link PairSteel} holds what every check asks of one steel,
  * worked out once. A {@link PairFamily} turns two of them and a {@link PairSetting} (layers,
  * section, welding heat, closed or open) into {@link Finding}s and knows nothing else, so swapping
- * the two mirrors them. {@link Judge} holds each value against its line of {@code pair-limits.csv}
- * and puts limit and standing behind the reason. A steel with itself fits by definition: its
- * findings stay, their ratings do not count. Remedies are found by checking again, not recited.
+ * the two mirrors them. A check is a name, a number of each steel, what of the two is rated ({@link
+ * CheckName}) and {@link Why}; {@link Judge} holds it against its line of {@code pair-limits.csv}.
+ * No sentence stands here: {@code words.PairWords} says what a finding holds. A steel with itself
+ * fits by definition: its findings stay, their ratings do not count. Remedies are found by checking
+ * again, not recited.
  *
  * <p>Choices of ours:
  *

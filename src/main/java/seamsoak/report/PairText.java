@@ -2,15 +2,17 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairAdvice;
-import seamsoak.pairing.PairRemedies;
 import seamsoak.pairing.Rating;
 import seamsoak.pairing.Remedy;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.PairWords;
+import seamsoak.words.RemedyWords;
 
 /** Two steels in words: the answer, why, what would make it work, where carbon goes. */
 public record PairText(PairAdvice advice, UnitSystem units) {
@@ -24,7 +26,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
         Section.of("know", "Worth knowing")
             .items(terms(PairText::isTold).stream().map(PairText::line).toList());
     Section remedies = Section.of("remedies", "What would make it work").items(remedies());
-    Section remarks = Section.of("remarks", "Remarks").items(advice.remarks());
+    Section remarks =
+        Section.of("remarks", "Remarks")
+            .items(advice.remarks().stream().map(RemedyWords::remark).toList());
     Section answer =
         Section.of("answer")
             .words(answer())
@@ -66,8 +70,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
         .map(
             f ->
                 new Part.Term(
-                    (isTold(f) ? "" : f.rating().word() + ": ") + SoakText.capital(f.title()),
-                    List.of(f.reason())))
+                    (isTold(f) ? "" : f.rating().word() + ": ")
+                        + SoakText.capital(f.limit().title()),
+                    List.of(words().reason(f))))
         .toList();
   }
 
@@ -80,7 +85,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     List<String> titles =
         advice.checks().stream()
             .filter(f -> f.rating() == advice.rating())
-            .map(Finding::title)
+            .map(f -> f.limit().title())
             .distinct()
             .toList();
     return switch (advice.rating()) {
@@ -96,9 +101,10 @@ public record PairText(PairAdvice advice, UnitSystem units) {
 
   /** Every check, the weightiest first. */
   Table table() {
+    PairWords words = words();
     Table table = new Table("check", "rating", "what was found");
     for (Finding f : advice.checks()) {
-      table.row(SoakText.capital(f.title()), f.rating().word(), f.reason());
+      table.row(SoakText.capital(f.limit().title()), f.rating().word(), words.reason(f));
     }
     return table.captioned("What was checked of " + advice.first() + " with " + advice.second());
   }
@@ -114,7 +120,11 @@ public record PairText(PairAdvice advice, UnitSystem units) {
 
   /** A check without limits is no verdict. */
   private static boolean isTold(Finding f) {
-    return f.watch().isEmpty() && f.clash().isEmpty();
+    return f.limit().silent();
+  }
+
+  private PairWords words() {
+    return new PairWords(units, advice);
   }
 
   /** What would make it work, where there is something to be mended. */
@@ -127,12 +137,12 @@ public record PairText(PairAdvice advice, UnitSystem units) {
       all.add(
           "%s: %s %s the better for it; the pair is then %s."
               .formatted(
-                  r.change(),
+                  new RemedyWords(units).change(r, advice),
                   r.better().stream().distinct().collect(Collectors.joining(", ")),
                   r.better().size() == 1 ? "is" : "are",
                   r.rating() == Rating.FITS ? "one that fits" : "rated " + r.rating().word()));
     }
-    List<String> near = advice.insteadOfSecond().stream().map(PairRemedies.Near::id).toList();
+    List<String> near = advice.insteadOfSecond().stream().map(PairAdvice.Near::id).toList();
     all.add(
         near.isEmpty()
             ? "No grade of the table fits with "
@@ -176,7 +186,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             advice.second() + " %");
     for (PairAdvice.At at : c.heats()) {
       table.row(
-          at.heat(),
+          at.heat().name().toLowerCase(Locale.ROOT),
           shown.temperatureCells(at.temperatureC()),
           still(shown, at.minutesToEven90()),
           Shown.percent(at.firstEvenPct()),
@@ -203,6 +213,6 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             Shown.number(100 - h.firstSharePct(), 0),
             shown.length(h.sectionMm()),
             shown.temperature(h.weldingC()),
-            String.join(", ", h.assumed()));
+            h.assumed().stream().map(RemedyWords::assumed).collect(Collectors.joining(", ")));
   }
 }
