@@ -2,11 +2,9 @@
  * Two steels side by side: families of checks, their limits, what would help, and the matrix of all
  * against all.
  *
- * <p>It may use everything from {@code unit} to {@code carbon}, and needs nothing of {@code
- * billet}. It never runs the solver, so that all pairs of the table take seconds; what needs it,
- * such as the time to even out, is {@code advice}'s ({@code PairAdvisor}). Both {@code pair} and
- * {@code pairs} use the same checks. {@code carbon-loss} in them is the slowest term of the series,
- * within a factor of two of the solver.
+ * <p>No check runs the solver, so that all pairs of the table take seconds: {@code carbon-loss} is
+ * the slowest term of the series, within a factor of two of it. The solver tells the time to even
+ * out of one pair ({@link FirstWelds}). Both {@code pair} and {@code pairs} use the same checks.
  *
  * <p>Read {@link PairCheck} first. {@link PairSteel} holds what every check asks of one steel,
  * worked out once. A {@link PairFamily} turns two of them and a {@link PairSetting} (layers,

@@ -20,11 +20,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   private static final int DECIDING = 3;
 
   public Answer told() {
-    List<Part.Term> against = terms(f -> f.rating() != Rating.FITS);
-    List<Part.Term> fits = terms(f -> f.rating() == Rating.FITS && !isTold(f));
-    Section know =
-        Section.of("know", "Worth knowing")
-            .items(terms(PairText::isTold).stream().map(PairText::line).toList());
+    List<Finding> against = those(f -> f.rating() != Rating.FITS);
+    List<Finding> fits = those(f -> f.rating() == Rating.FITS && !f.limit().silent());
+    Section know = Section.of("know", "Worth knowing").items(lines(those(f -> f.limit().silent())));
     Section remedies = Section.of("remedies", "What would make it work").items(remedies());
     Section remarks =
         Section.of("remarks", "Remarks")
@@ -40,16 +38,16 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return new Answer(
         List.of(
             answer,
-            Section.of("against", WHY).terms(against),
+            Section.of("against", WHY).terms(terms(against)),
             remedies,
             carbon(),
             know,
-            Section.of("fits", "What fits").terms(fits),
+            Section.of("fits", "What fits").terms(terms(fits)),
             Section.of("how", "Reckoned with").words(advice.how().map(this::how).orElse("")),
             remarks),
         List.of(
             answer,
-            Section.of("against", WHY).items(against.stream().map(PairText::line).toList()),
+            Section.of("against", WHY).items(lines(against)),
             remedies,
             against.isEmpty() ? know : Section.of("know"),
             remarks,
@@ -60,24 +58,27 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return fits == 0
         ? ""
         : (against == 0 ? "Fits: all " + fits + " checks." : "Fits: " + fits + " more checks.")
-            + " --full also shows them, where carbon goes, what was reckoned with.";
+            + " --full also shows them, all limits, where carbon goes, what was reckoned with.";
   }
 
-  /** Checks with what was found. */
-  private List<Part.Term> terms(Predicate<Finding> those) {
-    return advice.checks().stream()
-        .filter(those)
-        .map(
-            f ->
-                new Part.Term(
-                    (isTold(f) ? "" : f.rating().word() + ": ")
-                        + SoakText.capital(f.limit().title()),
-                    List.of(words().reason(f))))
-        .toList();
+  private List<Finding> those(Predicate<Finding> those) {
+    return advice.checks().stream().filter(those).toList();
   }
 
-  private static String line(Part.Term term) {
-    return term.word() + ": " + String.join(" ", term.said());
+  /** Checks with what was found and their limits. */
+  private List<Part.Term> terms(List<Finding> those) {
+    return those.stream().map(f -> new Part.Term(head(f), List.of(words().reason(f)))).toList();
+  }
+
+  /** The same where there is little room: without the limits. */
+  private List<String> lines(List<Finding> those) {
+    return those.stream().map(f -> head(f) + ": " + words().says(f)).toList();
+  }
+
+  /** A check without limits is no verdict. */
+  private static String head(Finding f) {
+    return (f.limit().silent() ? "" : f.rating().word() + ": ")
+        + SoakText.capital(f.limit().title());
   }
 
   String answer() {
@@ -116,11 +117,6 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             + " and "
             + (titles.size() - DECIDING)
             + " more";
-  }
-
-  /** A check without limits is no verdict. */
-  private static boolean isTold(Finding f) {
-    return f.limit().silent();
   }
 
   private PairWords words() {
