@@ -87,7 +87,7 @@ final class PairCommand implements Callable<Integer> {
             .sorted(Comparator.reverseOrder())
             .findFirst();
     PairLimits limits = PairLimits.load(root.data());
-    PairAdvisor advisor = root.pairAdvisor(limits, root.unitsOfAnswer());
+    PairAdvisor advisor = root.pairAdvisor(limits);
     if (stock.isPresent()) {
       return print(advisor.withStock(first.strip(), second.strip(), stock.get()), Trace.NONE);
     }

@@ -75,8 +75,7 @@ final class PairsCommand implements Callable<Integer> {
             ? steels.table().steels()
             : grades.stream().map(g -> steels.named(g, spec)).distinct().toList();
     PairTable practice = PairTable.load(root.data(), steels.table());
-    PairCheck check =
-        new PairCheck(root.correlations(), PairLimits.load(root.data()), root.unitsOfAnswer());
+    PairCheck check = new PairCheck(root.correlations(), PairLimits.load(root.data()));
     PairList list;
     try (ProgressLine progress = root.progress()) {
       list =

@@ -96,8 +96,7 @@ final class PlanCommand implements Callable<Integer> {
   /** The pairings of the stack, in the section that it ends with. */
   private List<PairAdvice> pairs(Billet read, Advice advice) {
     double end = advice.history().get(advice.history().size() - 1).thicknessMm();
-    return root.pairAdvisor(PairLimits.load(root.data()), root.units())
-        .ofStack(read.stack(), end / 1e3);
+    return root.pairAdvisor(PairLimits.load(root.data())).ofStack(read.stack(), end / 1e3);
   }
 
   private static byte[] utf8(String text) {

@@ -158,9 +158,9 @@ final class Root implements Callable<Integer> {
     return tables().steels();
   }
 
-  PairAdvisor pairAdvisor(PairLimits limits, UnitSystem told) {
+  PairAdvisor pairAdvisor(PairLimits limits) {
     SteelTable table = steels().table();
-    return new PairAdvisor(correlations(), limits, PairTable.load(data(), table), table, told);
+    return new PairAdvisor(correlations(), limits, PairTable.load(data(), table), table);
   }
 
   /** What an answer rests on, if that is asked for. */

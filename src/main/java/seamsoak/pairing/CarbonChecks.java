@@ -1,8 +1,8 @@
 package seamsoak.pairing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import seamsoak.carbon.CarbonInSteel;
 import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.EvenCarbon;
@@ -11,7 +11,6 @@ import seamsoak.property.Correlations;
 import seamsoak.property.hardening.HardeningWindow;
 import seamsoak.steel.Composition;
 import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
 
 /** Where carbon goes: by activity, not by percent. */
@@ -33,20 +32,21 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {
     CarbonLaw.Isotherm first = a.metal().law().at(SOAK_KELVIN);
     CarbonLaw.Isotherm second = b.metal().law().at(SOAK_KELVIN);
-    Strip strip = strip(a, b, s);
-    EvenCarbon even = new EvenCarbon(strip, SOAK_KELVIN);
-    double evenFirst = even.percent(0);
-    double evenSecond = even.percent(1);
-    List<Finding> all = new ArrayList<>();
-    all.add(activity(a, b, first, second));
-    all.add(evened(a, b, evenFirst, evenSecond));
-    all.add(loss(a, b, s, even));
-    all.add(barrier(a, b, first, second));
-    return all;
-  }
-
-  private static Strip strip(PairSteel a, PairSteel b, PairSetting s) {
-    return one(a, s.firstMetres() / 2).weldedTo(one(b, s.secondMetres() / 2));
+    EvenCarbon even =
+        new EvenCarbon(
+            one(a, s.firstMetres() / 2).weldedTo(one(b, s.secondMetres() / 2)), SOAK_KELVIN);
+    return List.of(
+        judge.values(
+            CheckName.CARBON_ACTIVITY,
+            first.activity(a.metal().startRatio()),
+            second.activity(b.metal().startRatio()),
+            new Why.Dissolved(
+                SOAK_KELVIN - Temperature.ZERO_CELSIUS,
+                a.analysis().carbon(),
+                b.analysis().carbon())),
+        evened(a, b, even.percent(0), even.percent(1)),
+        loss(a, b, s, even),
+        barrier(a, b, first, second));
   }
 
   private static Strip one(PairSteel steel, double metres) {
@@ -54,98 +54,31 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
         steel.metal(), new double[] {metres}, new double[] {steel.metal().startRatio()});
   }
 
-  private Finding activity(
-      PairSteel a, PairSteel b, CarbonLaw.Isotherm first, CarbonLaw.Isotherm second) {
-    double one = first.activity(a.metal().startRatio());
-    double other = second.activity(b.metal().startRatio());
-    String flow =
-        one == other
-            ? "carbon stays where it is."
-            : "carbon goes from "
-                + (one > other ? a.id() + " to " + b.id() : b.id() + " to " + a.id())
-                + ".";
-    return judge.values(
-        "carbon-activity",
-        one,
-        other,
-        Math.abs(one - other),
-        "At "
-            + judge.at(SOAK_KELVIN - Temperature.ZERO_CELSIUS)
-            + " the carbon of "
-            + a.id()
-            + " ("
-            + Judge.number(a.analysis().carbon(), 2)
-            + " %) has activity "
-            + Judge.number(one, 2)
-            + ", that of "
-            + b.id()
-            + " ("
-            + Judge.number(b.analysis().carbon(), 2)
-            + " %) "
-            + Judge.number(other, 2)
-            + ": "
-            + flow);
-  }
-
   private Finding evened(PairSteel a, PairSteel b, double first, double second) {
-    double drop = Math.max(drop(a, first), drop(b, second));
-    return judge.values(
-        "evened-carbon",
-        first,
-        second,
-        drop,
-        "Evened out, as after many restacks, "
-            + a.id()
-            + " holds "
-            + Judge.number(first, 2)
-            + " % carbon and "
-            + b.id()
-            + " "
-            + Judge.number(second, 2)
-            + " %: as quenched "
-            + hardness(a, first)
-            + " and "
-            + hardness(b, second)
-            + "."
-            + lost(drop));
+    Why hardness = new Why.AsQuenched(hardness(a, first), hardness(b, second));
+    return drop(CheckName.EVENED_CARBON, a, b, first, second, hardness);
   }
 
   private Finding loss(PairSteel a, PairSteel b, PairSetting s, EvenCarbon even) {
     double share = evenedShare(a, b, s, even);
-    double first = a.analysis().carbon() + share * (even.percent(0) - a.analysis().carbon());
-    double second = b.analysis().carbon() + share * (even.percent(1) - b.analysis().carbon());
-    double drop = Math.max(drop(a, first), drop(b, second));
-    return judge.values(
-        "carbon-loss",
-        first,
-        second,
-        drop,
-        "After the first weld heats (3 of 5 min) layers of "
-            + length(s.firstMetres())
-            + " "
-            + a.id()
-            + " and "
-            + length(s.secondMetres())
-            + " "
-            + b.id()
-            + " have come "
-            + Judge.number(100 * share, 0)
-            + " % of the way to even: "
-            + a.id()
-            + " "
-            + Judge.number(first, 2)
-            + " %, "
-            + b.id()
-            + " "
-            + Judge.number(second, 2)
-            + " %."
-            + lost(drop));
+    return drop(
+        CheckName.CARBON_LOSS,
+        a,
+        b,
+        a.analysis().carbon() + share * (even.percent(0) - a.analysis().carbon()),
+        b.analysis().carbon() + share * (even.percent(1) - b.analysis().carbon()),
+        new Why.Welded(
+            FirstWelds.WELD_HEATS,
+            FirstWelds.WELD_MINUTES,
+            s.firstMetres(),
+            s.secondMetres(),
+            100 * share));
   }
 
-  private static String lost(double drop) {
-    return drop < 0.5
-        ? " No hardness is lost."
-        : " The harder one loses " + Judge.number(drop, 1) + " HRC.";
+  /** Rated by the hardness that the harder one loses. */
+  private Finding drop(
+      CheckName check, PairSteel a, PairSteel b, double first, double second, Why why) {
+    return judge.values(check, first, second, Math.max(drop(a, first), drop(b, second)), why);
   }
 
   /**
@@ -171,27 +104,8 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
       PairSteel a, PairSteel b, CarbonLaw.Isotherm first, CarbonLaw.Isotherm second) {
     double activity =
         Math.max(first.activity(a.metal().startRatio()), second.activity(b.metal().startRatio()));
-    double one = slower(first, activity);
-    double other = slower(second, activity);
-    double most = Math.max(one, other);
-    String slow = one > other ? a.id() : b.id();
     return judge.values(
-        "carbon-barrier",
-        one,
-        other,
-        most,
-        "Against plain iron, carbon takes "
-            + Judge.number(one, 1)
-            + " times as long through "
-            + a.id()
-            + " and "
-            + Judge.number(other, 1)
-            + " times through "
-            + b.id()
-            + ": "
-            + (judge.limits().of("carbon-barrier").rate(most) == Rating.FITS
-                ? "neither holds it up."
-                : slow + " holds it up."));
+        CheckName.CARBON_BARRIER, slower(first, activity), slower(second, activity), Why.NUMBERS);
   }
 
   private double slower(CarbonLaw.Isotherm steel, double activity) {
@@ -217,11 +131,9 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
     return k.hardening().asQuenched().martensiteHrc(dissolved);
   }
 
-  private String hardness(PairSteel s, double carbonPct) {
-    return s.lines().alwaysAustenite() ? "soft" : Judge.number(hrc(s, carbonPct), 0) + " HRC";
-  }
-
-  private String length(double metres) {
-    return new Length(metres).format(judge.units());
+  private OptionalDouble hardness(PairSteel s, double carbonPct) {
+    return s.lines().alwaysAustenite()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(hrc(s, carbonPct));
   }
 }

@@ -21,85 +21,34 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
     double heat = s.heat(m.welding().usualCelsius(), a, b);
     List<Finding> all = new ArrayList<>();
     all.add(
-        pair(
-            "expansion-cold",
+        judge.of(
+            CheckName.EXPANSION_COLD,
             a,
             b,
-            m.meanCold(a.steel(), a.lines(), STIFF_CELSIUS),
-            m.meanCold(b.steel(), b.lines(), STIFF_CELSIUS),
-            "From room heat to " + judge.at(STIFF_CELSIUS) + ", where layers no longer give way"));
-    all.add(
-        pair(
-            "expansion-to-weld",
-            a,
-            b,
-            mean(m, a, ROOM_CELSIUS, heat),
-            mean(m, b, ROOM_CELSIUS, heat),
-            "From room heat to welding at " + judge.at(heat) + ", transformation and all"));
-    all.add(
-        pair(
-            "expansion-gamma",
-            a,
-            b,
-            mean(m, a, GAMMA_CELSIUS, heat),
-            mean(m, b, GAMMA_CELSIUS, heat),
-            "As austenite, from " + judge.at(GAMMA_CELSIUS) + " to " + judge.at(heat)));
+            x -> m.meanCold(x.steel(), x.lines(), STIFF_CELSIUS),
+            new Why.Between(ROOM_CELSIUS, STIFF_CELSIUS)));
+    all.add(mean(CheckName.EXPANSION_TO_WELD, a, b, ROOM_CELSIUS, heat));
+    all.add(mean(CheckName.EXPANSION_GAMMA, a, b, GAMMA_CELSIUS, heat));
     if (a.hardens() || b.hardens()) {
-      all.add(growth(m, a, b));
+      all.add(judge.of(CheckName.TRANSFORMATION, a, b, this::growth, Why.NUMBERS));
     }
     return all;
   }
 
-  private Finding pair(
-      String check, PairSteel a, PairSteel b, double first, double second, String where) {
-    double gap = Math.abs(first - second);
-    return judge.values(
+  private Finding mean(CheckName check, PairSteel a, PairSteel b, double from, double to) {
+    return judge.of(
         check,
-        first,
-        second,
-        gap,
-        where
-            + ", "
-            + a.id()
-            + " grows "
-            + Judge.number(first, 1)
-            + " and "
-            + b.id()
-            + " "
-            + Judge.number(second, 1)
-            + " millionths per degree C: "
-            + Judge.number(gap, 1)
-            + " apart.");
+        a,
+        b,
+        x -> 1e6 * (elongation(x, to) - elongation(x, from)) / (to - from),
+        new Why.Between(from, to));
   }
 
-  private static double mean(Mechanics m, PairSteel s, double from, double to) {
-    double below = from == ROOM_CELSIUS ? 0 : m.elongationHot(s.steel(), s.lines(), from);
-    return 1e6 * (m.elongationHot(s.steel(), s.lines(), to) - below) / (to - from);
+  private double elongation(PairSteel s, double celsius) {
+    return celsius == ROOM_CELSIUS ? 0 : k.mechanics().elongationHot(s.steel(), s.lines(), celsius);
   }
 
-  private Finding growth(Mechanics m, PairSteel a, PairSteel b) {
-    double first = growth(m, a);
-    double second = growth(m, b);
-    double gap = Math.abs(first - second);
-    return judge.values(
-        "transformation",
-        first,
-        second,
-        gap,
-        "When its austenite becomes martensite "
-            + a.id()
-            + " grows by "
-            + Judge.number(first, 2)
-            + " % in length and "
-            + b.id()
-            + " by "
-            + Judge.number(second, 2)
-            + " %: "
-            + Judge.number(gap, 2)
-            + " % apart.");
-  }
-
-  private double growth(Mechanics m, PairSteel s) {
+  private double growth(PairSteel s) {
     if (s.lines().alwaysAustenite()) {
       return 0;
     }
@@ -108,6 +57,6 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
             .map(k.hardening().window()::heatCelsius)
             .map(s::dissolvedCarbonPct)
             .orElse(s.analysis().carbon());
-    return m.martensiteGrowth().lengthPct(carbon);
+    return k.mechanics().martensiteGrowth().lengthPct(carbon);
   }
 }

@@ -2,91 +2,33 @@ package seamsoak.pairing;
 
 import java.util.List;
 import seamsoak.property.Correlations;
+import seamsoak.steel.TemperatureRange;
 
 /** Forging and welding: whether both can be at one heat, and how near the hotter is to melting. */
 record FireChecks(Correlations k, Judge judge) implements PairFamily {
   @Override
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {
-    return List.of(welding(a, b), solidus(a, b, s), forging(a, b), strength(a, b));
+    double weld = s.weldingCelsius().orElse(k.mechanics().welding().usualCelsius());
+    double forge = common(a.forging(), b.forging());
+    return List.of(
+        judge.overlap(CheckName.WELDING_WINDOW, a.welding(), b.welding()),
+        judge.of(
+            CheckName.SOLIDUS_MARGIN,
+            a,
+            b,
+            x -> x.limits().solidusCelsius() - weld,
+            new Why.At(weld)),
+        judge.overlap(CheckName.FORGING_WINDOW, a.forging(), b.forging()),
+        judge.of(
+            CheckName.HOT_STRENGTH,
+            a,
+            b,
+            x -> k.mechanics().hotStrength().megapascals(x.analysis(), forge),
+            new Why.At(forge)));
   }
 
-  private Finding welding(PairSteel a, PairSteel b) {
-    String says =
-        a.id()
-            + " welds at "
-            + judge.from(a.welding())
-            + ", "
-            + b.id()
-            + " at "
-            + judge.from(b.welding())
-            + judge.shared(a.welding(), b.welding());
-    return judge.overlap("welding-window", a.welding(), b.welding(), says);
-  }
-
-  private Finding solidus(PairSteel a, PairSteel b, PairSetting s) {
-    double heat = s.weldingCelsius().orElse(k.mechanics().welding().usualCelsius());
-    double first = a.limits().solidusCelsius() - heat;
-    double second = b.limits().solidusCelsius() - heat;
-    String says =
-        "At a welding heat of "
-            + judge.at(heat)
-            + " "
-            + left(a.id(), first)
-            + " and "
-            + left(b.id(), second)
-            + ".";
-    return judge.values("solidus-margin", first, second, Math.min(first, second), says);
-  }
-
-  private String left(String id, double margin) {
-    return margin < 0
-        ? id + " is " + judge.apart(-margin) + " above where it starts to melt"
-        : id + " keeps " + judge.apart(margin) + " to melting";
-  }
-
-  private Finding forging(PairSteel a, PairSteel b) {
-    double overlap = Judge.overlap(a.forging(), b.forging());
-    String says =
-        a.id()
-            + " forges from "
-            + judge.at(a.forging().highC())
-            + " down to "
-            + judge.at(a.forging().lowC())
-            + ", "
-            + b.id()
-            + " from "
-            + judge.at(b.forging().highC())
-            + " down to "
-            + judge.at(b.forging().lowC())
-            + (overlap < 0
-                ? ": no heat suits both, " + judge.apart(-overlap) + " lie between."
-                : ": " + judge.apart(overlap) + " of it together.");
-    return judge.overlap("forging-window", a.forging(), b.forging(), says);
-  }
-
-  private Finding strength(PairSteel a, PairSteel b) {
-    double heat = Judge.common(a.forging(), b.forging());
-    double first = k.mechanics().hotStrength().megapascals(a.analysis(), heat);
-    double second = k.mechanics().hotStrength().megapascals(b.analysis(), heat);
-    double ratio = Math.max(first, second) / Math.min(first, second);
-    String stiffer = first == second ? "Neither" : first > second ? a.id() : b.id();
-    String says =
-        "At "
-            + judge.at(heat)
-            + " "
-            + a.id()
-            + " withstands about "
-            + Judge.number(first, 0)
-            + " MPa and "
-            + b.id()
-            + " "
-            + Judge.number(second, 0)
-            + " MPa, a ratio of "
-            + Judge.number(ratio, 2)
-            + ": "
-            + (first == second
-                ? "neither spreads before the other."
-                : stiffer + " is the stiffer.");
-    return judge.values("hot-strength", first, second, ratio, says);
+  /** The middle of what two ranges share, or of the gap between them. */
+  private static double common(TemperatureRange first, TemperatureRange second) {
+    return 0.5 * (Math.min(first.highC(), second.highC()) + Math.max(first.lowC(), second.lowC()));
   }
 }

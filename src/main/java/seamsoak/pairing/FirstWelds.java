@@ -1,8 +1,6 @@
 package seamsoak.pairing;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Defaults;
@@ -20,7 +18,7 @@ import seamsoak.unit.Temperature;
 
 /** Carbon between the layers of two steels after the first weld heats, and how long it goes on. */
 record FirstWelds(Correlations k) {
-  private static final double SOAK_CELSIUS = 1100;
+  static final double SOAK_CELSIUS = 1100;
   private static final double USUAL_NORMALIZING_CELSIUS = 870;
   static final int WELD_HEATS = 3;
   static final double WELD_MINUTES = 5;
@@ -41,10 +39,11 @@ record FirstWelds(Correlations k) {
     for (int i = 0; i < WELD_HEATS; i++) {
       now = shop.solver().advance(now, heat, Edge.SEALED).strip();
     }
-    List<PairAdvice.At> heats = new ArrayList<>();
-    heats.add(at(shop, "welding", start, now, welding));
-    heats.add(at(shop, "soaking", start, now, Math.min(SOAK_CELSIUS, welding)));
-    heats.add(at(shop, "normalizing", start, now, normalizing(a, b)));
+    List<PairAdvice.At> heats =
+        List.of(
+            at(shop, PairAdvice.Heat.WELDING, start, now, welding),
+            at(shop, PairAdvice.Heat.SOAKING, start, now, Math.min(SOAK_CELSIUS, welding)),
+            at(shop, PairAdvice.Heat.NORMALIZING, start, now, normalizing(a, b)));
     int seam = now.seam();
     return new PairAdvice.Evened(
         WELD_HEATS,
@@ -54,7 +53,8 @@ record FirstWelds(Correlations k) {
         heats);
   }
 
-  private static PairAdvice.At at(Shop shop, String name, Strip start, Strip now, double celsius) {
+  private static PairAdvice.At at(
+      Shop shop, PairAdvice.Heat name, Strip start, Strip now, double celsius) {
     double kelvin = celsius + Temperature.ZERO_CELSIUS;
     EvenCarbon even = new EvenCarbon(start, kelvin);
     return new PairAdvice.At(
@@ -72,15 +72,5 @@ record FirstWelds(Correlations k) {
         .mapToDouble(TemperatureRange::middleC)
         .max()
         .orElse(USUAL_NORMALIZING_CELSIUS);
-  }
-
-  /** What it takes for granted, in words. */
-  static String settings() {
-    return String.format(
-        Locale.ROOT,
-        "first weld %d heats of %.0f min; soak at %.0f C",
-        WELD_HEATS,
-        WELD_MINUTES,
-        SOAK_CELSIUS);
   }
 }

@@ -1,6 +1,5 @@
 package seamsoak.pairing;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -11,7 +10,6 @@ import seamsoak.property.Correlations;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
-import seamsoak.unit.Length;
 
 /** How deep each hardens, what quench it needs in the section, and whether air is enough. */
 record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
@@ -41,11 +39,20 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
     double heat = PairSteel.hardenCelsius(k, a, b);
     double first = idealDiameter(a, heat);
     double second = idealDiameter(b, heat);
-    List<Finding> all = new ArrayList<>();
-    all.add(depth(a, b, first, second));
-    all.add(quench(a, b, first, second, s));
-    all.add(air(a, b, first, second, s));
-    return all;
+    List<Quenchant> quenches = quenchants();
+    double air = needed(s, quenches.get(0));
+    double one = first / air;
+    double other = second / air;
+    double rated = one >= 1 == other >= 1 ? 0 : Math.max(one, other);
+    return List.of(
+        judge.values(
+            CheckName.HARDENABILITY,
+            1e3 * first,
+            1e3 * second,
+            new Why.Each(first < MOST_METRES, second < MOST_METRES)),
+        quench(quenches, first, second, s),
+        judge.values(
+            CheckName.AIR_HARDENING, one, other, rated, new Why.Air(s.sectionMetres(), air)));
   }
 
   private double idealDiameter(PairSteel s, double heat) {
@@ -55,58 +62,15 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
     return Math.max(LEAST_METRES, Math.min(MOST_METRES, metres));
   }
 
-  private Finding depth(PairSteel a, PairSteel b, double first, double second) {
-    double ratio = Math.max(first, second) / Math.min(first, second);
-    return judge.values(
-        "hardenability",
-        1e3 * first,
-        1e3 * second,
-        ratio,
-        "A round bar of "
-            + a.id()
-            + " hardens through in a perfect quench up to "
-            + diameter(first)
-            + ", of "
-            + b.id()
-            + " up to "
-            + diameter(second)
-            + ": a ratio of "
-            + Judge.number(ratio, 1)
-            + (first == second ? "." : ", " + (first > second ? a.id() : b.id()) + " the deeper."));
-  }
-
-  private String diameter(double metres) {
-    return (metres < MOST_METRES ? "" : "more than ") + length(metres);
-  }
-
-  private Finding quench(PairSteel a, PairSteel b, double first, double second, PairSetting s) {
-    List<Quenchant> all = quenchants();
+  private Finding quench(List<Quenchant> all, double first, double second, PairSetting s) {
     Optional<Quenchant> forFirst = slowest(all, first, s);
     Optional<Quenchant> forSecond = slowest(all, second, s);
     double fastest = all.get(all.size() - 1).severity();
-    double one = forFirst.map(Quenchant::severity).orElse(fastest);
-    double other = forSecond.map(Quenchant::severity).orElse(fastest);
     return judge.values(
-        "quench",
-        one,
-        other,
-        Math.max(one, other) / Math.min(one, other),
-        length(s.sectionMetres())
-            + " thick, "
-            + a.id()
-            + " "
-            + needs(forFirst)
-            + " and "
-            + b.id()
-            + " "
-            + needs(forSecond)
-            + ".");
-  }
-
-  private static String needs(Optional<Quenchant> quenchant) {
-    return quenchant
-        .map(q -> "hardens in " + q.name() + " (severity " + Judge.number(q.severity(), 2) + ")")
-        .orElse("does not harden to the middle in any quench");
+        CheckName.QUENCH,
+        forFirst.map(Quenchant::severity).orElse(fastest),
+        forSecond.map(Quenchant::severity).orElse(fastest),
+        new Why.Quenches(s.sectionMetres(), forFirst, forSecond));
   }
 
   /** What blades are quenched in, the gentlest first. */
@@ -125,37 +89,5 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
   private double needed(PairSetting s, Quenchant q) {
     Section section = Section.plate(s.sectionMetres() / THICKNESS_MARGIN);
     return k.hardening().criterion().neededMetres(section, q.severity());
-  }
-
-  private Finding air(PairSteel a, PairSteel b, double first, double second, PairSetting s) {
-    double needed = needed(s, quenchants().get(0));
-    double one = first / needed;
-    double other = second / needed;
-    double rated = one >= 1 == other >= 1 ? 0 : Math.max(one, other);
-    return judge.values(
-        "air-hardening",
-        one,
-        other,
-        rated,
-        length(s.sectionMetres())
-            + " thick, a piece may harden in still air when its depth of hardening is "
-            + length(needed)
-            + " or more; "
-            + a.id()
-            + " has "
-            + Judge.number(one, 2)
-            + " of that and "
-            + b.id()
-            + " "
-            + Judge.number(other, 2)
-            + (rated == 0
-                ? one >= 1 ? ": both do." : ": neither does."
-                : ": "
-                    + (one >= 1 ? a.id() : b.id())
-                    + " comes hard out of a normalizing heat, so anneal after it."));
-  }
-
-  private String length(double metres) {
-    return new Length(metres).format(judge.units());
   }
 }

@@ -1,175 +1,70 @@
 package seamsoak.pairing;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import seamsoak.steel.Element;
 import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.TemperatureDifference;
-import seamsoak.unit.UnitSystem;
 
 /**
- * Holds values against limits and puts the finding into words.
+ * Holds values against limits.
  *
  * @param limits of every check
- * @param units to speak in
  */
-public record Judge(PairLimits limits, UnitSystem units) {
-  private static final String CELSIUS = "C";
-  private static final String MILLIONTHS = "1e-6/K";
+record Judge(PairLimits limits) {
+  /** One value of each steel, rated as the check says. */
+  Finding of(
+      CheckName check, PairSteel a, PairSteel b, ToDoubleFunction<PairSteel> value, Why why) {
+    return values(check, value.applyAsDouble(a), value.applyAsDouble(b), why);
+  }
+
+  /** Two values, rated as the check says. */
+  Finding values(CheckName check, double first, double second, Why why) {
+    return values(check, first, second, check.rated(first, second), why);
+  }
 
   /** Two values and what is rated of them. */
-  Finding values(String check, double first, double second, double rated, String says) {
-    return finding(
-        check, first, second, Math.abs(first - second), List.of(), List.of(), rated, says);
+  Finding values(CheckName check, double first, double second, double rated, Why why) {
+    PairLimit limit = limits.of(check);
+    double gap = Math.abs(first - second);
+    Optional<TemperatureRange> none = Optional.empty();
+    return new Finding(check, limit, limit.rate(rated), first, second, gap, none, none, rated, why);
   }
 
   /** Two ranges of temperature, of which the overlap is rated. */
-  Finding overlap(String check, TemperatureRange first, TemperatureRange second, String says) {
-    double overlap = overlap(first, second);
-    return ranges(check, first, second, overlap, says);
+  Finding overlap(CheckName check, TemperatureRange first, TemperatureRange second) {
+    return ranges(check, first, second, overlap(first, second), Why.NUMBERS);
   }
 
   /** Two ranges of temperature, of which the distance is rated. */
-  Finding miss(String check, TemperatureRange first, TemperatureRange second, String says) {
-    return ranges(check, first, second, Math.max(0, -overlap(first, second)), says);
+  Finding miss(CheckName check, TemperatureRange first, TemperatureRange second, Why why) {
+    return ranges(check, first, second, Math.max(0, -overlap(first, second)), why);
   }
 
   private Finding ranges(
-      String check, TemperatureRange first, TemperatureRange second, double rated, String says) {
-    return finding(
-        check,
-        first.middleC(),
-        second.middleC(),
-        Math.max(0, -overlap(first, second)),
-        List.of(first.lowC(), first.highC()),
-        List.of(second.lowC(), second.highC()),
-        rated,
-        says);
-  }
-
-  private Finding finding(
-      String check,
-      double first,
-      double second,
-      double gap,
-      List<Double> firstRange,
-      List<Double> secondRange,
-      double rated,
-      String says) {
+      CheckName check, TemperatureRange first, TemperatureRange second, double rated, Why why) {
     PairLimit limit = limits.of(check);
     return new Finding(
         check,
-        limit.title(),
+        limit,
         limit.rate(rated),
-        first,
-        second,
-        gap,
-        limit.unit(),
-        firstRange,
-        secondRange,
+        first.middleC(),
+        second.middleC(),
+        Math.max(0, -overlap(first, second)),
+        Optional.of(first),
+        Optional.of(second),
         rated,
-        limit.watch(),
-        limit.clash(),
-        says + limits(limit),
-        limit.source(),
-        limit.standing().words());
+        why);
   }
 
   /** What two steels hold of an element; nothing where neither holds any. */
-  Optional<Finding> content(
-      String check, Element e, PairSteel a, PairSteel b, int decimals, String tooMuch) {
-    double first = a.percent(e);
-    double second = b.percent(e);
-    double most = Math.max(first, second);
-    if (most == 0) {
-      return Optional.empty();
-    }
-    String says =
-        a.id()
-            + " has "
-            + number(first, decimals)
-            + " % "
-            + e.symbol()
-            + " and "
-            + b.id()
-            + " "
-            + number(second, decimals)
-            + " %.";
-    boolean warns = limits.of(check).rate(most) != Rating.FITS;
-    return Optional.of(values(check, first, second, most, warns ? says + tooMuch : says));
+  Stream<Finding> content(CheckName check, Element e, PairSteel a, PairSteel b) {
+    return a.percent(e) == 0 && b.percent(e) == 0
+        ? Stream.empty()
+        : Stream.of(of(check, a, b, s -> s.percent(e), new Why.Content(e)));
   }
 
-  /** What two ranges share, or by how much they miss each other, in words. */
-  String shared(TemperatureRange first, TemperatureRange second) {
-    double overlap = overlap(first, second);
-    return overlap < 0
-        ? ": these miss each other by " + apart(-overlap) + "."
-        : ": both from "
-            + from(
-                new TemperatureRange(
-                    Math.max(first.lowC(), second.lowC()), Math.min(first.highC(), second.highC())))
-            + ".";
-  }
-
-  /** How far two ranges overlap; negative by how far they miss each other. */
-  static double overlap(TemperatureRange first, TemperatureRange second) {
+  private static double overlap(TemperatureRange first, TemperatureRange second) {
     return Math.min(first.highC(), second.highC()) - Math.max(first.lowC(), second.lowC());
-  }
-
-  /** The middle of what two ranges share, or of the gap between them. */
-  static double common(TemperatureRange first, TemperatureRange second) {
-    return 0.5 * (Math.min(first.highC(), second.highC()) + Math.max(first.lowC(), second.lowC()));
-  }
-
-  String at(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
-  }
-
-  String apart(double kelvin) {
-    return new TemperatureDifference(kelvin).format(units);
-  }
-
-  String from(TemperatureRange range) {
-    return range.lowC() == range.highC()
-        ? at(range.lowC())
-        : at(range.lowC()) + " to " + at(range.highC());
-  }
-
-  static String number(double value, int decimals) {
-    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-  }
-
-  private String limits(PairLimit limit) {
-    if (limit.watch().isEmpty() && limit.clash().isEmpty()) {
-      return "";
-    }
-    String side = limit.above() ? " above " : " below ";
-    StringBuilder words = new StringBuilder(" Limit:");
-    limit.watch().ifPresent(w -> words.append(" watch").append(side).append(shown(limit, w)));
-    limit
-        .clash()
-        .ifPresent(
-            c ->
-                words
-                    .append(limit.watch().isPresent() ? "," : "")
-                    .append(" clash")
-                    .append(side)
-                    .append(shown(limit, c)));
-    return words.append(" (").append(limit.standing().words()).append(").").toString();
-  }
-
-  private String shown(PairLimit limit, double value) {
-    if (limit.unit().equals(CELSIUS)) {
-      return apart(value);
-    }
-    String number = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    return switch (limit.unit()) {
-      case "" -> number;
-      case MILLIONTHS -> number + " millionths";
-      default -> number + " " + limit.unit();
-    };
   }
 }

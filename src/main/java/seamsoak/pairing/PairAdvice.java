@@ -2,6 +2,7 @@ package seamsoak.pairing;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.steel.Deviation;
 
 /**
  * Whether two steels go together, and what would make them.
@@ -27,9 +28,9 @@ public record PairAdvice(
     Optional<How> how,
     Optional<Evened> carbon,
     List<Remedy> remedies,
-    List<PairRemedies.Near> insteadOfSecond,
+    List<Near> insteadOfSecond,
     Optional<Said> practice,
-    List<String> remarks) {
+    List<Remark> remarks) {
   public PairAdvice {
     checks = List.copyOf(checks);
     remedies = List.copyOf(remedies);
@@ -53,7 +54,15 @@ public record PairAdvice(
       double secondLayerMm,
       double sectionMm,
       double weldingC,
-      List<String> assumed) {}
+      List<Assumption> assumed) {}
+
+  /** What nobody stated of the way a pair is put together. */
+  public enum Assumption {
+    LAYERS_OF_PRACTICE,
+    LAYERS,
+    SECTION,
+    WELD_HEATS
+  }
 
   /**
    * Carbon after the first weld heats, and how much longer it takes.
@@ -82,11 +91,38 @@ public record PairAdvice(
    * @param secondEvenPct of the second
    */
   public record At(
-      String heat,
+      Heat heat,
       double temperatureC,
       Optional<Double> minutesToEven90,
       double firstEvenPct,
       double secondEvenPct) {}
+
+  /** What a heat is for. */
+  public enum Heat {
+    WELDING,
+    SOAKING,
+    NORMALIZING
+  }
+
+  /**
+   * A grade near the second by analysis that fits with the first.
+   *
+   * @param id of the grade
+   * @param distance from the second, in steps of what the smith would notice
+   * @param closedStack whether it does so only in a closed stack
+   */
+  public record Near(String id, double distance, boolean closedStack) {}
+
+  /** What else to know of one of the two. */
+  public sealed interface Remark {
+    /** It holds more or less of an element than its grade allows. */
+    record OutsideGrade(String steel, String designation, Deviation deviation) implements Remark {}
+
+    /**
+     * An analysis for which no heats are known keeps to the limits of grades for which some are.
+     */
+    record WithinGrades(String steel, List<String> grades) implements Remark {}
+  }
 
   /** What practice says, and how well that is known. */
   public record Said(String note, String standing, String source) {}

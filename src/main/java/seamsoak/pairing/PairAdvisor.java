@@ -11,33 +11,28 @@ import java.util.stream.Stream;
 import seamsoak.billet.Stack;
 import seamsoak.property.Correlations;
 import seamsoak.source.Standing;
-import seamsoak.steel.Deviation;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
-import seamsoak.unit.UnitSystem;
 
 /** Advises on two steels: the checks, the carbon between them, what would make them work. */
 public final class PairAdvisor {
   /** Layers where neither the smith nor the table of pairings says, m. */
-  public static final double USUAL_LAYER_METRES = 3e-3;
+  private static final double USUAL_LAYER_METRES = 3e-3;
 
   /** Section at hardening where nobody says, m: a blade before grinding. */
-  public static final double USUAL_SECTION_METRES = 5e-3;
+  private static final double USUAL_SECTION_METRES = 5e-3;
 
   private final Correlations k;
   private final PairCheck check;
   private final PairTable practice;
   private final SteelTable table;
-  private final UnitSystem units;
   private List<PairSteel> grades;
 
-  public PairAdvisor(
-      Correlations k, PairLimits limits, PairTable practice, SteelTable table, UnitSystem units) {
+  public PairAdvisor(Correlations k, PairLimits limits, PairTable practice, SteelTable table) {
     this.k = k;
-    this.check = new PairCheck(k, limits, units);
+    this.check = new PairCheck(k, limits);
     this.practice = practice;
     this.table = table;
-    this.units = units;
   }
 
   /**
@@ -78,7 +73,7 @@ public final class PairAdvisor {
       OptionalDouble firstShare,
       OptionalDouble sectionMetres) {
     /** Nothing was said. */
-    public static final Asked NOTHING =
+    static final Asked NOTHING =
         new Asked(
             OptionalDouble.empty(),
             OptionalDouble.empty(),
@@ -88,27 +83,13 @@ public final class PairAdvisor {
 
   /** A pair of which one has no analysis: a clash, and why. */
   public PairAdvice withStock(String first, String second, Stock stock) {
-    PairLimit limit = check.limits().of(stock.check());
-    boolean firstIs = Stock.named(first).isPresent();
-    boolean secondIs = Stock.named(second).isPresent();
-    String which = firstIs && secondIs ? first + " and " + second : firstIs ? first : second;
     Finding finding =
-        new Finding(
-            limit.name(),
-            limit.title(),
-            limit.rate(1),
-            firstIs ? 1 : 0,
-            secondIs ? 1 : 0,
-            firstIs == secondIs ? 0 : 1,
-            limit.unit(),
-            List.of(),
-            List.of(),
-            1,
-            limit.watch(),
-            limit.clash(),
-            which + ": " + stock.advice(),
-            limit.source(),
-            limit.standing().words());
+        new Judge(check.limits())
+            .values(
+                stock.check(),
+                Stock.named(first).isPresent() ? 1 : 0,
+                Stock.named(second).isPresent() ? 1 : 0,
+                Why.NAME);
     return new PairAdvice(
         first,
         second,
@@ -130,7 +111,7 @@ public final class PairAdvisor {
     PairSteel a = check.steel(first);
     PairSteel b = check.steel(second);
     PairResult result = check.of(a, b, setting);
-    PairRemedies remedies = new PairRemedies(check, units);
+    PairRemedies remedies = new PairRemedies(check);
     List<PairSteel> grades = result.deciding().isEmpty() ? List.of() : grades();
     double welding = check.weldingCelsius(a, b, setting);
     return new PairAdvice(
@@ -151,7 +132,7 @@ public final class PairAdvisor {
         remedies.of(result, setting),
         remedies.insteadOfSecond(result, grades, setting),
         said.map(p -> new PairAdvice.Said(p.note(), p.standing().words(), p.source())),
-        Stream.of(first, second).distinct().flatMap(s -> remarks(s).stream()).toList());
+        Stream.of(first, second).distinct().flatMap(this::remarks).toList());
   }
 
   /** Every steel of the table as the checks want it, once a pair needs others to choose from. */
@@ -162,8 +143,13 @@ public final class PairAdvisor {
     return grades;
   }
 
+  /** As is usual for a pair. */
+  static PairSetting usual(Optional<Practice> said) {
+    return setting(Asked.NOTHING, said);
+  }
+
   /** Layers as asked; what is not asked as the table of pairings has it, or as usual. */
-  static PairSetting setting(Asked asked, Optional<Practice> said) {
+  private static PairSetting setting(Asked asked, Optional<Practice> said) {
     OptionalDouble share = asked.firstShare();
     double first =
         asked.firstMetres().orElse(said.map(p -> p.firstMm() / 1e3).orElse(USUAL_LAYER_METRES));
@@ -182,62 +168,44 @@ public final class PairAdvisor {
         false);
   }
 
-  private static List<String> assumed(Asked asked, Optional<Practice> said) {
-    List<String> all = new ArrayList<>();
+  private static List<PairAdvice.Assumption> assumed(Asked asked, Optional<Practice> said) {
+    List<PairAdvice.Assumption> all = new ArrayList<>();
     if (asked.firstMetres().isEmpty()) {
-      all.add(said.isPresent() ? "layers as usual for this pair" : "layers");
+      all.add(
+          said.isPresent()
+              ? PairAdvice.Assumption.LAYERS_OF_PRACTICE
+              : PairAdvice.Assumption.LAYERS);
     }
     if (asked.sectionMetres().isEmpty()) {
-      all.add("section at hardening");
+      all.add(PairAdvice.Assumption.SECTION);
     }
-    all.add("three weld heats of 5 min, no drawing between");
+    all.add(PairAdvice.Assumption.WELD_HEATS);
     return all;
   }
 
-  private List<String> remarks(Steel s) {
-    List<String> all = new ArrayList<>();
-    for (Deviation d : s.deviations()) {
-      all.add(
-          String.format(
-              Locale.ROOT,
-              "%s: %s %s is outside what %s allows, %s %s.",
-              s.id(),
-              d.element().symbol(),
-              plain(d.percent()),
-              s.designation(),
-              d.tooLittle() ? "at least" : "at most",
-              plain(d.limit())));
-    }
-    if (s.heatTreatment().harden().isEmpty() && !table.steels().contains(s)) {
-      List<Steel> grades = table.gradesOf(s.analysis());
-      if (!grades.isEmpty()) {
-        String known = String.join(", ", grades.stream().map(Steel::id).toList());
-        all.add(
-            s.id()
-                + " keeps to the limits of "
-                + known
-                + ": write \""
-                + grades.get(0).id()
-                + ": "
-                + s.id()
-                + "\" to reckon with the heats published for it.");
-      }
-    }
-    return all;
-  }
-
-  private static String plain(double value) {
-    return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " %";
+  private Stream<PairAdvice.Remark> remarks(Steel s) {
+    Stream<PairAdvice.Remark> outside =
+        s.deviations().stream()
+            .map(d -> new PairAdvice.Remark.OutsideGrade(s.id(), s.designation(), d));
+    boolean own = s.heatTreatment().harden().isEmpty() && !table.steels().contains(s);
+    List<String> grades =
+        own ? table.gradesOf(s.analysis()).stream().map(Steel::id).toList() : List.of();
+    return grades.isEmpty()
+        ? outside
+        : Stream.concat(outside, Stream.of(new PairAdvice.Remark.WithinGrades(s.id(), grades)));
   }
 
   /** Where the settings of this advice come from, for {@code --sources}. */
   public static String settings() {
     return String.format(
         Locale.ROOT,
-        "layers %.0f mm and section %.0f mm where nobody says; %s; %s",
+        "layers %.0f mm and section %.0f mm where nobody says; first weld %d heats of %.0f min;"
+            + " soak at %.0f C; %s",
         1e3 * USUAL_LAYER_METRES,
         1e3 * USUAL_SECTION_METRES,
-        FirstWelds.settings(),
+        FirstWelds.WELD_HEATS,
+        FirstWelds.WELD_MINUTES,
+        FirstWelds.SOAK_CELSIUS,
         Standing.JUDGEMENT.words());
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import seamsoak.property.Correlations;
 import seamsoak.steel.Steel;
-import seamsoak.unit.UnitSystem;
 
 /** Whether two steels go together: every check, held against its limits. */
 public final class PairCheck {
@@ -13,10 +12,10 @@ public final class PairCheck {
   private final PairLimits limits;
   private final List<PairFamily> families;
 
-  public PairCheck(Correlations k, PairLimits limits, UnitSystem units) {
+  public PairCheck(Correlations k, PairLimits limits) {
     this.k = k;
     this.limits = limits;
-    Judge judge = new Judge(limits, units);
+    Judge judge = new Judge(limits);
     this.families =
         List.of(
             new FireChecks(k, judge),
@@ -52,9 +51,7 @@ public final class PairCheck {
       }
     }
     all.sort(
-        Comparator.comparing(Finding::rating)
-            .reversed()
-            .thenComparingInt(f -> limits.of(f.name()).order()));
+        Comparator.comparing(Finding::rating).reversed().thenComparingInt(f -> f.limit().order()));
     Rating rating = all.stream().map(Finding::rating).reduce(Rating.FITS, Rating::or);
     return new PairResult(a, b, rating, all, same);
   }

@@ -29,6 +29,11 @@ public record PairLimit(
     String source,
     int order) {
 
+  /** Whether it never warns: what the check finds is told and no verdict. */
+  public boolean silent() {
+    return watch.isEmpty() && clash.isEmpty();
+  }
+
   /** The rating of a value. */
   public Rating rate(double value) {
     if (beyond(value, clash)) {

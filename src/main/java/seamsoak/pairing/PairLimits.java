@@ -75,10 +75,11 @@ public final class PairLimits {
   }
 
   /** The limit of a check; {@link Fault} when the table lacks it. */
-  public PairLimit of(String name) {
-    PairLimit limit = limits.get(name);
+  public PairLimit of(CheckName check) {
+    PairLimit limit = limits.get(check.key());
     if (limit == null) {
-      throw new Fault(Place.of(file), "no line '" + name + "'", "the check needs its limits");
+      throw new Fault(
+          Place.of(file), "no line '" + check.key() + "'", "the check needs its limits");
     }
     return limit;
   }

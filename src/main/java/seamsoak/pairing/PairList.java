@@ -1,6 +1,5 @@
 package seamsoak.pairing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.state.Progress;
@@ -20,8 +19,26 @@ public record PairList(List<Steel> steels, List<Row> pairs, PairMatrix matrix) {
     pairs = List.copyOf(pairs);
   }
 
-  /** One pair; the note of practice is blank where there is none. */
-  public record Row(PairMatrix.Cell cell, String practice, String standing) {}
+  /** One pair, as JSON has it; the note of practice is blank where there is none. */
+  public record Row(
+      String first,
+      String second,
+      Rating rating,
+      String check,
+      String title,
+      String practice,
+      String standing) {
+    static Row of(PairMatrix.Cell cell, Optional<Practice> said) {
+      return new Row(
+          cell.first(),
+          cell.second(),
+          cell.rating(),
+          cell.check(),
+          cell.title(),
+          said.map(Practice::note).orElse(""),
+          said.map(p -> p.standing().words()).orElse(""));
+    }
+  }
 
   /** The pairings that smiths use or ask about, and a matrix of their steels. */
   public static PairList ofPractice(
@@ -34,46 +51,31 @@ public record PairList(List<Steel> steels, List<Row> pairs, PairMatrix matrix) {
                         .anyMatch(p -> p.first().equals(s.id()) || p.second().equals(s.id())))
             .toList();
     List<PairSteel> known = steels.stream().map(check::steel).toList();
-    List<Row> rows = new ArrayList<>();
-    for (Practice p : practice.pairs()) {
-      PairSetting setting = PairAdvisor.setting(PairAdvisor.Asked.NOTHING, Optional.of(p));
-      rows.add(
-          new Row(
-              PairMatrix.cell(
-                  check, check.of(named(known, p.first()), named(known, p.second()), setting)),
-              p.note(),
-              p.standing().words()));
-    }
-    return new PairList(steels, rows, matrix(check, practice, known, progress));
+    List<Row> rows =
+        practice.pairs().stream()
+            .map(
+                p ->
+                    Row.of(
+                        PairMatrix.cell(
+                            check.of(
+                                named(known, p.first()),
+                                named(known, p.second()),
+                                PairAdvisor.usual(Optional.of(p)))),
+                        Optional.of(p)))
+            .toList();
+    return new PairList(steels, rows, PairMatrix.of(check, practice, known, progress));
   }
 
   /** Every pair of a list of steels. */
   public static PairList of(
       PairCheck check, PairTable practice, List<Steel> steels, Progress progress) {
     PairMatrix matrix =
-        matrix(check, practice, steels.stream().map(check::steel).toList(), progress);
+        PairMatrix.of(check, practice, steels.stream().map(check::steel).toList(), progress);
     List<Row> rows =
         matrix.pairs().stream()
-            .map(
-                c -> {
-                  Optional<Practice> said =
-                      practice.of(grade(steels, c.first()), grade(steels, c.second()));
-                  return new Row(
-                      c,
-                      said.map(Practice::note).orElse(""),
-                      said.map(p -> p.standing().words()).orElse(""));
-                })
+            .map(c -> Row.of(c, practice.of(grade(steels, c.first()), grade(steels, c.second()))))
             .toList();
     return new PairList(steels, rows, matrix);
-  }
-
-  private static PairMatrix matrix(
-      PairCheck check, PairTable practice, List<PairSteel> steels, Progress progress) {
-    return PairMatrix.of(
-        check,
-        steels,
-        (a, b) -> PairAdvisor.setting(PairAdvisor.Asked.NOTHING, practice.of(a, b)),
-        (done, of) -> progress.at("Checking steel", done, of));
   }
 
   private static String grade(List<Steel> steels, String called) {

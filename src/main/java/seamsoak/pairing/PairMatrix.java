@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.BiFunction;
+import seamsoak.state.Progress;
 
 /**
  * Every steel of a list against every other.
@@ -35,46 +36,41 @@ public record PairMatrix(List<String> steels, List<List<Cell>> cells) {
   public record Cell(
       String first, String second, Rating rating, String check, String title, String letter) {}
 
-  /** Told after each row. */
-  public interface Rows {
-    void at(int done, int of);
-  }
-
-  /** Checks all pairs of a list, each put together as the settings say for the two names. */
-  public static PairMatrix of(
-      PairCheck check,
-      List<PairSteel> steels,
-      BiFunction<String, String, PairSetting> settings,
-      Rows rows) {
+  /** Checks all pairs of a list, each put together as is usual for the two. */
+  static PairMatrix of(
+      PairCheck check, PairTable practice, List<PairSteel> steels, Progress progress) {
     List<List<Cell>> all = new ArrayList<>();
     for (int i = 0; i < steels.size(); i++) {
       List<Cell> row = new ArrayList<>();
       for (int j = 0; j <= i; j++) {
         PairSteel a = steels.get(i);
         PairSteel b = steels.get(j);
-        row.add(cell(check, check.of(a, b, settings.apply(a.steel().grade(), b.steel().grade()))));
+        Optional<Practice> said = practice.of(a.steel().grade(), b.steel().grade());
+        row.add(cell(check.of(a, b, PairAdvisor.usual(said))));
       }
       all.add(row);
-      rows.at(i + 1, steels.size());
+      progress.at("Checking steel", i + 1, steels.size());
     }
     return new PairMatrix(steels.stream().map(PairSteel::id).toList(), all);
   }
 
   /** How a result stands in a table. */
-  public static Cell cell(PairCheck check, PairResult result) {
+  static Cell cell(PairResult result) {
+    String first = result.first().id();
+    String second = result.second().id();
+    Rating rating = result.rating();
     return result
         .deciding()
         .map(
             f ->
                 new Cell(
-                    result.first().id(),
-                    result.second().id(),
-                    result.rating(),
-                    f.name(),
-                    f.title(),
-                    letter(check.limits().of(f.name()).letter(), result.rating())))
-        .orElseGet(
-            () -> new Cell(result.first().id(), result.second().id(), Rating.FITS, "", "", "."));
+                    first,
+                    second,
+                    rating,
+                    f.check().key(),
+                    f.limit().title(),
+                    letter(f.limit().letter(), rating)))
+        .orElse(new Cell(first, second, rating, "", "", "."));
   }
 
   /** A capital letter clashes, a small one is to be watched. */

@@ -1,153 +1,113 @@
 package seamsoak.pairing;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import seamsoak.numeric.Roots;
 import seamsoak.steel.Element;
-import seamsoak.unit.Length;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.UnitSystem;
 
 /** What would make a pair work: each change is tried and the pair checked again. */
-public final class PairRemedies {
+record PairRemedies(PairCheck check) {
   private static final double THICKEST_FACTOR = 16;
   private static final int NEAREST = 3;
 
-  private final PairCheck check;
-  private final UnitSystem units;
-
-  public PairRemedies(PairCheck check, UnitSystem units) {
-    this.check = check;
-    this.units = units;
-  }
-
   /** Changes of how it is made that improve a check, the one that helps most first. */
-  public List<Remedy> of(PairResult now, PairSetting s) {
-    List<Remedy> all = new ArrayList<>();
-    if (now.rating() == Rating.FITS) {
-      return all;
-    }
-    closed(all, now, s);
-    cooler(all, now, s);
-    thicker(all, now, s);
-    all.sort(
-        Comparator.comparing(Remedy::rating)
-            .thenComparing(Comparator.comparingInt((Remedy r) -> r.better().size()).reversed()));
-    return all;
+  List<Remedy> of(PairResult now, PairSetting s) {
+    return now.rating() == Rating.FITS
+        ? List.of()
+        : Stream.of(
+                tried(Remedy.Change.CLOSED_STACK, now, Optional.of(s.inClosedStack())),
+                tried(Remedy.Change.LOWER_WELDING_HEAT, now, cooler(now, s)),
+                tried(Remedy.Change.THICKER_LAYERS, now, thicker(now, s)))
+            .flatMap(Optional::stream)
+            .sorted(
+                Comparator.comparing(Remedy::rating)
+                    .thenComparing(
+                        Comparator.comparingInt((Remedy r) -> r.better().size()).reversed()))
+            .toList();
   }
 
-  private void closed(List<Remedy> all, PairResult now, PairSetting s) {
-    add(all, now, s.inClosedStack(), "Weld it in a closed stack, its edges sealed", null, "");
-  }
-
-  private void cooler(List<Remedy> all, PairResult now, PairSetting s) {
-    if (rating(now, "solidus-margin") == Rating.FITS) {
-      return;
-    }
+  /** The highest welding heat that keeps off melting, if both weld at it. */
+  private Optional<PairSetting> cooler(PairResult now, PairSetting s) {
     PairSteel a = now.first();
     PairSteel b = now.second();
-    double margin = check.limits().of("solidus-margin").watch().orElse(0);
+    double margin = check.limits().of(CheckName.SOLIDUS_MARGIN).watch().orElse(0);
     double melts = Math.min(a.limits().solidusCelsius(), b.limits().solidusCelsius());
     double heat = Math.floor((melts - margin) / 5) * 5;
-    if (heat < Math.max(a.welding().lowC(), b.welding().lowC())) {
-      return;
-    }
-    add(
-        all,
-        now,
-        s.weldedAt(heat),
-        "Weld no hotter than " + Temperature.ofCelsius(heat).format(units),
-        heat,
-        "C");
+    return rating(now, CheckName.SOLIDUS_MARGIN) == Rating.FITS
+            || heat < Math.max(a.welding().lowC(), b.welding().lowC())
+        ? Optional.empty()
+        : Optional.of(s.weldedAt(heat));
   }
 
-  private void thicker(List<Remedy> all, PairResult now, PairSetting s) {
-    PairLimit limit = check.limits().of("carbon-loss");
-    if (rating(now, "carbon-loss") == Rating.FITS || limit.watch().isEmpty()) {
-      return;
+  /** The thinnest layers that lose little carbon, if any do. */
+  private Optional<PairSetting> thicker(PairResult now, PairSetting s) {
+    OptionalDouble limit = check.limits().of(CheckName.CARBON_LOSS).watch();
+    if (rating(now, CheckName.CARBON_LOSS) == Rating.FITS
+        || limit.isEmpty()
+        || rated(now, s.thicker(THICKEST_FACTOR)) > limit.getAsDouble()) {
+      return Optional.empty();
     }
-    double watch = limit.watch().getAsDouble();
-    if (rated(now, s.thicker(THICKEST_FACTOR)) > watch) {
-      return;
-    }
+    double watch = limit.getAsDouble();
     double factor =
         Roots.between(f -> watch - rated(now, s.thicker(f)), 1, THICKEST_FACTOR, 1e-3) * 1.01;
-    PairSetting thick = s.thicker(factor);
-    add(
-        all,
-        now,
-        thick,
-        "Begin with layers of "
-            + length(thick.firstMetres())
-            + " "
-            + now.first().id()
-            + " and "
-            + length(thick.secondMetres())
-            + " "
-            + now.second().id()
-            + " or thicker, and do not draw them out",
-        1e3 * thick.firstMetres(),
-        "mm");
+    return Optional.of(s.thicker(factor));
   }
 
   private double rated(PairResult now, PairSetting s) {
     return check
         .of(now.first(), now.second(), s)
-        .check("carbon-loss")
+        .check(CheckName.CARBON_LOSS)
         .map(Finding::rated)
         .orElse(0.0);
   }
 
-  private static Rating rating(PairResult result, String name) {
+  private static Rating rating(PairResult result, CheckName name) {
     return result.check(name).map(Finding::rating).orElse(Rating.FITS);
   }
 
-  private void add(
-      List<Remedy> all, PairResult now, PairSetting s, String change, Double value, String unit) {
-    PairResult then = check.of(now.first(), now.second(), s);
-    List<String> better =
-        now.checks().stream().filter(f -> improved(f, then)).map(Finding::title).toList();
-    if (!better.isEmpty()) {
-      all.add(new Remedy(change, value, unit, then.rating(), better));
+  /** Nothing where a change is not to be had or improves no check. */
+  private Optional<Remedy> tried(
+      Remedy.Change change, PairResult now, Optional<PairSetting> setting) {
+    if (setting.isEmpty()) {
+      return Optional.empty();
     }
+    PairResult then = check.of(now.first(), now.second(), setting.get());
+    List<String> better =
+        now.checks().stream().filter(f -> improved(f, then)).map(f -> f.limit().title()).toList();
+    return better.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Remedy(change, setting.get(), then.rating(), better));
   }
 
   /** A check that a change does away with is better too, unless its kin warns as before. */
   private static boolean improved(Finding f, PairResult then) {
-    if (f.rating() == Rating.FITS) {
-      return false;
-    }
-    String kin = f.name() + "-sealed";
-    Rating after = then.check(kin).map(Finding::rating).orElse(rating(then, f.name()));
-    return after.compareTo(f.rating()) < 0;
+    CheckName after =
+        f.check() == CheckName.OXIDE_CHROMIUM
+                && then.check(CheckName.OXIDE_CHROMIUM_SEALED).isPresent()
+            ? CheckName.OXIDE_CHROMIUM_SEALED
+            : f.check();
+    return rating(then, after).compareTo(f.rating()) < 0;
   }
 
-  /**
-   * A grade near the second by analysis that fits with the first.
-   *
-   * @param id of the grade
-   * @param distance from the second, in steps of what the smith would notice
-   * @param closedStack whether it does so only in a closed stack
-   */
-  public record Near(String id, double distance, boolean closedStack) {}
-
   /** The three nearest; in a closed stack where the first fits with none in the open. */
-  public List<Near> insteadOfSecond(PairResult now, List<PairSteel> grades, PairSetting s) {
+  List<PairAdvice.Near> insteadOfSecond(PairResult now, List<PairSteel> grades, PairSetting s) {
     if (now.rating() == Rating.FITS) {
       return List.of();
     }
-    List<Near> open = nearest(now, grades, s);
+    List<PairAdvice.Near> open = nearest(now, grades, s);
     return open.isEmpty() ? nearest(now, grades, s.inClosedStack()) : open;
   }
 
-  private List<Near> nearest(PairResult now, List<PairSteel> grades, PairSetting s) {
+  private List<PairAdvice.Near> nearest(PairResult now, List<PairSteel> grades, PairSetting s) {
     return grades.stream()
         .filter(g -> !g.sameAs(now.first()) && !g.sameAs(now.second()))
         .sorted(Comparator.comparingDouble(g -> distance(g, now.second())))
         .filter(g -> check.of(now.first(), g, s).rating() == Rating.FITS)
         .limit(NEAREST)
-        .map(g -> new Near(g.id(), distance(g, now.second()), s.sealed()))
+        .map(g -> new PairAdvice.Near(g.id(), distance(g, now.second()), s.sealed()))
         .toList();
   }
 
@@ -167,9 +127,5 @@ public final class PairRemedies {
       sum += steps * steps;
     }
     return Math.sqrt(sum);
-  }
-
-  private String length(double metres) {
-    return new Length(metres).format(units);
   }
 }

@@ -24,7 +24,7 @@ public record PairResult(
   }
 
   /** The finding of a check, if it applies. */
-  public Optional<Finding> check(String name) {
-    return checks.stream().filter(c -> c.name().equals(name)).findFirst();
+  public Optional<Finding> check(CheckName name) {
+    return checks.stream().filter(c -> c.check() == name).findFirst();
   }
 }

@@ -34,11 +34,6 @@ public record PairSetting(
     return firstMetres + secondMetres;
   }
 
-  /** The same with the steels in the other order. */
-  public PairSetting swapped() {
-    return new PairSetting(secondMetres, firstMetres, sectionMetres, weldingCelsius, sealed);
-  }
-
   /** The same in a closed stack. */
   public PairSetting inClosedStack() {
     return new PairSetting(firstMetres, secondMetres, sectionMetres, weldingCelsius, true);

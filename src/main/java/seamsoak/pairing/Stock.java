@@ -7,13 +7,10 @@ import java.util.Optional;
 /** Stock that has no analysis, or something on it that must not go into a fire. */
 public enum Stock {
   UNKNOWN(
-      "unknown-stock",
-      List.of("unknown", "scrap", "mystery", "found", "salvage", "salvaged", "junkyard"),
-      "Nobody knows what is in it: no heat, no quench and no carbon can be told. Ask for the"
-          + " certificate, or harden and break a piece of it, judge its sparks beside a known"
-          + " steel, and give the analysis here."),
+      CheckName.UNKNOWN_STOCK,
+      List.of("unknown", "scrap", "mystery", "found", "salvage", "salvaged", "junkyard")),
   PLATED(
-      "plated-stock",
+      CheckName.PLATED_STOCK,
       List.of(
           "galvanized",
           "galvanised",
@@ -24,28 +21,19 @@ public enum Stock {
           "painted",
           "leaded",
           "tinned",
-          "coated"),
-      "What is on it makes poisonous fume in the fire and keeps the seam from welding: do not heat"
-          + " it. Take bare stock.");
+          "coated"));
 
-  private final String check;
+  private final CheckName check;
   private final List<String> words;
-  private final String advice;
 
-  Stock(String check, List<String> words, String advice) {
+  Stock(CheckName check, List<String> words) {
     this.check = check;
     this.words = words;
-    this.advice = advice;
   }
 
-  /** Name of the check that speaks of it. */
-  public String check() {
+  /** The check that speaks of it. */
+  CheckName check() {
     return check;
-  }
-
-  /** What to do about it. */
-  public String advice() {
-    return advice;
   }
 
   /** The kind of stock that a name tells of, if it does; the worse one first. */

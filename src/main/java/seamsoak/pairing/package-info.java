@@ -2,18 +2,19 @@
  * Two steels side by side: families of checks, their limits, what would help, and the matrix of all
  * against all.
  *
- * <p>It may use everything from {@code unit} to {@code carbon}, and of {@code state} what tells
- * when something has faded. Its checks never run the solver, so that all pairs of the table take
- * seconds; what needs it, such as the time to even out, is {@link PairAdvisor}'s. Both {@code pair}
- * and {@code pairs} use the same checks. {@code carbon-loss} in them is the slowest term of the
- * series, within a factor of two of the solver.
+ * <p>It may use everything from {@code unit} to {@code state}. No check runs the solver, so that
+ * all pairs of the table take seconds: {@code carbon-loss} is the slowest term of the series,
+ * within a factor of two of it. The solver tells the time to even out of one pair ({@link
+ * FirstWelds}). Both {@code pair} and {@code pairs} use the same checks.
  *
  * <p>Read {@link PairCheck} first. {@link PairSteel} holds what every check asks of one steel,
  * worked out once. A {@link PairFamily} turns two of them and a {@link PairSetting} (layers,
  * section, welding heat, closed or open) into {@link Finding}s and knows nothing else, so swapping
- * the two mirrors them. {@link Judge} holds each value against its line of {@code pair-limits.csv}
- * and puts limit and standing behind the reason. A steel with itself fits by definition: its
- * findings stay, their ratings do not count. Remedies are found by checking again, not recited.
+ * the two mirrors them. A check is a name, a number of each steel, what of the two is rated ({@link
+ * CheckName}) and {@link Why}; {@link Judge} holds it against its line of {@code pair-limits.csv}.
+ * No sentence stands here: {@code words.PairWords} says what a finding holds. A steel with itself
+ * fits by definition: its findings stay, their ratings do not count. Remedies are found by checking
+ * again, not recited.
  *
  * <p>Choices of ours:
  *

@@ -7,7 +7,6 @@ import java.util.Map;
 import seamsoak.data.JsonWriter;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairList;
-import seamsoak.pairing.Rating;
 import seamsoak.plan.Advice;
 import seamsoak.single.Decarburization;
 import seamsoak.single.Migration;
@@ -25,16 +24,6 @@ public final class JsonReport {
 
   /** A steel in the list of them. */
   private record Listed(String id, String designation, String category, double carbonPct) {}
-
-  /** A pair in the list of them; texts are blank where there is nothing to say. */
-  private record Paired(
-      String first,
-      String second,
-      Rating rating,
-      String check,
-      String title,
-      String practice,
-      String standing) {}
 
   public static String steels(List<Steel> steels, Trace sources) {
     List<Listed> listed =
@@ -64,27 +53,14 @@ public final class JsonReport {
   }
 
   public static String pair(PairAdvice pair, Trace sources) {
-    return write("pair", JsonWriter.members(pair), sources);
+    return write("pair", Told.members(pair), sources);
   }
 
   /** Pairs in a list, and the same as a matrix of letters where that is what was asked for. */
   public static String pairs(PairList list, List<String> files, Trace sources) {
-    List<Paired> pairs =
-        list.pairs().stream()
-            .map(
-                r ->
-                    new Paired(
-                        r.cell().first(),
-                        r.cell().second(),
-                        r.cell().rating(),
-                        r.cell().check(),
-                        r.cell().title(),
-                        r.practice(),
-                        r.standing()))
-            .toList();
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("steels", list.matrix().steels());
-    all.put("pairs", pairs);
+    all.put("pairs", list.pairs());
     all.put("files", files);
     return write("pairs", all, sources);
   }

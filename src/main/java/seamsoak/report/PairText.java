@@ -2,15 +2,17 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairAdvice;
-import seamsoak.pairing.PairRemedies;
 import seamsoak.pairing.Rating;
 import seamsoak.pairing.Remedy;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.PairWords;
+import seamsoak.words.RemedyWords;
 
 /** Two steels in words: the answer, why, what would make it work, where carbon goes. */
 public record PairText(PairAdvice advice, UnitSystem units) {
@@ -18,13 +20,13 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   private static final int DECIDING = 3;
 
   public Answer told() {
-    List<Part.Term> against = terms(f -> f.rating() != Rating.FITS);
-    List<Part.Term> fits = terms(f -> f.rating() == Rating.FITS && !isTold(f));
-    Section know =
-        Section.of("know", "Worth knowing")
-            .items(terms(PairText::isTold).stream().map(PairText::line).toList());
+    List<Finding> against = those(f -> f.rating() != Rating.FITS);
+    List<Finding> fits = those(f -> f.rating() == Rating.FITS && !f.limit().silent());
+    Section know = Section.of("know", "Worth knowing").items(lines(those(f -> f.limit().silent())));
     Section remedies = Section.of("remedies", "What would make it work").items(remedies());
-    Section remarks = Section.of("remarks", "Remarks").items(advice.remarks());
+    Section remarks =
+        Section.of("remarks", "Remarks")
+            .items(advice.remarks().stream().map(RemedyWords::remark).toList());
     Section answer =
         Section.of("answer")
             .words(answer())
@@ -36,16 +38,16 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return new Answer(
         List.of(
             answer,
-            Section.of("against", WHY).terms(against),
+            Section.of("against", WHY).terms(terms(against)),
             remedies,
             carbon(),
             know,
-            Section.of("fits", "What fits").terms(fits),
+            Section.of("fits", "What fits").terms(terms(fits)),
             Section.of("how", "Reckoned with").words(advice.how().map(this::how).orElse("")),
             remarks),
         List.of(
             answer,
-            Section.of("against", WHY).items(against.stream().map(PairText::line).toList()),
+            Section.of("against", WHY).items(lines(against)),
             remedies,
             against.isEmpty() ? know : Section.of("know"),
             remarks,
@@ -56,23 +58,27 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return fits == 0
         ? ""
         : (against == 0 ? "Fits: all " + fits + " checks." : "Fits: " + fits + " more checks.")
-            + " --full also shows them, where carbon goes, what was reckoned with.";
+            + " --full also shows them, all limits, where carbon goes, what was reckoned with.";
   }
 
-  /** Checks with what was found. */
-  private List<Part.Term> terms(Predicate<Finding> those) {
-    return advice.checks().stream()
-        .filter(those)
-        .map(
-            f ->
-                new Part.Term(
-                    (isTold(f) ? "" : f.rating().word() + ": ") + SoakText.capital(f.title()),
-                    List.of(f.reason())))
-        .toList();
+  private List<Finding> those(Predicate<Finding> those) {
+    return advice.checks().stream().filter(those).toList();
   }
 
-  private static String line(Part.Term term) {
-    return term.word() + ": " + String.join(" ", term.said());
+  /** Checks with what was found and their limits. */
+  private List<Part.Term> terms(List<Finding> those) {
+    return those.stream().map(f -> new Part.Term(head(f), List.of(words().reason(f)))).toList();
+  }
+
+  /** The same where there is little room: without the limits. */
+  private List<String> lines(List<Finding> those) {
+    return those.stream().map(f -> head(f) + ": " + words().says(f)).toList();
+  }
+
+  /** A check without limits is no verdict. */
+  private static String head(Finding f) {
+    return (f.limit().silent() ? "" : f.rating().word() + ": ")
+        + SoakText.capital(f.limit().title());
   }
 
   String answer() {
@@ -80,7 +86,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     List<String> titles =
         advice.checks().stream()
             .filter(f -> f.rating() == advice.rating())
-            .map(Finding::title)
+            .map(f -> f.limit().title())
             .distinct()
             .toList();
     return switch (advice.rating()) {
@@ -96,9 +102,10 @@ public record PairText(PairAdvice advice, UnitSystem units) {
 
   /** Every check, the weightiest first. */
   Table table() {
+    PairWords words = words();
     Table table = new Table("check", "rating", "what was found");
     for (Finding f : advice.checks()) {
-      table.row(SoakText.capital(f.title()), f.rating().word(), f.reason());
+      table.row(SoakText.capital(f.limit().title()), f.rating().word(), words.reason(f));
     }
     return table.captioned("What was checked of " + advice.first() + " with " + advice.second());
   }
@@ -112,9 +119,8 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             + " more";
   }
 
-  /** A check without limits is no verdict. */
-  private static boolean isTold(Finding f) {
-    return f.watch().isEmpty() && f.clash().isEmpty();
+  private PairWords words() {
+    return new PairWords(units, advice);
   }
 
   /** What would make it work, where there is something to be mended. */
@@ -127,12 +133,12 @@ public record PairText(PairAdvice advice, UnitSystem units) {
       all.add(
           "%s: %s %s the better for it; the pair is then %s."
               .formatted(
-                  r.change(),
+                  new RemedyWords(units).change(r, advice),
                   r.better().stream().distinct().collect(Collectors.joining(", ")),
                   r.better().size() == 1 ? "is" : "are",
                   r.rating() == Rating.FITS ? "one that fits" : "rated " + r.rating().word()));
     }
-    List<String> near = advice.insteadOfSecond().stream().map(PairRemedies.Near::id).toList();
+    List<String> near = advice.insteadOfSecond().stream().map(PairAdvice.Near::id).toList();
     all.add(
         near.isEmpty()
             ? "No grade of the table fits with "
@@ -176,7 +182,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             advice.second() + " %");
     for (PairAdvice.At at : c.heats()) {
       table.row(
-          at.heat(),
+          at.heat().name().toLowerCase(Locale.ROOT),
           shown.temperatureCells(at.temperatureC()),
           still(shown, at.minutesToEven90()),
           Shown.percent(at.firstEvenPct()),
@@ -203,6 +209,6 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             Shown.number(100 - h.firstSharePct(), 0),
             shown.length(h.sectionMm()),
             shown.temperature(h.weldingC()),
-            String.join(", ", h.assumed()));
+            h.assumed().stream().map(RemedyWords::assumed).collect(Collectors.joining(", ")));
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairMatrix;
-import seamsoak.pairing.PairMatrix.Cell;
 import seamsoak.pairing.Rating;
 
 /** Many pairs: a list with reasons, a matrix with a letter for each pair, or lines of CSV. */
@@ -21,11 +20,10 @@ public record PairsText(PairList list) {
     Table table = new Table("first", "second", "rating", "decided by");
     Map<Rating, List<String>> byRating = new EnumMap<>(Rating.class);
     for (PairList.Row row : list.pairs()) {
-      Cell c = row.cell();
-      table.row(c.first(), c.second(), c.rating().word(), c.title());
+      table.row(row.first(), row.second(), row.rating().word(), row.title());
       byRating
-          .computeIfAbsent(c.rating(), r -> new ArrayList<>())
-          .add(c.first() + " with " + c.second());
+          .computeIfAbsent(row.rating(), r -> new ArrayList<>())
+          .add(row.first() + " with " + row.second());
     }
     List<String> ratings = new ArrayList<>();
     byRating.forEach((r, pairs) -> ratings.add(r.word() + ": " + String.join(", ", pairs) + "."));
@@ -76,18 +74,17 @@ public record PairsText(PairList list) {
   }
 
   private String counts() {
-    List<Cell> cells = list.pairs().stream().map(PairList.Row::cell).toList();
     return "%d %s: %d fit, %d to watch, %d clash."
         .formatted(
-            cells.size(),
-            cells.size() == 1 ? "pair" : "pairs",
-            count(cells, Rating.FITS),
-            count(cells, Rating.WATCH),
-            count(cells, Rating.CLASH));
+            list.pairs().size(),
+            list.pairs().size() == 1 ? "pair" : "pairs",
+            count(Rating.FITS),
+            count(Rating.WATCH),
+            count(Rating.CLASH));
   }
 
-  private static long count(List<Cell> cells, Rating rating) {
-    return cells.stream().filter(c -> c.rating() == rating).count();
+  private long count(Rating rating) {
+    return list.pairs().stream().filter(r -> r.rating() == rating).count();
   }
 
   /** What the letters mean, of those that stand in the matrix. */
@@ -106,15 +103,14 @@ public record PairsText(PairList list) {
   public String csv() {
     StringBuilder text = new StringBuilder("first,second,rating,check,title,practice,standing\n");
     for (PairList.Row row : list.pairs()) {
-      Cell c = row.cell();
       text.append(
               String.join(
                   ",",
-                  quoted(c.first()),
-                  quoted(c.second()),
-                  c.rating().word(),
-                  c.check(),
-                  quoted(c.title()),
+                  quoted(row.first()),
+                  quoted(row.second()),
+                  row.rating().word(),
+                  row.check(),
+                  quoted(row.title()),
                   quoted(row.practice()),
                   quoted(row.standing())))
           .append('\n');

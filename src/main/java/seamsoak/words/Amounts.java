@@ -1,5 +1,7 @@
 package seamsoak.words;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
@@ -22,6 +24,16 @@ record Amounts(UnitSystem units) {
   /** A difference as a shop can tell it: to 10 F and 5 C. */
   String apart(double kelvin) {
     return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
+  }
+
+  /** Exactly that many decimals. */
+  static String number(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** As many decimals as it has. */
+  static String plain(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
   String length(double metres) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import seamsoak.billet.Default;
 import seamsoak.billet.Stage;
 import seamsoak.data.JsonWriter;
+import seamsoak.pairing.PairAdvice;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.Conflict;
 import seamsoak.schedule.Remark;
@@ -69,6 +70,12 @@ public record Told(String kind, String says) {
     if (value instanceof SeamProfile.Moment m) {
       return Optional.of(new Told(kindOf(m), SeamWords.moment(m)));
     }
+    if (value instanceof PairAdvice.Assumption a) {
+      return Optional.of(new Told(kindOf(a), RemedyWords.assumed(a)));
+    }
+    if (value instanceof PairAdvice.Remark r) {
+      return Optional.of(new Told(kindOf(r), RemedyWords.remark(r)));
+    }
     return Optional.empty();
   }
 
@@ -116,6 +123,11 @@ public record Told(String kind, String says) {
     if (of instanceof SoakAdvice soak && soak.dominant().isEmpty()) {
       told.put("dominant", "none");
       told.put("dominantKind", "none");
+    }
+    if (of instanceof PairAdvice pair) {
+      told.put("checks", PairTold.checks(pair));
+      told.put("remedies", PairTold.remedies(pair));
+      told.putIfAbsent("remarkKinds", List.of());
     }
     if (of instanceof SoakAdvice.SoakOption || of instanceof StageReport) {
       told.putIfAbsent("remarkKinds", List.of());

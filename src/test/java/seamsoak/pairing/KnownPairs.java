@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import seamsoak.data.DataFolder;
 import seamsoak.property.Correlations;
 import seamsoak.steel.SteelTable;
-import seamsoak.unit.UnitSystem;
 
 /** The packed tables, ready to check pairs. */
 final class KnownPairs {
@@ -14,10 +13,7 @@ final class KnownPairs {
 
   final SteelTable table = SteelTable.load(DataFolder.packed());
   final PairCheck check =
-      new PairCheck(
-          Correlations.load(DataFolder.packed()),
-          PairLimits.load(DataFolder.packed()),
-          UnitSystem.METRIC);
+      new PairCheck(Correlations.load(DataFolder.packed()), PairLimits.load(DataFolder.packed()));
 
   static PairSetting setting(double layerMm) {
     return new PairSetting(layerMm / 1e3, layerMm / 1e3, 5e-3, OptionalDouble.empty(), false);
@@ -39,11 +35,11 @@ final class KnownPairs {
     return check.of(steel(first), steel(second), setting);
   }
 
-  Rating rating(String first, String second, String check) {
+  Rating rating(String first, String second, CheckName check) {
     return finding(first, second, check).orElseThrow().rating();
   }
 
-  Optional<Finding> finding(String first, String second, String check) {
+  Optional<Finding> finding(String first, String second, CheckName check) {
     return of(first, second).check(check);
   }
 }

@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.PairWords;
 
 /**
  * Pairs of which the trade knows how they go (common practice, no source), and what must hold for
@@ -35,27 +37,27 @@ class PairCheckTest {
   void highCarbonWithNickelSteelIsAtMostAMatterOfTheHardeningHeat() {
     PairResult pair = known.of("1095", "75Ni8");
     assertNotEquals(Rating.CLASH, pair.rating());
-    pair.deciding().ifPresent(f -> assertEquals("hardening-window", f.name()));
+    pair.deciding().ifPresent(f -> assertEquals(CheckName.HARDENING_WINDOW, f.check()));
   }
 
   @ParameterizedTest
   @CsvSource({
-    "O1, 1084, hardenability, WATCH",
-    "1075, O1, hardenability, WATCH",
-    "1084, L6, hardenability, WATCH",
-    "52100, 1084, oxide-chromium, WATCH",
-    "1084, 1018, soft-layer, WATCH",
-    "9260, 1084, oxide-silicon, WATCH",
-    "A2, 1084, normalizing, WATCH",
-    "1018, 4130, soft-layer, WATCH",
-    "D2, 1084, hardening-window, CLASH",
-    "D2, 1084, hardenability, CLASH",
-    "D2, 1084, oxide-chromium, CLASH",
-    "D2, 1084, solidus-margin, CLASH",
-    "1084, Ni200, soft-layer, WATCH",
-    "1084, Ni200, carbon-barrier, WATCH"
+    "O1, 1084, HARDENABILITY, WATCH",
+    "1075, O1, HARDENABILITY, WATCH",
+    "1084, L6, HARDENABILITY, WATCH",
+    "52100, 1084, OXIDE_CHROMIUM, WATCH",
+    "1084, 1018, SOFT_LAYER, WATCH",
+    "9260, 1084, OXIDE_SILICON, WATCH",
+    "A2, 1084, NORMALIZING, WATCH",
+    "1018, 4130, SOFT_LAYER, WATCH",
+    "D2, 1084, HARDENING_WINDOW, CLASH",
+    "D2, 1084, HARDENABILITY, CLASH",
+    "D2, 1084, OXIDE_CHROMIUM, CLASH",
+    "D2, 1084, SOLIDUS_MARGIN, CLASH",
+    "1084, Ni200, SOFT_LAYER, WATCH",
+    "1084, Ni200, CARBON_BARRIER, WATCH"
   })
-  void isWarnedOf(String first, String second, String check, Rating rating) {
+  void isWarnedOf(String first, String second, CheckName check, Rating rating) {
     assertEquals(rating, known.rating(first, second, check));
   }
 
@@ -64,22 +66,22 @@ class PairCheckTest {
   void austeniticStainlessClashesWithAnythingPlainForExpansionAndOxide(String plain) {
     PairResult pair = known.of("304", plain);
     assertEquals(Rating.CLASH, pair.rating());
-    assertEquals(Rating.CLASH, pair.check("oxide-chromium").orElseThrow().rating());
-    assertEquals(Rating.CLASH, pair.check("expansion-cold").orElseThrow().rating());
+    assertEquals(Rating.CLASH, pair.check(CheckName.OXIDE_CHROMIUM).orElseThrow().rating());
+    assertEquals(Rating.CLASH, pair.check(CheckName.EXPANSION_COLD).orElseThrow().rating());
   }
 
   @Test
   void nickelIsBrightSoftAndSlowsCarbonButDoesNotClash() {
     PairResult pair = known.of("1084", "Ni200");
     assertEquals(Rating.WATCH, pair.rating());
-    Finding contrast = pair.check("contrast").orElseThrow();
-    assertTrue(contrast.second() > contrast.first(), contrast.reason());
-    assertTrue(contrast.reason().contains("Ni200 the brighter one"), contrast.reason());
+    Finding contrast = pair.check(CheckName.CONTRAST).orElseThrow();
+    assertTrue(contrast.second() > contrast.first(), says(pair, contrast));
+    assertTrue(says(pair, contrast).contains("Ni200 the brighter one"), says(pair, contrast));
     assertTrue(
-        pair.check("soft-layer").orElseThrow().reason().contains("never at the edge"),
-        contrast.reason());
-    Finding barrier = pair.check("carbon-barrier").orElseThrow();
-    assertTrue(barrier.second() > 3 * barrier.first(), barrier.reason());
+        says(pair, pair.check(CheckName.SOFT_LAYER).orElseThrow()).contains("never at the edge"),
+        says(pair, contrast));
+    Finding barrier = pair.check(CheckName.CARBON_BARRIER).orElseThrow();
+    assertTrue(barrier.second() > 3 * barrier.first(), says(pair, barrier));
   }
 
   @Test
@@ -88,10 +90,10 @@ class PairCheckTest {
     PairSteel plain = known.check.steel(seamsoak.steel.Steel.written("C0.75 Mn0.40 Si0.25"));
     PairSteel nickel = known.check.steel(seamsoak.steel.Steel.written("C0.75 Mn0.40 Si0.25 Ni2"));
     PairResult pair = known.check.of(nickel, plain, KnownPairs.USUAL);
-    Finding pull = pair.check("carbon-activity").orElseThrow();
-    assertTrue(pull.first() > pull.second(), pull.reason());
-    Finding even = pair.check("evened-carbon").orElseThrow();
-    assertTrue(even.first() < 0.75 && even.second() > 0.75, even.reason());
+    Finding pull = pair.check(CheckName.CARBON_ACTIVITY).orElseThrow();
+    assertTrue(pull.first() > pull.second(), says(pair, pull));
+    Finding even = pair.check(CheckName.EVENED_CARBON).orElseThrow();
+    assertTrue(even.first() < 0.75 && even.second() > 0.75, says(pair, even));
   }
 
   @Test
@@ -100,7 +102,11 @@ class PairCheckTest {
     PairSteel plain = known.check.steel(seamsoak.steel.Steel.written("C0.84 Mn0.75 Si0.22"));
     PairSteel nickel = known.check.steel(seamsoak.steel.Steel.written("C0.75 Mn0.40 Si0.25 Ni2"));
     Finding even =
-        known.check.of(plain, nickel, KnownPairs.USUAL).check("evened-carbon").orElseThrow();
+        known
+            .check
+            .of(plain, nickel, KnownPairs.USUAL)
+            .check(CheckName.EVENED_CARBON)
+            .orElseThrow();
     assertEquals(0.821, even.first(), 0.005);
     assertEquals(0.769, even.second(), 0.005);
   }
@@ -111,7 +117,7 @@ class PairCheckTest {
       PairResult alone = known.check.of(s, s, KnownPairs.USUAL);
       assertEquals(Rating.FITS, alone.rating(), s.id());
       assertTrue(alone.same());
-      alone.checks().forEach(f -> assertEquals(0, f.gap(), 0, s.id() + " " + f.name()));
+      alone.checks().forEach(f -> assertEquals(0, f.gap(), 0, s.id() + " " + f.check()));
     }
   }
 
@@ -120,11 +126,13 @@ class PairCheckTest {
     List<PairSteel> all = known.all();
     PairSetting unequal =
         new PairSetting(2e-3, 3e-3, 5e-3, java.util.OptionalDouble.empty(), false);
+    PairSetting swapped =
+        new PairSetting(3e-3, 2e-3, 5e-3, java.util.OptionalDouble.empty(), false);
     int pairs = 0;
     for (int i = 0; i < all.size(); i++) {
       for (int j = 0; j < i; j++) {
         PairResult one = known.check.of(all.get(i), all.get(j), unequal);
-        PairResult other = known.check.of(all.get(j), all.get(i), unequal.swapped());
+        PairResult other = known.check.of(all.get(j), all.get(i), swapped);
         assertMirrored(one, other);
         pairs++;
       }
@@ -139,16 +147,20 @@ class PairCheckTest {
     for (int i = 0; i < one.checks().size(); i++) {
       Finding a = one.checks().get(i);
       Finding b = other.checks().get(i);
-      String where = pair + " " + a.name();
-      assertEquals(a.name(), b.name(), where);
+      String where = pair + " " + a.check();
+      assertEquals(a.check(), b.check(), where);
       assertEquals(a.rating(), b.rating(), where);
       assertEquals(a.first(), b.second(), 1e-9 * Math.abs(a.first()), where);
       assertEquals(a.second(), b.first(), 1e-9 * Math.abs(a.second()), where);
       assertEquals(a.gap(), b.gap(), 1e-9 * Math.max(1, a.gap()), where);
       assertEquals(a.rated(), b.rated(), 1e-9 * Math.max(1, Math.abs(a.rated())), where);
       assertEquals(a.firstRange(), b.secondRange(), where);
-      assertEquals(words(a.reason()), words(b.reason()), where);
+      assertEquals(words(says(one, a)), words(says(other, b)), where);
     }
+  }
+
+  private static String says(PairResult pair, Finding f) {
+    return new PairWords(UnitSystem.METRIC, pair.first().id(), pair.second().id()).reason(f);
   }
 
   /** The same words, in whatever order the two steels stand. */
@@ -169,11 +181,12 @@ class PairCheckTest {
         assertTrue(Double.isFinite(f.first()) && Double.isFinite(f.second()), f.toString());
         assertTrue(Double.isFinite(f.gap()) && f.gap() >= 0, f.toString());
         assertTrue(Double.isFinite(f.rated()), f.toString());
-        assertTrue(f.reason().contains(pair.first().id()), f.reason());
-        assertTrue(f.reason().contains(pair.second().id()), f.reason());
-        if (f.watch().isPresent()) {
-          assertTrue(f.reason().contains("Limit: watch"), f.reason());
-          assertTrue(f.reason().contains(f.standing()), f.reason());
+        String reason = says(pair, f);
+        assertTrue(reason.contains(pair.first().id()), reason);
+        assertTrue(reason.contains(pair.second().id()), reason);
+        if (f.limit().watch().isPresent()) {
+          assertTrue(reason.contains("Limit: watch"), reason);
+          assertTrue(reason.contains(f.limit().standing().words()), reason);
         }
       }
     }
@@ -187,11 +200,9 @@ class PairCheckTest {
         Finding before = checks.get(i - 1);
         Finding after = checks.get(i);
         int worse = before.rating().compareTo(after.rating());
-        assertTrue(worse >= 0, before.name() + " " + after.name());
+        assertTrue(worse >= 0, before.check() + " " + after.check());
         if (worse == 0) {
-          assertTrue(
-              known.check.limits().of(before.name()).order()
-                  < known.check.limits().of(after.name()).order());
+          assertTrue(before.limit().order() < after.limit().order());
         }
       }
     }
@@ -200,13 +211,21 @@ class PairCheckTest {
   @Test
   void aClosedStackLetsMoreChromiumIn() {
     PairSetting closed = KnownPairs.USUAL.inClosedStack();
-    assertTrue(known.of("A2", "1084", closed).check("oxide-chromium").isEmpty());
+    assertTrue(known.of("A2", "1084", closed).check(CheckName.OXIDE_CHROMIUM).isEmpty());
     assertEquals(
         Rating.FITS,
-        known.of("A2", "1084", closed).check("oxide-chromium-sealed").orElseThrow().rating());
+        known
+            .of("A2", "1084", closed)
+            .check(CheckName.OXIDE_CHROMIUM_SEALED)
+            .orElseThrow()
+            .rating());
     assertEquals(
         Rating.WATCH,
-        known.of("440C", "1084", closed).check("oxide-chromium-sealed").orElseThrow().rating());
+        known
+            .of("440C", "1084", closed)
+            .check(CheckName.OXIDE_CHROMIUM_SEALED)
+            .orElseThrow()
+            .rating());
   }
 
   @Test
@@ -214,18 +233,22 @@ class PairCheckTest {
     double thin =
         known
             .of("1095", "1018", KnownPairs.setting(0.5))
-            .check("carbon-loss")
+            .check(CheckName.CARBON_LOSS)
             .orElseThrow()
             .rated();
     double thick =
-        known.of("1095", "1018", KnownPairs.setting(6)).check("carbon-loss").orElseThrow().rated();
+        known
+            .of("1095", "1018", KnownPairs.setting(6))
+            .check(CheckName.CARBON_LOSS)
+            .orElseThrow()
+            .rated();
     assertTrue(thin > thick, thin + " " + thick);
   }
 
   @Test
   void sulfurAndCopperWarn() {
-    assertEquals(Rating.CLASH, known.rating("C0.4 Mn1.5 S0.30", "1084", "sulfur"));
-    assertEquals(Rating.WATCH, known.rating("C0.4 Mn0.8 Cu0.4", "1084", "copper"));
-    assertTrue(known.finding("1084", "75Ni8", "sulfur").isEmpty());
+    assertEquals(Rating.CLASH, known.rating("C0.4 Mn1.5 S0.30", "1084", CheckName.SULFUR));
+    assertEquals(Rating.WATCH, known.rating("C0.4 Mn0.8 Cu0.4", "1084", CheckName.COPPER));
+    assertTrue(known.finding("1084", "75Ni8", CheckName.SULFUR).isEmpty());
   }
 }

@@ -6,12 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import seamsoak.unit.UnitSystem;
 
 /** What would make a pair work is tried out, not recited. */
 class PairRemediesTest {
   private final KnownPairs known = new KnownPairs();
-  private final PairRemedies remedies = new PairRemedies(known.check, UnitSystem.METRIC);
+  private final PairRemedies remedies = new PairRemedies(known.check);
 
   private List<Remedy> of(String first, String second, PairSetting s) {
     return remedies.of(known.of(first, second, s), s);
@@ -29,7 +28,7 @@ class PairRemediesTest {
   @Test
   void chromiumIsHelpedByAClosedStackAndThatMakes52100Better() {
     Remedy first = of("1084", "52100", KnownPairs.USUAL).get(0);
-    assertTrue(first.change().contains("closed stack"), first.toString());
+    assertTrue(first.change() == Remedy.Change.CLOSED_STACK, first.toString());
     assertTrue(first.better().contains("chromium oxide"), first.toString());
   }
 
@@ -37,18 +36,19 @@ class PairRemediesTest {
   void theLowerWeldingHeatKeepsTheMarginAskedFor() {
     Remedy cooler =
         of("1084", "C105U", KnownPairs.USUAL).stream()
-            .filter(r -> r.unit().equals("C"))
+            .filter(r -> r.change() == Remedy.Change.LOWER_WELDING_HEAT)
             .findFirst()
             .orElseThrow();
-    double margin = known.check.limits().of("solidus-margin").watch().orElseThrow();
+    double margin = known.check.limits().of(CheckName.SOLIDUS_MARGIN).watch().orElseThrow();
     double melts = known.steel("C105U").limits().solidusCelsius();
-    assertEquals(melts - margin, cooler.value(), 5);
-    assertTrue(cooler.value() <= melts - margin);
+    double heat = cooler.setting().weldingCelsius().orElseThrow();
+    assertEquals(melts - margin, heat, 5);
+    assertTrue(heat <= melts - margin);
     assertEquals(
         Rating.FITS,
         known
-            .of("1084", "C105U", KnownPairs.USUAL.weldedAt(cooler.value()))
-            .check("solidus-margin")
+            .of("1084", "C105U", KnownPairs.USUAL.weldedAt(heat))
+            .check(CheckName.SOLIDUS_MARGIN)
             .orElseThrow()
             .rating());
   }
@@ -58,17 +58,18 @@ class PairRemediesTest {
     PairSetting thin = KnownPairs.setting(0.8);
     Remedy thicker =
         of("1084", "PUREIRON", thin).stream()
-            .filter(r -> r.unit().equals("mm"))
+            .filter(r -> r.change() == Remedy.Change.THICKER_LAYERS)
             .findFirst()
             .orElseThrow();
-    assertEquals(Rating.FITS, loss(thicker.value()));
-    assertEquals(Rating.WATCH, loss(0.97 * thicker.value()));
+    double millimetres = 1e3 * thicker.setting().firstMetres();
+    assertEquals(Rating.FITS, loss(millimetres));
+    assertEquals(Rating.WATCH, loss(0.97 * millimetres));
   }
 
   private Rating loss(double millimetres) {
     return known
         .of("1084", "PUREIRON", KnownPairs.setting(millimetres))
-        .check("carbon-loss")
+        .check(CheckName.CARBON_LOSS)
         .orElseThrow()
         .rating();
   }
@@ -76,10 +77,10 @@ class PairRemediesTest {
   @Test
   void theOtherGradesFitAndAreTheNearest() {
     PairResult now = known.of("1084", "O1");
-    List<PairRemedies.Near> near = remedies.insteadOfSecond(now, known.all(), KnownPairs.USUAL);
+    List<PairAdvice.Near> near = remedies.insteadOfSecond(now, known.all(), KnownPairs.USUAL);
     assertEquals(3, near.size());
     double last = 0;
-    for (PairRemedies.Near n : near) {
+    for (PairAdvice.Near n : near) {
       assertEquals(Rating.FITS, known.of("1084", n.id()).rating(), n.id());
       assertTrue(n.distance() >= last);
       last = n.distance();
@@ -89,10 +90,10 @@ class PairRemediesTest {
 
   @Test
   void aSteelThatNeedsAClosedStackIsOfferedGradesForThat() {
-    List<PairRemedies.Near> near =
+    List<PairAdvice.Near> near =
         remedies.insteadOfSecond(known.of("52100", "1084"), known.all(), KnownPairs.USUAL);
     assertEquals(3, near.size());
-    for (PairRemedies.Near n : near) {
+    for (PairAdvice.Near n : near) {
       assertTrue(n.closedStack());
       assertEquals(
           Rating.FITS,

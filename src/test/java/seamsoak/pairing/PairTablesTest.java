@@ -68,12 +68,12 @@ class PairTablesTest {
 
   @Test
   void aLimitWarnsBeyondItNotAtIt() {
-    PairLimit above = PairLimits.load(PACKED).of("ms");
+    PairLimit above = PairLimits.load(PACKED).of(CheckName.MS);
     assertEquals(Rating.FITS, above.rate(above.watch().orElseThrow()));
     assertEquals(Rating.WATCH, above.rate(above.watch().orElseThrow() + 0.01));
     assertEquals(Rating.WATCH, above.rate(above.clash().orElseThrow()));
     assertEquals(Rating.CLASH, above.rate(above.clash().orElseThrow() + 0.01));
-    PairLimit below = PairLimits.load(PACKED).of("forging-window");
+    PairLimit below = PairLimits.load(PACKED).of(CheckName.FORGING_WINDOW);
     assertEquals(Rating.FITS, below.rate(below.watch().orElseThrow()));
     assertEquals(Rating.WATCH, below.rate(below.watch().orElseThrow() - 0.01));
     assertEquals(Rating.CLASH, below.rate(below.clash().orElseThrow() - 0.01));
@@ -115,6 +115,6 @@ class PairTablesTest {
     CsvTable table = PACKED.csv("pair-limits.csv");
     Files.writeString(folder.resolve("pair-limits.csv"), String.join(",", table.columns()) + "\n");
     PairLimits none = PairLimits.load(DataFolder.over(folder));
-    assertThrows(Fault.class, () -> none.of("ms"));
+    assertThrows(Fault.class, () -> none.of(CheckName.MS));
   }
 }

@@ -1,0 +1,59 @@
+package seamsoak.words;
+
+import seamsoak.pairing.PairAdvice;
+import seamsoak.pairing.PairSetting;
+import seamsoak.pairing.Remedy;
+import seamsoak.steel.Deviation;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * What would make a pair work, what was assumed of it and what else to know of its steels.
+ *
+ * @param units that are shown
+ */
+public record RemedyWords(UnitSystem units) {
+  /** What to do. */
+  public String change(Remedy remedy, PairAdvice advice) {
+    Amounts amounts = new Amounts(units);
+    PairSetting then = remedy.setting();
+    return switch (remedy.change()) {
+      case CLOSED_STACK -> "Weld it in a closed stack, its edges sealed";
+      case LOWER_WELDING_HEAT ->
+          "Weld no hotter than " + amounts.heat(then.weldingCelsius().orElseThrow());
+      case THICKER_LAYERS ->
+          "Begin with layers of %s %s and %s %s or thicker, and do not draw them out"
+              .formatted(
+                  amounts.length(then.firstMetres()),
+                  advice.first(),
+                  amounts.length(then.secondMetres()),
+                  advice.second());
+    };
+  }
+
+  /** What nobody stated. */
+  public static String assumed(PairAdvice.Assumption assumption) {
+    return switch (assumption) {
+      case LAYERS_OF_PRACTICE -> "layers as usual for this pair";
+      case LAYERS -> "layers";
+      case SECTION -> "section at hardening";
+      case WELD_HEATS -> "three weld heats of 5 min, no drawing between";
+    };
+  }
+
+  public static String remark(PairAdvice.Remark remark) {
+    if (remark instanceof PairAdvice.Remark.OutsideGrade o) {
+      Deviation d = o.deviation();
+      return "%s: %s %s %% is outside what %s allows, %s %s %%."
+          .formatted(
+              o.steel(),
+              d.element().symbol(),
+              Amounts.plain(d.percent()),
+              o.designation(),
+              d.tooLittle() ? "at least" : "at most",
+              Amounts.plain(d.limit()));
+    }
+    PairAdvice.Remark.WithinGrades w = (PairAdvice.Remark.WithinGrades) remark;
+    return "%s keeps to the limits of %s: write \"%s: %s\" to reckon with the heats published for it."
+        .formatted(w.steel(), String.join(", ", w.grades()), w.grades().get(0), w.steel());
+  }
+}
