@@ -12,7 +12,7 @@ import seamsoak.state.StageReport;
 import seamsoak.words.DefaultWords;
 
 /** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
-record BilletText(Advice advice, Shown shown) {
+record BilletText(Advice advice, Numbers shown) {
 
   Table sizes() {
     return sizes(0, advice.history().size());
@@ -43,7 +43,7 @@ record BilletText(Advice advice, Shown shown) {
     return ("The tiles' cells are %s times as long as they are wide by now. To end up square, forge"
             + " the bar %s thick by %s wide before cutting; %d tiles take %s of it.")
         .formatted(
-            Shown.percent(p.aspectNow()),
+            Numbers.percent(p.aspectNow()),
             shown.length(p.thicknessMm()),
             shown.length(p.widthMm()),
             p.tiles(),

@@ -21,10 +21,10 @@ record BladeText(Advice advice, UnitSystem units) {
     for (Quenched q : quenched()) {
       table.row(
           q.steel(),
-          Shown.number(q.edgeHrc(), 0),
-          Shown.number(q.faceHrc(), 0),
-          Shown.number(q.coreHrc(), 0),
-          Shown.number(q.temperedHrc(), 0));
+          Numbers.number(q.edgeHrc(), 0),
+          Numbers.number(q.faceHrc(), 0),
+          Numbers.number(q.coreHrc(), 0),
+          Numbers.number(q.temperedHrc(), 0));
     }
     return table.captioned(
         blade()
@@ -44,12 +44,12 @@ record BladeText(Advice advice, UnitSystem units) {
     List<Object> heads = new ArrayList<>(List.of("in", "takes s"));
     heads.add(shown().temperatureHeads("core hotter by"));
     quenched()
-        .forEach(q -> heads.add(q.steel() + ": " + Shown.number(q.longestSeconds(), 1) + " s"));
+        .forEach(q -> heads.add(q.steel() + ": " + Numbers.number(q.longestSeconds(), 1) + " s"));
     Table table = new Table(heads.toArray());
     for (ScheduleAdvice.Medium m : blade().map(Outcome::media).orElse(List.of())) {
       table.row(
           m.name() + (m.chosen() ? " *" : ""),
-          Shown.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0),
+          Numbers.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0),
           shown().pick(degrees(1.8 * m.differenceC()), degrees(m.differenceC())),
           m.middles().stream().map(BladeWords::hardens).toList());
     }
@@ -63,7 +63,7 @@ record BladeText(Advice advice, UnitSystem units) {
   }
 
   private static String degrees(double difference) {
-    return Shown.number(5 * Math.round(difference / 5), 0);
+    return Numbers.number(5 * Math.round(difference / 5), 0);
   }
 
   /** What decides that. */
@@ -73,10 +73,10 @@ record BladeText(Advice advice, UnitSystem units) {
     for (Quenched q : quenched()) {
       table.row(
           q.steel(),
-          Shown.percent(q.dissolvedPct()),
+          Numbers.percent(q.dissolvedPct()),
           shown().temperatureCells(q.msC()),
-          Shown.number(q.retainedPct(), 0),
-          Shown.number(q.longestSeconds(), 1));
+          Numbers.number(q.retainedPct(), 0),
+          Numbers.number(q.longestSeconds(), 1));
     }
     return table.captioned(
         "In the quench: carbon in solution, start of martensite, austenite left, and how long the"
@@ -92,7 +92,7 @@ record BladeText(Advice advice, UnitSystem units) {
             a.step().words(),
             m.steel(),
             BladeWords.structure(m),
-            m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));
+            m.hrc().map(h -> Numbers.number(h, 0)).orElse(Numbers.UNKNOWN));
       }
     }
     return table.captioned("What it is made of by then, and how hard, give or take 2 HRC");
@@ -119,7 +119,7 @@ record BladeText(Advice advice, UnitSystem units) {
     return blade().map(Outcome::steels).orElse(List.of());
   }
 
-  private Shown shown() {
-    return new Shown(units);
+  private Numbers shown() {
+    return new Numbers(units);
   }
 }

@@ -39,7 +39,7 @@ record CarbonText(Advice advice) {
     table.row(
         name,
         steels.stream()
-            .map(s -> of.containsKey(s) ? Shown.percent(of.get(s)) : Shown.UNKNOWN)
+            .map(s -> of.containsKey(s) ? Numbers.percent(of.get(s)) : Numbers.UNKNOWN)
             .toList());
   }
 }

@@ -12,7 +12,7 @@ import seamsoak.state.StageReport;
 import seamsoak.words.SeamWords;
 
 /** The white lines, as they are and as they faded. */
-record LinesText(Shown shown) {
+record LinesText(Numbers shown) {
   private static final int MOST_COLUMNS = 5;
 
   /** From here on a line on the face is hardly broader than square to its seam. */
@@ -53,8 +53,8 @@ record LinesText(Shown shown) {
             g.name(),
             shown.length(g.widestMm().orElse(0.0)),
             lying(g),
-            Shown.percent(g.seamPct()),
-            Shown.percent(g.farPct()));
+            Numbers.percent(g.seamPct()),
+            Numbers.percent(g.farPct()));
   }
 
   /** A seam that lies flat makes a fine line broad on the face. */
@@ -72,10 +72,10 @@ record LinesText(Shown shown) {
     for (LineGroup g : LineGroup.of(soak.lines())) {
       table.row(
           g.name(),
-          Shown.percent(g.seamPct()),
-          Shown.percent(g.farPct()),
+          Numbers.percent(g.seamPct()),
+          Numbers.percent(g.farPct()),
           shown.lengthCells(g.visible() ? g.widestMm() : Optional.empty()),
-          g.contrast().map(k -> Shown.number(k, 2)).orElse(Shown.UNKNOWN),
+          g.contrast().map(k -> Numbers.number(k, 2)).orElse(Numbers.UNKNOWN),
           g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no");
     }
     brightest(soak)
@@ -83,10 +83,10 @@ record LinesText(Shown shown) {
             c ->
                 table.row(
                     "where " + name(c),
-                    Shown.percent(c.seamPct()),
-                    Shown.percent(c.farPct()),
+                    Numbers.percent(c.seamPct()),
+                    Numbers.percent(c.farPct()),
                     shown.lengthCells(Optional.empty()),
-                    Shown.number(c.contrast(), 2),
+                    Numbers.number(c.contrast(), 2),
                     c.visible() ? "yes" : "no"));
     return table.captioned(
         "The lines now: carbon at the seams and far from them, width on the face of those that"
@@ -137,6 +137,6 @@ record LinesText(Shown shown) {
     OptionalDouble contrast = set.contrast(stage.lines());
     return contrast.isEmpty()
         ? ""
-        : Shown.number(contrast.getAsDouble(), 2) + (set.shows(stage.lines()) ? "*" : "");
+        : Numbers.number(contrast.getAsDouble(), 2) + (set.shows(stage.lines()) ? "*" : "");
   }
 }

@@ -10,7 +10,7 @@ public record MigrateText(Migration migration, UnitSystem units) {
   private static final double LEAST_PCT = 0.005;
 
   public Answer answer(List<String> remarks) {
-    Shown shown = new Shown(units);
+    Numbers shown = new Numbers(units);
     Migration.Layer a = migration.first();
     Migration.Layer b = migration.second();
     boolean toSecond = a.meanCarbonPct() < a.startCarbonPct();
@@ -29,11 +29,11 @@ public record MigrateText(Migration migration, UnitSystem units) {
       table.row(
           l.steel(),
           shown.lengthCells(Optional.of(l.thicknessMm())),
-          Shown.percent(l.startCarbonPct()),
-          Shown.percent(l.meanCarbonPct()),
-          Shown.percent(l.seamCarbonPct()),
-          Shown.percent(l.midCarbonPct()),
-          Shown.percent(l.evenCarbonPct()));
+          Numbers.percent(l.startCarbonPct()),
+          Numbers.percent(l.meanCarbonPct()),
+          Numbers.percent(l.seamCarbonPct()),
+          Numbers.percent(l.midCarbonPct()),
+          Numbers.percent(l.evenCarbonPct()));
     }
     String when =
         "After %s at %s "
@@ -45,21 +45,21 @@ public record MigrateText(Migration migration, UnitSystem units) {
             : "%s goes from %s to %s %% carbon and %s from %s to %s %%, each the mean of its layer."
                 .formatted(
                     giver.steel(),
-                    Shown.percent(giver.startCarbonPct()),
-                    Shown.percent(giver.meanCarbonPct()),
+                    Numbers.percent(giver.startCarbonPct()),
+                    Numbers.percent(giver.meanCarbonPct()),
                     taker.steel(),
-                    Shown.percent(taker.startCarbonPct()),
-                    Shown.percent(taker.meanCarbonPct()));
+                    Numbers.percent(taker.startCarbonPct()),
+                    Numbers.percent(taker.meanCarbonPct()));
     return Answer.of(
         List.of(
-            Section.of("answer")
+            Chapter.of("answer")
                 .words(when + moved)
                 .table(table.captioned("Carbon in a stack of these layers in turn, wt%"))
                 .words(even(shown)),
-            Section.of("remarks", "Remarks").items(remarks)));
+            Chapter.of("remarks", "Remarks").items(remarks)));
   }
 
-  private String even(Shown shown) {
+  private String even(Numbers shown) {
     return migration
         .minutesToEven90()
         .map(m -> "Nine tenths of the way to even takes " + shown.time(m) + " at that heat.")

@@ -15,15 +15,15 @@ final class Page {
   private Page() {}
 
   /** Sections one below the other. */
-  static String of(List<Section> sections) {
+  static String of(List<Chapter> chapters) {
     Page page = new Page();
-    for (Section section : sections) {
+    for (Chapter chapter : chapters) {
       page.gap();
       page.headed = true;
-      if (!section.title().isEmpty()) {
-        page.heading(section.title());
+      if (!chapter.title().isEmpty()) {
+        page.heading(chapter.title());
       }
-      section.parts().forEach(part -> part.on(page));
+      chapter.parts().forEach(part -> part.on(page));
     }
     return page.text.toString();
   }

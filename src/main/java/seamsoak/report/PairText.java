@@ -20,13 +20,13 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   public Answer told() {
     List<Part.Term> against = terms(f -> f.rating() != Rating.FITS);
     List<Part.Term> fits = terms(f -> f.rating() == Rating.FITS && !isTold(f));
-    Section know =
-        Section.of("know", "Worth knowing")
+    Chapter know =
+        Chapter.of("know", "Worth knowing")
             .items(terms(PairText::isTold).stream().map(PairText::line).toList());
-    Section remedies = Section.of("remedies", "What would make it work").items(remedies());
-    Section remarks = Section.of("remarks", "Remarks").items(advice.remarks());
-    Section answer =
-        Section.of("answer")
+    Chapter remedies = Chapter.of("remedies", "What would make it work").items(remedies());
+    Chapter remarks = Chapter.of("remarks", "Remarks").items(advice.remarks());
+    Chapter answer =
+        Chapter.of("answer")
             .words(answer())
             .words(
                 advice
@@ -36,20 +36,20 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return new Answer(
         List.of(
             answer,
-            Section.of("against", WHY).terms(against),
+            Chapter.of("against", WHY).terms(against),
             remedies,
             carbon(),
             know,
-            Section.of("fits", "What fits").terms(fits),
-            Section.of("how", "Reckoned with").words(advice.how().map(this::how).orElse("")),
+            Chapter.of("fits", "What fits").terms(fits),
+            Chapter.of("how", "Reckoned with").words(advice.how().map(this::how).orElse("")),
             remarks),
         List.of(
             answer,
-            Section.of("against", WHY).items(against.stream().map(PairText::line).toList()),
+            Chapter.of("against", WHY).items(against.stream().map(PairText::line).toList()),
             remedies,
-            against.isEmpty() ? know : Section.of("know"),
+            against.isEmpty() ? know : Chapter.of("know"),
             remarks,
-            Section.of("rest").words(rest(against.size(), fits.size()))));
+            Chapter.of("rest").words(rest(against.size(), fits.size()))));
   }
 
   private static String rest(int against, int fits) {
@@ -150,13 +150,13 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return all;
   }
 
-  private Section carbon() {
-    Section section = Section.of("carbon", "Carbon between the layers");
+  private Chapter carbon() {
+    Chapter section = Chapter.of("carbon", "Carbon between the layers");
     if (advice.same() || advice.carbon().isEmpty()) {
       return section;
     }
     PairAdvice.Evened c = advice.carbon().get();
-    Shown shown = new Shown(units);
+    Numbers shown = new Numbers(units);
     section =
         section.words(
             "After the first %d weld heats of %s %s holds %s %% and %s %s %%, each the mean of its layer."
@@ -164,9 +164,9 @@ public record PairText(PairAdvice advice, UnitSystem units) {
                     c.weldHeats(),
                     shown.stated(c.weldMinutes()),
                     advice.first(),
-                    Shown.percent(c.firstMeanPct()),
+                    Numbers.percent(c.firstMeanPct()),
                     advice.second(),
-                    Shown.percent(c.secondMeanPct())));
+                    Numbers.percent(c.secondMeanPct())));
     Table table =
         new Table(
             "held for",
@@ -179,28 +179,28 @@ public record PairText(PairAdvice advice, UnitSystem units) {
           at.heat(),
           shown.temperatureCells(at.temperatureC()),
           still(shown, at.minutesToEven90()),
-          Shown.percent(at.firstEvenPct()),
-          Shown.percent(at.secondEvenPct()));
+          Numbers.percent(at.firstEvenPct()),
+          Numbers.percent(at.secondEvenPct()));
     }
     return section
         .table(table)
         .words("Still to go: to nine tenths of the way to even, at these layers.");
   }
 
-  private static String still(Shown shown, Optional<Double> minutes) {
+  private static String still(Numbers shown, Optional<Double> minutes) {
     return minutes.map(m -> m == 0 ? "none" : shown.time(m)).orElse("never");
   }
 
   private String how(PairAdvice.How h) {
-    Shown shown = new Shown(units);
+    Numbers shown = new Numbers(units);
     return "Layers of %s %s and %s %s (%s to %s), %s thick when hardened, welded at %s. Assumed: %s."
         .formatted(
             shown.length(h.firstLayerMm()),
             advice.first(),
             shown.length(h.secondLayerMm()),
             advice.second(),
-            Shown.number(h.firstSharePct(), 0),
-            Shown.number(100 - h.firstSharePct(), 0),
+            Numbers.number(h.firstSharePct(), 0),
+            Numbers.number(100 - h.firstSharePct(), 0),
             shown.length(h.sectionMm()),
             shown.temperature(h.weldingC()),
             String.join(", ", h.assumed()));

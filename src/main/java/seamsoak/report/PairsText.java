@@ -29,20 +29,20 @@ public record PairsText(PairList list) {
     }
     List<String> ratings = new ArrayList<>();
     byRating.forEach((r, pairs) -> ratings.add(r.word() + ": " + String.join(", ", pairs) + "."));
-    Section counts = Section.of("answer").words(counts());
+    Chapter counts = Chapter.of("answer").words(counts());
     return new Answer(
-        List.of(counts, Section.of("pairs", "Pairs").table(table)),
+        List.of(counts, Chapter.of("pairs", "Pairs").table(table)),
         List.of(counts.words(ratings), rest("--full also shows which check decides each.")));
   }
 
-  private static Section rest(String words) {
-    return Section.of("rest").words(words);
+  private static Chapter rest(String words) {
+    return Chapter.of("rest").words(words);
   }
 
   /** The matrix. */
   public Answer matrix() {
     PairMatrix m = list.matrix();
-    Section counts = Section.of("answer").words(counts());
+    Chapter counts = Chapter.of("answer").words(counts());
     if (m.steels().size() > MOST_COLUMNS) {
       return Answer.of(
           List.of(counts.words("Too many steels for a matrix on a terminal: ask for --csv.")));
@@ -60,11 +60,11 @@ public record PairsText(PairList list) {
       line.append(numbered ? "" : " ").append('\\');
       lines.add(line.toString());
     }
-    List<Section> all =
+    List<Chapter> all =
         List.of(
             counts,
-            Section.of("matrix").with(new Part.Lines(lines)),
-            Section.of("key").words(key()));
+            Chapter.of("matrix").with(new Part.Lines(lines)),
+            Chapter.of("key").words(key()));
     return lines.size() <= MOST_LINES
         ? Answer.of(all)
         : new Answer(

@@ -23,13 +23,13 @@ public record ProgramText(Advice advice, UnitSystem units) {
   }
 
   private List<List<String>> rows() {
-    Shown shown = new Shown(units);
+    Numbers shown = new Numbers(units);
     List<List<String>> rows = new ArrayList<>();
     for (ProgramLine l : advice.schedule().program()) {
       List<String> row = new ArrayList<>(List.of(l.step().words(), Integer.toString(l.number())));
       row.addAll(shown.pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
       row.addAll(shown.pick(fahrenheit(l), degrees(l.toC())));
-      row.addAll(List.of(Shown.number(Math.ceil(l.stayMinutes()), 0), BladeWords.then(l)));
+      row.addAll(List.of(Numbers.number(Math.ceil(l.stayMinutes()), 0), BladeWords.then(l)));
       rows.add(row);
     }
     return rows;
@@ -50,12 +50,12 @@ public record ProgramText(Advice advice, UnitSystem units) {
   }
 
   private List<String> heads(String form) {
-    return new Shown(units).pick(form.replace("%s", "F"), form.replace("%s", "C"));
+    return new Numbers(units).pick(form.replace("%s", "F"), form.replace("%s", "C"));
   }
 
   /** Rounded down, so that no limit of the kiln is passed. */
   private static String rate(double perHour) {
-    return Shown.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
+    return Numbers.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
   }
 
   /** To 5 F, as everywhere. */
@@ -64,6 +64,6 @@ public record ProgramText(Advice advice, UnitSystem units) {
   }
 
   private static String degrees(double at) {
-    return Shown.number(at, 0);
+    return Numbers.number(at, 0);
   }
 }

@@ -24,8 +24,8 @@ record ScheduleText(Advice advice, UnitSystem units) {
   /** More do not fit beside the rest. */
   private static final int MOST_STEELS = 3;
 
-  private Shown shown() {
-    return new Shown(units);
+  private Numbers shown() {
+    return new Numbers(units);
   }
 
   private List<Segment> segments() {
@@ -109,13 +109,13 @@ record ScheduleText(Advice advice, UnitSystem units) {
                 b.steels().stream()
                     .filter(q -> q.steel().equals(b.edge()))
                     .findFirst()
-                    .map(q -> ", for about " + Shown.number(q.temperedHrc(), 0) + " HRC"))
+                    .map(q -> ", for about " + Numbers.number(q.temperedHrc(), 0) + " HRC"))
         .orElse("");
   }
 
   /** One row for each step. */
   Table heatsTable() {
-    Shown shown = shown();
+    Numbers shown = shown();
     Table table =
         new Table(
             "step", shown.temperatureHeads("to"), "rise min", "hold min", "then", "down in min");
@@ -151,7 +151,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
 
   private static String minutes(List<Segment> parts, Segment.Kind kind) {
     double sum = parts.stream().filter(s -> s.kind() == kind).mapToDouble(Segment::minutes).sum();
-    return sum == 0 ? "-" : sum < 0.95 ? Shown.number(sum, 1) : Shown.number(sum, 0);
+    return sum == 0 ? "-" : sum < 0.95 ? Numbers.number(sum, 1) : Numbers.number(sum, 0);
   }
 
   /** Where each steel lets go of the magnet. */
@@ -169,7 +169,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
 
   /** What is left after each step. */
   Table afterTable() {
-    Shown shown = shown();
+    Numbers shown = shown();
     List<String> steels =
         advice.schedule().after().stream()
             .flatMap(a -> a.layers().stream())
@@ -189,8 +189,8 @@ record ScheduleText(Advice advice, UnitSystem units) {
       table.row(
           a.step().words(),
           Integer.toString(a.linesVisible()),
-          Shown.percent(a.deepestMissingPct()),
-          Shown.number(a.grainAstm(), 1),
+          Numbers.percent(a.deepestMissingPct()),
+          Numbers.number(a.grainAstm(), 1),
           shown.lengthCells(Optional.of(a.skinMm())),
           steels.stream().map(s -> carbon(a, s)).toList());
     }
@@ -203,12 +203,12 @@ record ScheduleText(Advice advice, UnitSystem units) {
     return after.layers().stream()
         .filter(l -> l.steel().equals(steel))
         .findFirst()
-        .map(l -> Shown.percent(l.meanPct()))
-        .orElse(Shown.UNKNOWN);
+        .map(l -> Numbers.percent(l.meanPct()))
+        .orElse(Numbers.UNKNOWN);
   }
 
   Table criticalTable() {
-    Shown shown = shown();
+    Numbers shown = shown();
     Table table =
         new Table(
             "steel",
@@ -219,7 +219,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
     for (CriticalTemperatures c : advice.schedule().critical()) {
       table.row(
           c.steel(),
-          Shown.percent(c.carbonPct()),
+          Numbers.percent(c.carbonPct()),
           shown.temperatureCells(c.ac1C()),
           shown.temperatureCells(c.upperC()),
           shown.temperatureCells(c.msC()));

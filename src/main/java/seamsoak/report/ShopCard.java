@@ -82,7 +82,7 @@ record ShopCard(
             .findFirst()
             .map(c -> c.said(units))
             .orElse("");
-    List<Entry> steps = entries(advice, caution, new Shown(units));
+    List<Entry> steps = entries(advice, caution, new Numbers(units));
     SoakText words = new SoakText(advice, units);
     Optional<SoakAdvice.Recommended> soak =
         advice.soak().recommended().filter(r -> r.minutes() > 0);
@@ -92,7 +92,7 @@ record ShopCard(
                 r ->
                     "Soak at %s for %s"
                         .formatted(
-                            first(r.temperatureC(), units), new Shown(units).time(r.minutes())))
+                            first(r.temperatureC(), units), new Numbers(units).time(r.minutes())))
             .orElseGet(words::soak);
     return new ShopCard(
         advice.hardStops().stream().map(new StopWords(units)::says).toList(),
@@ -103,14 +103,14 @@ record ShopCard(
             : soak.map(r -> second(r.temperatureC(), units) + "; possible: " + words.band(r))
                 .orElse(""),
         refused
-            ? "But for that: " + BilletSections.sentence(answer)
+            ? "But for that: " + BilletChapters.sentence(answer)
             : soak.map(r -> SoakText.capital(new SoakWords(units).reason(r.reason())) + ".")
                 .orElse(""),
-        BilletSections.conflictsInShort(advice, units),
+        BilletChapters.conflictsInShort(advice, units),
         steps);
   }
 
-  private static List<Entry> entries(Advice advice, String above, Shown shown) {
+  private static List<Entry> entries(Advice advice, String above, Numbers shown) {
     Set<String> said = new LinkedHashSet<>(List.of(above));
     List<Entry> entries = new ArrayList<>();
     for (ScheduleAdvice.Step step : advice.schedule().steps()) {
@@ -125,7 +125,7 @@ record ShopCard(
   }
 
   private static Entry entry(
-      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Shown shown) {
+      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Numbers shown) {
     List<String> cautions = step.cautions().stream().map(c -> c.said(shown.units())).toList();
     List<String> fresh = cautions.stream().filter(c -> !said.contains(c)).toList();
     StepWords words = new StepWords(shown.units());

@@ -16,8 +16,8 @@ import seamsoak.words.SoakWords;
 record SoakText(Advice advice, UnitSystem units) {
   private static final int TABLE_STEP = 20;
 
-  private Shown shown() {
-    return new Shown(units);
+  private Numbers shown() {
+    return new Numbers(units);
   }
 
   /** What to do in one sentence, and why. */
@@ -76,7 +76,7 @@ record SoakText(Advice advice, UnitSystem units) {
 
   /** The soaks that are listed, each with what it costs. */
   Table table() {
-    Shown shown = shown();
+    Numbers shown = shown();
     Table table =
         new Table(
             shown.temperatureHeads("at"),
@@ -90,12 +90,12 @@ record SoakText(Advice advice, UnitSystem units) {
     for (SoakOption o : listed()) {
       table.row(
           shown.temperatureCells(o.temperatureC()),
-          Shown.minutesCell(o.minutes(), true),
-          hasBand() ? Shown.minutesCell(o.minutesLow(), false) : "-",
-          hasBand() ? Shown.minutesCell(o.minutesHigh(), true) : "-",
+          Numbers.minutesCell(o.minutes(), true),
+          hasBand() ? Numbers.minutesCell(o.minutesLow(), false) : "-",
+          hasBand() ? Numbers.minutesCell(o.minutesHigh(), true) : "-",
           shown.lengthCells(o.metalLossMm()),
           shown.lengthCells(o.skinMm()),
-          o.grainAstm().map(g -> Shown.number(g, 1)).orElse("-"),
+          o.grainAstm().map(g -> Numbers.number(g, 1)).orElse("-"),
           mark(o));
     }
     return table.captioned(

@@ -24,16 +24,16 @@ public record SteelText(UnitSystem units) {
     Table table = new Table("steel", "C %", "designation", "kind");
     Map<String, List<String>> byKind = new LinkedHashMap<>();
     for (Steel s : steels) {
-      table.row(s.id(), Shown.percent(s.analysis().carbon()), s.designation(), s.category());
+      table.row(s.id(), Numbers.percent(s.analysis().carbon()), s.designation(), s.category());
       byKind.computeIfAbsent(s.category(), k -> new ArrayList<>()).add(s.id());
     }
     List<String> kinds = new ArrayList<>();
     byKind.forEach((kind, ids) -> kinds.add(kind + ": " + String.join(", ", ids)));
     return new Answer(
-        List.of(Section.of("steels").table(table)),
+        List.of(Chapter.of("steels").table(table)),
         List.of(
-            Section.of("steels", steels.size() + " steels").items(kinds),
-            Section.of("rest")
+            Chapter.of("steels", steels.size() + " steels").items(kinds),
+            Chapter.of("rest")
                 .words("--full also shows their carbon; steels GRADE tells of one.")));
   }
 
@@ -43,8 +43,8 @@ public record SteelText(UnitSystem units) {
    * @param citation of a source's key
    */
   public Answer told(SteelReport r, Function<String, Optional<String>> citation) {
-    Shown shown = new Shown(units);
-    Section notes = Section.of("notes", "Notes").words(r.notes());
+    Numbers shown = new Numbers(units);
+    Chapter notes = Chapter.of("notes", "Notes").words(r.notes());
     return new Answer(
         List.of(
             answer(r),
@@ -53,39 +53,39 @@ public record SteelText(UnitSystem units) {
             formulas(r, shown),
             diffusivities(r, shown).items(r.chosen()),
             notes,
-            Section.of("sources", "Sources").items(sources(r, citation)),
-            Section.of("remarks", "Remarks").items(r.exceeded())),
+            Chapter.of("sources", "Sources").items(sources(r, citation)),
+            Chapter.of("remarks", "Remarks").items(r.exceeded())),
         List.of(
             answer(r),
             temperatures(r, shown),
             ranges(r, shown),
             notes,
-            Section.of("rest")
+            Chapter.of("rest")
                 .words(
                     "--full also shows every formula side by side, which of them left its range,"
                         + " the speed of carbon, and sources.")));
   }
 
-  private static Section answer(SteelReport r) {
+  private static Chapter answer(SteelReport r) {
     String analysis =
         r.analysisPct().entrySet().stream()
             .map(e -> e.getKey() + " " + trimmed(e.getValue()))
             .collect(Collectors.joining(", "));
-    return Section.of("answer")
+    return Chapter.of("answer")
         .words(r.designation() + ", " + r.category() + ": " + analysis + " wt%, the rest iron.")
         .words(
             r.aliases().isEmpty() ? "" : "Also known as " + String.join(", ", r.aliases()) + ".");
   }
 
-  private static Section temperatures(SteelReport r, Shown shown) {
-    return Section.of("temperatures", "Temperatures")
+  private static Chapter temperatures(SteelReport r, Numbers shown) {
+    return Chapter.of("temperatures", "Temperatures")
         .table(limits(r, shown))
         .words(
             r.msC().isEmpty()
                 ? ""
                 : "Ms is for %s %% carbon dissolved at %s."
                     .formatted(
-                        Shown.percent(r.dissolvedCarbonPct()), shown.temperature(r.hardenC())))
+                        Numbers.percent(r.dissolvedCarbonPct()), shown.temperature(r.hardenC())))
         .words(
             r.unknown().values().stream()
                 .distinct()
@@ -93,7 +93,7 @@ public record SteelText(UnitSystem units) {
                 .toList());
   }
 
-  private static Section ranges(SteelReport r, Shown shown) {
+  private static Chapter ranges(SteelReport r, Numbers shown) {
     Table table = new Table("", shown.temperatureHeads("from"), shown.temperatureHeads("to"));
     r.ranges()
         .forEach(
@@ -102,7 +102,7 @@ public record SteelText(UnitSystem units) {
                     name,
                     shown.temperatureCells(range.lowC()),
                     shown.temperatureCells(range.highC())));
-    return Section.of("ranges", "Published ranges").table(table);
+    return Chapter.of("ranges", "Published ranges").table(table);
   }
 
   private static String names(SteelReport r, String why) {
@@ -113,7 +113,7 @@ public record SteelText(UnitSystem units) {
         .collect(Collectors.joining(", "));
   }
 
-  private static Table limits(SteelReport r, Shown shown) {
+  private static Table limits(SteelReport r, Numbers shown) {
     Table table =
         new Table(
             "",
@@ -132,7 +132,7 @@ public record SteelText(UnitSystem units) {
   }
 
   private static void quantity(
-      Table table, Shown shown, String name, Optional<SteelReport.Quantity> quantity) {
+      Table table, Numbers shown, String name, Optional<SteelReport.Quantity> quantity) {
     table.row(
         name,
         cells(shown, quantity.map(SteelReport.Quantity::value)),
@@ -141,11 +141,11 @@ public record SteelText(UnitSystem units) {
         quantity.map(SteelReport.Quantity::source).orElse(UNKNOWN));
   }
 
-  private static List<String> cells(Shown shown, Optional<Double> celsius) {
+  private static List<String> cells(Numbers shown, Optional<Double> celsius) {
     return celsius.map(shown::temperatureCells).orElseGet(shown::unknownTemperature);
   }
 
-  private static Section formulas(SteelReport r, Shown shown) {
+  private static Chapter formulas(SteelReport r, Numbers shown) {
     Table table = new Table("formula", "gives", shown.temperatureHeads("at"), "range", "used for");
     for (SteelReport.Formula f : r.formulas()) {
       table.row(
@@ -155,12 +155,12 @@ public record SteelText(UnitSystem units) {
           f.outsideRange() ? "outside" : "",
           f.used().orElse(""));
     }
-    return Section.of("formulas", "Every formula side by side").table(table);
+    return Chapter.of("formulas", "Every formula side by side").table(table);
   }
 
-  private static Section diffusivities(SteelReport r, Shown shown) {
-    Section section =
-        Section.of(
+  private static Chapter diffusivities(SteelReport r, Numbers shown) {
+    Chapter chapter =
+        Chapter.of(
             "diffusivities",
             "Speed of carbon (diffusivity) side by side, in millionths of mm2 a second");
     for (String phase : List.of("austenite", "ferrite")) {
@@ -178,9 +178,9 @@ public record SteelText(UnitSystem units) {
             d.at().stream().anyMatch(SteelReport.AtTemperature::outsideRange) ? "outside" : "",
             d.used().orElse(""));
       }
-      section = section.table(table);
+      chapter = chapter.table(table);
     }
-    return section;
+    return chapter;
   }
 
   private static String number(double value) {

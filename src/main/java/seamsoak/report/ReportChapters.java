@@ -11,11 +11,11 @@ import seamsoak.trace.Trace;
  * @param billet what is said of it
  * @param pairs each two steels of the stack that lie on each other
  */
-record ReportSections(
-    BilletSections billet, List<PairAdvice> pairs, Trace trace, Colophon colophon) {
-  List<Section> all() {
+record ReportChapters(
+    BilletChapters billet, List<PairAdvice> pairs, Trace trace, Colophon colophon) {
+  List<Chapter> all() {
     return Stream.of(
-            CautionText.all(billet.advice(), billet.units()).section(),
+            CautionText.all(billet.advice(), billet.units()).chapter(),
             billet.remarks(true),
             billet.lines(),
             billet.billet(),
@@ -29,18 +29,18 @@ record ReportSections(
         .toList();
   }
 
-  private Section pairing() {
-    Section section = Section.of("pairing", "The pairing");
+  private Chapter pairing() {
+    Chapter chapter = Chapter.of("pairing", "The pairing");
     for (PairAdvice pair : pairs) {
       PairText text = new PairText(pair, billet.units());
-      section = section.head(text.answer()).items(text.remedies()).table(text.table());
+      chapter = chapter.head(text.answer()).items(text.remedies()).table(text.table());
     }
-    return section;
+    return chapter;
   }
 
-  private Section sources() {
-    Section section =
-        Section.of("method", "Method and sources")
+  private Chapter sources() {
+    Chapter chapter =
+        Chapter.of("method", "Method and sources")
             .terms(
                 List.of(
                     new Part.Term("program", List.of(colophon.program())),
@@ -52,13 +52,13 @@ record ReportSections(
                     + " eight of ten possible histories. Temperatures below are in C, contents in"
                     + " wt%.");
     List<String> left = SourcesText.exceeded(trace);
-    section =
+    chapter =
         left.isEmpty()
-            ? section.words("No formula was used outside its range.")
-            : section.head("Ranges exceeded").items(left);
+            ? chapter.words("No formula was used outside its range.")
+            : chapter.head("Ranges exceeded").items(left);
     return trace.entries().isEmpty()
-        ? section
-        : section
+        ? chapter
+        : chapter
             .head("What each number rests on")
             .terms(trace.entries().stream().map(SourcesText::term).toList());
   }

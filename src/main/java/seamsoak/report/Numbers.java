@@ -16,7 +16,7 @@ import seamsoak.unit.UnitSystem;
  *
  * @param units which of the two systems, or both
  */
-record Shown(UnitSystem units) {
+record Numbers(UnitSystem units) {
   static final String UNKNOWN = "-";
   private static final MathContext SIX_DIGITS = new MathContext(6);
 
