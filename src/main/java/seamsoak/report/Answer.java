@@ -29,7 +29,7 @@ public record Answer(List<Chapter> all, List<Chapter> brief) {
 
   /** All of it. */
   public String full() {
-    return Page.of(all);
+    return Chapter.page(all);
   }
 
   /**
@@ -42,12 +42,12 @@ public record Answer(List<Chapter> all, List<Chapter> brief) {
     List<Chapter> kept = new ArrayList<>(brief);
     for (int least : new int[] {2, 1}) {
       for (int i = kept.size() - 1; i >= 0; i--) {
-        while (lines(Page.of(kept) + below) > LINES && kept.get(i).sentences() > least) {
+        while (lines(Chapter.page(kept) + below) > LINES && kept.get(i).sentences() > least) {
           kept.set(i, kept.get(i).shorter());
         }
       }
     }
-    return Page.of(kept);
+    return Chapter.page(kept);
   }
 
   /** Lines on a terminal, which breaks what is wider. */

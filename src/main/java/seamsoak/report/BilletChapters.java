@@ -24,13 +24,13 @@ import seamsoak.words.StopWords;
  * @param figures the charts in order, each with its SVG file; each is shown with its subject
  */
 record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figures) {
-  private Numbers shown() {
+  private Numbers numbers() {
     return new Numbers(units);
   }
 
   /** The lines as they are, and how they came to be so. */
   Chapter lines() {
-    LinesText text = new LinesText(shown());
+    LinesText text = new LinesText(numbers());
     Chapter chapter =
         Chapter.of("lines", "The lines and how they fade").words(text.said(advice.soak()));
     if (advice.soak().lines().isEmpty()) {
@@ -43,23 +43,20 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
   }
 
   private Table seamTable(SeamProfile seam) {
-    Table table = new Table("stage", "missing %", "contrast");
-    for (SeamProfile.AtStage s : seam.stages()) {
-      table.row(
-          SeamWords.moment(s.stage()),
-          Numbers.percent(s.missingPct()),
-          Numbers.number(s.contrast(), 2));
-    }
-    return table.captioned(
-        "Carbon missing at "
-            + SeamWords.says(seam.seams())
-            + ", wt%, against "
-            + Numbers.percent(seam.farPct())
-            + " far from it; the line shows from a contrast of 1 on");
+    return Columns.of(seam.stages(), units)
+        .words("stage", s -> SeamWords.moment(s.stage()))
+        .percent("missing %", SeamProfile.AtStage::missingPct)
+        .number("contrast", 2, SeamProfile.AtStage::contrast)
+        .captioned(
+            "Carbon missing at "
+                + SeamWords.says(seam.seams())
+                + ", wt%, against "
+                + Numbers.percent(seam.farPct())
+                + " far from it; the line shows from a contrast of 1 on");
   }
 
   Chapter billet() {
-    BilletText text = new BilletText(advice, shown());
+    BilletText text = new BilletText(advice, numbers());
     Chapter chapter = Chapter.of("billet", "The billet after each step");
     int drawn = 0;
     for (Figure f : figures.keySet()) {
@@ -83,7 +80,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
       return chapter.words(text.soak());
     }
     chapter = picture(chapter, "soak").table(text.table()).words(text.legend());
-    return text.table().body().isEmpty() ? chapter.words(SoakText.nowhere()) : chapter;
+    return text.table().rows() == 0 ? chapter.words(SoakText.nowhere()) : chapter;
   }
 
   Chapter schedule() {
@@ -150,7 +147,8 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
   }
 
   private String place(ScheduleAdvice.Step s) {
-    String hold = s.holdMinutes().map(m -> shown().time(m) + " once the core is there").orElse("");
+    String hold =
+        s.holdMinutes().map(m -> numbers().time(m) + " once the core is there").orElse("");
     String in = s.in() == Heater.BENCH ? "" : s.in().word();
     String both = in + (in.isEmpty() || hold.isEmpty() ? "" : ", ") + hold;
     return both.isEmpty() ? "" : " (" + both + ")";
@@ -180,7 +178,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
 
   Chapter assumed() {
     return Chapter.of("assumed", "Assumed, since the file does not say")
-        .items(new BilletText(advice, shown()).assumed());
+        .items(new BilletText(advice, numbers()).assumed());
   }
 
   private Chapter picture(Chapter chapter, String id) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import seamsoak.billet.Default;
 import seamsoak.plan.Advice;
 import seamsoak.state.Preform;
@@ -12,7 +11,7 @@ import seamsoak.state.StageReport;
 import seamsoak.words.DefaultWords;
 
 /** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
-record BilletText(Advice advice, Numbers shown) {
+record BilletText(Advice advice, Numbers numbers) {
 
   Table sizes() {
     return sizes(0, advice.history().size());
@@ -20,23 +19,13 @@ record BilletText(Advice advice, Numbers shown) {
 
   /** Of some of the stages. */
   Table sizes(int from, int to) {
-    Table table =
-        new Table(
-            "after step",
-            shown.lengthHeads("long"),
-            shown.lengthHeads("wide"),
-            shown.lengthHeads("thick"),
-            shown.lengthHeads("skin"));
-    for (StageReport s : advice.history().subList(from, to)) {
-      table.row(
-          LinesText.step(s),
-          shown.sizeCells(s.lengthMm()),
-          shown.sizeCells(s.widthMm()),
-          shown.sizeCells(s.thicknessMm()),
-          shown.lengthCells(Optional.of(s.skinMm())));
-    }
-    return table.captioned(
-        "Size after each step, and the skin with less than 90 % of the core's carbon");
+    return Columns.of(advice.history().subList(from, to), numbers.units())
+        .words("after step", LinesText::step)
+        .size("long", StageReport::lengthMm)
+        .size("wide", StageReport::widthMm)
+        .size("thick", StageReport::thicknessMm)
+        .length("skin", StageReport::skinMm)
+        .captioned("Size after each step, and the skin with less than 90 % of the core's carbon");
   }
 
   String preform(Preform p) {
@@ -44,15 +33,15 @@ record BilletText(Advice advice, Numbers shown) {
             + " the bar %s thick by %s wide before cutting; %d tiles take %s of it.")
         .formatted(
             Numbers.percent(p.aspectNow()),
-            shown.length(p.thicknessMm()),
-            shown.length(p.widthMm()),
+            numbers.length(p.thicknessMm()),
+            numbers.length(p.widthMm()),
             p.tiles(),
-            shown.length(p.barLengthMm()));
+            numbers.length(p.barLengthMm()));
   }
 
   /** What was assumed, the steps that share an assumption named together. */
   List<String> assumed() {
-    DefaultWords words = new DefaultWords(shown.units());
+    DefaultWords words = new DefaultWords(numbers.units());
     Map<Default.What, List<String>> byWhat = new LinkedHashMap<>();
     for (Default taken : advice.defaults()) {
       byWhat.computeIfAbsent(taken.what(), k -> new ArrayList<>()).add(words.where(taken));

@@ -1,13 +1,14 @@
 package seamsoak.report;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.schedule.StepKind;
 import seamsoak.state.StageReport;
 import seamsoak.state.StageReport.LayerCarbon;
+import seamsoak.unit.UnitSystem;
 
 /** The carbon that each steel has left, mean over its layers. */
 record CarbonText(Advice advice) {
@@ -16,30 +17,33 @@ record CarbonText(Advice advice) {
     List<String> steels =
         history.get(history.size() - 1).layers().stream().map(LayerCarbon::steel).toList();
     List<StageReport> known = history.stream().filter(s -> names(s).containsAll(steels)).toList();
-    Table table = new Table("after", steels);
-    row(table, LinesText.step(known.get(0)), known.get(0).layers(), steels);
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row(LinesText.step(known.get(0)), known.get(0).layers()));
     if (known.size() > 1) {
       StageReport last = known.get(known.size() - 1);
-      row(table, LinesText.step(last), last.layers(), steels);
+      rows.add(new Row(LinesText.step(last), last.layers()));
     }
     List<After> after = advice.schedule().after();
     after.stream()
         .filter(a -> a.step().kind() == StepKind.SOAK || a == after.get(after.size() - 1))
-        .forEach(a -> row(table, a.step().words(), a.layers(), steels));
+        .forEach(a -> rows.add(new Row(a.step().words(), a.layers())));
+    Columns<Row> table = Columns.of(rows, UnitSystem.BOTH).words("after", Row::after);
+    steels.forEach(s -> table.numberIfKnown(s, 2, r -> mean(r.layers, s)));
     return table.captioned("Carbon of each steel, mean of its layers, wt%");
   }
+
+  /** What is left in the layers by then. */
+  private record Row(String after, List<LayerCarbon> layers) {}
 
   private static List<String> names(StageReport stage) {
     return stage.layers().stream().map(LayerCarbon::steel).toList();
   }
 
-  private static void row(Table table, String name, List<LayerCarbon> layers, List<String> steels) {
-    Map<String, Double> of =
-        layers.stream().collect(Collectors.toMap(LayerCarbon::steel, LayerCarbon::meanPct));
-    table.row(
-        name,
-        steels.stream()
-            .map(s -> of.containsKey(s) ? Numbers.percent(of.get(s)) : Numbers.UNKNOWN)
-            .toList());
+  /** The mean of one steel's layers. */
+  static Optional<Double> mean(List<LayerCarbon> layers, String steel) {
+    return layers.stream()
+        .filter(l -> l.steel().equals(steel))
+        .map(LayerCarbon::meanPct)
+        .findFirst();
   }
 }

@@ -55,12 +55,12 @@ public record Chapter(String id, String title, List<Part> parts) {
   }
 
   Chapter table(Table table) {
-    return table.body().isEmpty() ? this : with(new Part.Grid(table, false));
+    return table.rows() == 0 ? this : with(new Part.Grid(table, false));
   }
 
   /** A table that only a page has room for. */
   Chapter wide(Table table) {
-    return table.body().isEmpty() ? this : with(new Part.Grid(table, true));
+    return table.rows() == 0 ? this : with(new Part.Grid(table, true));
   }
 
   Chapter terms(List<Part.Term> terms) {
@@ -83,5 +83,15 @@ public record Chapter(String id, String title, List<Part> parts) {
       }
     }
     return this;
+  }
+
+  /** Chapters one below the other as plain text. */
+  static String page(List<Chapter> chapters) {
+    Page page = new Page();
+    for (Chapter chapter : chapters) {
+      page.begin(chapter.title);
+      chapter.parts.forEach(part -> part.on(page));
+    }
+    return page.toString();
   }
 }

@@ -96,11 +96,11 @@ public record PairText(PairAdvice advice, UnitSystem units) {
 
   /** Every check, the weightiest first. */
   Table table() {
-    Table table = new Table("check", "rating", "what was found");
-    for (Finding f : advice.checks()) {
-      table.row(SoakText.capital(f.title()), f.rating().word(), f.reason());
-    }
-    return table.captioned("What was checked of " + advice.first() + " with " + advice.second());
+    return Columns.of(advice.checks(), units)
+        .words("check", f -> SoakText.capital(f.title()))
+        .words("rating", f -> f.rating().word())
+        .words("what was found", Finding::reason)
+        .captioned("What was checked of " + advice.first() + " with " + advice.second());
   }
 
   private static String few(List<String> titles) {
@@ -151,58 +151,50 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   }
 
   private Chapter carbon() {
-    Chapter section = Chapter.of("carbon", "Carbon between the layers");
+    Chapter chapter = Chapter.of("carbon", "Carbon between the layers");
     if (advice.same() || advice.carbon().isEmpty()) {
-      return section;
+      return chapter;
     }
     PairAdvice.Evened c = advice.carbon().get();
-    Numbers shown = new Numbers(units);
-    section =
-        section.words(
+    Numbers numbers = new Numbers(units);
+    chapter =
+        chapter.words(
             "After the first %d weld heats of %s %s holds %s %% and %s %s %%, each the mean of its layer."
                 .formatted(
                     c.weldHeats(),
-                    shown.stated(c.weldMinutes()),
+                    numbers.stated(c.weldMinutes()),
                     advice.first(),
                     Numbers.percent(c.firstMeanPct()),
                     advice.second(),
                     Numbers.percent(c.secondMeanPct())));
-    Table table =
-        new Table(
-            "held for",
-            shown.temperatureHeads("at"),
-            "still to go",
-            advice.first() + " %",
-            advice.second() + " %");
-    for (PairAdvice.At at : c.heats()) {
-      table.row(
-          at.heat(),
-          shown.temperatureCells(at.temperatureC()),
-          still(shown, at.minutesToEven90()),
-          Numbers.percent(at.firstEvenPct()),
-          Numbers.percent(at.secondEvenPct()));
-    }
-    return section
-        .table(table)
+    return chapter
+        .table(
+            Columns.of(c.heats(), units)
+                .words("held for", PairAdvice.At::heat)
+                .heat("at", PairAdvice.At::temperatureC)
+                .words("still to go", at -> still(numbers, at.minutesToEven90()))
+                .percent(advice.first() + " %", PairAdvice.At::firstEvenPct)
+                .percent(advice.second() + " %", PairAdvice.At::secondEvenPct)
+                .captioned(""))
         .words("Still to go: to nine tenths of the way to even, at these layers.");
   }
 
-  private static String still(Numbers shown, Optional<Double> minutes) {
-    return minutes.map(m -> m == 0 ? "none" : shown.time(m)).orElse("never");
+  private static String still(Numbers numbers, Optional<Double> minutes) {
+    return minutes.map(m -> m == 0 ? "none" : numbers.time(m)).orElse("never");
   }
 
   private String how(PairAdvice.How h) {
-    Numbers shown = new Numbers(units);
+    Numbers numbers = new Numbers(units);
     return "Layers of %s %s and %s %s (%s to %s), %s thick when hardened, welded at %s. Assumed: %s."
         .formatted(
-            shown.length(h.firstLayerMm()),
+            numbers.length(h.firstLayerMm()),
             advice.first(),
-            shown.length(h.secondLayerMm()),
+            numbers.length(h.secondLayerMm()),
             advice.second(),
             Numbers.number(h.firstSharePct(), 0),
             Numbers.number(100 - h.firstSharePct(), 0),
-            shown.length(h.sectionMm()),
-            shown.temperature(h.weldingC()),
+            numbers.length(h.sectionMm()),
+            numbers.temperature(h.weldingC()),
             String.join(", ", h.assumed()));
   }
 }

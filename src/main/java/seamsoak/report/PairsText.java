@@ -8,6 +8,7 @@ import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.PairMatrix.Cell;
 import seamsoak.pairing.Rating;
+import seamsoak.unit.UnitSystem;
 
 /** Many pairs: a list with reasons, a matrix with a letter for each pair, or lines of CSV. */
 public record PairsText(PairList list) {
@@ -18,11 +19,16 @@ public record PairsText(PairList list) {
 
   /** The list of pairings; at once, those of each rating in one paragraph. */
   public Answer pairs() {
-    Table table = new Table("first", "second", "rating", "decided by");
+    Table table =
+        Columns.of(list.pairs().stream().map(PairList.Row::cell).toList(), UnitSystem.BOTH)
+            .words("first", Cell::first)
+            .words("second", Cell::second)
+            .words("rating", c -> c.rating().word())
+            .words("decided by", Cell::title)
+            .captioned("");
     Map<Rating, List<String>> byRating = new EnumMap<>(Rating.class);
     for (PairList.Row row : list.pairs()) {
       Cell c = row.cell();
-      table.row(c.first(), c.second(), c.rating().word(), c.title());
       byRating
           .computeIfAbsent(c.rating(), r -> new ArrayList<>())
           .add(c.first() + " with " + c.second());
@@ -53,7 +59,7 @@ public record PairsText(PairList list) {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < m.steels().size(); i++) {
       StringBuilder line = new StringBuilder("  ");
-      line.append(Table.pad(cut(m.steels().get(i), width), width)).append(' ');
+      line.append(pad(cut(m.steels().get(i), width), width)).append(' ');
       for (int j = 0; j < i; j++) {
         line.append(numbered ? "" : " ").append(m.at(i, j).letter());
       }
@@ -69,6 +75,10 @@ public record PairsText(PairList list) {
         ? Answer.of(all)
         : new Answer(
             all, List.of(counts, rest("--full shows the matrix, and --out DIR writes a chart.")));
+  }
+
+  private static String pad(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
   }
 
   private static String cut(String name, int width) {

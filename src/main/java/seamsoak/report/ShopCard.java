@@ -110,7 +110,7 @@ record ShopCard(
         steps);
   }
 
-  private static List<Entry> entries(Advice advice, String above, Numbers shown) {
+  private static List<Entry> entries(Advice advice, String above, Numbers numbers) {
     Set<String> said = new LinkedHashSet<>(List.of(above));
     List<Entry> entries = new ArrayList<>();
     for (ScheduleAdvice.Step step : advice.schedule().steps()) {
@@ -119,29 +119,29 @@ record ShopCard(
               .filter(s -> s.step().equals(step.step()) && s.kind() == Segment.Kind.RISE)
               .mapToDouble(Segment::minutes)
               .sum();
-      entries.add(entry(entries.size() + 1, step, rise, said, shown));
+      entries.add(entry(entries.size() + 1, step, rise, said, numbers));
     }
     return List.copyOf(entries);
   }
 
   private static Entry entry(
-      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Numbers shown) {
-    List<String> cautions = step.cautions().stream().map(c -> c.said(shown.units())).toList();
+      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Numbers numbers) {
+    List<String> cautions = step.cautions().stream().map(c -> c.said(numbers.units())).toList();
     List<String> fresh = cautions.stream().filter(c -> !said.contains(c)).toList();
-    StepWords words = new StepWords(shown.units());
+    StepWords words = new StepWords(numbers.units());
     int again = cautions.size() - fresh.size();
     said.addAll(cautions);
     return new Entry(
         "step-" + number,
         step.step().words(),
         step.in() == Heater.BENCH ? "" : step.in().word(),
-        step.refused().map(new StopWords(shown.units())::says).orElse(""),
+        step.refused().map(new StopWords(numbers.units())::says).orElse(""),
         fresh,
         again,
-        step.temperatureC().map(t -> first(t, shown.units())).orElse(""),
-        step.temperatureC().map(t -> second(t, shown.units())).orElse(""),
-        step.holdMinutes().map(shown::time).orElse(""),
-        rise > 0 ? shown.time(rise) : "",
+        step.temperatureC().map(t -> first(t, numbers.units())).orElse(""),
+        step.temperatureC().map(t -> second(t, numbers.units())).orElse(""),
+        step.holdMinutes().map(numbers::time).orElse(""),
+        rise > 0 ? numbers.time(rise) : "",
         SoakText.capital(words.said(step.task()).doing()),
         words.checks(step.checks()));
   }

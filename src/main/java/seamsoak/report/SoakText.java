@@ -16,7 +16,7 @@ import seamsoak.words.SoakWords;
 record SoakText(Advice advice, UnitSystem units) {
   private static final int TABLE_STEP = 20;
 
-  private Numbers shown() {
+  private Numbers numbers() {
     return new Numbers(units);
   }
 
@@ -35,14 +35,14 @@ record SoakText(Advice advice, UnitSystem units) {
     SoakAdvice soak = advice.soak();
     if (soak.recommended().isEmpty()) {
       return "No soak within what is allowed (%s) clears the lines."
-          .formatted(shown().time(soak.mostMinutes()));
+          .formatted(numbers().time(soak.mostMinutes()));
     }
     Recommended r = soak.recommended().get();
     if (r.minutes() == 0) {
       return "No soak needed: 0 min. " + capital(new SoakWords(units).reason(r.reason())) + ".";
     }
     return "Soak at %s for %s (%s)."
-        .formatted(shown().temperature(r.temperatureC()), shown().time(r.minutes()), band(r));
+        .formatted(numbers().temperature(r.temperatureC()), numbers().time(r.minutes()), band(r));
   }
 
   String band(Recommended r) {
@@ -53,13 +53,13 @@ record SoakText(Advice advice, UnitSystem units) {
     return r.minutesHigh()
         .map(
             high -> {
-              String to = shown().time(Math.ceil(high));
-              String from = shown().time(low);
+              String to = numbers().time(Math.ceil(high));
+              String from = numbers().time(low);
               return to.endsWith(" min") && high < 120
                   ? Math.round(low) + " to " + to
                   : from + " to " + to;
             })
-        .orElse(shown().time(low) + " to more than 24 h");
+        .orElse(numbers().time(low) + " to more than 24 h");
   }
 
   private boolean hasBand() {
@@ -76,37 +76,24 @@ record SoakText(Advice advice, UnitSystem units) {
 
   /** The soaks that are listed, each with what it costs. */
   Table table() {
-    Numbers shown = shown();
-    Table table =
-        new Table(
-            shown.temperatureHeads("at"),
-            "min",
-            "low",
-            "high",
-            shown.lengthHeads("lost"),
-            shown.lengthHeads("skin"),
-            "grain",
-            "");
-    for (SoakOption o : listed()) {
-      table.row(
-          shown.temperatureCells(o.temperatureC()),
-          Numbers.minutesCell(o.minutes(), true),
-          hasBand() ? Numbers.minutesCell(o.minutesLow(), false) : "-",
-          hasBand() ? Numbers.minutesCell(o.minutesHigh(), true) : "-",
-          shown.lengthCells(o.metalLossMm()),
-          shown.lengthCells(o.skinMm()),
-          o.grainAstm().map(g -> Numbers.number(g, 1)).orElse("-"),
-          mark(o));
-    }
-    return table.captioned(
-        "Soaks that clear the lines: minutes held at heat by the middle estimate, "
-            + (hasBand()
-                ? "low and high of "
-                    + advice.soak().samples()
-                    + " possible histories (8 of 10 lie between)"
-                : "low and high not asked for")
-            + ", metal lost on a face, skin without full"
-            + " carbon, ASTM grain size number (small is coarse)");
+    return Columns.of(listed(), units)
+        .heat("at", SoakOption::temperatureC)
+        .words("min", o -> Numbers.minutesCell(o.minutes(), true))
+        .words("low", o -> hasBand() ? Numbers.minutesCell(o.minutesLow(), false) : "-")
+        .words("high", o -> hasBand() ? Numbers.minutesCell(o.minutesHigh(), true) : "-")
+        .lengthIfKnown("lost", SoakOption::metalLossMm)
+        .lengthIfKnown("skin", SoakOption::skinMm)
+        .numberIfKnown("grain", 1, SoakOption::grainAstm)
+        .words("", this::mark)
+        .captioned(
+            "Soaks that clear the lines: minutes held at heat by the middle estimate, "
+                + (hasBand()
+                    ? "low and high of "
+                        + advice.soak().samples()
+                        + " possible histories (8 of 10 lie between)"
+                    : "low and high not asked for")
+                + ", metal lost on a face, skin without full"
+                + " carbon, ASTM grain size number (small is coarse)");
   }
 
   private List<SoakOption> listed() {
@@ -120,13 +107,13 @@ record SoakText(Advice advice, UnitSystem units) {
         listed().stream().flatMap(o -> Arrays.stream(mark(o).split(""))).distinct().toList();
     List<String> legend = new ArrayList<>();
     say(marks, "*", "recommended", legend);
-    say(marks, ">", "longer than the " + shown().time(soak.mostMinutes()) + " allowed", legend);
+    say(marks, ">", "longer than the " + numbers().time(soak.mostMinutes()) + " allowed", legend);
     say(
         marks,
         "f",
-        "above the forging limit, " + shown().temperature(soak.highestForgingC()),
+        "above the forging limit, " + numbers().temperature(soak.highestForgingC()),
         legend);
-    say(marks, "b", "above the burning line, " + shown().temperature(soak.burningC()), legend);
+    say(marks, "b", "above the burning line, " + numbers().temperature(soak.burningC()), legend);
     say(marks, "h", "above the highest you allow", legend);
     return legend.isEmpty() ? "" : String.join("; ", legend) + ".";
   }

@@ -16,7 +16,7 @@ public record SourcesText(Trace trace) {
     Chapter chapter =
         Chapter.of("sources", "Sources (temperatures in C, contents in wt%)")
             .terms(trace.entries().stream().map(SourcesText::term).toList());
-    return chapter.parts().isEmpty() ? "" : "\n" + Page.of(List.of(chapter));
+    return chapter.parts().isEmpty() ? "" : "\n" + Chapter.page(List.of(chapter));
   }
 
   /** Each range that was left, a sentence each. */
