@@ -36,6 +36,6 @@ final class ChartFiles {
     if (!replace) {
       files.refuseStrangers();
     }
-    files.write(Commands.version());
+    files.write(Program.version());
   }
 }

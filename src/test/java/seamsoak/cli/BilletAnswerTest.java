@@ -159,7 +159,7 @@ class BilletAnswerTest {
         "it's 5$.json; 'it'\\''s 5$.json'"
       })
   void aWordIsQuotedForTheShell(String word, String quoted) {
-    assertEquals(quoted, Commands.quoted(word));
+    assertEquals(quoted, Program.quoted(word));
   }
 
   @ParameterizedTest
