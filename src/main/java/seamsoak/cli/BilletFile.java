@@ -21,8 +21,8 @@ final class BilletFile {
       names = "--samples",
       paramLabel = "N",
       description =
-          "Possible histories behind the bands; 128 unless given. More is slower, 0 is quickest and"
-              + " leaves the bands out.")
+          "Cases tried: the same billet, a little different each time; 128 unless given. More is"
+              + " slower, 0 is quickest and leaves out how sure the answer is.")
   private int samples = 128;
 
   private Billet billet;

@@ -2,8 +2,8 @@ package seamsoak.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -69,16 +69,18 @@ final class OptionValues {
   record Share(double ofFirst) {}
 
   /** The words for how a face lies, for a shell to complete. */
-  static final class EdgeNames extends ArrayList<String> {
-    EdgeNames() {
-      super(List.of("open", "covered"));
+  static final class EdgeNames implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return List.of("open", "covered").iterator();
     }
   }
 
   /** The words for the units, for a shell to complete. */
-  static final class UnitNames extends ArrayList<String> {
-    UnitNames() {
-      super(words(Arrays.asList(UnitSystem.values())));
+  static final class UnitNames implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return words(Arrays.asList(UnitSystem.values())).iterator();
     }
   }
 

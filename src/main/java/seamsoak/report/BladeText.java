@@ -70,10 +70,10 @@ record BladeText(Advice advice, UnitSystem units) {
   Table quenchTable() {
     return Columns.of(quenched(), units)
         .words("steel", Quenched::steel)
-        .percent("C solved %", Quenched::dissolvedPct)
+        .percent("C dissolved %", Quenched::dissolvedPct)
         .heat("Ms", Quenched::msC)
         .number("austenite %", 0, Quenched::retainedPct)
-        .number("may s", 1, Quenched::longestSeconds)
+        .number("allowed s", 1, Quenched::longestSeconds)
         .captioned(
             "In the quench: carbon in solution, start of martensite, austenite left, and how long"
                 + " the middle may take");

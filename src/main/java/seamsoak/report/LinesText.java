@@ -36,7 +36,7 @@ record LinesText(Numbers numbers) {
                         + ": most where "
                         + SeamWords.cross(c)
                         + "."));
-    return all.isEmpty() ? List.of("By the middle estimate no line shows.") : all;
+    return all.isEmpty() ? List.of("Likely no line shows.") : all;
   }
 
   private static Optional<CrossingReport> brightest(SoakAdvice soak) {

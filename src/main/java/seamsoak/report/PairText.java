@@ -41,7 +41,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
             carbon(),
             know,
             Chapter.of("fits", "What fits").terms(fits),
-            Chapter.of("how", "Reckoned with").words(advice.how().map(this::how).orElse("")),
+            Chapter.of("how", "Worked out for").words(advice.how().map(this::how).orElse("")),
             remarks),
         List.of(
             answer,
@@ -56,7 +56,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return fits == 0
         ? ""
         : (against == 0 ? "Fits: all " + fits + " checks." : "Fits: " + fits + " more checks.")
-            + " --full also shows them, where carbon goes, what was reckoned with.";
+            + " --full also shows them, where carbon goes, what it was worked out for.";
   }
 
   /** Checks with what was found. */

@@ -16,7 +16,7 @@ public record ProgramText(Advice advice, UnitSystem units) {
   Table table() {
     return Columns.of(advice.schedule().program(), units)
         .words("step", l -> l.step().words())
-        .words("no", l -> Integer.toString(l.number()))
+        .words("segment", l -> Integer.toString(l.number()))
         .both(
             "", "F/h", "C/h", l -> rate(l.ratePerHourC() * PER_KELVIN), l -> rate(l.ratePerHourC()))
         .both("to", "F", "C", ProgramText::fahrenheit, l -> Numbers.number(l.toC(), 0))

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.trace.Trace;
+import seamsoak.words.Glossary;
 
 /**
  * What follows the shop card in a report.
@@ -24,7 +25,8 @@ record ReportChapters(
             billet.schedule(),
             billet.more(),
             billet.assumed(),
-            sources())
+            sources(),
+            words())
         .filter(s -> !s.parts().isEmpty())
         .toList();
   }
@@ -49,7 +51,7 @@ record ReportChapters(
             .words(
                 "Carbon is followed through the whole history by one calculation: from its activity"
                     + " in each steel, across seams, layers and faces, heat by heat. The band holds"
-                    + " eight of ten possible histories. Temperatures below are in C, contents in"
+                    + " eight of ten cases tried. Temperatures below are in C, contents in"
                     + " wt%.");
     List<String> left = SourcesText.exceeded(trace);
     chapter =
@@ -61,5 +63,13 @@ record ReportChapters(
         : chapter
             .head("What each number rests on")
             .terms(trace.entries().stream().map(SourcesText::term).toList());
+  }
+
+  private static Chapter words() {
+    return Chapter.of("words", "Words")
+        .terms(
+            Stream.of(Glossary.values())
+                .map(g -> new Part.Term(g.word(), List.of(g.meaning() + ".")))
+                .toList());
   }
 }

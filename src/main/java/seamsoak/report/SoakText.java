@@ -39,7 +39,7 @@ record SoakText(Advice advice, UnitSystem units) {
     }
     Recommended r = soak.recommended().get();
     if (r.minutes() == 0) {
-      return "No soak needed: 0 min. " + capital(new SoakWords(units).reason(r.reason())) + ".";
+      return "No soak needed: " + new SoakWords(units).reason(r.reason()) + ".";
     }
     return "Soak at %s for %s (%s)."
         .formatted(numbers().temperature(r.temperatureC()), numbers().time(r.minutes()), band(r));
@@ -47,7 +47,7 @@ record SoakText(Advice advice, UnitSystem units) {
 
   String band(Recommended r) {
     if (!hasBand()) {
-      return "by the middle estimate alone";
+      return "the likely case alone";
     }
     double low = Math.floor(r.minutesLow().orElse(0.0));
     return r.minutesHigh()
@@ -86,12 +86,12 @@ record SoakText(Advice advice, UnitSystem units) {
         .numberIfKnown("grain", 1, SoakOption::grainAstm)
         .words("", this::mark)
         .captioned(
-            "Soaks that clear the lines: minutes held at heat by the middle estimate, "
+            "Soaks that clear the lines: minutes held at heat in the likely case, "
                 + (hasBand()
                     ? "low and high of "
                         + advice.soak().samples()
-                        + " possible histories (8 of 10 lie between)"
-                    : "low and high not asked for")
+                        + " cases tried (8 of 10 lie between)"
+                    : "no other case tried")
                 + ", metal lost on a face, skin without full"
                 + " carbon, ASTM grain size number (small is coarse)");
   }
