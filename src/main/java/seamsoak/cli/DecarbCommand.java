@@ -54,10 +54,9 @@ final class DecarbCommand extends Subcommand {
             edge);
     Trace trace = root.trace(t -> t.ofDecarb(s, hold.at.celsius(), edge));
     List<String> remarks = new HeatRemarks(correlations, hold.at, root.unitsOfAnswer()).of(s);
-    root.print(
+    return root.print(
         () -> JsonReport.decarb(skin, remarks, trace),
         () -> new DecarbText(skin, root.units()).answer(remarks),
         trace);
-    return Program.ANSWERED;
   }
 }

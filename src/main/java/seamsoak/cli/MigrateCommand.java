@@ -5,7 +5,6 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
@@ -28,19 +27,7 @@ import seamsoak.trace.Trace;
     })
 final class MigrateCommand extends Subcommand {
 
-  @Parameters(
-      index = "0",
-      paramLabel = "FIRST",
-      completionCandidates = SteelNames.class,
-      description = "A grade, or an analysis in quotes.")
-  private String first;
-
-  @Parameters(
-      index = "1",
-      paramLabel = "SECOND",
-      completionCandidates = SteelNames.class,
-      description = "The other one.")
-  private String second;
+  @Mixin private TwoSteels names;
 
   @Option(
       names = "--layer",
@@ -53,8 +40,8 @@ final class MigrateCommand extends Subcommand {
 
   @Override
   public Integer call() {
-    Steel a = steel(first);
-    Steel b = steel(second);
+    Steel a = steel(names.first);
+    Steel b = steel(names.second);
     Correlations correlations = root.correlations();
     Migration migration =
         Migration.of(
@@ -68,10 +55,9 @@ final class MigrateCommand extends Subcommand {
     Trace trace =
         root.trace(t -> t.ofMigration(Stream.of(a, b).distinct().toList(), hold.at.celsius()));
     List<String> remarks = new HeatRemarks(correlations, hold.at, root.unitsOfAnswer()).of(a, b);
-    root.print(
+    return root.print(
         () -> JsonReport.migrate(migration, remarks, trace),
         () -> new MigrateText(migration, root.units()).answer(remarks),
         trace);
-    return Program.ANSWERED;
   }
 }

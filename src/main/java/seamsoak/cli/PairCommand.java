@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairLimits;
@@ -31,19 +31,7 @@ import seamsoak.unit.Length;
 final class PairCommand extends Subcommand {
   private static final double SHARE_TOLERANCE = 0.005;
 
-  @Parameters(
-      index = "0",
-      paramLabel = "FIRST",
-      completionCandidates = SteelNames.class,
-      description = "A grade, an analysis in quotes, or a grade with the analysis of its melt.")
-  private String first;
-
-  @Parameters(
-      index = "1",
-      paramLabel = "SECOND",
-      completionCandidates = SteelNames.class,
-      description = "The other one.")
-  private String second;
+  @Mixin private TwoSteels names;
 
   @Option(
       names = "--share",
@@ -67,17 +55,18 @@ final class PairCommand extends Subcommand {
   public Integer call() {
     SteelTable steels = root.steels();
     Optional<Stock> stock =
-        Stream.of(first, second)
+        Stream.of(names.first, names.second)
             .flatMap(n -> stock(steels, n).stream())
             .sorted(Comparator.reverseOrder())
             .findFirst();
     PairLimits limits = PairLimits.load(root.data());
     PairAdvisor advisor = root.pairAdvisor(limits, root.unitsOfAnswer());
     if (stock.isPresent()) {
-      return print(advisor.withStock(first.strip(), second.strip(), stock.get()), Trace.NONE);
+      return print(
+          advisor.withStock(names.first.strip(), names.second.strip(), stock.get()), Trace.NONE);
     }
-    Steel a = steel(first);
-    Steel b = steel(second);
+    Steel a = steel(names.first);
+    Steel b = steel(names.second);
     PairAdvice advice = advisor.advise(a, b, asked());
     return print(
         advice, root.trace(t -> t.ofPair(Stream.of(a, b).distinct().toList(), advice, limits)));
@@ -89,11 +78,10 @@ final class PairCommand extends Subcommand {
   }
 
   private int print(PairAdvice advice, Trace trace) {
-    root.print(
+    return root.print(
         () -> JsonReport.pair(advice, trace),
         () -> new PairText(advice, root.units()).told(),
         trace);
-    return Program.ANSWERED;
   }
 
   private PairAdvisor.Asked asked() {

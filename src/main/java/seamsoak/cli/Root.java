@@ -199,8 +199,8 @@ final class Root implements Callable<Integer> {
   }
 
   /** Prints an answer. */
-  void print(Supplier<String> asJson, Supplier<Answer> inWords, Trace trace) {
-    print(asJson, inWords, trace, "", "");
+  int print(Supplier<String> asJson, Supplier<Answer> inWords, Trace trace) {
+    return print(asJson, inWords, trace, "", "");
   }
 
   /**
@@ -208,8 +208,9 @@ final class Root implements Callable<Integer> {
    *
    * @param below what stands below all of it
    * @param briefly what stands below that
+   * @return the exit code of whatever has nothing to refuse
    */
-  void print(
+  int print(
       Supplier<String> asJson,
       Supplier<Answer> inWords,
       Trace trace,
@@ -226,5 +227,6 @@ final class Root implements Callable<Integer> {
       out().print(Colors.of(System.getenv(), terminal).answer(text));
     }
     out().flush();
+    return Program.ANSWERED;
   }
 }

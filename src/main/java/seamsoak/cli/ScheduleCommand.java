@@ -36,10 +36,7 @@ final class ScheduleCommand extends Subcommand {
       description = "File to write the kiln's program to, as comma-separated columns.")
   private Path program;
 
-  @Option(
-      names = "--replace",
-      description = "Write over a file of that name that is not by this program or was changed.")
-  private boolean replace;
+  @Mixin private Writing writing;
 
   @Override
   public Integer call() {
@@ -72,9 +69,6 @@ final class ScheduleCommand extends Subcommand {
     }
     FileSet file = new FileSet(folder, ALONE);
     file.put(program.getFileName().toString(), csv.getBytes(StandardCharsets.UTF_8));
-    if (!replace) {
-      file.refuseStrangers();
-    }
-    return file;
+    return writing.checked(file);
   }
 }

@@ -34,14 +34,13 @@ final class SteelsCommand extends Subcommand {
     if (grade == null) {
       List<Steel> all = steels.steels();
       Trace trace = root.trace(t -> t.ofSteels(all));
-      root.print(() -> JsonReport.steels(all, trace), () -> text.list(all), trace);
-      return Program.ANSWERED;
+      return root.print(() -> JsonReport.steels(all, trace), () -> text.list(all), trace);
     }
     Steel steel = steel(grade);
     SteelReport report = SteelReport.of(root.correlations(), steel);
     Trace trace = root.trace(t -> t.ofSteel(steel, report));
     SourceTable sources = SourceTable.load(root.data());
-    root.print(
+    return root.print(
         () -> JsonReport.steel(report, trace),
         () ->
             text.told(
@@ -51,6 +50,5 @@ final class SteelsCommand extends Subcommand {
                         ? sources.find(key).map(Source::citation)
                         : Optional.empty()),
         trace);
-    return Program.ANSWERED;
   }
 }

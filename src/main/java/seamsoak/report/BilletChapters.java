@@ -70,7 +70,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
       chapter = chapter.table(text.sizes());
     }
     chapter = advice.preform().map(text::preform).map(chapter::words).orElse(chapter);
-    return chapter.table(new CarbonText(advice).table());
+    return chapter.table(text.carbon());
   }
 
   Chapter soak() {
@@ -89,7 +89,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
     Chapter chapter =
         picture(Chapter.of("schedule", "The schedule"), "schedule").table(text.heatsTable());
     if (!advice.schedule().conflicts().isEmpty()) {
-      chapter = chapter.head("Conflicts, and what to do").terms(conflicts());
+      chapter = chapter.head("Conflicts, and what to do").terms(conflicts(advice, units));
     }
     chapter =
         chapter
@@ -107,7 +107,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
         : chapter;
   }
 
-  private List<Part.Term> conflicts() {
+  private static List<Part.Term> conflicts(Advice advice, UnitSystem units) {
     return advice.schedule().conflicts().stream()
         .map(new ConflictWords(units)::said)
         .map(
@@ -120,10 +120,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
 
   /** A sentence or two each. */
   static List<String> conflictsInShort(Advice advice, UnitSystem units) {
-    return advice.schedule().conflicts().stream()
-        .map(new ConflictWords(units)::said)
-        .map(c -> SoakText.capital(sentence(c.says())) + " Do: " + sentence(c.todo()))
-        .toList();
+    return conflicts(advice, units).stream().map(c -> String.join(" ", c.said())).toList();
   }
 
   static String sentence(String words) {

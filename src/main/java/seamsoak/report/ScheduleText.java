@@ -171,7 +171,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
             .percent("missing C %", After::deepestMissingPct)
             .number("grain", 1, After::grainAstm)
             .length("skin", After::skinMm);
-    steels.forEach(s -> table.numberIfKnown("C % " + s, 2, a -> CarbonText.mean(a.layers(), s)));
+    steels.forEach(s -> table.numberIfKnown("C % " + s, 2, a -> BilletText.mean(a.layers(), s)));
     return table.captioned(
         "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number,"
             + " skin to grind, mean carbon of each steel");

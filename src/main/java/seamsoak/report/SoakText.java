@@ -1,9 +1,10 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import seamsoak.plan.Advice;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.OptionRemark;
@@ -103,25 +104,17 @@ record SoakText(Advice advice, UnitSystem units) {
   /** What the marks in the table stand for, as far as they are used. */
   String legend() {
     SoakAdvice soak = advice.soak();
-    List<String> marks =
-        listed().stream().flatMap(o -> Arrays.stream(mark(o).split(""))).distinct().toList();
-    List<String> legend = new ArrayList<>();
-    say(marks, "*", "recommended", legend);
-    say(marks, ">", "longer than the " + numbers().time(soak.mostMinutes()) + " allowed", legend);
-    say(
-        marks,
-        "f",
-        "above the forging limit, " + numbers().temperature(soak.highestForgingC()),
-        legend);
-    say(marks, "b", "above the burning line, " + numbers().temperature(soak.burningC()), legend);
-    say(marks, "h", "above the highest you allow", legend);
-    return legend.isEmpty() ? "" : String.join("; ", legend) + ".";
-  }
-
-  private static void say(List<String> used, String mark, String meaning, List<String> legend) {
-    if (used.contains(mark)) {
-      legend.add(mark + " " + meaning);
-    }
+    String used = listed().stream().map(this::mark).collect(Collectors.joining());
+    String legend =
+        Stream.of(
+                "* recommended",
+                "> longer than the " + numbers().time(soak.mostMinutes()) + " allowed",
+                "f above the forging limit, " + numbers().temperature(soak.highestForgingC()),
+                "b above the burning line, " + numbers().temperature(soak.burningC()),
+                "h above the highest you allow")
+            .filter(meaning -> used.indexOf(meaning.charAt(0)) >= 0)
+            .collect(Collectors.joining("; "));
+    return legend.isEmpty() ? "" : legend + ".";
   }
 
   private boolean listed(SoakOption o) {
