@@ -155,10 +155,10 @@ public final class Figures {
             answer("No soak clears within what is allowed"),
             "Minutes to clear the lines against soak temperature"
                 + (soak.samples() == 0
-                    ? " by the middle estimate alone"
+                    ? " in the likely case alone"
                     : ", with the band that holds eight of ten of "
                         + soak.samples()
-                        + " possible histories")
+                        + " cases tried")
                 + ", and the metal and grain it costs.",
             units,
             soak.options().stream().map(Figures::option).toList(),

@@ -14,19 +14,15 @@ import seamsoak.unit.UnitSystem;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
-  @Parameters(
-      paramLabel = "BILLET",
-      converter = OptionValues.Name.class,
-      description = "File that describes the billet and its steps.")
+  @Parameters(paramLabel = "BILLET", description = "File that describes the billet and its steps.")
   private Path file;
 
   @Option(
       names = "--samples",
       paramLabel = "N",
-      converter = OptionValues.Samples.class,
       description =
-          "Possible histories behind the bands; 128 unless given. More is slower, 0 is quickest and"
-              + " leaves the bands out.")
+          "Cases tried: the same billet, a little different each time; 128 unless given. More is"
+              + " slower, 0 is quickest and leaves out how sure the answer is.")
   private int samples = 128;
 
   private Billet billet;
@@ -35,7 +31,7 @@ final class BilletFile {
   Billet read(Root root) {
     if (billet == null) {
       String text = TextFile.read(file.toString(), file);
-      billet = BilletReader.read(file, text, root.steels().table());
+      billet = BilletReader.read(file, text, root.steels());
     }
     return billet;
   }
@@ -69,7 +65,7 @@ final class BilletFile {
 
   /** The exit code of an answer. */
   static int code(Advice advice) {
-    return advice.goesAhead() ? Commands.ANSWERED : Commands.DOES_NOT_GO_AHEAD;
+    return advice.goesAhead() ? Program.ANSWERED : Program.DOES_NOT_GO_AHEAD;
   }
 
   /** The command to give next for this billet; none for one that is refused. */
@@ -77,12 +73,7 @@ final class BilletFile {
     if (!advice.hardStops().isEmpty()) {
       return "";
     }
-    return "\nNext: "
-        + Commands.PROGRAM
-        + " "
-        + command
-        + " "
-        + Commands.quoted(file.toString())
-        + "\n";
+    String words = String.join(" ", Program.CALL, command, Program.quoted(file.toString()));
+    return "\nNext: " + words + "\n";
   }
 }

@@ -1,5 +1,6 @@
 package seamsoak.cli;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import seamsoak.chart.Charts;
 import seamsoak.chart.Figure;
@@ -12,10 +13,7 @@ final class ChartFiles {
   @Option(names = "--png", description = "Write the charts as PNG too.")
   private boolean png;
 
-  @Option(
-      names = "--replace",
-      description = "Write over files of those names that are not by this program or were changed.")
-  private boolean replace;
+  @Mixin private Writing writing;
 
   boolean png() {
     return png;
@@ -31,11 +29,7 @@ final class ChartFiles {
     return svg;
   }
 
-  /** Writes them; what somebody else has put there stays unless that is asked for. */
   void write(FileSet files) {
-    if (!replace) {
-      files.refuseStrangers();
-    }
-    files.write(Commands.version());
+    writing.write(files);
   }
 }

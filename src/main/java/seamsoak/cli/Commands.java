@@ -15,19 +15,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
-import seamsoak.unit.Printable;
 
 /** Puts the commands together and turns what goes wrong in them into a sentence and a code. */
 final class Commands {
-  /** How the program is called, for examples and for what to do next. */
-  static final String PROGRAM = "java -jar target/seamsoak.jar";
-
-  static final int ANSWERED = 0;
-  static final int BROKEN = 1;
-  static final int WRONG_COMMAND_LINE = 2;
-  static final int WRONG_DATA = 3;
-  static final int DOES_NOT_GO_AHEAD = 4;
-
   /** So wide that no example is broken: they are there to be copied. */
   private static final int HELP_WIDTH = 100;
 
@@ -37,6 +27,7 @@ final class Commands {
           UsageMessageSpec.SECTION_KEY_DESCRIPTION,
           UsageMessageSpec.SECTION_KEY_SYNOPSIS_HEADING,
           UsageMessageSpec.SECTION_KEY_SYNOPSIS,
+          UsageMessageSpec.SECTION_KEY_FOOTER_HEADING,
           UsageMessageSpec.SECTION_KEY_FOOTER,
           UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING,
           UsageMessageSpec.SECTION_KEY_COMMAND_LIST,
@@ -89,8 +80,9 @@ final class Commands {
     line.setExpandAtFiles(false);
     line.setParameterExceptionHandler(new Complaints());
     line.setExecutionExceptionHandler(failures());
-    version(line.getCommandSpec());
-    line.getSubcommands().values().forEach(sub -> version(sub.getCommandSpec()));
+    OptionValues.register(line);
+    complete(line.getCommandSpec());
+    line.getSubcommands().values().forEach(sub -> complete(sub.getCommandSpec()));
     return line;
   }
 
@@ -115,22 +107,19 @@ final class Commands {
     return all;
   }
 
-  private static void version(CommandSpec spec) {
-    spec.version(version());
+  /** What is alike in all of them: a command says only what stands after the program's name. */
+  private static void complete(CommandSpec spec) {
+    UsageMessageSpec usage = spec.usageMessage();
+    spec.version(Program.version());
+    usage.synopsisHeading("%nUsage: ");
+    usage.customSynopsis(called("", usage.customSynopsis()).toArray(String[]::new));
+    usage.footerHeading("%nExamples:%n");
+    Stream<String> gap = spec.parent() == null ? Stream.empty() : Stream.of("");
+    usage.footer(Stream.concat(called("  ", usage.footer()), gap).toArray(String[]::new));
   }
 
-  /** A word as a shell takes it. */
-  static String quoted(String word) {
-    String name = Printable.of(word);
-    boolean plain = name.matches("[-\\w./\\\\:,=]+");
-    // in single quotes a shell takes everything as it stands; cmd.exe knows only double ones
-    boolean charged = name.matches(".*[\"$`!%^&|<>].*");
-    return plain ? name : charged ? "'" + name.replace("'", "'\\''") + "'" : '"' + name + '"';
-  }
-
-  static String version() {
-    String packed = Commands.class.getPackage().getImplementationVersion();
-    return "seamsoak " + (packed == null ? "(unpacked)" : packed);
+  private static Stream<String> called(String indent, String... lines) {
+    return Stream.of(lines).map(line -> indent + Program.CALL + " " + line);
   }
 
   private static IExecutionExceptionHandler failures() {
@@ -138,7 +127,7 @@ final class Commands {
       line.getOut().flush();
       if (e instanceof Fault) {
         line.getErr().println(e.getMessage() + (e.getMessage().endsWith("?") ? "" : "."));
-        return WRONG_DATA;
+        return Program.WRONG_DATA;
       }
       return unexpected(e, line.getErr());
     };
@@ -153,6 +142,6 @@ final class Commands {
     if (System.getProperty("seamsoak.trace") != null) {
       e.printStackTrace(err);
     }
-    return BROKEN;
+    return Program.BROKEN;
   }
 }

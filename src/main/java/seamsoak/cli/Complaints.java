@@ -28,7 +28,7 @@ final class Complaints implements IParameterExceptionHandler {
     String end = said.endsWith("?") || said.endsWith(".") ? "" : ".";
     line.getOut().flush();
     line.getErr().println(said + end + " See " + word(line.getCommandSpec()) + "--help.");
-    return Commands.WRONG_COMMAND_LINE;
+    return Program.WRONG_COMMAND_LINE;
   }
 
   private static String sentence(ParameterException e, CommandSpec command) {

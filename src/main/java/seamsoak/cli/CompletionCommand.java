@@ -7,36 +7,24 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** A script by which bash and zsh complete commands, options and steels. */
 @Command(
-    name = "completion",
     description = {
       "A script for bash or zsh: a short name for this program, whose commands, options and",
-      "steels the tab key completes from then on."
+      "steels the tab key completes from then on. To have it in this shell:",
+      "source <(" + Program.CALL + " completion)"
     },
-    synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " completion",
-    footer = {
-      "%nExamples:",
-      "  " + Commands.PROGRAM + " completion",
-      "%nTo have it in this shell: source <(" + Commands.PROGRAM + " completion)%n"
-    })
-final class CompletionCommand implements Callable<Integer> {
+    customSynopsis = "completion",
+    footer = "completion")
+final class CompletionCommand extends Subcommand {
   private static final String NAME = "seamsoak";
 
   /** The same that the demo command uses. */
   private static final String OPTIONS = "java.options";
-
-  @ParentCommand private Root root;
-  @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
@@ -53,7 +41,7 @@ final class CompletionCommand implements Callable<Integer> {
             jar);
     root.out().println(AutoComplete.bash(NAME, spec.parent().commandLine()));
     root.out().flush();
-    return Commands.ANSWERED;
+    return Program.ANSWERED;
   }
 
   private static String options() {

@@ -1,14 +1,10 @@
 package seamsoak.cli;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Resolution;
@@ -22,19 +18,13 @@ import seamsoak.trace.Trace;
 
 /** Skin and metal lost in one heat. */
 @Command(
-    name = "decarb",
     description = "Skin and metal lost from the face of a thick piece in one heat.",
-    synopsisHeading = "%nUsage: ",
-    customSynopsis =
-        Commands.PROGRAM + " decarb STEEL --at T --for TIME [--edge open|covered] [OPTIONS]",
+    customSynopsis = "decarb STEEL --at T --for TIME [--edge open|covered] [OPTIONS]",
     footer = {
-      "%nExamples:",
-      "  " + Commands.PROGRAM + " decarb 1084 --at 2100F --for 10min",
-      "  " + Commands.PROGRAM + " decarb \"C0.85\" --at 1000C --for 60min --edge covered%n"
+      "decarb 1084 --at 2100F --for 10min",
+      "decarb \"C0.85\" --at 1000C --for 60min --edge covered"
     })
-final class DecarbCommand implements Callable<Integer> {
-  @ParentCommand private Root root;
-  @Spec private CommandSpec spec;
+final class DecarbCommand extends Subcommand {
 
   @Parameters(
       paramLabel = "STEEL",
@@ -47,14 +37,13 @@ final class DecarbCommand implements Callable<Integer> {
   @Option(
       names = "--edge",
       paramLabel = "open|covered",
-      converter = OptionValues.Edge.class,
       completionCandidates = OptionValues.EdgeNames.class,
       description = "Face bare to the fire (unless given) or under flux, oil or paint.")
   private Exposure edge = Exposure.OPEN;
 
   @Override
   public Integer call() {
-    Steel s = root.steels().named(steel, spec);
+    Steel s = steel(steel);
     Correlations correlations = root.correlations();
     Decarburization skin =
         Decarburization.of(
@@ -65,10 +54,9 @@ final class DecarbCommand implements Callable<Integer> {
             edge);
     Trace trace = root.trace(t -> t.ofDecarb(s, hold.at.celsius(), edge));
     List<String> remarks = new HeatRemarks(correlations, hold.at, root.unitsOfAnswer()).of(s);
-    root.print(
+    return root.print(
         () -> JsonReport.decarb(skin, remarks, trace),
         () -> new DecarbText(skin, root.units()).answer(remarks),
         trace);
-    return Commands.ANSWERED;
   }
 }

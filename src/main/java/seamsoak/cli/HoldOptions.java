@@ -10,7 +10,6 @@ final class HoldOptions {
       names = "--at",
       paramLabel = "T",
       required = true,
-      converter = OptionValues.Temperature.class,
       description = "Temperature, such as 2100F or 1150C.")
   Temperature at;
 
@@ -18,7 +17,6 @@ final class HoldOptions {
       names = "--for",
       paramLabel = "TIME",
       required = true,
-      converter = OptionValues.Time.class,
       description = "Time, such as 20min, 1.5h or \"1 h 20 min\".")
   TimeSpan time;
 }

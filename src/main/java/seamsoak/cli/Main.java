@@ -18,6 +18,6 @@ public final class Main {
         new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
     int code = Commands.run(Terminal.here(), out, err, args);
     out.flush();
-    System.exit(answers.complain(err) ? Commands.WRONG_DATA : code);
+    System.exit(answers.complain(err) ? Program.WRONG_DATA : code);
   }
 }

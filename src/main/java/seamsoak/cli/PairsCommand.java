@@ -2,16 +2,11 @@ package seamsoak.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import seamsoak.chart.MatrixFigure;
 import seamsoak.data.FileSet;
 import seamsoak.pairing.PairCheck;
@@ -21,30 +16,25 @@ import seamsoak.pairing.PairTable;
 import seamsoak.report.JsonReport;
 import seamsoak.report.PairsText;
 import seamsoak.steel.Steel;
+import seamsoak.steel.SteelTable;
 import seamsoak.trace.Trace;
 
 /** Who fits whom. */
 @Command(
-    name = "pairs",
     description =
         "Who fits whom: the pairings that smiths use or ask about, a list of grades, or all.",
-    synopsisHeading = "%nUsage: ",
-    customSynopsis =
-        Commands.PROGRAM + " pairs [GRADES...] [--all] [--csv] [--out DIR] [--png] [OPTIONS]",
+    customSynopsis = "pairs [GRADES...] [--all] [--csv] [--out DIR] [--png] [OPTIONS]",
     footer = {
-      "%nExamples:",
-      "  " + Commands.PROGRAM + " pairs",
-      "  " + Commands.PROGRAM + " pairs 1084 1095 75Ni8 O1 52100",
-      "  " + Commands.PROGRAM + " pairs --all --out charts --png",
-      "  " + Commands.PROGRAM + " pairs 1084 \"C0.79 Mn0.48\" 75Ni8 --csv%n"
+      "pairs",
+      "pairs 1084 1095 75Ni8 O1 52100",
+      "pairs --all --out charts --png",
+      "pairs 1084 \"C0.79 Mn0.48\" 75Ni8 --csv"
     })
-final class PairsCommand implements Callable<Integer> {
+final class PairsCommand extends Subcommand {
   private static final int FEWEST = 2;
   private static final Pattern FILES = Pattern.compile("pairs\\.(svg|png)");
 
-  @ParentCommand private Root root;
   @Mixin private ChartFiles charts;
-  @Spec private CommandSpec spec;
 
   @Parameters(
       paramLabel = "GRADES",
@@ -62,25 +52,22 @@ final class PairsCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      converter = OptionValues.Name.class,
       description = "Folder to write the matrix to, as pairs.svg. Made when it is missing.")
   private Path out;
 
   @Override
   public Integer call() {
     check();
-    Steels steels = root.steels();
+    SteelTable steels = root.steels();
     List<Steel> wanted =
-        all
-            ? steels.table().steels()
-            : grades.stream().map(g -> steels.named(g, spec)).distinct().toList();
-    PairTable practice = PairTable.load(root.data(), steels.table());
+        all ? steels.steels() : grades.stream().map(this::steel).distinct().toList();
+    PairTable practice = PairTable.load(root.data(), steels);
     PairCheck check = new PairCheck(root.correlations(), PairLimits.load(root.data()));
     PairList list;
     try (ProgressLine progress = root.progress()) {
       list =
           wanted.isEmpty()
-              ? PairList.ofPractice(check, practice, steels.table(), progress)
+              ? PairList.ofPractice(check, practice, steels, progress)
               : PairList.of(check, practice, wanted, progress);
     }
     List<String> names = out == null ? List.of() : written(list);
@@ -98,7 +85,7 @@ final class PairsCommand implements Callable<Integer> {
           files,
           files);
     }
-    return Commands.ANSWERED;
+    return Program.ANSWERED;
   }
 
   private void check() {
@@ -111,7 +98,7 @@ final class PairsCommand implements Callable<Integer> {
                     ? "--png needs --out DIR"
                     : csv && root.json() ? "--csv or --json, not both" : "";
     if (!wrong.isEmpty()) {
-      throw new CommandLine.ParameterException(spec.commandLine(), wrong);
+      throw wrong(wrong);
     }
   }
 

@@ -5,12 +5,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 import seamsoak.billet.Billet;
 import seamsoak.chart.Figure;
 import seamsoak.chart.Figures;
@@ -28,28 +26,23 @@ import seamsoak.trace.Trace;
 
 /** Everything about a billet, with charts. */
 @Command(
-    name = "plan",
     description = "All of it: lines, soak, schedule, cautions, with charts written to a folder.",
-    synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " plan BILLET [--out DIR] [--png] [--replace] [OPTIONS]",
+    customSynopsis = "plan BILLET [--out DIR] [--png] [--replace] [OPTIONS]",
     footer = {
-      "%nExamples:",
-      "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json",
-      "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json --out charts --png%n"
+      "plan alloy-data/billets/mosaic.json",
+      "plan alloy-data/billets/mosaic.json --out charts --png"
     })
-final class PlanCommand implements Callable<Integer> {
+final class PlanCommand extends Subcommand {
   private static final Pattern FILES =
       Pattern.compile(
           "(" + Figures.IDS + ")\\.(svg|png)|report\\.html|kiln\\.csv|plan\\.txt|advice\\.json");
 
-  @ParentCommand private Root root;
   @Mixin private BilletFile billet;
   @Mixin private ChartFiles charts;
 
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      converter = OptionValues.Name.class,
       description = "Folder to write to; charts unless given. Made when it is missing.")
   private Path out = Path.of("charts");
 

@@ -28,18 +28,16 @@ import seamsoak.unit.UnitSystem;
 
 /** What all commands share: the options that go with each, and the two streams. */
 @Command(
-    name = Commands.PROGRAM,
+    name = Program.CALL,
     description = {
       "Carbon, white lines, soak and heat treatment of pattern-welded billets.",
       "An estimate for a skilled person, not an order."
     },
-    synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " COMMAND [OPTIONS]",
+    customSynopsis = "COMMAND [OPTIONS]",
     footer = {
-      "%nExamples:",
-      "  " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json",
-      "  " + Commands.PROGRAM + " migrate 1095 1018 --layer 1mm --at 1100C --for 20min",
-      "  " + Commands.PROGRAM + " steels 15N20"
+      "plan alloy-data/billets/mosaic.json",
+      "migrate 1095 1018 --layer 1mm --at 1100C --for 20min",
+      "steels 15N20"
     },
     commandListHeading = "%nCommands, each with its own --help:%n",
     optionListHeading = "%nOptions of every command:%n",
@@ -58,7 +56,6 @@ final class Root implements Callable<Integer> {
       names = "--units",
       paramLabel = "us|metric|both",
       scope = ScopeType.INHERIT,
-      converter = OptionValues.Units.class,
       completionCandidates = OptionValues.UnitNames.class,
       description = "Units to show; both unless given. JSON is always metric.")
   private UnitSystem units = UnitSystem.BOTH;
@@ -78,7 +75,6 @@ final class Root implements Callable<Integer> {
   @Option(
       names = "--data",
       paramLabel = "DIR",
-      converter = OptionValues.Name.class,
       scope = ScopeType.INHERIT,
       description = "Folder whose tables stand in for the packed ones of the same name.")
   private Path data;
@@ -119,8 +115,8 @@ final class Root implements Callable<Integer> {
   @Override
   public Integer call() {
     out().println("Seamsoak: carbon and soaks for pattern-welded billets. See --help.");
-    out().println("Example: " + Commands.PROGRAM + " plan alloy-data/billets/mosaic.json");
-    return Commands.ANSWERED;
+    out().println("Example: " + Program.CALL + " plan alloy-data/billets/mosaic.json");
+    return Program.ANSWERED;
   }
 
   UnitSystem units() {
@@ -154,12 +150,12 @@ final class Root implements Callable<Integer> {
     return tables().correlations();
   }
 
-  Steels steels() {
+  SteelTable steels() {
     return tables().steels();
   }
 
   PairAdvisor pairAdvisor(PairLimits limits) {
-    SteelTable table = steels().table();
+    SteelTable table = steels();
     return new PairAdvisor(correlations(), limits, PairTable.load(data(), table), table);
   }
 
@@ -169,7 +165,7 @@ final class Root implements Callable<Integer> {
   }
 
   Tracer tracer() {
-    return new Tracer(correlations(), steels().table(), SourceTable.load(data()));
+    return new Tracer(correlations(), steels(), SourceTable.load(data()));
   }
 
   boolean sources() {
@@ -179,13 +175,13 @@ final class Root implements Callable<Integer> {
   /** Where the answer under way comes from. */
   Colophon colophon() {
     return new Colophon(
-        Commands.version(),
+        Program.version(),
         data == null
             ? "The tables packed with it."
             : "Tables in " + data + " stand in for the packed ones of the same name.",
-        Commands.PROGRAM
+        Program.CALL
             + spec.commandLine().getParseResult().originalArgs().stream()
-                .map(word -> " " + Commands.quoted(word))
+                .map(word -> " " + Program.quoted(word))
                 .collect(Collectors.joining()));
   }
 
@@ -203,8 +199,8 @@ final class Root implements Callable<Integer> {
   }
 
   /** Prints an answer. */
-  void print(Supplier<String> asJson, Supplier<Answer> inWords, Trace trace) {
-    print(asJson, inWords, trace, "", "");
+  int print(Supplier<String> asJson, Supplier<Answer> inWords, Trace trace) {
+    return print(asJson, inWords, trace, "", "");
   }
 
   /**
@@ -212,8 +208,9 @@ final class Root implements Callable<Integer> {
    *
    * @param below what stands below all of it
    * @param briefly what stands below that
+   * @return the exit code of whatever has nothing to refuse
    */
-  void print(
+  int print(
       Supplier<String> asJson,
       Supplier<Answer> inWords,
       Trace trace,
@@ -230,5 +227,6 @@ final class Root implements Callable<Integer> {
       out().print(Colors.of(System.getenv(), terminal).answer(text));
     }
     out().flush();
+    return Program.ANSWERED;
   }
 }

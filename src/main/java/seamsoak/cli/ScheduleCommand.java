@@ -3,12 +3,10 @@ package seamsoak.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
 import seamsoak.data.Place;
@@ -20,33 +18,25 @@ import seamsoak.trace.Trace;
 
 /** The heat treatment after the last weld. */
 @Command(
-    name = "schedule",
     description = "The whole treatment after the last weld, from the cool-down to the tempers.",
-    synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " schedule BILLET [--program FILE] [--replace] [OPTIONS]",
+    customSynopsis = "schedule BILLET [--program FILE] [--replace] [OPTIONS]",
     footer = {
-      "%nExamples:",
-      "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json",
-      "  " + Commands.PROGRAM + " schedule alloy-data/billets/mosaic.json --program kiln.csv%n"
+      "schedule alloy-data/billets/mosaic.json",
+      "schedule alloy-data/billets/mosaic.json --program kiln.csv"
     })
-final class ScheduleCommand implements Callable<Integer> {
+final class ScheduleCommand extends Subcommand {
   /** No other files go when the program is renewed. */
   private static final Pattern ALONE = Pattern.compile("");
 
-  @ParentCommand private Root root;
   @Mixin private BilletFile billet;
 
   @Option(
       names = "--program",
       paramLabel = "FILE",
-      converter = OptionValues.Name.class,
       description = "File to write the kiln's program to, as comma-separated columns.")
   private Path program;
 
-  @Option(
-      names = "--replace",
-      description = "Write over a file of that name that is not by this program or was changed.")
-  private boolean replace;
+  @Mixin private Writing writing;
 
   @Override
   public Integer call() {
@@ -55,7 +45,7 @@ final class ScheduleCommand implements Callable<Integer> {
     }
     Advice advice = billet.advice(root, root.unitsOfAnswer());
     if (program != null && advice.hardStops().isEmpty()) {
-      file(new ProgramText(advice, root.units()).csv()).write(Commands.version());
+      file(new ProgramText(advice, root.units()).csv()).write(Program.version());
     } else if (program != null) {
       root.err().println(program + " is not written: this billet is refused.");
     }
@@ -79,9 +69,6 @@ final class ScheduleCommand implements Callable<Integer> {
     }
     FileSet file = new FileSet(folder, ALONE);
     file.put(program.getFileName().toString(), csv.getBytes(StandardCharsets.UTF_8));
-    if (!replace) {
-      file.refuseStrangers();
-    }
-    return file;
+    return writing.checked(file);
   }
 }

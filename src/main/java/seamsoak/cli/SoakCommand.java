@@ -1,9 +1,7 @@
 package seamsoak.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.ParentCommand;
 import seamsoak.plan.Advice;
 import seamsoak.report.BilletAnswer;
 import seamsoak.report.JsonReport;
@@ -11,17 +9,13 @@ import seamsoak.trace.Trace;
 
 /** The soak that clears the lines. */
 @Command(
-    name = "soak",
     description = "The white lines as they are and the soak that clears them.",
-    synopsisHeading = "%nUsage: ",
-    customSynopsis = Commands.PROGRAM + " soak BILLET [OPTIONS]",
+    customSynopsis = "soak BILLET [OPTIONS]",
     footer = {
-      "%nExamples:",
-      "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json",
-      "  " + Commands.PROGRAM + " soak alloy-data/billets/mosaic.json --samples 512 --json%n"
+      "soak alloy-data/billets/mosaic.json",
+      "soak alloy-data/billets/mosaic.json --samples 512 --json"
     })
-final class SoakCommand implements Callable<Integer> {
-  @ParentCommand private Root root;
+final class SoakCommand extends Subcommand {
   @Mixin private BilletFile billet;
 
   @Override

@@ -5,6 +5,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.FutureTask;
 import seamsoak.data.DataFolder;
 import seamsoak.property.Correlations;
+import seamsoak.steel.SteelTable;
 
 /**
  * The tables that nearly every command needs, each read once: they may change meanwhile, and the
@@ -13,12 +14,12 @@ import seamsoak.property.Correlations;
 final class Tables {
   private final DataFolder folder;
   private final FutureTask<Correlations> correlations;
-  private final FutureTask<Steels> steels;
+  private final FutureTask<SteelTable> steels;
 
   Tables(DataFolder folder) {
     this.folder = folder;
     this.correlations = new FutureTask<>(() -> Correlations.load(folder));
-    this.steels = new FutureTask<>(() -> Steels.load(folder));
+    this.steels = new FutureTask<>(() -> SteelTable.load(folder));
   }
 
   /** Begins to read beside whatever comes next; who asks waits, or reads what nobody has begun. */
@@ -36,7 +37,7 @@ final class Tables {
     return now(correlations);
   }
 
-  Steels steels() {
+  SteelTable steels() {
     return now(steels);
   }
 

@@ -9,7 +9,7 @@ import java.util.List;
  * @param all of it
  * @param brief what is read at once, in each list the weightiest first
  */
-public record Answer(List<Section> all, List<Section> brief) {
+public record Answer(List<Chapter> all, List<Chapter> brief) {
   /** What a terminal shows at once. */
   static final int LINES = 30;
 
@@ -19,17 +19,17 @@ public record Answer(List<Section> all, List<Section> brief) {
   }
 
   /** One that is short enough as it is. */
-  static Answer of(List<Section> sections) {
-    return new Answer(sections, sections);
+  static Answer of(List<Chapter> chapters) {
+    return new Answer(chapters, chapters);
   }
 
-  private static List<Section> told(List<Section> sections) {
-    return sections.stream().filter(s -> !s.parts().isEmpty()).toList();
+  private static List<Chapter> told(List<Chapter> chapters) {
+    return chapters.stream().filter(s -> !s.parts().isEmpty()).toList();
   }
 
   /** All of it. */
   public String full() {
-    return Page.of(all);
+    return Chapter.page(all);
   }
 
   /**
@@ -39,15 +39,15 @@ public record Answer(List<Section> all, List<Section> brief) {
    * @param below what stands below it as it is
    */
   public String brief(String below) {
-    List<Section> kept = new ArrayList<>(brief);
+    List<Chapter> kept = new ArrayList<>(brief);
     for (int least : new int[] {2, 1}) {
       for (int i = kept.size() - 1; i >= 0; i--) {
-        while (lines(Page.of(kept) + below) > LINES && kept.get(i).sentences() > least) {
+        while (lines(Chapter.page(kept) + below) > LINES && kept.get(i).sentences() > least) {
           kept.set(i, kept.get(i).shorter());
         }
       }
     }
-    return Page.of(kept);
+    return Chapter.page(kept);
   }
 
   /** Lines on a terminal, which breaks what is wider. */

@@ -13,7 +13,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
   private static final int MOST_CAUTIONS = 5;
 
   public Answer soak() {
-    BilletSections s = sections();
+    BilletChapters s = chapters();
     return answer(
         new SoakText(advice, units).answer(),
         List.of(s.lines(), s.soak(), s.billet(), s.more(), s.assumed(), s.remarks(false)),
@@ -23,21 +23,21 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
   }
 
   public Answer schedule() {
-    BilletSections s = sections();
+    BilletChapters s = chapters();
     ScheduleText text = new ScheduleText(advice, units);
     return answer(
         text.answer(),
         List.of(s.schedule(), s.assumed(), s.remarks(true)),
         // the answer names the heats: where the steels disagree, that needs the room of a table
         advice.schedule().conflicts().isEmpty()
-            ? List.of(Section.of("schedule").table(text.heatsTable()))
+            ? List.of(Chapter.of("schedule").table(text.heatsTable()))
             : List.of(conflicts()),
         CautionText.schedule(advice, units),
         "--full also shows why and what to check at each step, the quench, what it leaves");
   }
 
   public Answer plan() {
-    BilletSections s = sections();
+    BilletChapters s = chapters();
     List<String> told = new ArrayList<>(new SoakText(advice, units).answer());
     told.addAll(new ScheduleText(advice, units).told());
     return answer(
@@ -49,8 +49,8 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
         "The report and --full have all of it");
   }
 
-  private BilletSections sections() {
-    return new BilletSections(advice, units, Map.of());
+  private BilletChapters chapters() {
+    return new BilletChapters(advice, units, Map.of());
   }
 
   /**
@@ -63,47 +63,47 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
    */
   private Answer answer(
       List<String> told,
-      List<Section> all,
-      List<Section> brief,
+      List<Chapter> all,
+      List<Chapter> brief,
       CautionText cautions,
       String rest) {
-    Section stops =
-        Section.of("answer")
+    Chapter stops =
+        Chapter.of("answer")
             .words(
                 advice.hardStops().stream()
                     .map(new StopWords(units)::says)
                     .map(stop -> "Do not do this. " + stop)
                     .toList());
     boolean refused = !advice.hardStops().isEmpty();
-    Section answer = refused ? stops.words("But for that, what follows would hold.") : stops;
-    int assumed = new BilletText(advice, new Shown(units)).assumed().size();
+    Chapter answer = refused ? stops.words("But for that, what follows would hold.") : stops;
+    int assumed = new BilletText(advice, new Numbers(units)).assumed().size();
     String things =
         assumed == 0
             ? "."
             : ", and %s assumed since the file does not say."
                 .formatted(assumed == 1 ? "one thing" : assumed + " things");
     return new Answer(
-        listed(answer.words(told), all, cautions.section()),
+        listed(answer.words(told), all, cautions.chapter()),
         listed(
             refused ? stops : stops.words(told),
             refused ? List.of() : brief,
             cautions.worst(MOST_CAUTIONS),
-            Section.of("rest").words(rest + things)));
+            Chapter.of("rest").words(rest + things)));
   }
 
-  private static List<Section> listed(Section first, List<Section> more, Section... last) {
+  private static List<Chapter> listed(Chapter first, List<Chapter> more, Chapter... last) {
     return Stream.of(Stream.of(first), more.stream(), Stream.of(last))
-        .flatMap(sections -> sections)
+        .flatMap(chapters -> chapters)
         .toList();
   }
 
   /** Which lines show. */
-  private Section linesNow() {
-    return Section.of("lines").words(new LinesText(new Shown(units)).said(advice.soak()));
+  private Chapter linesNow() {
+    return Chapter.of("lines").words(new LinesText(new Numbers(units)).said(advice.soak()));
   }
 
-  private Section conflicts() {
-    return Section.of("conflicts", "Conflicts, and what to do")
-        .items(BilletSections.conflictsInShort(advice, units));
+  private Chapter conflicts() {
+    return Chapter.of("conflicts", "Conflicts, and what to do")
+        .items(BilletChapters.conflictsInShort(advice, units));
   }
 }

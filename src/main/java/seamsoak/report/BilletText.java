@@ -7,12 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import seamsoak.billet.Default;
 import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.schedule.StepKind;
 import seamsoak.state.Preform;
 import seamsoak.state.StageReport;
+import seamsoak.state.StageReport.LayerCarbon;
 import seamsoak.words.DefaultWords;
 
 /** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
-record BilletText(Advice advice, Shown shown) {
+record BilletText(Advice advice, Numbers numbers) {
 
   Table sizes() {
     return sizes(0, advice.history().size());
@@ -20,39 +23,29 @@ record BilletText(Advice advice, Shown shown) {
 
   /** Of some of the stages. */
   Table sizes(int from, int to) {
-    Table table =
-        new Table(
-            "after step",
-            shown.lengthHeads("long"),
-            shown.lengthHeads("wide"),
-            shown.lengthHeads("thick"),
-            shown.lengthHeads("skin"));
-    for (StageReport s : advice.history().subList(from, to)) {
-      table.row(
-          LinesText.step(s),
-          shown.sizeCells(s.lengthMm()),
-          shown.sizeCells(s.widthMm()),
-          shown.sizeCells(s.thicknessMm()),
-          shown.lengthCells(Optional.of(s.skinMm())));
-    }
-    return table.captioned(
-        "Size after each step, and the skin with less than 90 % of the core's carbon");
+    return Columns.of(advice.history().subList(from, to), numbers.units())
+        .words("after step", LinesText::step)
+        .size("long", StageReport::lengthMm)
+        .size("wide", StageReport::widthMm)
+        .size("thick", StageReport::thicknessMm)
+        .length("skin", StageReport::skinMm)
+        .captioned("Size after each step, and the skin with less than 90 % of the core's carbon");
   }
 
   String preform(Preform p) {
     return ("The tiles' cells are %s times as long as they are wide by now. To end up square, forge"
             + " the bar %s thick by %s wide before cutting; %d tiles take %s of it.")
         .formatted(
-            Shown.percent(p.aspectNow()),
-            shown.length(p.thicknessMm()),
-            shown.length(p.widthMm()),
+            Numbers.percent(p.aspectNow()),
+            numbers.length(p.thicknessMm()),
+            numbers.length(p.widthMm()),
             p.tiles(),
-            shown.length(p.barLengthMm()));
+            numbers.length(p.barLengthMm()));
   }
 
   /** What was assumed, the steps that share an assumption named together. */
   List<String> assumed() {
-    DefaultWords words = new DefaultWords(shown.units());
+    DefaultWords words = new DefaultWords(numbers.units());
     Map<Default.What, List<String>> byWhat = new LinkedHashMap<>();
     for (Default taken : advice.defaults()) {
       byWhat.computeIfAbsent(taken.what(), k -> new ArrayList<>()).add(words.where(taken));
@@ -62,5 +55,41 @@ record BilletText(Advice advice, Shown shown) {
         (what, where) ->
             items.add(String.join(", ", where).replace(", step ", ", ") + ": " + words.what(what)));
     return items;
+  }
+
+  /** The carbon that each steel has left, mean over its layers. */
+  Table carbon() {
+    List<StageReport> history = advice.history();
+    List<String> steels =
+        history.get(history.size() - 1).layers().stream().map(LayerCarbon::steel).toList();
+    List<StageReport> known = history.stream().filter(s -> names(s).containsAll(steels)).toList();
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row(LinesText.step(known.get(0)), known.get(0).layers()));
+    if (known.size() > 1) {
+      StageReport last = known.get(known.size() - 1);
+      rows.add(new Row(LinesText.step(last), last.layers()));
+    }
+    List<After> after = advice.schedule().after();
+    after.stream()
+        .filter(a -> a.step().kind() == StepKind.SOAK || a == after.get(after.size() - 1))
+        .forEach(a -> rows.add(new Row(a.step().words(), a.layers())));
+    Columns<Row> table = Columns.of(rows, numbers.units()).words("after", Row::after);
+    steels.forEach(s -> table.numberIfKnown(s, 2, r -> mean(r.layers, s)));
+    return table.captioned("Carbon of each steel, mean of its layers, wt%");
+  }
+
+  /** What is left in the layers by then. */
+  private record Row(String after, List<LayerCarbon> layers) {}
+
+  private static List<String> names(StageReport stage) {
+    return stage.layers().stream().map(LayerCarbon::steel).toList();
+  }
+
+  /** The mean of one steel's layers. */
+  static Optional<Double> mean(List<LayerCarbon> layers, String steel) {
+    return layers.stream()
+        .filter(l -> l.steel().equals(steel))
+        .map(LayerCarbon::meanPct)
+        .findFirst();
   }
 }

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.plan.Advice;
-import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.schedule.ScheduleAdvice.Medium;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.Outcome;
 import seamsoak.schedule.ScheduleAdvice.Quenched;
+import seamsoak.schedule.StepName;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.BladeWords;
 
@@ -17,98 +18,84 @@ record BladeText(Advice advice, UnitSystem units) {
 
   /** How hard the blade comes out. */
   Table bladeTable() {
-    Table table = new Table("steel", "edge", "face", "middle", "edge tempered");
-    for (Quenched q : quenched()) {
-      table.row(
-          q.steel(),
-          Shown.number(q.edgeHrc(), 0),
-          Shown.number(q.faceHrc(), 0),
-          Shown.number(q.coreHrc(), 0),
-          Shown.number(q.temperedHrc(), 0));
-    }
-    return table.captioned(
-        blade()
-            .map(
-                b ->
-                    ("The blade, %s thick, from %s in %s: HRC at the thin edge, at the spine's face"
-                            + " and middle, give or take 2")
-                        .formatted(
-                            shown().length(b.thicknessMm()),
-                            shown().temperature(b.hardenC()),
-                            b.quenchantName()))
-            .orElse("The blade"));
+    return Columns.of(quenched(), units)
+        .words("steel", Quenched::steel)
+        .number("edge", 0, Quenched::edgeHrc)
+        .number("face", 0, Quenched::faceHrc)
+        .number("middle", 0, Quenched::coreHrc)
+        .number("edge tempered", 0, Quenched::temperedHrc)
+        .captioned(
+            blade()
+                .map(
+                    b ->
+                        ("The blade, %s thick, from %s in %s: HRC at the thin edge, at the spine's face"
+                                + " and middle, give or take 2")
+                            .formatted(
+                                numbers().length(b.thicknessMm()),
+                                numbers().temperature(b.hardenC()),
+                                b.quenchantName()))
+                .orElse("The blade"));
   }
 
   /** Air and each quenchant at hand, held against what each steel needs. */
   Table mediaTable() {
-    List<Object> heads = new ArrayList<>(List.of("in", "takes s"));
-    heads.add(shown().temperatureHeads("core hotter by"));
-    quenched()
-        .forEach(q -> heads.add(q.steel() + ": " + Shown.number(q.longestSeconds(), 1) + " s"));
-    Table table = new Table(heads.toArray());
-    for (ScheduleAdvice.Medium m : blade().map(Outcome::media).orElse(List.of())) {
-      table.row(
-          m.name() + (m.chosen() ? " *" : ""),
-          Shown.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0),
-          shown().pick(degrees(1.8 * m.differenceC()), degrees(m.differenceC())),
-          m.middles().stream().map(BladeWords::hardens).toList());
+    List<Medium> media = blade().map(Outcome::media).orElse(List.of());
+    Columns<Medium> table =
+        Columns.of(media, units)
+            .words("in", m -> m.name() + (m.chosen() ? " *" : ""))
+            .words("takes s", m -> Numbers.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0))
+            .both(
+                "core hotter by",
+                "F",
+                "C",
+                m -> Numbers.toFive(1.8 * m.differenceC()),
+                m -> Numbers.toFive(m.differenceC()));
+    for (int i = 0; i < quenched().size(); i++) {
+      int steel = i;
+      Quenched q = quenched().get(i);
+      table.words(
+          q.steel() + ": " + Numbers.number(q.longestSeconds(), 1) + " s",
+          m -> BladeWords.hardens(m.middles().get(steel)));
     }
     return table.captioned(
         "How long its middle takes from "
-            + shown().temperature(800)
+            + numbers().temperature(800)
             + " to "
-            + shown().temperature(500)
+            + numbers().temperature(500)
             + ", how much hotter it gets than the face, and whether it hardens, against the time"
             + " that each steel allows; * taken here");
   }
 
-  private static String degrees(double difference) {
-    return Shown.number(5 * Math.round(difference / 5), 0);
-  }
-
   /** What decides that. */
   Table quenchTable() {
-    Table table =
-        new Table("steel", "C solved %", shown().temperatureHeads("Ms"), "austenite %", "may s");
-    for (Quenched q : quenched()) {
-      table.row(
-          q.steel(),
-          Shown.percent(q.dissolvedPct()),
-          shown().temperatureCells(q.msC()),
-          Shown.number(q.retainedPct(), 0),
-          Shown.number(q.longestSeconds(), 1));
-    }
-    return table.captioned(
-        "In the quench: carbon in solution, start of martensite, austenite left, and how long the"
-            + " middle may take");
+    return Columns.of(quenched(), units)
+        .words("steel", Quenched::steel)
+        .percent("C dissolved %", Quenched::dissolvedPct)
+        .heat("Ms", Quenched::msC)
+        .number("austenite %", 0, Quenched::retainedPct)
+        .number("allowed s", 1, Quenched::longestSeconds)
+        .captioned(
+            "In the quench: carbon in solution, start of martensite, austenite left, and how long"
+                + " the middle may take");
   }
 
   /** Structure and hardness of each steel, said again only where they change. */
   Table structuresTable() {
-    Table table = new Table("after", "steel", "structure", "HRC");
-    for (After a : changes()) {
-      for (Metal m : a.metals()) {
-        table.row(
-            a.step().words(),
-            m.steel(),
-            BladeWords.structure(m),
-            m.hrc().map(h -> Shown.number(h, 0)).orElse(Shown.UNKNOWN));
-      }
-    }
-    return table.captioned("What it is made of by then, and how hard, give or take 2 HRC");
-  }
-
-  /** The steps after which some steel is another than before. */
-  private List<After> changes() {
-    List<After> changes = new ArrayList<>();
+    record Row(StepName step, Metal metal) {}
+    List<Row> rows = new ArrayList<>();
     List<Metal> before = List.of();
     for (After a : advice.schedule().after()) {
       if (!a.metals().equals(before)) {
-        changes.add(a);
+        a.metals().forEach(m -> rows.add(new Row(a.step(), m)));
       }
       before = a.metals();
     }
-    return changes;
+    return Columns.of(rows, units)
+        .words("after", r -> r.step().words())
+        .words("steel", r -> r.metal().steel())
+        .words("structure", r -> BladeWords.structure(r.metal()))
+        .numberIfKnown("HRC", 0, r -> r.metal().hrc())
+        .captioned("What it is made of by then, and how hard, give or take 2 HRC");
   }
 
   private Optional<Outcome> blade() {
@@ -119,7 +106,7 @@ record BladeText(Advice advice, UnitSystem units) {
     return blade().map(Outcome::steels).orElse(List.of());
   }
 
-  private Shown shown() {
-    return new Shown(units);
+  private Numbers numbers() {
+    return new Numbers(units);
   }
 }

@@ -56,27 +56,27 @@ record CautionText(List<Caution> general, Map<Caution, Set<String>> steps, UnitS
   }
 
   /** What always holds first, then by the steps at which they arise. */
-  Section section() {
-    Section section = Section.of("cautions", "Cautions");
+  Chapter chapter() {
+    Chapter chapter = Chapter.of("cautions", "Cautions");
     if (!general.isEmpty()) {
-      section = section.head("Always").items(said(general.stream()));
+      chapter = chapter.head("Always").items(said(general.stream()));
     }
     Map<Set<String>, List<Caution>> groups = new LinkedHashMap<>();
     steps.forEach((c, at) -> groups.computeIfAbsent(at, k -> new ArrayList<>()).add(c));
     for (Map.Entry<Set<String>, List<Caution>> e : groups.entrySet()) {
-      section =
-          section.head("For " + String.join(", ", e.getKey())).items(said(e.getValue().stream()));
+      chapter =
+          chapter.head("For " + String.join(", ", e.getKey())).items(said(e.getValue().stream()));
     }
-    return section;
+    return chapter;
   }
 
   /** The worst of them, those of a step before those that always hold. */
-  Section worst(int most) {
+  Chapter worst(int most) {
     List<String> worst =
         said(
             Stream.concat(steps.keySet().stream(), general.stream())
                 .sorted(Comparator.comparing(Caution::gravity)));
-    return Section.of("cautions", "Cautions, the worst first").items(worst, most);
+    return Chapter.of("cautions", "Cautions, the worst first").items(worst, most);
   }
 
   private List<String> said(Stream<Caution> cautions) {

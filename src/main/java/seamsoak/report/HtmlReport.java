@@ -45,7 +45,7 @@ public record HtmlReport(
         null,
         advice.billet(),
         ShopCard.of(advice, units),
-        new ReportSections(new BilletSections(advice, units, figures), pairs, trace, colophon)
+        new ReportChapters(new BilletChapters(advice, units, figures), pairs, trace, colophon)
             .all(),
         colophon,
         style,

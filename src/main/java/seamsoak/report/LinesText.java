@@ -12,7 +12,7 @@ import seamsoak.state.StageReport;
 import seamsoak.words.SeamWords;
 
 /** The white lines, as they are and as they faded. */
-record LinesText(Shown shown) {
+record LinesText(Numbers numbers) {
   private static final int MOST_COLUMNS = 5;
 
   /** From here on a line on the face is hardly broader than square to its seam. */
@@ -34,27 +34,23 @@ record LinesText(Shown shown) {
                     "Where seams cross a knot shows brighter than the line"
                         + (all.isEmpty() ? ", though no line does" : "")
                         + ": most where "
-                        + name(c)
+                        + SeamWords.cross(c)
                         + "."));
-    return all.isEmpty() ? List.of("By the middle estimate no line shows.") : all;
+    return all.isEmpty() ? List.of("Likely no line shows.") : all;
   }
 
   private static Optional<CrossingReport> brightest(SoakAdvice soak) {
     return soak.crossings().stream().max(Comparator.comparingDouble(CrossingReport::contrast));
   }
 
-  private static String name(CrossingReport c) {
-    return SeamWords.cross(c);
-  }
-
   private String said(LineGroup g) {
     return "%s: a line %s wide shows%s, with %s %% carbon at the seam and %s %% far from it."
         .formatted(
             g.name(),
-            shown.length(g.widestMm().orElse(0.0)),
+            numbers.length(g.widestMm().orElse(0.0)),
             lying(g),
-            Shown.percent(g.seamPct()),
-            Shown.percent(g.farPct()));
+            Numbers.percent(g.seamPct()),
+            Numbers.percent(g.farPct()));
   }
 
   /** A seam that lies flat makes a fine line broad on the face. */
@@ -67,61 +63,71 @@ record LinesText(Shown shown) {
 
   /** The lines as they are. */
   Table table(SoakAdvice soak) {
-    Table table =
-        new Table("seams", "C % there", "far", shown.lengthHeads("width"), "contrast", "shows");
+    record Row(
+        String seams,
+        double seamPct,
+        double farPct,
+        Optional<Double> widthMm,
+        Optional<Double> contrast,
+        String shows) {}
+    List<Row> rows = new ArrayList<>();
     for (LineGroup g : LineGroup.of(soak.lines())) {
-      table.row(
-          g.name(),
-          Shown.percent(g.seamPct()),
-          Shown.percent(g.farPct()),
-          shown.lengthCells(g.visible() ? g.widestMm() : Optional.empty()),
-          g.contrast().map(k -> Shown.number(k, 2)).orElse(Shown.UNKNOWN),
-          g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no");
+      String hidden = g.widestMm().isEmpty() ? "no, lies under the face" : "no";
+      rows.add(
+          new Row(
+              g.name(),
+              g.seamPct(),
+              g.farPct(),
+              g.widestMm().filter(w -> g.visible()),
+              g.contrast(),
+              g.visible() ? "yes" : hidden));
     }
     brightest(soak)
         .ifPresent(
             c ->
-                table.row(
-                    "where " + name(c),
-                    Shown.percent(c.seamPct()),
-                    Shown.percent(c.farPct()),
-                    shown.lengthCells(Optional.empty()),
-                    Shown.number(c.contrast(), 2),
-                    c.visible() ? "yes" : "no"));
-    return table.captioned(
-        "The lines now: carbon at the seams and far from them, width on the face of those that"
-            + " show, contrast (from 1 on a line shows)");
+                rows.add(
+                    new Row(
+                        "where " + SeamWords.cross(c),
+                        c.seamPct(),
+                        c.farPct(),
+                        Optional.empty(),
+                        Optional.of(c.contrast()),
+                        c.visible() ? "yes" : "no")));
+    return Columns.of(rows, numbers.units())
+        .words("seams", Row::seams)
+        .percent("C % there", Row::seamPct)
+        .percent("far", Row::farPct)
+        .lengthIfKnown("width", Row::widthMm)
+        .numberIfKnown("contrast", 2, Row::contrast)
+        .words("shows", Row::shows)
+        .captioned(
+            "The lines now: carbon at the seams and far from them, width on the face of those that"
+                + " show, contrast (from 1 on a line shows)");
   }
 
   /** Contrast of each set of seams after each step. */
   Table faded(List<StageReport> history) {
-    List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
-    Table table = new Table("after step", sets.stream().map(LinesText::head).toList());
-    for (StageReport stage : history) {
-      if (!stage.lines().isEmpty()) {
-        table.row(step(stage), sets.stream().map(s -> cell(s, stage)).toList());
-      }
-    }
+    Columns<StageReport> table = bySeams(history);
+    deepest(history).forEach(set -> table.words(head(set), stage -> cell(set, stage)));
     return table.captioned(
         "How the lines faded: contrast at each step's joints, from 1 on it shows (*)");
   }
 
   /** Width of the line at each set of seams after each step, on the face. */
   Table widths(List<StageReport> history) {
-    List<SeamSet> sets = SeamSet.deepest(history, MOST_COLUMNS);
-    List<String> heads = new ArrayList<>();
-    sets.forEach(s -> heads.addAll(shown.lengthHeads(head(s))));
-    Table table = new Table("after step", heads);
-    for (StageReport stage : history) {
-      if (!stage.lines().isEmpty()) {
-        List<String> cells = new ArrayList<>();
-        for (SeamSet set : sets) {
-          cells.addAll(shown.lengthCells(set.widthMm(stage.lines())));
-        }
-        table.row(step(stage), cells);
-      }
-    }
+    Columns<StageReport> table = bySeams(history);
+    deepest(history)
+        .forEach(set -> table.lengthIfKnown(head(set), stage -> set.widthMm(stage.lines())));
     return table.captioned("Width of the lines on the face at each step's joints, where they show");
+  }
+
+  private Columns<StageReport> bySeams(List<StageReport> history) {
+    List<StageReport> seamed = history.stream().filter(s -> !s.lines().isEmpty()).toList();
+    return Columns.of(seamed, numbers.units()).words("after step", LinesText::step);
+  }
+
+  private static List<SeamSet> deepest(List<StageReport> history) {
+    return SeamSet.deepest(history, MOST_COLUMNS);
   }
 
   /** The rows of the table say what the step was. */
@@ -137,6 +143,6 @@ record LinesText(Shown shown) {
     OptionalDouble contrast = set.contrast(stage.lines());
     return contrast.isEmpty()
         ? ""
-        : Shown.number(contrast.getAsDouble(), 2) + (set.shows(stage.lines()) ? "*" : "");
+        : Numbers.number(contrast.getAsDouble(), 2) + (set.shows(stage.lines()) ? "*" : "");
   }
 }

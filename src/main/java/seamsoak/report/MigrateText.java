@@ -1,7 +1,6 @@
 package seamsoak.report;
 
 import java.util.List;
-import java.util.Optional;
 import seamsoak.single.Migration;
 import seamsoak.unit.UnitSystem;
 
@@ -10,59 +9,47 @@ public record MigrateText(Migration migration, UnitSystem units) {
   private static final double LEAST_PCT = 0.005;
 
   public Answer answer(List<String> remarks) {
-    Shown shown = new Shown(units);
+    Numbers numbers = new Numbers(units);
     Migration.Layer a = migration.first();
     Migration.Layer b = migration.second();
     boolean toSecond = a.meanCarbonPct() < a.startCarbonPct();
     Migration.Layer giver = toSecond ? a : b;
     Migration.Layer taker = toSecond ? b : a;
     Table table =
-        new Table(
-            "steel",
-            shown.lengthHeads("layer"),
-            "start %",
-            "mean %",
-            "at seam %",
-            "middle %",
-            "evened out %");
-    for (Migration.Layer l : List.of(a, b)) {
-      table.row(
-          l.steel(),
-          shown.lengthCells(Optional.of(l.thicknessMm())),
-          Shown.percent(l.startCarbonPct()),
-          Shown.percent(l.meanCarbonPct()),
-          Shown.percent(l.seamCarbonPct()),
-          Shown.percent(l.midCarbonPct()),
-          Shown.percent(l.evenCarbonPct()));
-    }
+        Columns.of(List.of(a, b), units)
+            .words("steel", Migration.Layer::steel)
+            .length("layer", Migration.Layer::thicknessMm)
+            .percent("start %", Migration.Layer::startCarbonPct)
+            .percent("mean %", Migration.Layer::meanCarbonPct)
+            .percent("at seam %", Migration.Layer::seamCarbonPct)
+            .percent("middle %", Migration.Layer::midCarbonPct)
+            .percent("evened out %", Migration.Layer::evenCarbonPct)
+            .captioned("Carbon in a stack of these layers in turn, wt%");
     String when =
         "After %s at %s "
             .formatted(
-                shown.stated(migration.minutes()), shown.temperature(migration.temperatureC()));
+                numbers.stated(migration.minutes()), numbers.temperature(migration.temperatureC()));
     String moved =
         giver.startCarbonPct() - giver.meanCarbonPct() < LEAST_PCT
             ? "hardly any carbon has moved."
             : "%s goes from %s to %s %% carbon and %s from %s to %s %%, each the mean of its layer."
                 .formatted(
                     giver.steel(),
-                    Shown.percent(giver.startCarbonPct()),
-                    Shown.percent(giver.meanCarbonPct()),
+                    Numbers.percent(giver.startCarbonPct()),
+                    Numbers.percent(giver.meanCarbonPct()),
                     taker.steel(),
-                    Shown.percent(taker.startCarbonPct()),
-                    Shown.percent(taker.meanCarbonPct()));
+                    Numbers.percent(taker.startCarbonPct()),
+                    Numbers.percent(taker.meanCarbonPct()));
     return Answer.of(
         List.of(
-            Section.of("answer")
-                .words(when + moved)
-                .table(table.captioned("Carbon in a stack of these layers in turn, wt%"))
-                .words(even(shown)),
-            Section.of("remarks", "Remarks").items(remarks)));
+            Chapter.of("answer").words(when + moved).table(table).words(even(numbers)),
+            Chapter.of("remarks", "Remarks").items(remarks)));
   }
 
-  private String even(Shown shown) {
+  private String even(Numbers numbers) {
     return migration
         .minutesToEven90()
-        .map(m -> "Nine tenths of the way to even takes " + shown.time(m) + " at that heat.")
+        .map(m -> "Nine tenths of the way to even takes " + numbers.time(m) + " at that heat.")
         .orElse("The layers are even already, or take more than 1000 h at that heat to get there.");
   }
 }

@@ -2,7 +2,7 @@ package seamsoak.report;
 
 import java.util.List;
 
-/** Sections as plain text, no line longer than a terminal is wide. */
+/** Plain text under way, no line longer than a terminal is wide. */
 final class Page {
   static final int WIDTH = 80;
   private static final String INDENT = "  ";
@@ -12,20 +12,13 @@ final class Page {
   /** Whether what follows belongs to the line above: a heading, or nothing yet. */
   private boolean headed = true;
 
-  private Page() {}
-
-  /** Sections one below the other. */
-  static String of(List<Section> sections) {
-    Page page = new Page();
-    for (Section section : sections) {
-      page.gap();
-      page.headed = true;
-      if (!section.title().isEmpty()) {
-        page.heading(section.title());
-      }
-      section.parts().forEach(part -> part.on(page));
+  /** What follows is of something else; a title is not always there. */
+  void begin(String title) {
+    gap();
+    headed = true;
+    if (!title.isEmpty()) {
+      heading(title);
     }
-    return page.text.toString();
   }
 
   /** A paragraph from the margin. */
@@ -61,7 +54,7 @@ final class Page {
     if (!table.caption().isEmpty()) {
       say(table.caption());
     }
-    table.lines().forEach(line -> line(INDENT + line));
+    new PlainTable(table, WIDTH - INDENT.length()).lines().forEach(line -> line(INDENT + line));
   }
 
   /** A line as it is. */
@@ -74,19 +67,17 @@ final class Page {
     text.append(headed ? "" : "\n");
   }
 
+  /** A paragraph whose lines stand below the end of what it begins with. */
   private void hang(String first, String paragraph) {
-    String next = " ".repeat(first.length());
-    StringBuilder line = new StringBuilder(first);
-    boolean empty = true;
-    for (String word : paragraph.strip().split("\\s+")) {
-      if (!empty && line.length() + 1 + word.length() > WIDTH) {
-        line(line.toString());
-        line = new StringBuilder(next);
-        empty = true;
-      }
-      line.append(empty ? "" : " ").append(word);
-      empty = false;
+    String before = first;
+    for (String words : PlainTable.wrapped(paragraph, WIDTH - first.length())) {
+      line(before + words);
+      before = " ".repeat(first.length());
     }
-    line(line.toString());
+  }
+
+  @Override
+  public String toString() {
+    return text.toString();
   }
 }

@@ -22,13 +22,13 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   public Answer told() {
     List<Finding> against = those(f -> f.rating() != Rating.FITS);
     List<Finding> fits = those(f -> f.rating() == Rating.FITS && !f.limit().silent());
-    Section know = Section.of("know", "Worth knowing").items(lines(those(f -> f.limit().silent())));
-    Section remedies = Section.of("remedies", "What would make it work").items(remedies());
-    Section remarks =
-        Section.of("remarks", "Remarks")
+    Chapter know = Chapter.of("know", "Worth knowing").items(lines(those(f -> f.limit().silent())));
+    Chapter remedies = Chapter.of("remedies", "What would make it work").items(remedies());
+    Chapter remarks =
+        Chapter.of("remarks", "Remarks")
             .items(advice.remarks().stream().map(RemedyWords::remark).toList());
-    Section answer =
-        Section.of("answer")
+    Chapter answer =
+        Chapter.of("answer")
             .words(answer())
             .words(
                 advice
@@ -38,27 +38,27 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return new Answer(
         List.of(
             answer,
-            Section.of("against", WHY).terms(terms(against)),
+            Chapter.of("against", WHY).terms(terms(against)),
             remedies,
             carbon(),
             know,
-            Section.of("fits", "What fits").terms(terms(fits)),
-            Section.of("how", "Reckoned with").words(advice.how().map(this::how).orElse("")),
+            Chapter.of("fits", "What fits").terms(terms(fits)),
+            Chapter.of("how", "Worked out for").words(advice.how().map(this::how).orElse("")),
             remarks),
         List.of(
             answer,
-            Section.of("against", WHY).items(lines(against)),
+            Chapter.of("against", WHY).items(lines(against)),
             remedies,
-            against.isEmpty() ? know : Section.of("know"),
+            against.isEmpty() ? know : Chapter.of("know"),
             remarks,
-            Section.of("rest").words(rest(against.size(), fits.size()))));
+            Chapter.of("rest").words(rest(against.size(), fits.size()))));
   }
 
   private static String rest(int against, int fits) {
     return fits == 0
         ? ""
         : (against == 0 ? "Fits: all " + fits + " checks." : "Fits: " + fits + " more checks.")
-            + " --full also shows them, all limits, where carbon goes, what was reckoned with.";
+            + " --full also shows them, all limits, where carbon goes, what it was worked out for.";
   }
 
   private List<Finding> those(Predicate<Finding> those) {
@@ -103,11 +103,11 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   /** Every check, the weightiest first. */
   Table table() {
     PairWords words = words();
-    Table table = new Table("check", "rating", "what was found");
-    for (Finding f : advice.checks()) {
-      table.row(SoakText.capital(f.limit().title()), f.rating().word(), words.reason(f));
-    }
-    return table.captioned("What was checked of " + advice.first() + " with " + advice.second());
+    return Columns.of(advice.checks(), units)
+        .words("check", f -> SoakText.capital(f.limit().title()))
+        .words("rating", f -> f.rating().word())
+        .words("what was found", words::reason)
+        .captioned("What was checked of " + advice.first() + " with " + advice.second());
   }
 
   private static String few(List<String> titles) {
@@ -156,59 +156,51 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     return all;
   }
 
-  private Section carbon() {
-    Section section = Section.of("carbon", "Carbon between the layers");
+  private Chapter carbon() {
+    Chapter chapter = Chapter.of("carbon", "Carbon between the layers");
     if (advice.same() || advice.carbon().isEmpty()) {
-      return section;
+      return chapter;
     }
     PairAdvice.Evened c = advice.carbon().get();
-    Shown shown = new Shown(units);
-    section =
-        section.words(
+    Numbers numbers = new Numbers(units);
+    chapter =
+        chapter.words(
             "After the first %d weld heats of %s %s holds %s %% and %s %s %%, each the mean of its layer."
                 .formatted(
                     c.weldHeats(),
-                    shown.stated(c.weldMinutes()),
+                    numbers.stated(c.weldMinutes()),
                     advice.first(),
-                    Shown.percent(c.firstMeanPct()),
+                    Numbers.percent(c.firstMeanPct()),
                     advice.second(),
-                    Shown.percent(c.secondMeanPct())));
-    Table table =
-        new Table(
-            "held for",
-            shown.temperatureHeads("at"),
-            "still to go",
-            advice.first() + " %",
-            advice.second() + " %");
-    for (PairAdvice.At at : c.heats()) {
-      table.row(
-          at.heat().name().toLowerCase(Locale.ROOT),
-          shown.temperatureCells(at.temperatureC()),
-          still(shown, at.minutesToEven90()),
-          Shown.percent(at.firstEvenPct()),
-          Shown.percent(at.secondEvenPct()));
-    }
-    return section
-        .table(table)
+                    Numbers.percent(c.secondMeanPct())));
+    return chapter
+        .table(
+            Columns.of(c.heats(), units)
+                .words("held for", at -> at.heat().name().toLowerCase(Locale.ROOT))
+                .heat("at", PairAdvice.At::temperatureC)
+                .words("still to go", at -> still(numbers, at.minutesToEven90()))
+                .percent(advice.first() + " %", PairAdvice.At::firstEvenPct)
+                .percent(advice.second() + " %", PairAdvice.At::secondEvenPct)
+                .captioned(""))
         .words("Still to go: to nine tenths of the way to even, at these layers.");
   }
 
-  private static String still(Shown shown, Optional<Double> minutes) {
-    return minutes.map(m -> m == 0 ? "none" : shown.time(m)).orElse("never");
+  private static String still(Numbers numbers, Optional<Double> minutes) {
+    return minutes.map(m -> m == 0 ? "none" : numbers.time(m)).orElse("never");
   }
 
   private String how(PairAdvice.How h) {
-    Shown shown = new Shown(units);
+    Numbers numbers = new Numbers(units);
     return "Layers of %s %s and %s %s (%s to %s), %s thick when hardened, welded at %s. Assumed: %s."
         .formatted(
-            shown.length(h.firstLayerMm()),
+            numbers.length(h.firstLayerMm()),
             advice.first(),
-            shown.length(h.secondLayerMm()),
+            numbers.length(h.secondLayerMm()),
             advice.second(),
-            Shown.number(h.firstSharePct(), 0),
-            Shown.number(100 - h.firstSharePct(), 0),
-            shown.length(h.sectionMm()),
-            shown.temperature(h.weldingC()),
+            Numbers.number(h.firstSharePct(), 0),
+            Numbers.number(100 - h.firstSharePct(), 0),
+            numbers.length(h.sectionMm()),
+            numbers.temperature(h.weldingC()),
             h.assumed().stream().map(RemedyWords::assumed).collect(Collectors.joining(", ")));
   }
 }

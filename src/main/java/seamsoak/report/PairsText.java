@@ -7,6 +7,7 @@ import java.util.Map;
 import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.Rating;
+import seamsoak.unit.UnitSystem;
 
 /** Many pairs: a list with reasons, a matrix with a letter for each pair, or lines of CSV. */
 public record PairsText(PairList list) {
@@ -17,30 +18,35 @@ public record PairsText(PairList list) {
 
   /** The list of pairings; at once, those of each rating in one paragraph. */
   public Answer pairs() {
-    Table table = new Table("first", "second", "rating", "decided by");
+    Table table =
+        Columns.of(list.pairs(), UnitSystem.BOTH)
+            .words("first", PairList.Row::first)
+            .words("second", PairList.Row::second)
+            .words("rating", r -> r.rating().word())
+            .words("decided by", PairList.Row::title)
+            .captioned("");
     Map<Rating, List<String>> byRating = new EnumMap<>(Rating.class);
     for (PairList.Row row : list.pairs()) {
-      table.row(row.first(), row.second(), row.rating().word(), row.title());
       byRating
           .computeIfAbsent(row.rating(), r -> new ArrayList<>())
           .add(row.first() + " with " + row.second());
     }
     List<String> ratings = new ArrayList<>();
     byRating.forEach((r, pairs) -> ratings.add(r.word() + ": " + String.join(", ", pairs) + "."));
-    Section counts = Section.of("answer").words(counts());
+    Chapter counts = Chapter.of("answer").words(counts());
     return new Answer(
-        List.of(counts, Section.of("pairs", "Pairs").table(table)),
+        List.of(counts, Chapter.of("pairs", "Pairs").table(table)),
         List.of(counts.words(ratings), rest("--full also shows which check decides each.")));
   }
 
-  private static Section rest(String words) {
-    return Section.of("rest").words(words);
+  private static Chapter rest(String words) {
+    return Chapter.of("rest").words(words);
   }
 
   /** The matrix. */
   public Answer matrix() {
     PairMatrix m = list.matrix();
-    Section counts = Section.of("answer").words(counts());
+    Chapter counts = Chapter.of("answer").words(counts());
     if (m.steels().size() > MOST_COLUMNS) {
       return Answer.of(
           List.of(counts.words("Too many steels for a matrix on a terminal: ask for --csv.")));
@@ -51,22 +57,26 @@ public record PairsText(PairList list) {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < m.steels().size(); i++) {
       StringBuilder line = new StringBuilder("  ");
-      line.append(Table.pad(cut(m.steels().get(i), width), width)).append(' ');
+      line.append(pad(cut(m.steels().get(i), width), width)).append(' ');
       for (int j = 0; j < i; j++) {
         line.append(numbered ? "" : " ").append(m.at(i, j).letter());
       }
       line.append(numbered ? "" : " ").append('\\');
       lines.add(line.toString());
     }
-    List<Section> all =
+    List<Chapter> all =
         List.of(
             counts,
-            Section.of("matrix").with(new Part.Lines(lines)),
-            Section.of("key").words(key()));
+            Chapter.of("matrix").with(new Part.Lines(lines)),
+            Chapter.of("key").words(key()));
     return lines.size() <= MOST_LINES
         ? Answer.of(all)
         : new Answer(
             all, List.of(counts, rest("--full shows the matrix, and --out DIR writes a chart.")));
+  }
+
+  private static String pad(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
   }
 
   private static String cut(String name, int width) {

@@ -2,7 +2,7 @@ package seamsoak.report;
 
 import java.util.List;
 
-/** A piece of a section. */
+/** A piece of a chapter. */
 sealed interface Part {
   /** Sets it on a page of plain text. */
   void on(Page page);
@@ -15,7 +15,7 @@ sealed interface Part {
     }
   }
 
-  /** A heading within a section. */
+  /** A heading within a chapter. */
   record Head(String text) implements Part {
     @Override
     public void on(Page page) {

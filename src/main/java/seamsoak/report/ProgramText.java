@@ -1,8 +1,7 @@
 package seamsoak.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.unit.Temperature;
@@ -15,55 +14,45 @@ public record ProgramText(Advice advice, UnitSystem units) {
 
   /** A row for each segment, none where no kiln is used. */
   Table table() {
-    Table table = new Table("step", "no", heads("%s/h"), heads("to %s"), "stay min", "then");
-    rows().forEach(table::row);
-    return table.captioned(
-        "For the kiln's controller: degrees per hour, to, stay. It climbs no faster and no hotter"
-            + " than the kiln can; each stay has the time in it that the core comes later.");
-  }
-
-  private List<List<String>> rows() {
-    Shown shown = new Shown(units);
-    List<List<String>> rows = new ArrayList<>();
-    for (ProgramLine l : advice.schedule().program()) {
-      List<String> row = new ArrayList<>(List.of(l.step().words(), Integer.toString(l.number())));
-      row.addAll(shown.pick(rate(l.ratePerHourC() * PER_KELVIN), rate(l.ratePerHourC())));
-      row.addAll(shown.pick(fahrenheit(l), degrees(l.toC())));
-      row.addAll(List.of(Shown.number(Math.ceil(l.stayMinutes()), 0), BladeWords.then(l)));
-      rows.add(row);
-    }
-    return rows;
+    return Columns.of(advice.schedule().program(), units)
+        .words("step", l -> l.step().words())
+        .words("segment", l -> Integer.toString(l.number()))
+        .both(
+            "", "F/h", "C/h", l -> rate(l.ratePerHourC() * PER_KELVIN), l -> rate(l.ratePerHourC()))
+        .both("to", "F", "C", ProgramText::fahrenheit, l -> Numbers.number(l.toC(), 0))
+        .words("stay min", l -> Numbers.number(Math.ceil(l.stayMinutes()), 0))
+        .words("then", BladeWords::then)
+        .captioned(
+            "For the kiln's controller: degrees per hour, to, stay. It climbs no faster and no hotter"
+                + " than the kiln can; each stay has the time in it that the core comes later.");
   }
 
   /** Comma-separated lines with one header. */
   public String csv() {
-    List<String> heads = new ArrayList<>(List.of("step", "segment"));
-    heads.addAll(heads("rate_%s_per_h"));
-    heads.addAll(heads("to_%s"));
-    heads.addAll(List.of("stay_min", "then"));
-    StringBuilder all = new StringBuilder(String.join(",", heads)).append('\n');
-    for (List<String> row : rows()) {
-      all.append(row.stream().map(cell -> cell.replace(',', ';')).collect(Collectors.joining(",")));
-      all.append('\n');
-    }
-    return all.toString();
-  }
-
-  private List<String> heads(String form) {
-    return new Shown(units).pick(form.replace("%s", "F"), form.replace("%s", "C"));
+    String heads =
+        switch (units) {
+          case US -> "rate_F_per_h,to_F";
+          case METRIC -> "rate_C_per_h,to_C";
+          case BOTH -> "rate_F_per_h,rate_C_per_h,to_F,to_C";
+        };
+    return Stream.concat(
+            Stream.of("step,segment," + heads + ",stay_min,then"),
+            table().body().stream()
+                .map(
+                    row ->
+                        row.stream()
+                            .map(cell -> cell.replace(',', ';'))
+                            .collect(Collectors.joining(","))))
+        .collect(Collectors.joining("\n", "", "\n"));
   }
 
   /** Rounded down, so that no limit of the kiln is passed. */
   private static String rate(double perHour) {
-    return Shown.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
+    return Numbers.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
   }
 
   /** To 5 F, as everywhere. */
   private static String fahrenheit(ProgramLine line) {
-    return degrees(5 * Math.round(Temperature.ofCelsius(line.toC()).fahrenheit() / 5));
-  }
-
-  private static String degrees(double at) {
-    return Shown.number(at, 0);
+    return Numbers.toFive(Temperature.ofCelsius(line.toC()).fahrenheit());
   }
 }

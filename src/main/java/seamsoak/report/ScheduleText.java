@@ -24,8 +24,8 @@ record ScheduleText(Advice advice, UnitSystem units) {
   /** More do not fit beside the rest. */
   private static final int MOST_STEELS = 3;
 
-  private Shown shown() {
-    return new Shown(units);
+  private Numbers numbers() {
+    return new Numbers(units);
   }
 
   private List<Segment> segments() {
@@ -57,13 +57,13 @@ record ScheduleText(Advice advice, UnitSystem units) {
 
   /** A heat in a few words; of the cycles the last stands for all. */
   private Optional<String> brief(ScheduleAdvice.Step s) {
-    String at = s.temperatureC().map(shown()::temperature).orElse("");
+    String at = s.temperatureC().map(numbers()::temperature).orElse("");
     long cycles =
         advice.schedule().steps().stream().filter(o -> o.step().kind() == StepKind.REFINE).count();
     String words =
         switch (s.step().kind()) {
           case COOL_DOWN, GRIND, TEST_ETCH, SUB_ZERO -> "";
-          case SOAK -> "soak at " + at + " for " + shown().time(s.holdMinutes().orElse(0.0));
+          case SOAK -> "soak at " + at + " for " + numbers().time(s.holdMinutes().orElse(0.0));
           case REFINE ->
               s.step().number() != 0 && s.step().number() < cycles
                   ? ""
@@ -87,7 +87,8 @@ record ScheduleText(Advice advice, UnitSystem units) {
         .map(
             s ->
                 s.in() == Heater.KILN
-                    ? "from the last forging heat into the kiln at " + shown().temperature(s.toC())
+                    ? "from the last forging heat into the kiln at "
+                        + numbers().temperature(s.toC())
                     : "bury it in dry vermiculite or ash after the last forging heat");
   }
 
@@ -109,31 +110,22 @@ record ScheduleText(Advice advice, UnitSystem units) {
                 b.steels().stream()
                     .filter(q -> q.steel().equals(b.edge()))
                     .findFirst()
-                    .map(q -> ", for about " + Shown.number(q.temperedHrc(), 0) + " HRC"))
+                    .map(q -> ", for about " + Numbers.number(q.temperedHrc(), 0) + " HRC"))
         .orElse("");
   }
 
   /** One row for each step. */
   Table heatsTable() {
-    Shown shown = shown();
-    Table table =
-        new Table(
-            "step", shown.temperatureHeads("to"), "rise min", "hold min", "then", "down in min");
     Map<StepName, List<Segment>> steps = new LinkedHashMap<>();
     segments().forEach(s -> steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s));
-    steps.forEach(
-        (step, parts) ->
-            table.row(
-                step.words(),
-                part(parts, Segment.Kind.HOLD)
-                    .map(h -> shown.temperatureCells(h.toC()))
-                    .orElseGet(shown::unknownTemperature),
-                minutes(parts, Segment.Kind.RISE),
-                minutes(parts, Segment.Kind.HOLD),
-                then(parts),
-                minutes(parts, Segment.Kind.COOL)));
-    return table.captioned(
-        "The schedule; the rise is for a kiln that is at heat, down in air is to black");
+    return Columns.of(List.copyOf(steps.entrySet()), units)
+        .words("step", e -> e.getKey().words())
+        .heatIfKnown("to", e -> part(e.getValue(), Segment.Kind.HOLD).map(Segment::toC))
+        .words("rise min", e -> minutes(e.getValue(), Segment.Kind.RISE))
+        .words("hold min", e -> minutes(e.getValue(), Segment.Kind.HOLD))
+        .words("then", e -> then(e.getValue()))
+        .words("down in min", e -> minutes(e.getValue(), Segment.Kind.COOL))
+        .captioned("The schedule; the rise is for a kiln that is at heat, down in air is to black");
   }
 
   private static Optional<Segment> part(List<Segment> parts, Segment.Kind kind) {
@@ -151,25 +143,20 @@ record ScheduleText(Advice advice, UnitSystem units) {
 
   private static String minutes(List<Segment> parts, Segment.Kind kind) {
     double sum = parts.stream().filter(s -> s.kind() == kind).mapToDouble(Segment::minutes).sum();
-    return sum == 0 ? "-" : sum < 0.95 ? Shown.number(sum, 1) : Shown.number(sum, 0);
+    return sum == 0 ? "-" : sum < 0.95 ? Numbers.number(sum, 1) : Numbers.number(sum, 0);
   }
 
   /** Where each steel lets go of the magnet. */
   Table magnetTable() {
-    Table table =
-        new Table("steel", shown().temperatureHeads("from"), shown().temperatureHeads("to"));
-    for (CriticalTemperatures c : advice.schedule().critical()) {
-      table.row(
-          c.steel(),
-          shown().temperatureCells(c.magnetLowC()),
-          shown().temperatureCells(c.magnetHighC()));
-    }
-    return table.captioned("Where the magnet lets go on the way up");
+    return Columns.of(advice.schedule().critical(), units)
+        .words("steel", CriticalTemperatures::steel)
+        .heat("from", CriticalTemperatures::magnetLowC)
+        .heat("to", CriticalTemperatures::magnetHighC)
+        .captioned("Where the magnet lets go on the way up");
   }
 
   /** What is left after each step. */
   Table afterTable() {
-    Shown shown = shown();
     List<String> steels =
         advice.schedule().after().stream()
             .flatMap(a -> a.layers().stream())
@@ -177,53 +164,26 @@ record ScheduleText(Advice advice, UnitSystem units) {
             .distinct()
             .limit(MOST_STEELS)
             .toList();
-    Table table =
-        new Table(
-            "after",
-            "lines",
-            "short C %",
-            "grain",
-            shown.lengthHeads("skin"),
-            steels.stream().map(s -> "C % " + s).toList());
-    for (After a : advice.schedule().after()) {
-      table.row(
-          a.step().words(),
-          Integer.toString(a.linesVisible()),
-          Shown.percent(a.deepestMissingPct()),
-          Shown.number(a.grainAstm(), 1),
-          shown.lengthCells(Optional.of(a.skinMm())),
-          steels.stream().map(s -> carbon(a, s)).toList());
-    }
+    Columns<After> table =
+        Columns.of(advice.schedule().after(), units)
+            .words("after", a -> a.step().words())
+            .words("lines", a -> Integer.toString(a.linesVisible()))
+            .percent("missing C %", After::deepestMissingPct)
+            .number("grain", 1, After::grainAstm)
+            .length("skin", After::skinMm);
+    steels.forEach(s -> table.numberIfKnown("C % " + s, 2, a -> BilletText.mean(a.layers(), s)));
     return table.captioned(
-        "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number, skin"
-            + " to grind, mean carbon of each steel");
-  }
-
-  private static String carbon(After after, String steel) {
-    return after.layers().stream()
-        .filter(l -> l.steel().equals(steel))
-        .findFirst()
-        .map(l -> Shown.percent(l.meanPct()))
-        .orElse(Shown.UNKNOWN);
+        "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number,"
+            + " skin to grind, mean carbon of each steel");
   }
 
   Table criticalTable() {
-    Shown shown = shown();
-    Table table =
-        new Table(
-            "steel",
-            "C %",
-            shown.temperatureHeads("Ac1"),
-            shown.temperatureHeads("full"),
-            shown.temperatureHeads("Ms"));
-    for (CriticalTemperatures c : advice.schedule().critical()) {
-      table.row(
-          c.steel(),
-          Shown.percent(c.carbonPct()),
-          shown.temperatureCells(c.ac1C()),
-          shown.temperatureCells(c.upperC()),
-          shown.temperatureCells(c.msC()));
-    }
-    return table.captioned("Critical temperatures with the carbon that each steel has by then");
+    return Columns.of(advice.schedule().critical(), units)
+        .words("steel", CriticalTemperatures::steel)
+        .percent("C %", CriticalTemperatures::carbonPct)
+        .heat("Ac1", CriticalTemperatures::ac1C)
+        .heat("full", CriticalTemperatures::upperC)
+        .heat("Ms", CriticalTemperatures::msC)
+        .captioned("Critical temperatures with the carbon that each steel has by then");
   }
 }

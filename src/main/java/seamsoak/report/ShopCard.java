@@ -82,7 +82,7 @@ record ShopCard(
             .findFirst()
             .map(c -> c.said(units))
             .orElse("");
-    List<Entry> steps = entries(advice, caution, new Shown(units));
+    List<Entry> steps = entries(advice, caution, new Numbers(units));
     SoakText words = new SoakText(advice, units);
     Optional<SoakAdvice.Recommended> soak =
         advice.soak().recommended().filter(r -> r.minutes() > 0);
@@ -92,7 +92,7 @@ record ShopCard(
                 r ->
                     "Soak at %s for %s"
                         .formatted(
-                            first(r.temperatureC(), units), new Shown(units).time(r.minutes())))
+                            first(r.temperatureC(), units), new Numbers(units).time(r.minutes())))
             .orElseGet(words::soak);
     return new ShopCard(
         advice.hardStops().stream().map(new StopWords(units)::says).toList(),
@@ -103,14 +103,14 @@ record ShopCard(
             : soak.map(r -> second(r.temperatureC(), units) + "; possible: " + words.band(r))
                 .orElse(""),
         refused
-            ? "But for that: " + BilletSections.sentence(answer)
+            ? "But for that: " + BilletChapters.sentence(answer)
             : soak.map(r -> SoakText.capital(new SoakWords(units).reason(r.reason())) + ".")
                 .orElse(""),
-        BilletSections.conflictsInShort(advice, units),
+        BilletChapters.conflictsInShort(advice, units),
         steps);
   }
 
-  private static List<Entry> entries(Advice advice, String above, Shown shown) {
+  private static List<Entry> entries(Advice advice, String above, Numbers numbers) {
     Set<String> said = new LinkedHashSet<>(List.of(above));
     List<Entry> entries = new ArrayList<>();
     for (ScheduleAdvice.Step step : advice.schedule().steps()) {
@@ -119,29 +119,29 @@ record ShopCard(
               .filter(s -> s.step().equals(step.step()) && s.kind() == Segment.Kind.RISE)
               .mapToDouble(Segment::minutes)
               .sum();
-      entries.add(entry(entries.size() + 1, step, rise, said, shown));
+      entries.add(entry(entries.size() + 1, step, rise, said, numbers));
     }
     return List.copyOf(entries);
   }
 
   private static Entry entry(
-      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Shown shown) {
-    List<String> cautions = step.cautions().stream().map(c -> c.said(shown.units())).toList();
+      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Numbers numbers) {
+    List<String> cautions = step.cautions().stream().map(c -> c.said(numbers.units())).toList();
     List<String> fresh = cautions.stream().filter(c -> !said.contains(c)).toList();
-    StepWords words = new StepWords(shown.units());
+    StepWords words = new StepWords(numbers.units());
     int again = cautions.size() - fresh.size();
     said.addAll(cautions);
     return new Entry(
         "step-" + number,
         step.step().words(),
         step.in() == Heater.BENCH ? "" : step.in().word(),
-        step.refused().map(new StopWords(shown.units())::says).orElse(""),
+        step.refused().map(new StopWords(numbers.units())::says).orElse(""),
         fresh,
         again,
-        step.temperatureC().map(t -> first(t, shown.units())).orElse(""),
-        step.temperatureC().map(t -> second(t, shown.units())).orElse(""),
-        step.holdMinutes().map(shown::time).orElse(""),
-        rise > 0 ? shown.time(rise) : "",
+        step.temperatureC().map(t -> first(t, numbers.units())).orElse(""),
+        step.temperatureC().map(t -> second(t, numbers.units())).orElse(""),
+        step.holdMinutes().map(numbers::time).orElse(""),
+        rise > 0 ? numbers.time(rise) : "",
         SoakText.capital(words.said(step.task()).doing()),
         words.checks(step.checks()));
   }

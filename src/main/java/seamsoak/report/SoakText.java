@@ -1,9 +1,10 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import seamsoak.plan.Advice;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.OptionRemark;
@@ -16,8 +17,8 @@ import seamsoak.words.SoakWords;
 record SoakText(Advice advice, UnitSystem units) {
   private static final int TABLE_STEP = 20;
 
-  private Shown shown() {
-    return new Shown(units);
+  private Numbers numbers() {
+    return new Numbers(units);
   }
 
   /** What to do in one sentence, and why. */
@@ -35,31 +36,31 @@ record SoakText(Advice advice, UnitSystem units) {
     SoakAdvice soak = advice.soak();
     if (soak.recommended().isEmpty()) {
       return "No soak within what is allowed (%s) clears the lines."
-          .formatted(shown().time(soak.mostMinutes()));
+          .formatted(numbers().time(soak.mostMinutes()));
     }
     Recommended r = soak.recommended().get();
     if (r.minutes() == 0) {
-      return "No soak needed: 0 min. " + capital(new SoakWords(units).reason(r.reason())) + ".";
+      return "No soak needed: " + new SoakWords(units).reason(r.reason()) + ".";
     }
     return "Soak at %s for %s (%s)."
-        .formatted(shown().temperature(r.temperatureC()), shown().time(r.minutes()), band(r));
+        .formatted(numbers().temperature(r.temperatureC()), numbers().time(r.minutes()), band(r));
   }
 
   String band(Recommended r) {
     if (!hasBand()) {
-      return "by the middle estimate alone";
+      return "the likely case alone";
     }
     double low = Math.floor(r.minutesLow().orElse(0.0));
     return r.minutesHigh()
         .map(
             high -> {
-              String to = shown().time(Math.ceil(high));
-              String from = shown().time(low);
+              String to = numbers().time(Math.ceil(high));
+              String from = numbers().time(low);
               return to.endsWith(" min") && high < 120
                   ? Math.round(low) + " to " + to
                   : from + " to " + to;
             })
-        .orElse(shown().time(low) + " to more than 24 h");
+        .orElse(numbers().time(low) + " to more than 24 h");
   }
 
   private boolean hasBand() {
@@ -76,37 +77,24 @@ record SoakText(Advice advice, UnitSystem units) {
 
   /** The soaks that are listed, each with what it costs. */
   Table table() {
-    Shown shown = shown();
-    Table table =
-        new Table(
-            shown.temperatureHeads("at"),
-            "min",
-            "low",
-            "high",
-            shown.lengthHeads("lost"),
-            shown.lengthHeads("skin"),
-            "grain",
-            "");
-    for (SoakOption o : listed()) {
-      table.row(
-          shown.temperatureCells(o.temperatureC()),
-          Shown.minutesCell(o.minutes(), true),
-          hasBand() ? Shown.minutesCell(o.minutesLow(), false) : "-",
-          hasBand() ? Shown.minutesCell(o.minutesHigh(), true) : "-",
-          shown.lengthCells(o.metalLossMm()),
-          shown.lengthCells(o.skinMm()),
-          o.grainAstm().map(g -> Shown.number(g, 1)).orElse("-"),
-          mark(o));
-    }
-    return table.captioned(
-        "Soaks that clear the lines: minutes held at heat by the middle estimate, "
-            + (hasBand()
-                ? "low and high of "
-                    + advice.soak().samples()
-                    + " possible histories (8 of 10 lie between)"
-                : "low and high not asked for")
-            + ", metal lost on a face, skin without full"
-            + " carbon, ASTM grain size number (small is coarse)");
+    return Columns.of(listed(), units)
+        .heat("at", SoakOption::temperatureC)
+        .words("min", o -> Numbers.minutesCell(o.minutes(), true))
+        .words("low", o -> hasBand() ? Numbers.minutesCell(o.minutesLow(), false) : "-")
+        .words("high", o -> hasBand() ? Numbers.minutesCell(o.minutesHigh(), true) : "-")
+        .lengthIfKnown("lost", SoakOption::metalLossMm)
+        .lengthIfKnown("skin", SoakOption::skinMm)
+        .numberIfKnown("grain", 1, SoakOption::grainAstm)
+        .words("", this::mark)
+        .captioned(
+            "Soaks that clear the lines: minutes held at heat in the likely case, "
+                + (hasBand()
+                    ? "low and high of "
+                        + advice.soak().samples()
+                        + " cases tried (8 of 10 lie between)"
+                    : "no other case tried")
+                + ", metal lost on a face, skin without full"
+                + " carbon, ASTM grain size number (small is coarse)");
   }
 
   private List<SoakOption> listed() {
@@ -116,25 +104,17 @@ record SoakText(Advice advice, UnitSystem units) {
   /** What the marks in the table stand for, as far as they are used. */
   String legend() {
     SoakAdvice soak = advice.soak();
-    List<String> marks =
-        listed().stream().flatMap(o -> Arrays.stream(mark(o).split(""))).distinct().toList();
-    List<String> legend = new ArrayList<>();
-    say(marks, "*", "recommended", legend);
-    say(marks, ">", "longer than the " + shown().time(soak.mostMinutes()) + " allowed", legend);
-    say(
-        marks,
-        "f",
-        "above the forging limit, " + shown().temperature(soak.highestForgingC()),
-        legend);
-    say(marks, "b", "above the burning line, " + shown().temperature(soak.burningC()), legend);
-    say(marks, "h", "above the highest you allow", legend);
-    return legend.isEmpty() ? "" : String.join("; ", legend) + ".";
-  }
-
-  private static void say(List<String> used, String mark, String meaning, List<String> legend) {
-    if (used.contains(mark)) {
-      legend.add(mark + " " + meaning);
-    }
+    String used = listed().stream().map(this::mark).collect(Collectors.joining());
+    String legend =
+        Stream.of(
+                "* recommended",
+                "> longer than the " + numbers().time(soak.mostMinutes()) + " allowed",
+                "f above the forging limit, " + numbers().temperature(soak.highestForgingC()),
+                "b above the burning line, " + numbers().temperature(soak.burningC()),
+                "h above the highest you allow")
+            .filter(meaning -> used.indexOf(meaning.charAt(0)) >= 0)
+            .collect(Collectors.joining("; "));
+    return legend.isEmpty() ? "" : legend + ".";
   }
 
   private boolean listed(SoakOption o) {

@@ -13,10 +13,10 @@ import seamsoak.trace.Trace;
 public record SourcesText(Trace trace) {
   /** What stands below an answer; nothing when nobody asked for it. */
   public String page() {
-    Section section =
-        Section.of("sources", "Sources (temperatures in C, contents in wt%)")
+    Chapter chapter =
+        Chapter.of("sources", "Sources (temperatures in C, contents in wt%)")
             .terms(trace.entries().stream().map(SourcesText::term).toList());
-    return section.parts().isEmpty() ? "" : "\n" + Page.of(List.of(section));
+    return chapter.parts().isEmpty() ? "" : "\n" + Chapter.page(List.of(chapter));
   }
 
   /** Each range that was left, a sentence each. */

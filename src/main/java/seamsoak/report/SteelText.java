@@ -12,6 +12,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import seamsoak.single.SteelReport;
+import seamsoak.single.SteelReport.AtTemperature;
+import seamsoak.single.SteelReport.Diffusivity;
+import seamsoak.single.SteelReport.Formula;
+import seamsoak.single.SteelReport.Quantity;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 
@@ -21,19 +25,22 @@ public record SteelText(UnitSystem units) {
 
   /** The table of steels; at once, the names of each kind. */
   public Answer list(List<Steel> steels) {
-    Table table = new Table("steel", "C %", "designation", "kind");
     Map<String, List<String>> byKind = new LinkedHashMap<>();
-    for (Steel s : steels) {
-      table.row(s.id(), Shown.percent(s.analysis().carbon()), s.designation(), s.category());
-      byKind.computeIfAbsent(s.category(), k -> new ArrayList<>()).add(s.id());
-    }
+    steels.forEach(s -> byKind.computeIfAbsent(s.category(), k -> new ArrayList<>()).add(s.id()));
+    Table table =
+        Columns.of(steels, units)
+            .words("steel", Steel::id)
+            .percent("C %", s -> s.analysis().carbon())
+            .words("designation", Steel::designation)
+            .words("kind", Steel::category)
+            .captioned("");
     List<String> kinds = new ArrayList<>();
     byKind.forEach((kind, ids) -> kinds.add(kind + ": " + String.join(", ", ids)));
     return new Answer(
-        List.of(Section.of("steels").table(table)),
+        List.of(Chapter.of("steels").table(table)),
         List.of(
-            Section.of("steels", steels.size() + " steels").items(kinds),
-            Section.of("rest")
+            Chapter.of("steels", steels.size() + " steels").items(kinds),
+            Chapter.of("rest")
                 .words("--full also shows their carbon; steels GRADE tells of one.")));
   }
 
@@ -43,49 +50,49 @@ public record SteelText(UnitSystem units) {
    * @param citation of a source's key
    */
   public Answer told(SteelReport r, Function<String, Optional<String>> citation) {
-    Shown shown = new Shown(units);
-    Section notes = Section.of("notes", "Notes").words(r.notes());
+    Chapter notes = Chapter.of("notes", "Notes").words(r.notes());
     return new Answer(
         List.of(
             answer(r),
-            temperatures(r, shown),
-            ranges(r, shown),
-            formulas(r, shown),
-            diffusivities(r, shown).items(r.chosen()),
+            temperatures(r),
+            ranges(r),
+            formulas(r),
+            diffusivities(r).items(r.chosen()),
             notes,
-            Section.of("sources", "Sources").items(sources(r, citation)),
-            Section.of("remarks", "Remarks").items(r.exceeded())),
+            Chapter.of("sources", "Sources").items(sources(r, citation)),
+            Chapter.of("remarks", "Remarks").items(r.exceeded())),
         List.of(
             answer(r),
-            temperatures(r, shown),
-            ranges(r, shown),
+            temperatures(r),
+            ranges(r),
             notes,
-            Section.of("rest")
+            Chapter.of("rest")
                 .words(
                     "--full also shows every formula side by side, which of them left its range,"
                         + " the speed of carbon, and sources.")));
   }
 
-  private static Section answer(SteelReport r) {
+  private static Chapter answer(SteelReport r) {
     String analysis =
         r.analysisPct().entrySet().stream()
             .map(e -> e.getKey() + " " + trimmed(e.getValue()))
             .collect(Collectors.joining(", "));
-    return Section.of("answer")
+    return Chapter.of("answer")
         .words(r.designation() + ", " + r.category() + ": " + analysis + " wt%, the rest iron.")
         .words(
             r.aliases().isEmpty() ? "" : "Also known as " + String.join(", ", r.aliases()) + ".");
   }
 
-  private static Section temperatures(SteelReport r, Shown shown) {
-    return Section.of("temperatures", "Temperatures")
-        .table(limits(r, shown))
+  private Chapter temperatures(SteelReport r) {
+    return Chapter.of("temperatures", "Temperatures")
+        .table(limits(r))
         .words(
             r.msC().isEmpty()
                 ? ""
                 : "Ms is for %s %% carbon dissolved at %s."
                     .formatted(
-                        Shown.percent(r.dissolvedCarbonPct()), shown.temperature(r.hardenC())))
+                        Numbers.percent(r.dissolvedCarbonPct()),
+                        new Numbers(units).temperature(r.hardenC())))
         .words(
             r.unknown().values().stream()
                 .distinct()
@@ -93,94 +100,82 @@ public record SteelText(UnitSystem units) {
                 .toList());
   }
 
-  private static Section ranges(SteelReport r, Shown shown) {
-    Table table = new Table("", shown.temperatureHeads("from"), shown.temperatureHeads("to"));
-    r.ranges()
-        .forEach(
-            (name, range) ->
-                table.row(
-                    name,
-                    shown.temperatureCells(range.lowC()),
-                    shown.temperatureCells(range.highC())));
-    return Section.of("ranges", "Published ranges").table(table);
+  private Chapter ranges(SteelReport r) {
+    return Chapter.of("ranges", "Published ranges")
+        .table(
+            Columns.of(List.copyOf(r.ranges().entrySet()), units)
+                .words("", Map.Entry::getKey)
+                .heat("from", e -> e.getValue().lowC())
+                .heat("to", e -> e.getValue().highC())
+                .captioned(""));
   }
 
   private static String names(SteelReport r, String why) {
-    Map<String, String> shown = Map.of("ac1C", "Ac1", "ac3OrAccmC", r.upper(), "msC", "Ms");
+    Map<String, String> known = Map.of("ac1C", "Ac1", "ac3OrAccmC", r.upper(), "msC", "Ms");
     return r.unknown().entrySet().stream()
         .filter(e -> e.getValue().equals(why))
-        .map(e -> shown.getOrDefault(e.getKey(), e.getKey()))
+        .map(e -> known.getOrDefault(e.getKey(), e.getKey()))
         .collect(Collectors.joining(", "));
   }
 
-  private static Table limits(SteelReport r, Shown shown) {
-    Table table =
-        new Table(
-            "",
-            shown.temperatureHeads("at"),
-            shown.temperatureHeads("low"),
-            shown.temperatureHeads("high"),
-            "source");
-    quantity(table, shown, "Ac1", r.ac1C());
-    quantity(table, shown, r.upper(), r.ac3OrAccmC());
-    quantity(table, shown, "Ms", r.msC());
-    quantity(table, shown, "solidus", Optional.of(r.solidusC()));
-    quantity(table, shown, "forge up to", Optional.of(r.highestForgingC()));
-    quantity(table, shown, "burns", Optional.of(r.burningC()));
-    quantity(table, shown, "soak below", Optional.of(r.refusalC()));
-    return table;
+  private Table limits(SteelReport r) {
+    record Row(String name, Optional<Quantity> known) {}
+    List<Row> rows =
+        List.of(
+            new Row("Ac1", r.ac1C()),
+            new Row(r.upper(), r.ac3OrAccmC()),
+            new Row("Ms", r.msC()),
+            new Row("solidus", Optional.of(r.solidusC())),
+            new Row("forge up to", Optional.of(r.highestForgingC())),
+            new Row("burns", Optional.of(r.burningC())),
+            new Row("soak below", Optional.of(r.refusalC())));
+    return Columns.of(rows, units)
+        .words("", Row::name)
+        .heatIfKnown("at", row -> row.known().map(Quantity::value))
+        .heatIfKnown("low", row -> row.known().map(Quantity::low))
+        .heatIfKnown("high", row -> row.known().map(Quantity::high))
+        .words("source", row -> row.known().map(Quantity::source).orElse(UNKNOWN))
+        .captioned("");
   }
 
-  private static void quantity(
-      Table table, Shown shown, String name, Optional<SteelReport.Quantity> quantity) {
-    table.row(
-        name,
-        cells(shown, quantity.map(SteelReport.Quantity::value)),
-        cells(shown, quantity.map(SteelReport.Quantity::low)),
-        cells(shown, quantity.map(SteelReport.Quantity::high)),
-        quantity.map(SteelReport.Quantity::source).orElse(UNKNOWN));
+  private Chapter formulas(SteelReport r) {
+    return Chapter.of("formulas", "Every formula side by side")
+        .table(
+            Columns.of(r.formulas(), units)
+                .words("formula", Formula::name)
+                .words("gives", Formula::gives)
+                .heatIfKnown("at", Formula::valueC)
+                .words("range", f -> f.outsideRange() ? "outside" : "")
+                .words("used for", f -> f.used().orElse(""))
+                .captioned(""));
   }
 
-  private static List<String> cells(Shown shown, Optional<Double> celsius) {
-    return celsius.map(shown::temperatureCells).orElseGet(shown::unknownTemperature);
-  }
-
-  private static Section formulas(SteelReport r, Shown shown) {
-    Table table = new Table("formula", "gives", shown.temperatureHeads("at"), "range", "used for");
-    for (SteelReport.Formula f : r.formulas()) {
-      table.row(
-          f.name(),
-          f.gives(),
-          cells(shown, f.valueC()),
-          f.outsideRange() ? "outside" : "",
-          f.used().orElse(""));
-    }
-    return Section.of("formulas", "Every formula side by side").table(table);
-  }
-
-  private static Section diffusivities(SteelReport r, Shown shown) {
-    Section section =
-        Section.of(
+  private Chapter diffusivities(SteelReport r) {
+    Chapter chapter =
+        Chapter.of(
             "diffusivities",
             "Speed of carbon (diffusivity) side by side, in millionths of mm2 a second");
     for (String phase : List.of("austenite", "ferrite")) {
-      List<SteelReport.Diffusivity> of =
+      List<Diffusivity> of =
           r.diffusivities().stream().filter(d -> d.phase().equals(phase)).toList();
-      List<String> heads =
-          of.get(0).at().stream()
-              .map(a -> shown.temperature(a.temperatureC()).replace(" (", "/").replace(")", ""))
-              .toList();
-      Table table = new Table("in " + phase, heads, "range", "used for");
-      for (SteelReport.Diffusivity d : of) {
-        table.row(
-            d.name(),
-            d.at().stream().map(a -> number(a.squareMetresPerSecond() * 1e12)).toList(),
-            d.at().stream().anyMatch(SteelReport.AtTemperature::outsideRange) ? "outside" : "",
-            d.used().orElse(""));
+      Columns<Diffusivity> table = Columns.of(of, units).words("in " + phase, Diffusivity::name);
+      List<AtTemperature> at = of.get(0).at();
+      for (int i = 0; i < at.size(); i++) {
+        int c = i;
+        table.words(
+            new Numbers(units)
+                .temperature(at.get(c).temperatureC())
+                .replace(" (", "/")
+                .replace(")", ""),
+            d -> number(d.at().get(c).squareMetresPerSecond() * 1e12));
       }
-      section = section.table(table);
+      table
+          .words(
+              "range", d -> d.at().stream().anyMatch(AtTemperature::outsideRange) ? "outside" : "")
+          .words("used for", d -> d.used().orElse(""));
+      chapter = chapter.table(table.captioned(""));
     }
-    return section;
+    return chapter;
   }
 
   private static String number(double value) {

@@ -6,9 +6,9 @@
  * An {@link seamsoak.plan.Advice} goes in, and nothing is computed on the way out: a number that is
  * missing here is missing there. It prints nothing; it hands back text.
  *
- * <p>Read {@link BilletSections} first: what is said of a billet, a {@link Section} for each
+ * <p>Read {@link BilletChapters} first: what is said of a billet, a {@link Chapter} for each
  * subject. {@link BilletAnswer} puts them together for a terminal, where {@link Page} sets them as
- * plain text; {@link ReportSections} for the report, each chart before its table. A new subject is
+ * plain text; {@link ReportChapters} for the report, each chart before its table. A new subject is
  * one section, and both show it. {@link Answer} keeps to a screen. {@link ShopCard} is the report's
  * first screen.
  *

@@ -50,7 +50,7 @@ public record SampleWalks(List<Sample> samples, List<ForkJoinTask<Walked>> walks
                               Shop shop =
                                   new Shop(correlations, s.assumptions(), Resolution.SAMPLE);
                               List<Stage> stages = walk(shop, billet);
-                              progress.at("histories", done.incrementAndGet(), samples.size());
+                              progress.at("cases", done.incrementAndGet(), samples.size());
                               return new Walked(shop, stages);
                             }))
             .toList());

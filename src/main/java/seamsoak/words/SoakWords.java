@@ -19,16 +19,15 @@ public record SoakWords(UnitSystem units) {
   /** Why it is recommended; no sentence of its own. */
   public String reason(SoakReason reason) {
     return switch (reason.kind()) {
-      case NOTHING_SHOWS -> "no line shows: nothing to clear, so no soak is needed";
+      case NOTHING_SHOWS -> "no line shows";
       case CYCLES_CLEAR ->
-          "the normalizing and refining cycles to come clear the lines on their own: do not"
-              + " soak as well";
-      case COOLEST_BY_HISTORIES -> coolest(reason, " in nine of ten possible histories");
+          "the normalizing and refining cycles to come clear the lines on their own";
+      case COOLEST_BY_HISTORIES -> coolest(reason, " in nine of ten cases");
       case COOLEST_BY_MIDDLE ->
-          coolest(reason, " by the middle estimate, which half of all billets outlast");
+          coolest(reason, " in the likely case, which half of all billets outlast");
       case HOTTEST_ALLOWED ->
           "the hottest that the steels allow for forging, as long as you allow: it clears"
-              + " the lines by the middle estimate, not in nine of ten histories";
+              + " the lines in the likely case, not in nine of ten";
     };
   }
 
@@ -55,7 +54,7 @@ public record SoakWords(UnitSystem units) {
       case FIRE_TIMES -> "times in the fire";
       case GROUND_DEPTHS -> "ground depths";
       case COVER -> "cover of the faces";
-      case VISIBLE_DIP -> "dip that shows";
+      case VISIBLE_DIP -> "how faint a line you can see";
       case STEEL_CARBON -> "carbon of the steels";
       case SCALING -> "scaling";
       case BREADTH -> "breadth that the eye compares";
@@ -65,37 +64,37 @@ public record SoakWords(UnitSystem units) {
   /** One or two sentences. */
   public String note(SoakNote note) {
     if (note instanceof SoakNote.SeenWithoutHistories) {
-      return "What you saw is left out: it takes possible histories to weigh it.";
+      return "What you saw is left out: it takes cases to weigh it, and none were tried.";
     }
     if (note instanceof SoakNote.SeenLeaves s) {
       return "What you saw leaves "
           + s.left()
           + " of "
           + s.of()
-          + " possible histories"
+          + " cases tried"
           + (s.usual()
               ? ""
-              : "; the usual one is not among them, so the middle estimate is the most"
+              : "; the usual one is not among them, so the likely case is the most"
                   + " ordinary one that is")
           + ".";
     }
     if (note instanceof SoakNote.SeenContradicts s) {
       return String.format(
           Locale.ROOT,
-          "The account contradicts itself: almost no possible history shows all that you saw."
-              + " Look again at: %s after %s, which %.0f %% of the histories would show by"
+          "The account contradicts itself: almost no case shows all that you saw."
+              + " Look again at: %s after %s, which %.0f %% of the cases would show by"
               + " itself. The answer below leaves out what was seen.",
           seen(s.seen()),
           s.step().title(),
           s.agreePct());
     }
     if (note instanceof SoakNote.NoneClears n) {
-      return "No soak within what is allowed clears the lines by the middle estimate"
+      return "No soak within what is allowed clears the lines in the likely case"
           + n.withinLongestPct()
               .map(
                   p ->
                       percent("; the hottest allowed clears them in %.0f %%", p)
-                          + " of the possible histories.")
+                          + " of the cases tried.")
               .orElse(".");
     }
     if (note instanceof SoakNote.GrindFirst) {
@@ -105,13 +104,13 @@ public record SoakWords(UnitSystem units) {
       return measure(r.measure()) + " would " + left(r) + ".";
     }
     if (note instanceof SoakNote.NoHistories) {
-      return "No possible histories were asked for, so how sure this is cannot be said.";
+      return "No cases were tried, so how sure this is cannot be said.";
     }
     if (note instanceof SoakNote.Gone g) {
       return percent("The lines are gone before any soak in %.0f %%", g.alreadyPct())
           + " of "
           + g.histories()
-          + " possible histories, and after the normalizing and refining cycles alone in "
+          + " cases tried, and after the normalizing and refining cycles alone in "
           + percent("%.0f %%.", g.byCyclesPct());
     }
     if (note instanceof SoakNote.LastToClear l) {
@@ -129,7 +128,7 @@ public record SoakWords(UnitSystem units) {
       return l.histories()
           + " of "
           + l.of()
-          + " possible histories cannot be walked to the end (the metal would be scaled or"
+          + " cases tried cannot be worked to the end (the metal would be scaled or"
           + " ground away) and are left out.";
     }
     if (note instanceof SoakNote.WidthIsInContrast) {

@@ -105,7 +105,7 @@ class BilletAnswerTest {
   void nothingToClearIsAnAnswer() {
     Ran ran = run("soak", SAN_MAI);
     assertEquals(0, ran.code(), ran.err());
-    assertTrue(ran.out().startsWith("No soak needed: 0 min."), ran.out());
+    assertTrue(ran.out().startsWith("No soak needed: no line shows."), ran.out());
     assertEquals(0, run("soak", SAN_MAI, "--json").number("recommended.minutes"));
   }
 
@@ -159,7 +159,7 @@ class BilletAnswerTest {
         "it's 5$.json; 'it'\\''s 5$.json'"
       })
   void aWordIsQuotedForTheShell(String word, String quoted) {
-    assertEquals(quoted, Commands.quoted(word));
+    assertEquals(quoted, Program.quoted(word));
   }
 
   @ParameterizedTest

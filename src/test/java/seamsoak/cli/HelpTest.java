@@ -29,7 +29,7 @@ class HelpTest {
     return Stream.concat(Stream.of(""), COMMANDS.stream())
         .flatMap(c -> (c.isEmpty() ? Ran.run("--help") : Ran.run(c, "--help")).out().lines())
         .map(String::strip)
-        .filter(l -> l.startsWith(Commands.PROGRAM))
+        .filter(l -> l.startsWith(Program.CALL))
         .distinct();
   }
 
@@ -38,8 +38,7 @@ class HelpTest {
   void everyExampleRuns(String example) {
     List<String> args = new ArrayList<>();
     Matcher word =
-        Pattern.compile("\"([^\"]*)\"|(\\S+)")
-            .matcher(example.substring(Commands.PROGRAM.length()));
+        Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(example.substring(Program.CALL.length()));
     while (word.find()) {
       args.add(word.group(1) == null ? word.group(2) : word.group(1));
     }
@@ -69,7 +68,7 @@ class HelpTest {
     for (String command : COMMANDS) {
       Ran help = Ran.run(command, "--help");
       assertEquals(0, help.code());
-      int example = help.out().indexOf("  " + Commands.PROGRAM + " " + command);
+      int example = help.out().indexOf("  " + Program.CALL + " " + command);
       assertTrue(example > 0 && example < help.out().indexOf("--json  "), help.out());
     }
   }

@@ -61,7 +61,7 @@ class SoakAnswerTest {
                 <= with.number("recommended.temperatureC"),
         "the middle is below the cautious end");
     String said = run("soak", billet, "--samples", "0").out();
-    assertTrue(said.contains("by the middle estimate alone"), said);
+    assertTrue(said.contains("the likely case alone"), said);
     assertTrue(said.contains("how sure this is cannot be said"), said);
     assertFalse(said.contains("8 of 10"), said);
   }

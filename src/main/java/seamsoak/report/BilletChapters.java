@@ -19,83 +19,80 @@ import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
 
 /**
- * What is said of a billet, a section for each subject.
+ * What is said of a billet, a chapter for each subject.
  *
  * @param figures the charts in order, each with its SVG file; each is shown with its subject
  */
-record BilletSections(Advice advice, UnitSystem units, Map<Figure, byte[]> figures) {
-  private Shown shown() {
-    return new Shown(units);
+record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figures) {
+  private Numbers numbers() {
+    return new Numbers(units);
   }
 
   /** The lines as they are, and how they came to be so. */
-  Section lines() {
-    LinesText text = new LinesText(shown());
-    Section section =
-        Section.of("lines", "The lines and how they fade").words(text.said(advice.soak()));
+  Chapter lines() {
+    LinesText text = new LinesText(numbers());
+    Chapter chapter =
+        Chapter.of("lines", "The lines and how they fade").words(text.said(advice.soak()));
     if (advice.soak().lines().isEmpty()) {
-      return section;
+      return chapter;
     }
-    section = picture(section.table(text.table(advice.soak())), "fading");
-    section = section.table(text.faded(advice.history())).wide(text.widths(advice.history()));
-    section = picture(section, "seam");
-    return advice.seam().map(this::seamTable).map(section::table).orElse(section);
+    chapter = picture(chapter.table(text.table(advice.soak())), "fading");
+    chapter = chapter.table(text.faded(advice.history())).wide(text.widths(advice.history()));
+    chapter = picture(chapter, "seam");
+    return advice.seam().map(this::seamTable).map(chapter::table).orElse(chapter);
   }
 
   private Table seamTable(SeamProfile seam) {
-    Table table = new Table("stage", "missing %", "contrast");
-    for (SeamProfile.AtStage s : seam.stages()) {
-      table.row(
-          SeamWords.moment(s.stage()),
-          Shown.percent(s.missingPct()),
-          Shown.number(s.contrast(), 2));
-    }
-    return table.captioned(
-        "Carbon missing at "
-            + SeamWords.says(seam.seams())
-            + ", wt%, against "
-            + Shown.percent(seam.farPct())
-            + " far from it; the line shows from a contrast of 1 on");
+    return Columns.of(seam.stages(), units)
+        .words("stage", s -> SeamWords.moment(s.stage()))
+        .percent("missing %", SeamProfile.AtStage::missingPct)
+        .number("contrast", 2, SeamProfile.AtStage::contrast)
+        .captioned(
+            "Carbon missing at "
+                + SeamWords.says(seam.seams())
+                + ", wt%, against "
+                + Numbers.percent(seam.farPct())
+                + " far from it; the line shows from a contrast of 1 on");
   }
 
-  Section billet() {
-    BilletText text = new BilletText(advice, shown());
-    Section section = Section.of("billet", "The billet after each step");
+  Chapter billet() {
+    BilletText text = new BilletText(advice, numbers());
+    Chapter chapter = Chapter.of("billet", "The billet after each step");
     int drawn = 0;
     for (Figure f : figures.keySet()) {
-      if (f instanceof SectionFigure sections) {
-        int next = drawn + sections.panels().size();
-        section = picture(section, f.id()).table(text.sizes(drawn, next));
+      if (f instanceof SectionFigure drawing) {
+        int next = drawn + drawing.panels().size();
+        chapter = picture(chapter, f.id()).table(text.sizes(drawn, next));
         drawn = next;
       }
     }
     if (drawn == 0) {
-      section = section.table(text.sizes());
+      chapter = chapter.table(text.sizes());
     }
-    section = advice.preform().map(text::preform).map(section::words).orElse(section);
-    return section.table(new CarbonText(advice).table());
+    chapter = advice.preform().map(text::preform).map(chapter::words).orElse(chapter);
+    return chapter.table(text.carbon());
   }
 
-  Section soak() {
+  Chapter soak() {
     SoakText text = new SoakText(advice, units);
-    Section section = Section.of("soak", "Soaks, and what each costs");
+    Chapter chapter = Chapter.of("soak", "Soaks, and what each costs");
     if (text.noneNeeded()) {
-      return section.words(text.soak());
+      return chapter.words(text.soak());
     }
-    section = picture(section, "soak").table(text.table()).words(text.legend());
-    return text.table().body().isEmpty() ? section.words(SoakText.nowhere()) : section;
+    chapter = picture(chapter, "soak").table(text.table()).words(text.legend());
+    return text.table().rows() == 0 ? chapter.words(SoakText.nowhere()) : chapter;
   }
 
-  Section schedule() {
+  Chapter schedule() {
     ScheduleText text = new ScheduleText(advice, units);
     BladeText blade = new BladeText(advice, units);
-    Section section =
-        picture(Section.of("schedule", "The schedule"), "schedule").table(text.heatsTable());
+    Chapter chapter =
+        picture(Chapter.of("schedule", "The schedule"), "schedule").table(text.heatsTable());
     if (!advice.schedule().conflicts().isEmpty()) {
-      section = section.head("Conflicts, and what to do").terms(conflicts());
+      chapter = chapter.head("Conflicts, and what to do").terms(conflicts(advice, units));
     }
-    section =
-        section
+    chapter =
+        chapter
             .head("Step by step")
             .terms(steps())
             .table(blade.bladeTable())
@@ -106,11 +103,11 @@ record BilletSections(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
             .table(text.criticalTable())
             .table(text.magnetTable());
     return advice.hardStops().isEmpty()
-        ? section.table(new ProgramText(advice, units).table())
-        : section;
+        ? chapter.table(new ProgramText(advice, units).table())
+        : chapter;
   }
 
-  private List<Part.Term> conflicts() {
+  private static List<Part.Term> conflicts(Advice advice, UnitSystem units) {
     return advice.schedule().conflicts().stream()
         .map(new ConflictWords(units)::said)
         .map(
@@ -123,10 +120,7 @@ record BilletSections(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
 
   /** A sentence or two each. */
   static List<String> conflictsInShort(Advice advice, UnitSystem units) {
-    return advice.schedule().conflicts().stream()
-        .map(new ConflictWords(units)::said)
-        .map(c -> SoakText.capital(sentence(c.says())) + " Do: " + sentence(c.todo()))
-        .toList();
+    return conflicts(advice, units).stream().map(c -> String.join(" ", c.said())).toList();
   }
 
   static String sentence(String words) {
@@ -150,18 +144,19 @@ record BilletSections(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
   }
 
   private String place(ScheduleAdvice.Step s) {
-    String hold = s.holdMinutes().map(m -> shown().time(m) + " once the core is there").orElse("");
+    String hold =
+        s.holdMinutes().map(m -> numbers().time(m) + " once the core is there").orElse("");
     String in = s.in() == Heater.BENCH ? "" : s.in().word();
     String both = in + (in.isEmpty() || hold.isEmpty() ? "" : ", ") + hold;
     return both.isEmpty() ? "" : " (" + both + ")";
   }
 
-  Section more() {
-    return Section.of("narrow", "What else to know").items(new SoakText(advice, units).notes());
+  Chapter more() {
+    return Chapter.of("narrow", "What else to know").items(new SoakText(advice, units).notes());
   }
 
   /** Remarks on the steps, and on the schedule where that is told. */
-  Section remarks(boolean schedule) {
+  Chapter remarks(boolean schedule) {
     List<String> all = new ArrayList<>();
     advice
         .history()
@@ -175,20 +170,20 @@ record BilletSections(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
           .map(new ScheduleRemarkWords(units)::says)
           .forEach(all::add);
     }
-    return Section.of("remarks", "Remarks").items(all);
+    return Chapter.of("remarks", "Remarks").items(all);
   }
 
-  Section assumed() {
-    return Section.of("assumed", "Assumed, since the file does not say")
-        .items(new BilletText(advice, shown()).assumed());
+  Chapter assumed() {
+    return Chapter.of("assumed", "Assumed, since the file does not say")
+        .items(new BilletText(advice, numbers()).assumed());
   }
 
-  private Section picture(Section section, String id) {
+  private Chapter picture(Chapter chapter, String id) {
     return figures.entrySet().stream()
         .filter(f -> f.getKey().id().equals(id))
         .findFirst()
-        .map(f -> section.with(new Part.Picture(inline(f.getValue()))))
-        .orElse(section);
+        .map(f -> chapter.with(new Part.Picture(inline(f.getValue()))))
+        .orElse(chapter);
   }
 
   /** The SVG as an element: without the declaration that only a file of its own has. */

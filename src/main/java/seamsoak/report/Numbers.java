@@ -3,7 +3,6 @@ package seamsoak.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Optional;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
@@ -16,7 +15,7 @@ import seamsoak.unit.UnitSystem;
  *
  * @param units which of the two systems, or both
  */
-record Shown(UnitSystem units) {
+record Numbers(UnitSystem units) {
   static final String UNKNOWN = "-";
   private static final MathContext SIX_DIGITS = new MathContext(6);
 
@@ -51,38 +50,9 @@ record Shown(UnitSystem units) {
     return rounded.toPlainString();
   }
 
-  List<String> temperatureHeads(String name) {
-    return pick(name + " F", units == UnitSystem.BOTH ? "C" : name + " C");
-  }
-
-  /** One cell or two, to 5 degrees. */
-  List<String> temperatureCells(double celsius) {
-    return pick(
-        Long.toString(5 * Math.round(Temperature.ofCelsius(celsius).fahrenheit() / 5)),
-        Long.toString(5 * Math.round(celsius / 5)));
-  }
-
-  /** A dash where a temperature would stand. */
-  List<String> unknownTemperature() {
-    return pick(UNKNOWN, UNKNOWN);
-  }
-
-  List<String> lengthHeads(String name) {
-    return pick(name + " in", units == UnitSystem.BOTH ? "mm" : name + " mm");
-  }
-
-  /** One cell or two, for small lengths. */
-  List<String> lengthCells(Optional<Double> millimetres) {
-    return millimetres
-        .map(mm -> pick(number(Length.ofMillimetres(mm).inches(), 3), number(mm, 2)))
-        .orElseGet(() -> pick(UNKNOWN, UNKNOWN));
-  }
-
-  /** One cell or two, for the size of a bar. */
-  List<String> sizeCells(double millimetres) {
-    return pick(
-        number(Length.ofMillimetres(millimetres).inches(), 2),
-        number(millimetres, millimetres < 1000 ? 1 : 0));
+  /** To 5 degrees, as a shop can hold. */
+  static String toFive(double degrees) {
+    return Long.toString(5 * Math.round(degrees / 5));
   }
 
   /** Minutes of which nothing is known but that they are more than a day. */
@@ -90,14 +60,5 @@ record Shown(UnitSystem units) {
     return minutes
         .map(m -> Long.toString((long) (roundUp ? Math.ceil(m) : Math.floor(m))))
         .orElse(">24 h");
-  }
-
-  /** One cell or two. */
-  List<String> pick(String us, String metric) {
-    return switch (units) {
-      case US -> List.of(us);
-      case METRIC -> List.of(metric);
-      case BOTH -> List.of(us, metric);
-    };
   }
 }

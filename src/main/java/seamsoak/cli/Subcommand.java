@@ -1,43 +1,47 @@
 package seamsoak.cli;
 
 import java.util.Optional;
-import picocli.CommandLine;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
-import seamsoak.data.DataFolder;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 import seamsoak.data.Fault;
 import seamsoak.steel.Steel;
-import seamsoak.steel.SteelTable;
 
-/** The steels as the command line names them. */
-record Steels(SteelTable table) {
-  static Steels load(DataFolder data) {
-    return new Steels(SteelTable.load(data));
-  }
+/** A command, with what all of them share. */
+abstract class Subcommand implements Callable<Integer> {
+  @ParentCommand Root root;
+  @Spec CommandSpec spec;
 
   /** Another one; what is the same metal as the first goes by the first one's name. */
-  Steel named(String name, CommandSpec command, Steel first) {
-    Steel second = named(name, command);
+  Steel steel(String name, Steel first) {
+    Steel second = steel(name);
     return second.isSame(first) ? first : second;
   }
 
   /** A grade of the table or an analysis written out; a wrong command line for anything else. */
-  Steel named(String name, CommandSpec command) {
+  Steel steel(String name) {
     Optional<Steel> found;
     try {
-      found = table.find(name);
+      found = root.steels().find(name);
     } catch (IllegalArgumentException e) {
-      throw new CommandLine.ParameterException(command.commandLine(), e.getMessage());
+      throw wrong(e.getMessage());
     }
     return found.orElseThrow(
         () ->
-            new CommandLine.ParameterException(
-                command.commandLine(),
+            wrong(
                 "there is no steel '"
                     + Fault.shown(name)
                     + "'; "
-                    + table
+                    + root.steels()
                         .nearest(name)
                         .map(near -> "did you mean '" + near + "'?")
                         .orElse("give one of the table or an analysis such as \"C0.84 Mn0.75\"")));
+  }
+
+  /** That the words of the command do not go together. */
+  ParameterException wrong(String why) {
+    return new ParameterException(spec.commandLine(), why);
   }
 }

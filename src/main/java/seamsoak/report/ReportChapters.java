@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.trace.Trace;
+import seamsoak.words.Glossary;
 
 /**
  * What follows the shop card in a report.
@@ -11,11 +12,11 @@ import seamsoak.trace.Trace;
  * @param billet what is said of it
  * @param pairs each two steels of the stack that lie on each other
  */
-record ReportSections(
-    BilletSections billet, List<PairAdvice> pairs, Trace trace, Colophon colophon) {
-  List<Section> all() {
+record ReportChapters(
+    BilletChapters billet, List<PairAdvice> pairs, Trace trace, Colophon colophon) {
+  List<Chapter> all() {
     return Stream.of(
-            CautionText.all(billet.advice(), billet.units()).section(),
+            CautionText.all(billet.advice(), billet.units()).chapter(),
             billet.remarks(true),
             billet.lines(),
             billet.billet(),
@@ -24,23 +25,24 @@ record ReportSections(
             billet.schedule(),
             billet.more(),
             billet.assumed(),
-            sources())
+            sources(),
+            words())
         .filter(s -> !s.parts().isEmpty())
         .toList();
   }
 
-  private Section pairing() {
-    Section section = Section.of("pairing", "The pairing");
+  private Chapter pairing() {
+    Chapter chapter = Chapter.of("pairing", "The pairing");
     for (PairAdvice pair : pairs) {
       PairText text = new PairText(pair, billet.units());
-      section = section.head(text.answer()).items(text.remedies()).table(text.table());
+      chapter = chapter.head(text.answer()).items(text.remedies()).table(text.table());
     }
-    return section;
+    return chapter;
   }
 
-  private Section sources() {
-    Section section =
-        Section.of("method", "Method and sources")
+  private Chapter sources() {
+    Chapter chapter =
+        Chapter.of("method", "Method and sources")
             .terms(
                 List.of(
                     new Part.Term("program", List.of(colophon.program())),
@@ -49,17 +51,25 @@ record ReportSections(
             .words(
                 "Carbon is followed through the whole history by one calculation: from its activity"
                     + " in each steel, across seams, layers and faces, heat by heat. The band holds"
-                    + " eight of ten possible histories. Temperatures below are in C, contents in"
+                    + " eight of ten cases tried. Temperatures below are in C, contents in"
                     + " wt%.");
     List<String> left = SourcesText.exceeded(trace);
-    section =
+    chapter =
         left.isEmpty()
-            ? section.words("No formula was used outside its range.")
-            : section.head("Ranges exceeded").items(left);
+            ? chapter.words("No formula was used outside its range.")
+            : chapter.head("Ranges exceeded").items(left);
     return trace.entries().isEmpty()
-        ? section
-        : section
+        ? chapter
+        : chapter
             .head("What each number rests on")
             .terms(trace.entries().stream().map(SourcesText::term).toList());
+  }
+
+  private static Chapter words() {
+    return Chapter.of("words", "Words")
+        .terms(
+            Stream.of(Glossary.values())
+                .map(g -> new Part.Term(g.word(), List.of(g.meaning() + ".")))
+                .toList());
   }
 }
