@@ -161,7 +161,7 @@ public final class PlanAdvisor {
       return Optional.empty();
     }
     if (all.count() == 0) {
-      return Optional.of(new SoakNote.SeenWithoutHistories());
+      return Optional.of(SoakNote.Plain.SEEN_WITHOUT_HISTORIES);
     }
     if (agreeing.isPresent()) {
       return Optional.of(new SoakNote.SeenLeaves(agreeing.get().count(), all.count(), usual));

@@ -42,7 +42,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
 
   private Conflict soft(SteelNow s) {
     return new Conflict.SoftLayer(
-        s.id(),
+        List.of(s.id()),
         heat.edge().id(),
         inTheEdge(),
         s.lines().alwaysAustenite(),
@@ -63,7 +63,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
     }
     return heat.windows().stream()
         .filter(w -> w.sheet().filter(this::outside).isPresent())
-        .<Conflict>map(w -> new Conflict.HeatOutsideSheet(w.steel().id(), heat.celsius()))
+        .<Conflict>map(w -> new Conflict.HeatOutsideSheet(List.of(w.steel().id()), heat.celsius()))
         .toList();
   }
 
@@ -84,7 +84,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
 
   private Conflict softMiddle(QuenchChoice.Taken t) {
     return new Conflict.SoftMiddle(
-        t.steel().id(),
+        List.of(t.steel().id()),
         t.allowsSeconds(),
         t.result().coreSeconds8to5(),
         quench.quenchant().name(),
@@ -107,7 +107,8 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
     return deep.austenite().idealDiameterMetres()
                 > MUCH_DEEPER * shallow.austenite().idealDiameterMetres()
             && quench.quenchant().kind() == Quenchant.Kind.WATER
-        ? Optional.of(new Conflict.DeepBesideShallow(shallow.steel().id(), deep.steel().id()))
+        ? Optional.of(
+            new Conflict.DeepBesideShallow(List.of(shallow.steel().id(), deep.steel().id())))
         : Optional.empty();
   }
 
@@ -116,12 +117,12 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
     String edge = heat.edge().id();
     double edgeHrc = temper.hrc(heat.edge());
     if (Math.abs(edgeHrc - temper.wantedHrc()) > 1) {
-      all.add(new Conflict.HardnessOutOfReach(edge, temper.wantedHrc(), edgeHrc));
+      all.add(new Conflict.HardnessOutOfReach(List.of(edge), temper.wantedHrc(), edgeHrc));
     }
     for (HardeningHeat.Window w : heat.windows()) {
       double hrc = temper.hrc(w.steel());
       if (Math.abs(hrc - edgeHrc) > HRC_APART) {
-        all.add(new Conflict.TemperParts(edge, edgeHrc, w.steel().id(), hrc));
+        all.add(new Conflict.TemperParts(List.of(edge, w.steel().id()), edgeHrc, hrc));
       }
     }
     return all;

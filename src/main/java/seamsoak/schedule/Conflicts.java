@@ -17,14 +17,14 @@ record Conflicts(Course course, Guard guard) {
     List<Conflict> all = new ArrayList<>();
     for (SteelNow s : steels) {
       for (Dispute d : s.steel().disputes()) {
-        all.add(new Conflict.DisputedSheets(s.id(), d));
+        all.add(new Conflict.DisputedSheets(List.of(s.id()), d));
       }
     }
     course
         .piece()
         .jacket()
         .filter(j -> BenchWork.jacketed(course.piece()))
-        .map(j -> new Conflict.JacketOn(j.name()))
+        .map(j -> new Conflict.JacketOn(List.of(j.name())))
         .ifPresent(all::add);
     airAndSoft(steels).ifPresent(all::add);
     if (guard.way() != Guard.Way.AIR && !course.heats().kiln()) {
@@ -44,7 +44,7 @@ record Conflicts(Course course, Guard guard) {
   private Conflict beyond(SteelNow s) {
     Optional<HardeningHeat> others = HardeningHeat.of(course.steels(), Optional.empty());
     return new Conflict.BeyondFormulas(
-        s.id(),
+        List.of(s.id()),
         s.steel().heatTreatment(),
         others.map(HardeningHeat::told).orElse(List.of()),
         others

@@ -72,7 +72,10 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
   /** The windows as an answer has them. */
   List<Conflict.Window> told() {
     return windows.stream()
-        .map(w -> new Conflict.Window(w.steel().id(), w.range().lowC(), w.range().highC()))
+        .map(
+            w ->
+                new Conflict.Window(
+                    w.steel().id(), w.range().lowC(), w.range().highC(), w.sheet().isPresent()))
         .toList();
   }
 

@@ -85,12 +85,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
         quench.quenchant().name(),
         quench.quenchant().kind(),
         quench.celsius(),
-        heat.windows().stream()
-            .map(
-                w ->
-                    new Task.Harden.Window(
-                        w.steel().id(), w.range().lowC(), w.range().highC(), w.sheet().isPresent()))
-            .toList(),
+        heat.told(),
         minutes,
         wanted,
         heat.windows().stream().anyMatch(w -> w.steel().overEutectoid()),

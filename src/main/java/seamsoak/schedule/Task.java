@@ -223,16 +223,13 @@ public sealed interface Task {
       String quenchant,
       Quenchant.Kind bath,
       double bathC,
-      List<Window> windows,
+      List<Conflict.Window> windows,
       double minutes,
       double wantedMinutes,
       boolean carbide,
       double takesSeconds,
       List<InTheQuench> steels)
       implements Task {
-    /** Where a steel hardens well, by its sheet or by its carbon. */
-    public record Window(String steel, double lowC, double highC, boolean bySheet) {}
-
     /** How a steel takes the quench. */
     public record InTheQuench(
         String steel, double allowsSeconds, Hardens middle, double faceHrc, double coreHrc) {}

@@ -32,7 +32,7 @@ public record Remedies(Billet billet, Shop shop, LineVisibility visibility) {
     if (grinds) {
       deeper(a).map(piece -> remedy(Measure.GRIND_DEEPER, piece, celsius)).ifPresent(all::add);
     } else {
-      all.add(new SoakNote.GrindFirst());
+      all.add(SoakNote.Plain.GRIND_FIRST);
     }
     Workpiece shorter = end(a.withTimeFactor(a.timeFactor() * SHORTER));
     all.add(remedy(Measure.SHORTER_HEATS, shorter, celsius));

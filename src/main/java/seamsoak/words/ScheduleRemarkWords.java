@@ -3,20 +3,28 @@ package seamsoak.words;
 import java.util.Locale;
 import seamsoak.schedule.Remark;
 import seamsoak.schedule.StepName;
-import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
 /** What to know of a schedule as a whole. */
-public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<String> {
+public record ScheduleRemarkWords(UnitSystem units) {
+  private static final Sayings<ScheduleRemarkWords, Remark, String> ALL =
+      new Sayings<ScheduleRemarkWords, Remark, String>(Remark.class)
+          .of(Remark.Always.class, ScheduleRemarkWords::of)
+          .of(Remark.LineStays.class, ScheduleRemarkWords::of)
+          .of(Remark.LineClears.class, ScheduleRemarkWords::of)
+          .of(Remark.OutsideRange.class, ScheduleRemarkWords::of)
+          .of(Remark.BeyondKiln.class, ScheduleRemarkWords::of)
+          .of(Remark.CarbonByThen.class, ScheduleRemarkWords::of)
+          .complete();
+
   /** A share of the cycles too small to speak of, percent. */
   private static final double HARDLY_PCT = 10;
 
   public String says(Remark remark) {
-    return remark.as(this);
+    return ALL.say(this, remark);
   }
 
-  @Override
-  public String of(Remark.Always remark) {
+  private String of(Remark.Always remark) {
     return switch (remark) {
       case NORMALIZING_HIDES_LINES ->
           "Normalizing hides a faint line more by its finer structure than by moving carbon: it may"
@@ -32,8 +40,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
     };
   }
 
-  @Override
-  public String of(Remark.LineStays remark) {
+  private String of(Remark.LineStays remark) {
     return String.format(
         Locale.ROOT,
         "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
@@ -41,8 +48,7 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
         remark.missingPct());
   }
 
-  @Override
-  public String of(Remark.LineClears remark) {
+  private String of(Remark.LineClears remark) {
     double share = remark.soakSharePct();
     return String.format(
         Locale.ROOT,
@@ -61,19 +67,15 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
         100 - share);
   }
 
-  @Override
-  public String of(Remark.OutsideRange remark) {
-    double low = remark.range().lowC();
-    double high = remark.range().highC();
+  private String of(Remark.OutsideRange remark) {
     return "The "
         + remark.step().words()
         + " at "
-        + show(remark.celsius())
+        + amounts().heat(remark.celsius())
         + " lies outside the published range of "
         + remark.steel()
         + ", "
-        + show(low)
-        + (low == high ? "" : " to " + show(high))
+        + amounts().between(remark.range().lowC(), remark.range().highC())
         + ": "
         + why(remark)
         + ".";
@@ -99,11 +101,10 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
     };
   }
 
-  @Override
-  public String of(Remark.BeyondKiln remark) {
+  private String of(Remark.BeyondKiln remark) {
     return remark
             .highestC()
-            .map(c -> "The kiln goes to " + show(c))
+            .map(c -> "The kiln goes to " + amounts().heat(c))
             .orElse("There is neither kiln nor forge")
         + ": "
         + String.join(", ", remark.steps().stream().map(StepName::words).toList())
@@ -117,14 +118,13 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
             .orElse(" cannot be done in this shop and must be done elsewhere.");
   }
 
-  @Override
-  public String of(Remark.CarbonByThen remark) {
+  private String of(Remark.CarbonByThen remark) {
     return "The temperatures rest on the carbon that each of "
         + String.join(", ", remark.steels())
         + " has by then.";
   }
 
-  private String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
+  private Amounts amounts() {
+    return new Amounts(units);
   }
 }

@@ -31,7 +31,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
 
   public List<String> checks(List<Check> checks) {
     CheckWords words = new CheckWords(amounts());
-    return checks.stream().map(c -> c.as(words)).toList();
+    return checks.stream().map(words::says).toList();
   }
 
   private Amounts amounts() {
