@@ -72,9 +72,7 @@ public final class PlanAdvisor {
       Progress progress,
       BiFunction<ScheduleAdvisor, Optional<SoakAdvice.Recommended>, ScheduleAdvisor.Run> carry) {
     Assumptions usual =
-        Assumptions.USUAL
-            .withCoveredShare(billet.coveredTaken().share())
-            .withVisibleDip(billet.visible().dipTaken().value());
+        Assumptions.usual(billet.coveredTaken().share(), billet.visible().dipTaken().value());
     // the histories need nothing of the middle estimate: they are walked meanwhile
     SampleWalks walks =
         SampleWalks.begin(
@@ -82,25 +80,25 @@ public final class PlanAdvisor {
             correlations,
             Histories.around(usual, billet.covered().isPresent(), samples),
             progress);
-    Told told = tell(billet, usual);
-    Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
+    Basis basis = basis(billet, usual);
+    Sightings sightings = Sightings.of(billet).ofCarbon(basis.stages);
     SoakSamples all =
-        SoakSamples.of(walks, sightings, told.soaking.nodes(), told.scheduling.cycles());
+        SoakSamples.of(walks, sightings, basis.soaking.nodes(), basis.scheduling.cycles());
     if (samples > 0) {
-      all = all.scaled(told.soaking.overSamples());
+      all = all.scaled(basis.soaking.overSamples());
     }
     Optional<SoakSamples> agreeing = all.thatAgree();
     boolean usualHolds = true;
-    if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {
-      told = tell(billet, agreeing.get().nearestToMiddle());
+    if (!sightings.none() && agreeing.isPresent() && !basis.agrees(sightings)) {
+      basis = basis(billet, agreeing.get().nearestToMiddle());
       usualHolds = false;
     }
-    List<Stage> stages = told.stages;
-    LineVisibility visibility = told.visibility;
+    List<Stage> stages = basis.stages;
+    LineVisibility visibility = basis.visibility;
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling = told.scheduling;
+    ScheduleAdvisor scheduling = basis.scheduling;
     SoakAdvice soak =
-        told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
+        basis.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
     ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
     List<Stop> stops = new ArrayList<>(HardStop.history(billet));
     stops.addAll(run.hardStops());
@@ -125,29 +123,24 @@ public final class PlanAdvisor {
   }
 
   /** A billet walked under one set of assumptions, ready to be advised on. */
-  private record Told(
+  private record Basis(
       List<Stage> stages,
       LineVisibility visibility,
       ScheduleAdvisor scheduling,
       SoakAdvisor soaking) {
     boolean agrees(Sightings sightings) {
-      for (boolean a : sightings.agree(stages, visibility)) {
-        if (!a) {
-          return false;
-        }
-      }
-      return true;
+      return !sightings.agree(stages, visibility).contains(false);
     }
   }
 
-  private Told tell(Billet billet, Assumptions assumptions) {
+  private Basis basis(Billet billet, Assumptions assumptions) {
     Shop shop = new Shop(correlations, assumptions, Resolution.FINE);
     List<Stage> stages = new BilletWalk(shop).walk(billet);
     LineVisibility visibility = SoakSamples.visibility(assumptions);
     Stage end = stages.get(stages.size() - 1);
     ScheduleAdvisor scheduling =
         new ScheduleAdvisor(billet, shop, visibility, cautions, units, end);
-    return new Told(
+    return new Basis(
         stages,
         visibility,
         scheduling,

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Defaults;
@@ -185,16 +184,13 @@ public record Clearing(
 
     /** The lines before it, with the minutes that each takes. */
     List<LineReport> lines() {
-      List<LineReport> now = LineReport.of(places, visibility);
-      return IntStream.range(0, now.size())
-          .mapToObj(i -> now.get(i).withMinutes(minutes(seconds(places.get(i)))))
-          .toList();
+      return places.stream().map(p -> LineReport.of(p, visibility, minutes(seconds(p)))).toList();
     }
 
     /** Where they cross before it, with the minutes that each takes. */
     List<CrossingReport> crossings() {
       return crossings.stream()
-          .map(c -> CrossingReport.of(c, visibility).withMinutes(minutes(seconds(c))))
+          .map(c -> CrossingReport.of(c, visibility, minutes(seconds(c))))
           .toList();
     }
 
