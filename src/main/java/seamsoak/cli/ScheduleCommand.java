@@ -53,7 +53,7 @@ final class ScheduleCommand implements Callable<Integer> {
     if (program != null) {
       file(""); // what stands in the way is told before all is worked out
     }
-    Advice advice = billet.advice(root, root.unitsOfAnswer());
+    Advice advice = billet.advice(root);
     if (program != null && advice.hardStops().isEmpty()) {
       file(new ProgramText(advice, root.units()).csv()).write(Commands.version());
     } else if (program != null) {

@@ -34,23 +34,19 @@ import seamsoak.state.Progress;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.state.StageReport;
-import seamsoak.unit.UnitSystem;
 
 /** Puts together everything that is said about a billet. */
 public final class PlanAdvisor {
   private final Correlations correlations;
   private final CautionTable cautions;
-  private final UnitSystem units;
   private final int samples;
 
   /**
    * @param samples histories behind the bands
    */
-  public PlanAdvisor(
-      Correlations correlations, CautionTable cautions, UnitSystem units, int samples) {
+  public PlanAdvisor(Correlations correlations, CautionTable cautions, int samples) {
     this.correlations = correlations;
     this.cautions = cautions;
-    this.units = units;
     this.samples = samples;
   }
 
@@ -138,8 +134,7 @@ public final class PlanAdvisor {
     List<Stage> stages = new BilletWalk(shop).walk(billet);
     LineVisibility visibility = SoakSamples.visibility(assumptions);
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling =
-        new ScheduleAdvisor(billet, shop, visibility, cautions, units, end);
+    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, end);
     return new Basis(
         stages,
         visibility,

@@ -18,9 +18,6 @@ import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
 import seamsoak.state.StageReport;
-import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.UnitSystem;
 
 /**
  * A piece of metal on its way through a schedule, and what has been done to it. Each step makes the
@@ -66,10 +63,6 @@ record Course(
     return workshop.shop();
   }
 
-  UnitSystem units() {
-    return workshop.units();
-  }
-
   Grain grains() {
     return workshop.grains();
   }
@@ -95,21 +88,6 @@ record Course(
 
   Fire open(double celsius) {
     return open(celsius, Set.of());
-  }
-
-  /** A temperature as the answer shows it. */
-  String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units());
-  }
-
-  /** A range as the answer shows it. */
-  String between(double low, double high) {
-    return show(low) + (show(low).equals(show(high)) ? "" : " to " + show(high));
-  }
-
-  /** A published range as the answer shows it. */
-  String between(TemperatureRange range) {
-    return between(range.lowC(), range.highC());
   }
 
   Check color(double celsius) {
@@ -181,7 +159,7 @@ record Course(
                 SeamCrossing.of(places).stream()
                     .filter(c -> c.shows(workshop.visibility()))
                     .count(),
-            Remarks.deepest(lines),
+            LineReport.deepestPct(lines),
             grains().number(grain),
             StageReport.skinMetres(left) * 1e3,
             StageReport.layers(left),

@@ -129,7 +129,7 @@ record Remarks(Course course, LineVisibility visibility) {
 
   /** What the soak and what the cycles do for the deepest line, so that nobody soaks twice. */
   private Optional<Remark> deepestLine() {
-    double before = deepest(LineReport.of(course.start(), visibility));
+    double before = LineReport.deepestPct(LineReport.of(course.start(), visibility));
     if (before <= 0) {
       return Optional.empty();
     }
@@ -150,10 +150,5 @@ record Remarks(Course course, LineVisibility visibility) {
         before - end > LEAST_CLEARED_PCT
             ? new Remark.LineClears(before, soaked, end)
             : new Remark.LineStays(before));
-  }
-
-  /** The most carbon missing at any seam, wt%. */
-  static double deepest(List<LineReport> lines) {
-    return lines.stream().mapToDouble(LineReport::missingPct).max().orElse(0);
   }
 }

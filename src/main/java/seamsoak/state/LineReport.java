@@ -86,4 +86,9 @@ public record LineReport(
   public double missingPct() {
     return farPct - seamPct;
   }
+
+  /** The most carbon missing at any seam, wt%. */
+  public static double deepestPct(List<LineReport> lines) {
+    return lines.stream().mapToDouble(LineReport::missingPct).max().orElse(0);
+  }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.schedule.Margins;
 import seamsoak.soak.Histories;
 import seamsoak.source.Exceeded;
 import seamsoak.source.Source;
@@ -224,5 +225,25 @@ final class TraceEntries {
                 Histories.MOST_DIP,
                 1e3 * Histories.LEAST_BROAD_METRES,
                 1e3 * Histories.MOST_BROAD_METRES));
+  }
+
+  /** Where a schedule's temperatures and times lie. */
+  void margins() {
+    setting(
+        "schedule",
+        String.format(
+            Locale.ROOT,
+            "the schedule: normalize %.0f C above the highest Ac3 or Accm, up to %d cycles down to"
+                + " the hardening heat until the grain is ASTM %.0f, within the published ranges"
+                + " that the steels share; grains: each pass through the critical range makes new"
+                + " ones of %.2f times the size; a hold counts from when the core is within %.0f C;"
+                + " a forge is %.0f C hotter than the work; a kiln that is off falls %.0f C per hour",
+            Margins.NORMALIZE_ABOVE,
+            Margins.MOST_CYCLES,
+            Margins.FINE_ENOUGH,
+            Margins.NEW_SHARE,
+            Margins.CLOSE_KELVIN,
+            Margins.FORGE_ABOVE,
+            Margins.KILN_FALLS));
   }
 }

@@ -22,7 +22,6 @@ import seamsoak.plan.Advice;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.schedule.ScheduleAdvice;
-import seamsoak.schedule.ScheduleAdvisor;
 import seamsoak.single.Diffusivities;
 import seamsoak.single.SteelReport;
 import seamsoak.soak.SoakAdvice;
@@ -223,7 +222,7 @@ public final class Tracer {
             "a heat rises from %.0f C, cooling is followed to %.0f C",
             Shop.DULL_CELSIUS,
             Shop.BLACK_CELSIUS));
-    all.setting("schedule", ScheduleAdvisor.margins());
+    all.margins();
   }
 
   /** Held at one temperature from the start, with the remarks on such a heat. */

@@ -6,16 +6,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import seamsoak.billet.Default;
 import seamsoak.billet.Stage;
 import seamsoak.data.JsonWriter;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.Conflict;
+import seamsoak.schedule.Coolant;
+import seamsoak.schedule.Heater;
 import seamsoak.schedule.Remark;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.schedule.StepName;
+import seamsoak.schedule.Task;
 import seamsoak.soak.Input;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakNote;
@@ -34,42 +38,36 @@ import seamsoak.unit.UnitSystem;
 public record Told(String kind, String says) {
   private static final SoakWords SOAK = new SoakWords(UnitSystem.METRIC);
   private static final ConflictWords CONFLICTS = new ConflictWords(UnitSystem.METRIC);
-  private static final ScheduleRemarkWords REMARKS = new ScheduleRemarkWords(UnitSystem.METRIC);
-  private static final StopWords STOPS = new StopWords(UnitSystem.METRIC);
+  private static final StepWords STEPS = new StepWords(UnitSystem.METRIC);
+
+  /** How what is of a type is told. */
+  private record Teller<V>(Class<V> type, Function<V, Object> kind, Function<V, String> says) {
+    Told told(Object value) {
+      V own = type.cast(value);
+      return new Told(kindOf(kind.apply(own)), says.apply(own));
+    }
+  }
+
+  private static final List<Teller<?>> TELLERS =
+      List.of(
+          new Teller<>(Stop.class, Stop::danger, new StopWords(UnitSystem.METRIC)::says),
+          new Teller<>(Remark.class, r -> r, new ScheduleRemarkWords(UnitSystem.METRIC)::says),
+          new Teller<>(SoakReason.class, SoakReason::kind, SOAK::reason),
+          new Teller<>(SoakAdvice.OptionRemark.class, r -> r, SOAK::remark),
+          new Teller<>(SoakNote.Remedy.class, SoakNote.Remedy::measure, SOAK::note),
+          new Teller<>(SoakNote.class, n -> n, SOAK::note),
+          new Teller<>(Input.class, i -> i, SOAK::input),
+          new Teller<>(Default.class, Default::what, new DefaultWords(UnitSystem.METRIC)::says),
+          new Teller<>(Stage.Remark.class, r -> r, StageWords::remark),
+          new Teller<>(SeamProfile.Moment.class, m -> m, SeamWords::moment));
 
   private static Optional<Told> of(Object value) {
-    if (value instanceof Told t) {
-      return Optional.of(t);
-    }
-    if (value instanceof Stop s) {
-      return Optional.of(new Told(kindOf(s.danger()), STOPS.says(s)));
-    }
-    if (value instanceof Remark r) {
-      return Optional.of(new Told(kindOf(r), REMARKS.says(r)));
-    }
-    if (value instanceof SoakReason r) {
-      return Optional.of(new Told(kindOf(r.kind()), SOAK.reason(r)));
-    }
-    if (value instanceof SoakAdvice.OptionRemark r) {
-      return Optional.of(new Told(kindOf(r), SOAK.remark(r)));
-    }
-    if (value instanceof SoakNote n) {
-      Object kind = n instanceof SoakNote.Remedy r ? r.measure() : n;
-      return Optional.of(new Told(kindOf(kind), SOAK.note(n)));
-    }
-    if (value instanceof Input i) {
-      return Optional.of(new Told(kindOf(i), SOAK.input(i)));
-    }
-    if (value instanceof Default d) {
-      return Optional.of(new Told(kindOf(d.what()), new DefaultWords(UnitSystem.METRIC).says(d)));
-    }
-    if (value instanceof Stage.Remark r) {
-      return Optional.of(new Told(kindOf(r), StageWords.remark(r)));
-    }
-    if (value instanceof SeamProfile.Moment m) {
-      return Optional.of(new Told(kindOf(m), SeamWords.moment(m)));
-    }
-    return Optional.empty();
+    return value instanceof Told t
+        ? Optional.of(t)
+        : TELLERS.stream()
+            .filter(t -> t.type.isInstance(value))
+            .findFirst()
+            .map(t -> t.told(value));
   }
 
   private static Map<String, Object> conflict(Conflict c) {
@@ -103,11 +101,7 @@ public record Told(String kind, String says) {
       return conflict(c);
     }
     Map<String, Object> told = new LinkedHashMap<>();
-    if (of instanceof ScheduleAdvice.Step || of instanceof ScheduleAdvice.Segment) {
-      StepsTold.members(of).forEach((key, value) -> put(told, key, value));
-      return told;
-    }
-    JsonWriter.members(of).forEach((key, value) -> put(told, key, value));
+    JsonWriter.members(of).forEach((key, value) -> put(told, of, key, value));
     if (of instanceof Metal m) {
       put(told, "structure", new Told(kindOf(m.structure()), BladeWords.structure(m)));
     } else if (of instanceof ProgramLine l) {
@@ -123,6 +117,32 @@ public record Told(String kind, String says) {
     return told;
   }
 
+  /** Of a step and of its segments its sentences stand where its task and its checks do. */
+  private static void put(Map<String, Object> told, Record of, String key, Object value) {
+    if (of instanceof ScheduleAdvice.Step && value instanceof StepName name) {
+      told.put(key, name.words());
+      told.put("kind", kindOf(name.kind()));
+      told.put("number", name.number() == 0 ? null : name.number());
+    } else if (of instanceof ScheduleAdvice.Step && value instanceof Task task) {
+      told.put("doing", STEPS.said(task).doing());
+      told.put("doingKind", kindOf(task));
+      told.put("why", STEPS.said(task).why());
+    } else if (of instanceof ScheduleAdvice.Step s && key.equals("checks")) {
+      told.put(key, STEPS.checks(s.checks()));
+      told.put("checkKinds", s.checks().stream().map(Told::kindOf).toList());
+    } else if (of instanceof ScheduleAdvice.Segment s && key.equals("cool")) {
+      told.put(key, s.cool().map(Coolant::word).orElse(""));
+    } else if (of instanceof ScheduleAdvice.Segment s && key.equals("task")) {
+      told.put("why", s.task().map(STEPS::said).map(StepWords.Said::why).orElse(""));
+      told.put("whyKind", s.task().map(Told::kindOf).orElse(""));
+    } else if (of instanceof ScheduleAdvice.Segment s && key.equals("checks")) {
+      told.put("check", String.join("; ", STEPS.checks(s.checks())));
+      told.put("checkKinds", s.checks().stream().map(Told::kindOf).toList());
+    } else {
+      put(told, key, value);
+    }
+  }
+
   /** Adds a member, its kind beside it. */
   public static void put(Map<String, Object> told, String key, Object value) {
     Object plain = value instanceof Optional<?> o ? o.orElse(null) : value;
@@ -132,6 +152,8 @@ public record Told(String kind, String says) {
       told.put(key + "Kind", one.get().kind);
     } else if (plain instanceof StepName name) {
       told.put(key, name.words());
+    } else if (plain instanceof Heater in) {
+      told.put(key, in.word());
     } else if (plain instanceof Joints j) {
       boolean own = key.equals("joints");
       told.put(own ? "name" : key, SeamWords.name(j));

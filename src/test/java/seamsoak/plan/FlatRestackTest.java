@@ -26,6 +26,7 @@ import seamsoak.billet.FlatRestack;
 import seamsoak.billet.FlatRestacks;
 import seamsoak.billet.Walks;
 import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.state.LineReport;
 
 /**
  * The most usual billets, flat-restacked bars of 60 to 800 layers, are answered, every one, and

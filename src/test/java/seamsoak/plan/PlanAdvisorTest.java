@@ -57,8 +57,7 @@ class PlanAdvisorTest {
 
   private static Advice advise(Billet billet) {
     CautionTable cautions = CautionTable.load(DataFolder.packed());
-    return new PlanAdvisor(Walks.CORRELATIONS, cautions, UnitSystem.BOTH, SAMPLES)
-        .advise(billet, Progress.NONE);
+    return new PlanAdvisor(Walks.CORRELATIONS, cautions, SAMPLES).advise(billet, Progress.NONE);
   }
 
   @Test

@@ -156,8 +156,7 @@ class BandTest {
     SoakSamples all = samples(odd, Histories.around(Assumptions.USUAL, false, 64));
     assertFalse(all.thatAgree().isPresent(), "a line cannot come by soaking");
     Advice advice =
-        new PlanAdvisor(
-                Walks.CORRELATIONS, CautionTable.load(DataFolder.packed()), UnitSystem.BOTH, 32)
+        new PlanAdvisor(Walks.CORRELATIONS, CautionTable.load(DataFolder.packed()), 32)
             .advise(odd, Progress.NONE);
     SoakNote said = advice.soak().advice().get(0);
     assertTrue(said instanceof SoakNote.SeenContradicts, said.toString());
