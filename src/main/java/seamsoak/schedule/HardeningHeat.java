@@ -91,22 +91,11 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
       if (w.steel().overEutectoid()) {
         minutes = Math.max(minutes, 10);
       }
-      minutes = Math.max(minutes, leastStated(w.steel()));
+      minutes = Math.max(minutes, w.steel().steel().heatTreatment().leastSoakMinutes().orElse(0));
     }
     return carbideIsCoarse && windows.stream().anyMatch(w -> w.steel().overEutectoid())
         ? minutes + 5
         : minutes;
-  }
-
-  private static double leastStated(SteelNow steel) {
-    return steel
-        .steel()
-        .heatTreatment()
-        .soakMinutes()
-        .map(words -> words.split("[^0-9.]+")[0])
-        .filter(number -> !number.isEmpty())
-        .map(Double::parseDouble)
-        .orElse(0.0);
   }
 
   static double round(double celsius) {

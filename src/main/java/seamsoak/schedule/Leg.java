@@ -65,6 +65,11 @@ record Leg(
     return curve.segments().get(curve.segments().size() - 1).toKelvin() - Temperature.ZERO_CELSIUS;
   }
 
+  /** Whether it stays at one heat. */
+  boolean level() {
+    return Math.abs(fromC() - toC()) < 1;
+  }
+
   double minutes() {
     return curve.seconds() / 60;
   }

@@ -1,5 +1,6 @@
 package seamsoak.words;
 
+import java.util.Locale;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
@@ -22,6 +23,10 @@ record Amounts(UnitSystem units) {
   /** A difference as a shop can tell it: to 10 F and 5 C. */
   String apart(double kelvin) {
     return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
+  }
+
+  static String format(String form, Object... of) {
+    return String.format(Locale.ROOT, form, of);
   }
 
   String length(double metres) {

@@ -1,7 +1,6 @@
 package seamsoak.words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import seamsoak.schedule.Conflict;
 import seamsoak.steel.HeatTreatment;
@@ -172,9 +171,7 @@ public record ConflictWords(UnitSystem units) {
         "soft layer",
         c.never()
             ? c.steel() + " does not harden at any heat"
-            : String.format(
-                Locale.ROOT,
-                "%s will not harden%s: it has %.2f %% carbon by then",
+            : Amounts.format("%s will not harden%s: it has %.2f %% carbon by then",
                 c.steel(),
                 c.ownHeat().map(r -> " below the heat of its own sheet, " + between(r)).orElse(""),
                 c.carbonPct()),
@@ -191,9 +188,7 @@ public record ConflictWords(UnitSystem units) {
   private Sentences of(Conflict.SoftMiddle c) {
     return new Sentences(
         "quench speed",
-        String.format(
-            Locale.ROOT,
-            "the middle of %s will not harden in this section: it has to fall from %s to %s within"
+        Amounts.format("the middle of %s will not harden in this section: it has to fall from %s to %s within"
                 + " %.1f s and takes about %.0f s in %s",
             c.steel(),
             amounts().heat(800),
@@ -224,9 +219,7 @@ public record ConflictWords(UnitSystem units) {
   private Sentences of(Conflict.HardnessOutOfReach c) {
     return new Sentences(
         "hardness",
-        String.format(
-            Locale.ROOT,
-            "%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes to"
+        Amounts.format("%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes to"
                 + " about %.0f",
             c.wantedHrc(),
             c.comesToHrc()),
@@ -239,9 +232,7 @@ public record ConflictWords(UnitSystem units) {
   private Sentences of(Conflict.TemperParts c) {
     return new Sentences(
         "temper",
-        String.format(
-            Locale.ROOT,
-            "the same temper leaves %s at about %.0f HRC and %s at about %.0f",
+        Amounts.format("the same temper leaves %s at about %.0f HRC and %s at about %.0f",
             c.steel(),
             c.edgeHrc(),
             c.steels().get(1),

@@ -1,6 +1,5 @@
 package seamsoak.words;
 
-import java.util.Locale;
 import seamsoak.schedule.Remark;
 import seamsoak.schedule.StepName;
 import seamsoak.unit.UnitSystem;
@@ -41,28 +40,23 @@ public record ScheduleRemarkWords(UnitSystem units) {
   }
 
   private String of(Remark.LineStays remark) {
-    return String.format(
-        Locale.ROOT,
-        "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
+    return Amounts.format("The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
             + " change that.",
         remark.missingPct());
   }
 
   private String of(Remark.LineClears remark) {
     double share = remark.soakSharePct();
-    return String.format(
-        Locale.ROOT,
-        "The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
+    return Amounts.format("The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
             + " %.0f %% and they %.0f %%.",
         remark.beforePct(),
         remark
             .soakedPct()
-            .map(p -> String.format(Locale.ROOT, "the soak takes it to %.2f %%, and ", p))
+            .map(p -> Amounts.format("the soak takes it to %.2f %%, and ", p))
             .orElse("without a soak "),
         100 - share < HARDLY_PCT && remark.soakedPct().isPresent()
             ? "normalizing and the cycles, cooler and shorter, hardly move it"
-            : String.format(
-                Locale.ROOT, "normalizing and the cycles take it to %.2f %%", remark.endPct()),
+            : Amounts.format("normalizing and the cycles take it to %.2f %%", remark.endPct()),
         share,
         100 - share);
   }

@@ -111,9 +111,7 @@ public record SoakWords(UnitSystem units) {
   }
 
   private String of(SoakNote.SeenContradicts s) {
-    return String.format(
-        Locale.ROOT,
-        "The account contradicts itself: almost no possible history shows all that you saw."
+    return Amounts.format("The account contradicts itself: almost no possible history shows all that you saw."
             + " Look again at: %s after %s, which %.0f %% of the histories would show by"
             + " itself. The answer below leaves out what was seen.",
         seen(s.seen()),
@@ -126,7 +124,7 @@ public record SoakWords(UnitSystem units) {
         + n.withinLongestPct()
             .map(
                 p ->
-                    percent("; the hottest allowed clears them in %.0f %%", p)
+                    Amounts.format("; the hottest allowed clears them in %.0f %%", p)
                         + " of the possible histories.")
             .orElse(".");
   }
@@ -136,11 +134,11 @@ public record SoakWords(UnitSystem units) {
   }
 
   private String of(SoakNote.Gone g) {
-    return percent("The lines are gone before any soak in %.0f %%", g.alreadyPct())
+    return Amounts.format("The lines are gone before any soak in %.0f %%", g.alreadyPct())
         + " of "
         + g.histories()
         + " possible histories, and after the normalizing and refining cycles alone in "
-        + percent("%.0f %%.", g.byCyclesPct());
+        + Amounts.format("%.0f %%.", g.byCyclesPct());
   }
 
   private String of(SoakNote.LastToClear l) {
@@ -186,10 +184,6 @@ public record SoakWords(UnitSystem units) {
         + ". What would narrow the band: "
         + narrows(n.input())
         + ".";
-  }
-
-  private static String percent(String words, double value) {
-    return String.format(Locale.ROOT, words, value);
   }
 
   private static String seen(Seen seen) {

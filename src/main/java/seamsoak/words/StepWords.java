@@ -1,7 +1,6 @@
 package seamsoak.words;
 
 import java.util.List;
-import java.util.Locale;
 import seamsoak.schedule.Check;
 import seamsoak.schedule.Down;
 import seamsoak.schedule.Guard;
@@ -42,14 +41,10 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
     return amounts().heat(celsius);
   }
 
-  private static String format(String form, Object... of) {
-    return String.format(Locale.ROOT, form, of);
-  }
-
   @Override
   public Said of(Task.CoolInAir t) {
     return new Said(
-        format(
+        Amounts.format(
             "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can"
                 + " bear it",
             t.blackMinutes(), t.touchMinutes()),
@@ -60,7 +55,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
             + t.deepest()
                 .map(
                     d ->
-                        format(
+                        Amounts.format(
                             ", and %s, coarse as its grain is by now, hardens only within %.0f s",
                             d.steel(), d.seconds()))
                 .orElse(""));
@@ -113,7 +108,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
     return new Said(
         "Heat to "
             + heat(t.celsius())
-            + format(", then still air to black, about %.0f min", t.blackMinutes())
+            + Amounts.format(", then still air to black, about %.0f min", t.blackMinutes())
             + (t.guard().way() == Guard.Way.AIR_THEN_ANNEAL
                 ? "; anneal it the same day, before anything cuts it"
                 : ""),
@@ -144,10 +139,10 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
     return new Said(
         cycle(t.celsius(), t.down()),
         "near the hardening heat: cooler would be undone by it. "
-            + format("Grain about ASTM %.0f. ", t.grainAstm())
+            + Amounts.format("Grain about ASTM %.0f. ", t.grainAstm())
             + (t.gain() < 0.1
                 ? "One more cycle at this heat would gain nothing"
-                : format(
+                : Amounts.format(
                     t.fine()
                         ? "That is fine enough for a blade; one more would gain %.1f numbers"
                         : "One more at this heat would gain %.1f numbers, not worth its scale",
@@ -155,7 +150,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
             + t.costPct()
                 .map(
                     cost ->
-                        format(
+                        Amounts.format(
                             "; each number finer takes about %.0f %% off how deep it hardens, so"
                                 + " too many leave plain steel soft in the middle",
                             cost))
@@ -266,7 +261,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
             + " in "
             + (t.dryIce() ? "dry ice and alcohol" : "liquid nitrogen")
             + " for an hour, then let it come up by itself",
-        format(
+        Amounts.format(
             "takes most of the %.0f %% austenite that the quench leaves; within the hour after it,"
                 + " before the temper",
             t.austenitePct()));

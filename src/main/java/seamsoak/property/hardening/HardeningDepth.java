@@ -94,7 +94,7 @@ public final class HardeningDepth {
   public double severityAtFace(Quenchant.Kind kind, double severityPerInch) {
     return switch (kind) {
       case WATER -> waterAtFace * severityPerInch;
-      case OIL -> oilAtFace * severityPerInch;
+      case OIL, VEGETABLE_OIL -> oilAtFace * severityPerInch;
       case AIR, INSULATION, PLATES, SALT -> severityPerInch;
     };
   }
@@ -103,7 +103,7 @@ public final class HardeningDepth {
   public double softHrc(Quenchant.Kind kind, double normalizedHrc) {
     return switch (kind) {
       case AIR, INSULATION -> Math.max(0, normalizedHrc);
-      case OIL, PLATES, SALT, WATER -> Math.max(0, normalizedHrc + quickerHrc);
+      case OIL, VEGETABLE_OIL, PLATES, SALT, WATER -> Math.max(0, normalizedHrc + quickerHrc);
     };
   }
 
