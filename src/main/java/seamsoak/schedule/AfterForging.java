@@ -60,9 +60,9 @@ record AfterForging(Course course) {
             .filter(s -> s.hardens() && !s.beyondFormulas())
             .map(
                 s ->
-                    new Task.Allows(
+                    new Task.Allowance(
                         s.id(), s.allowsInAir(heats.section(), Shop.DULL_CELSIUS, grain, seconds)))
-            .max(Comparator.comparingDouble(Task.Allows::seconds)));
+            .max(Comparator.comparingDouble(Task.Allowance::seconds)));
   }
 
   Course soak(SoakAdvice.Recommended soak) {

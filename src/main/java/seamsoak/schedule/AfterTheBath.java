@@ -103,7 +103,7 @@ record AfterTheBath(Course course, QuenchChoice quench) {
         steels.stream()
             .map(
                 s ->
-                    new Task.FirstTemper.Tempered(
+                    new Task.FirstTemper.InTheTemper(
                         s.id(),
                         s.ownHeat(),
                         s.hardens() && !s.beyondFormulas()

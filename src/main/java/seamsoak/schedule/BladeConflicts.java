@@ -82,7 +82,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
     return all;
   }
 
-  private Conflict softMiddle(QuenchChoice.Taken t) {
+  private Conflict softMiddle(QuenchChoice.Response t) {
     return new Conflict.SoftMiddle(
         List.of(t.steel().id()),
         t.allowsSeconds(),
@@ -93,17 +93,17 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
         t.steel().steel().heatTreatment().quench());
   }
 
-  private static double thickestMetres(QuenchChoice.Taken t, String id) {
+  private static double thickestMetres(QuenchChoice.Response t, String id) {
     return t.thickestMetres(t.steel().k().hardening().quenchants().find(id).orElseThrow());
   }
 
   private Optional<Conflict> deepBesideShallow() {
-    List<QuenchChoice.Taken> deepest =
+    List<QuenchChoice.Response> deepest =
         quench.steels().stream()
             .sorted(Comparator.comparingDouble(t -> t.austenite().idealDiameterMetres()))
             .toList();
-    QuenchChoice.Taken shallow = deepest.get(0);
-    QuenchChoice.Taken deep = deepest.get(deepest.size() - 1);
+    QuenchChoice.Response shallow = deepest.get(0);
+    QuenchChoice.Response deep = deepest.get(deepest.size() - 1);
     return deep.austenite().idealDiameterMetres()
                 > MUCH_DEEPER * shallow.austenite().idealDiameterMetres()
             && quench.quenchant().kind() == Quenchant.Kind.WATER

@@ -34,9 +34,9 @@ public sealed interface Check {
   record Color(List<String> words) implements Check {}
 
   /** Where each steel lets go of the magnet on the way up. */
-  record Magnet(List<LetsGo> steels) implements Check {
+  record Magnet(List<Release> steels) implements Check {
     /** Where a steel does, or never held it. */
-    public record LetsGo(String steel, Optional<Between> where) {}
+    public record Release(String steel, Optional<Between> where) {}
 
     /** A range of temperature. */
     public record Between(double lowC, double highC) {}

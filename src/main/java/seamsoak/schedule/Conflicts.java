@@ -43,19 +43,12 @@ record Conflicts(Course course, Guard guard) {
 
   private Conflict beyond(SteelNow s) {
     Optional<HardeningHeat> others = HardeningHeat.of(course.steels(), Optional.empty());
+    double lowest = s.steel().heatTreatment().harden().map(r -> r.lowC()).orElse(0.0);
     return new Conflict.BeyondFormulas(
         List.of(s.id()),
         s.steel().heatTreatment(),
         others.map(HardeningHeat::told).orElse(List.of()),
-        others
-            .filter(
-                h ->
-                    s.steel()
-                        .heatTreatment()
-                        .harden()
-                        .filter(r -> r.lowC() > h.celsius())
-                        .isPresent())
-            .isPresent());
+        others.isPresent() && lowest > others.get().celsius());
   }
 
   private Optional<Conflict> airAndSoft(List<SteelNow> steels) {

@@ -36,7 +36,7 @@ record Course(
     Workpiece piece,
     double grainMetres,
     Set<Condition> on,
-    List<Done> done) {
+    List<Entry> done) {
   /** Colder than this no carbon moves and nothing scales to speak of. */
   private static final double IDLE_KELVIN = 773.15;
 
@@ -48,7 +48,7 @@ record Course(
    * @param piece after it
    * @param after what is told of that
    */
-  record Done(
+  record Entry(
       ScheduleStep step, List<Caution> cautions, Workpiece piece, ScheduleAdvice.After after) {}
 
   static Course begin(Workshop workshop, Workpiece start, double grainMetres) {
@@ -166,21 +166,21 @@ record Course(
             lines,
             becomes,
             left.size().thicknessMetres() * 1e3);
-    List<Done> all = new ArrayList<>(done);
-    all.add(new Done(step, cautions, left, after));
+    List<Entry> all = new ArrayList<>(done);
+    all.add(new Entry(step, cautions, left, after));
     return new Course(workshop, start, left, grain, wrapped, List.copyOf(all));
   }
 
   List<ScheduleStep> planned() {
-    return done.stream().map(Done::step).toList();
+    return done.stream().map(Entry::step).toList();
   }
 
   List<ScheduleAdvice.After> after() {
-    return done.stream().map(Done::after).toList();
+    return done.stream().map(Entry::after).toList();
   }
 
   /** The metal after the first step of a kind, if there was one. */
   Optional<Workpiece> after(StepKind kind) {
-    return done.stream().filter(d -> d.step().kind() == kind).findFirst().map(Done::piece);
+    return done.stream().filter(d -> d.step().kind() == kind).findFirst().map(Entry::piece);
   }
 }

@@ -78,15 +78,15 @@ record Cycles(Course course) {
         Structures.cooled(steels, heats, celsius, course.grainNumber(), false));
   }
 
-  private static Task.Normalize.Drawn drawn(
+  private static Task.Normalize.Draw drawn(
       List<SteelNow> steels, SteelNow highest, double celsius) {
     if (celsius == roundUp(highest.upperC() + Margins.NORMALIZE_ABOVE, 10)
         || !shared(steels, celsius)) {
-      return Task.Normalize.Drawn.NOT;
+      return Task.Normalize.Draw.NOT;
     }
     return steels.size() == 1
-        ? Task.Normalize.Drawn.INTO_ITS_RANGE
-        : Task.Normalize.Drawn.INTO_THE_RANGE_SHARED;
+        ? Task.Normalize.Draw.INTO_ITS_RANGE
+        : Task.Normalize.Draw.INTO_THE_RANGE_SHARED;
   }
 
   /** Cycles down to the hardening heat, as many as pay. */
@@ -230,7 +230,7 @@ record Cycles(Course course) {
         steels.stream()
             .map(
                 s ->
-                    new Check.Magnet.LetsGo(
+                    new Check.Magnet.Release(
                         s.id(),
                         s.lines().alwaysAustenite()
                             ? Optional.empty()

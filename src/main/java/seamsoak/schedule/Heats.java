@@ -84,9 +84,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     SectionCurve curve = sections().heat(section(), from, around, to - close);
     HeatCurve core = reaching(curve.core(STEP_KELVIN), to);
     List<Corner> face = Leg.corners(curve.face(STEP_KELVIN));
-    return in == Heater.KILN
-        ? Leg.rise(core, face, () -> lagMinutes(from, to, close))
-        : Leg.rise(core, face);
+    return Leg.rise(core, face, in == Heater.KILN ? () -> lagMinutes(from, to, close) : Leg.NO_LAG);
   }
 
   /** The last piece drawn up to where the hold begins. */

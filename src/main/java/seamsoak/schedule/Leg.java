@@ -24,15 +24,10 @@ record Leg(
     List<Corner> face,
     Optional<Coolant> cool,
     DoubleSupplier lag) {
-  private static final DoubleSupplier NO_LAG = () -> 0;
+  static final DoubleSupplier NO_LAG = () -> 0;
 
   static Leg rise(HeatCurve core, List<Corner> face, DoubleSupplier lag) {
     return new Leg(Segment.Kind.RISE, core, face, Optional.empty(), lag);
-  }
-
-  /** For a rise in what does not climb. */
-  static Leg rise(HeatCurve core, List<Corner> face) {
-    return rise(core, face, NO_LAG);
   }
 
   static Leg hold(HeatCurve curve) {

@@ -34,14 +34,14 @@ record Media(Correlations k, Section section, double celsius, double grainNumber
   }
 
   private static ScheduleAdvice.Medium bath(QuenchChoice c, boolean chosen) {
-    QuenchChoice.Taken any = c.steels().get(0);
+    QuenchChoice.Response any = c.steels().get(0);
     return new ScheduleAdvice.Medium(
         c.quenchant().id(),
         c.quenchant().name(),
         any.result().coreSeconds8to5(),
         any.result().greatestDifferenceKelvin(),
         chosen,
-        c.steels().stream().map(QuenchChoice.Taken::middle).toList());
+        c.steels().stream().map(QuenchChoice.Response::middle).toList());
   }
 
   private ScheduleAdvice.Medium stillAir(QuenchChoice chosen) {

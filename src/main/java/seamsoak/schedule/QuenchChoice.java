@@ -17,7 +17,7 @@ import seamsoak.state.BathAtHand;
  * @param section that is quenched
  * @param steels how each that hardens takes it
  */
-record QuenchChoice(BathAtHand bath, Section section, List<Taken> steels) {
+record QuenchChoice(BathAtHand bath, Section section, List<Response> steels) {
   /**
    * How a steel takes the quench.
    *
@@ -25,10 +25,10 @@ record QuenchChoice(BathAtHand bath, Section section, List<Taken> steels) {
    * @param austenite of it at the hardening heat
    * @param result what the quench does to the section
    */
-  record Taken(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
-    private static Taken of(
+  record Response(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
+    private static Response of(
         SteelNow steel, QuenchedSteel austenite, Section section, BathAtHand bath) {
-      return new Taken(steel, austenite, austenite.quench(section, bath.quenchant()));
+      return new Response(steel, austenite, austenite.quench(section, bath.quenchant()));
     }
 
     Hardens middle() {
@@ -72,7 +72,7 @@ record QuenchChoice(BathAtHand bath, Section section, List<Taken> steels) {
                     b,
                     section,
                     hardening.stream()
-                        .map(s -> Taken.of(s, s.quenched(celsius, grainNumber), section, b))
+                        .map(s -> Response.of(s, s.quenched(celsius, grainNumber), section, b))
                         .toList()))
         .toList();
   }
@@ -100,10 +100,10 @@ record QuenchChoice(BathAtHand bath, Section section, List<Taken> steels) {
   }
 
   Hardens worst() {
-    return steels.stream().map(Taken::middle).min(Comparator.naturalOrder()).orElseThrow();
+    return steels.stream().map(Response::middle).min(Comparator.naturalOrder()).orElseThrow();
   }
 
-  Optional<Taken> of(SteelNow steel) {
+  Optional<Response> of(SteelNow steel) {
     return steels.stream().filter(t -> t.steel().id().equals(steel.id())).findFirst();
   }
 }

@@ -3,7 +3,6 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import seamsoak.billet.Equipment;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.schedule.Remark.Outside;
@@ -105,11 +104,9 @@ record Remarks(Course course, LineVisibility visibility) {
   private Optional<Remark> fires() {
     Equipment has = course.billet().equipment();
     Optional<Heater> other =
-        Stream.of(
-                Optional.of(Heater.FORGE).filter(f -> has.forgeTaken() != Equipment.Forge.NONE),
-                Optional.of(Heater.SALT).filter(f -> has.saltTaken() != Equipment.Salt.NONE))
-            .flatMap(Optional::stream)
-            .findFirst();
+        has.forgeTaken() != Equipment.Forge.NONE
+            ? Optional.of(Heater.FORGE)
+            : Optional.of(Heater.SALT).filter(f -> has.saltTaken() != Equipment.Salt.NONE);
     boolean kiln = has.kilnTaken().there();
     if (!kiln && other.isPresent()) {
       return Optional.of(Remark.Always.HOLDS_WITHOUT_KILN);

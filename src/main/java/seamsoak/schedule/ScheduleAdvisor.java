@@ -111,7 +111,7 @@ public final class ScheduleAdvisor {
   public Run runToSoak(Optional<SoakAdvice.Recommended> soak) {
     Course course = soaked(soak, start.withInner(ScheduleAdvisor::layers));
     return new Run(
-        advice(course.steels(), List.of(), List.of(), Treated.of(course)),
+        advice(course.steels(), List.of(), List.of(), Treatment.of(course)),
         Optional.empty(),
         Optional.empty(),
         List.of());
@@ -135,11 +135,11 @@ public final class ScheduleAdvisor {
     Guard guard = guard(soaked, normalize);
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
     Course cycled = cycled(soaked, guard, normalize, last(heat, normalize));
-    Treated end =
-        heat.map(h -> new BladeWork(cycled, guard, h, baths).treated())
+    Treatment end =
+        heat.map(h -> new BladeWork(cycled, guard, h, baths).treatment())
             .orElseGet(
                 () ->
-                    Treated.of(
+                    Treatment.of(
                         steels.stream().anyMatch(SteelNow::hardens)
                             ? BenchWork.groundAndEtched(new Softening(cycled).anneal(guard))
                             : cycled));
@@ -163,7 +163,7 @@ public final class ScheduleAdvisor {
       List<SteelNow> steels,
       List<Conflict> conflicts,
       List<ScheduleAdvice.ProgramLine> program,
-      Treated end) {
+      Treatment end) {
     Course course = end.course();
     return new ScheduleAdvice(
         course.done().stream().flatMap(d -> d.step().segments(d.cautions()).stream()).toList(),

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Defaults;
@@ -196,17 +197,13 @@ public record Clearing(
 
     /** Seconds until nothing shows; empty past 20 d. */
     OptionalDouble last() {
-      double longest = 0;
-      List<OptionalDouble> all = new ArrayList<>();
-      places.forEach(p -> all.add(seconds(p)));
-      crossings.forEach(c -> all.add(seconds(c)));
-      for (OptionalDouble one : all) {
-        if (one.isEmpty()) {
-          return one;
-        }
-        longest = Math.max(longest, one.getAsDouble());
-      }
-      return OptionalDouble.of(longest);
+      return Stream.concat(
+              places.stream().map(p -> seconds(p)), crossings.stream().map(c -> seconds(c)))
+          .reduce(OptionalDouble.of(0), Soak::later);
+    }
+
+    private static OptionalDouble later(OptionalDouble a, OptionalDouble b) {
+      return a.isEmpty() || b.isPresent() && a.getAsDouble() > b.getAsDouble() ? a : b;
     }
 
     /** The moment K falls to 1, after the rise; other heats say nothing of how fast. */

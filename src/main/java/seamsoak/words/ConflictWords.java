@@ -171,7 +171,8 @@ public record ConflictWords(UnitSystem units) {
         "soft layer",
         c.never()
             ? c.steel() + " does not harden at any heat"
-            : Amounts.format("%s will not harden%s: it has %.2f %% carbon by then",
+            : Amounts.format(
+                "%s will not harden%s: it has %.2f %% carbon by then",
                 c.steel(),
                 c.ownHeat().map(r -> " below the heat of its own sheet, " + between(r)).orElse(""),
                 c.carbonPct()),
@@ -188,7 +189,8 @@ public record ConflictWords(UnitSystem units) {
   private Sentences of(Conflict.SoftMiddle c) {
     return new Sentences(
         "quench speed",
-        Amounts.format("the middle of %s will not harden in this section: it has to fall from %s to %s within"
+        Amounts.format(
+            "the middle of %s will not harden in this section: it has to fall from %s to %s within"
                 + " %.1f s and takes about %.0f s in %s",
             c.steel(),
             amounts().heat(800),
@@ -219,10 +221,10 @@ public record ConflictWords(UnitSystem units) {
   private Sentences of(Conflict.HardnessOutOfReach c) {
     return new Sentences(
         "hardness",
-        Amounts.format("%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes to"
+        Amounts.format(
+            "%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes to"
                 + " about %.0f",
-            c.wantedHrc(),
-            c.comesToHrc()),
+            c.wantedHrc(), c.comesToHrc()),
         c.comesToHrc() < c.wantedHrc()
             ? "be content with that, or put a steel with more carbon at the edge"
             : "temper hotter in small steps on a test piece, watching what its sheet says of"
@@ -232,11 +234,9 @@ public record ConflictWords(UnitSystem units) {
   private Sentences of(Conflict.TemperParts c) {
     return new Sentences(
         "temper",
-        Amounts.format("the same temper leaves %s at about %.0f HRC and %s at about %.0f",
-            c.steel(),
-            c.edgeHrc(),
-            c.steels().get(1),
-            c.otherHrc()),
+        Amounts.format(
+            "the same temper leaves %s at about %.0f HRC and %s at about %.0f",
+            c.steel(), c.edgeHrc(), c.steels().get(1), c.otherHrc()),
         "the edge decides; where both lie in the edge it wears unevenly, which some want");
   }
 

@@ -106,7 +106,9 @@ record QuenchWords(Amounts amounts, Harden task) {
                     s.steel()
                         + s.hrc()
                             .map(
-                                h -> Amounts.format(" comes from %.0f to about %.0f HRC", h.from(), h.to()))
+                                h ->
+                                    Amounts.format(
+                                        " comes from %.0f to about %.0f HRC", h.from(), h.to()))
                             .orElse(s.ownHeat() ? " is soft from this heat" : " stays soft"))
             .collect(Collectors.joining(", "));
     return Amounts.format(

@@ -40,14 +40,16 @@ public record ScheduleRemarkWords(UnitSystem units) {
   }
 
   private String of(Remark.LineStays remark) {
-    return Amounts.format("The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
+    return Amounts.format(
+        "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
             + " change that.",
         remark.missingPct());
   }
 
   private String of(Remark.LineClears remark) {
     double share = remark.soakSharePct();
-    return Amounts.format("The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
+    return Amounts.format(
+        "The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
             + " %.0f %% and they %.0f %%.",
         remark.beforePct(),
         remark

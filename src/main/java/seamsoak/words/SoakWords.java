@@ -111,12 +111,11 @@ public record SoakWords(UnitSystem units) {
   }
 
   private String of(SoakNote.SeenContradicts s) {
-    return Amounts.format("The account contradicts itself: almost no possible history shows all that you saw."
+    return Amounts.format(
+        "The account contradicts itself: almost no possible history shows all that you saw."
             + " Look again at: %s after %s, which %.0f %% of the histories would show by"
             + " itself. The answer below leaves out what was seen.",
-        seen(s.seen()),
-        s.step().title(),
-        s.agreePct());
+        seen(s.seen()), s.step().title(), s.agreePct());
   }
 
   private String of(SoakNote.NoneClears n) {

@@ -13,18 +13,18 @@ import seamsoak.unit.UnitSystem;
  *
  * @param units that are shown
  */
-public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> {
+public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order> {
   private static final String FAINT = ". It may bring a faint line back to sight";
 
   /**
-   * Said of a task.
+   * Order of a task.
    *
    * @param doing as an order
    * @param why the reason for it
    */
-  public record Said(String doing, String why) {}
+  public record Order(String doing, String why) {}
 
-  public Said said(Task task) {
+  public Order said(Task task) {
     return task.as(this);
   }
 
@@ -42,8 +42,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.CoolInAir t) {
-    return new Said(
+  public Order of(Task.CoolInAir t) {
+    return new Order(
         Amounts.format(
             "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can"
                 + " bear it",
@@ -62,8 +62,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.CoolSlowly t) {
-    return new Said(
+  public Order of(Task.CoolSlowly t) {
+    return new Order(
         t.kilnC()
             .map(
                 at ->
@@ -76,8 +76,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Soak t) {
-    return new Said(
+  public Order of(Task.Soak t) {
+    return new Order(
         "Soak at " + heat(t.soak().temperatureC()) + ", then " + down(t.down()),
         new SoakWords(units).reason(t.soak().reason()) + slowly(t.down(), t.guard()));
   }
@@ -104,8 +104,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Normalize t) {
-    return new Said(
+  public Order of(Task.Normalize t) {
+    return new Order(
         "Heat to "
             + heat(t.celsius())
             + Amounts.format(", then still air to black, about %.0f min", t.blackMinutes())
@@ -127,16 +127,16 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Refine t) {
-    return new Said(
+  public Order of(Task.Refine t) {
+    return new Order(
         cycle(t.celsius(), t.down()),
         "new, finer grains form each time it passes the critical range"
             + slowly(t.down(), t.guard()));
   }
 
   @Override
-  public Said of(Task.LastRefine t) {
-    return new Said(
+  public Order of(Task.LastRefine t) {
+    return new Order(
         cycle(t.celsius(), t.down()),
         "near the hardening heat: cooler would be undone by it. "
             + Amounts.format("Grain about ASTM %.0f. ", t.grainAstm())
@@ -162,8 +162,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.FullAnneal t) {
-    return new Said(
+  public Order of(Task.FullAnneal t) {
+    return new Order(
         "Full anneal at " + falling(t.celsius(), t.toC(), t.perHourC()),
         GuardWords.because(t.guard())
             + "; only a slow fall makes it soft enough to saw, drill and grind"
@@ -171,8 +171,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Spheroidize t) {
-    return new Said(
+  public Order of(Task.Spheroidize t) {
+    return new Order(
         "Spheroidize at " + falling(t.celsius(), t.toC(), t.perHourC()),
         String.join(", ", t.steels())
             + (t.steels().size() == 1 ? " holds" : " hold")
@@ -191,9 +191,9 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.SubCriticalAnneal t) {
+  public Order of(Task.SubCriticalAnneal t) {
     String because = GuardWords.because(t.guard());
-    return new Said(
+    return new Order(
         "Sub-critical anneal at " + heat(t.celsius()) + ", then still air",
         t.steel()
             + " begins to change near "
@@ -208,8 +208,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Grind t) {
-    return new Said(
+  public Order of(Task.Grind t) {
+    return new Order(
         "Grind "
             + amounts().length(t.depthMetres())
             + " off each face, to "
@@ -226,36 +226,36 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.TestEtch t) {
-    return new Said(
+  public Order of(Task.TestEtch t) {
+    return new Order(
         "Polish a flat to 220 grit or finer and etch it briefly in ferric chloride",
         "last chance to see what is left of the lines before hardening; after an anneal they show"
             + " most");
   }
 
   @Override
-  public Said of(Task.StressRelief t) {
-    return new Said(
+  public Order of(Task.StressRelief t) {
+    return new Order(
         "Hold the ground blade straight at " + heat(t.celsius()) + ", then still air",
         "grinding and straightening leave strain that warps a thin blade in the quench");
   }
 
   @Override
-  public Said of(Task.PreHeat t) {
-    return new Said(
+  public Order of(Task.PreHeat t) {
+    return new Order(
         "Hold at " + heat(t.celsius()) + " until even, then go straight on",
         "a deep-hardening or thick section cracks or warps when its skin runs ahead of its core");
   }
 
   @Override
-  public Said of(Task.Harden t) {
+  public Order of(Task.Harden t) {
     QuenchWords words = new QuenchWords(amounts(), t);
-    return new Said(words.doing(), words.why());
+    return new Order(words.doing(), words.why());
   }
 
   @Override
-  public Said of(Task.SubZero t) {
-    return new Said(
+  public Order of(Task.SubZero t) {
+    return new Order(
         "When it is cold to the hand, cool it on to "
             + heat(t.celsius())
             + " in "
@@ -268,13 +268,13 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.FirstTemper t) {
-    return new Said(temper(t.celsius()), QuenchWords.tempers(t));
+  public Order of(Task.FirstTemper t) {
+    return new Order(temper(t.celsius()), QuenchWords.tempers(t));
   }
 
   @Override
-  public Said of(Task.NextTemper t) {
-    return new Said(
+  public Order of(Task.NextTemper t) {
+    return new Order(
         temper(t.celsius()),
         "the first temper lets some austenite turn to fresh martensite; this one tempers that too");
   }

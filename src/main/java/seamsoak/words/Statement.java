@@ -35,16 +35,16 @@ import seamsoak.unit.UnitSystem;
  * @param kind fixed, in lower case
  * @param says a sentence or part of one
  */
-public record Told(String kind, String says) {
+public record Statement(String kind, String says) {
   private static final SoakWords SOAK = new SoakWords(UnitSystem.METRIC);
   private static final ConflictWords CONFLICTS = new ConflictWords(UnitSystem.METRIC);
   private static final StepWords STEPS = new StepWords(UnitSystem.METRIC);
 
   /** How what is of a type is told. */
   private record Teller<V>(Class<V> type, Function<V, Object> kind, Function<V, String> says) {
-    Told told(Object value) {
+    Statement told(Object value) {
       V own = type.cast(value);
-      return new Told(kindOf(kind.apply(own)), says.apply(own));
+      return new Statement(kindOf(kind.apply(own)), says.apply(own));
     }
   }
 
@@ -61,8 +61,8 @@ public record Told(String kind, String says) {
           new Teller<>(Stage.Remark.class, r -> r, StageWords::remark),
           new Teller<>(SeamProfile.Moment.class, m -> m, SeamWords::moment));
 
-  private static Optional<Told> of(Object value) {
-    return value instanceof Told t
+  private static Optional<Statement> of(Object value) {
+    return value instanceof Statement t
         ? Optional.of(t)
         : TELLERS.stream()
             .filter(t -> t.type.isInstance(value))
@@ -103,9 +103,9 @@ public record Told(String kind, String says) {
     Map<String, Object> told = new LinkedHashMap<>();
     JsonWriter.members(of).forEach((key, value) -> put(told, of, key, value));
     if (of instanceof Metal m) {
-      put(told, "structure", new Told(kindOf(m.structure()), BladeWords.structure(m)));
+      put(told, "structure", new Statement(kindOf(m.structure()), BladeWords.structure(m)));
     } else if (of instanceof ProgramLine l) {
-      put(told, "then", new Told(kindOf(l.then()), BladeWords.then(l)));
+      put(told, "then", new Statement(kindOf(l.then()), BladeWords.then(l)));
     }
     if (of instanceof SoakAdvice soak && soak.dominant().isEmpty()) {
       told.put("dominant", "none");
@@ -129,15 +129,15 @@ public record Told(String kind, String says) {
       told.put("why", STEPS.said(task).why());
     } else if (of instanceof ScheduleAdvice.Step s && key.equals("checks")) {
       told.put(key, STEPS.checks(s.checks()));
-      told.put("checkKinds", s.checks().stream().map(Told::kindOf).toList());
+      told.put("checkKinds", s.checks().stream().map(Statement::kindOf).toList());
     } else if (of instanceof ScheduleAdvice.Segment s && key.equals("cool")) {
       told.put(key, s.cool().map(Coolant::word).orElse(""));
     } else if (of instanceof ScheduleAdvice.Segment s && key.equals("task")) {
-      told.put("why", s.task().map(STEPS::said).map(StepWords.Said::why).orElse(""));
-      told.put("whyKind", s.task().map(Told::kindOf).orElse(""));
+      told.put("why", s.task().map(STEPS::said).map(StepWords.Order::why).orElse(""));
+      told.put("whyKind", s.task().map(Statement::kindOf).orElse(""));
     } else if (of instanceof ScheduleAdvice.Segment s && key.equals("checks")) {
       told.put("check", String.join("; ", STEPS.checks(s.checks())));
-      told.put("checkKinds", s.checks().stream().map(Told::kindOf).toList());
+      told.put("checkKinds", s.checks().stream().map(Statement::kindOf).toList());
     } else {
       put(told, key, value);
     }
@@ -146,7 +146,7 @@ public record Told(String kind, String says) {
   /** Adds a member, its kind beside it. */
   public static void put(Map<String, Object> told, String key, Object value) {
     Object plain = value instanceof Optional<?> o ? o.orElse(null) : value;
-    Optional<Told> one = of(plain);
+    Optional<Statement> one = of(plain);
     if (one.isPresent()) {
       told.put(key, one.get().says);
       told.put(key + "Kind", one.get().kind);
@@ -160,10 +160,10 @@ public record Told(String kind, String says) {
       told.put(own ? "step" : key + "Step", j.made().step());
       told.put(own ? "kind" : key + "Kind", j.made().kind());
     } else if (plain instanceof List<?> list && list.stream().anyMatch(v -> of(v).isPresent())) {
-      List<Told> all = new ArrayList<>();
+      List<Statement> all = new ArrayList<>();
       list.forEach(v -> all.add(of(v).orElseThrow()));
-      told.put(key, all.stream().map(Told::says).toList());
-      told.put(key.replaceFirst("s$", "") + "Kinds", all.stream().map(Told::kind).toList());
+      told.put(key, all.stream().map(Statement::says).toList());
+      told.put(key.replaceFirst("s$", "") + "Kinds", all.stream().map(Statement::kind).toList());
     } else {
       told.put(key, value);
     }
