@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import seamsoak.billet.Step;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.steel.TemperatureRange;
@@ -73,13 +74,10 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
   }
 
   private List<Conflict> ofQuench() {
-    List<Conflict> all = new ArrayList<>();
-    quench.steels().stream()
-        .filter(t -> t.middle() == Hardens.NO)
-        .map(this::softMiddle)
-        .forEach(all::add);
-    deepBesideShallow().ifPresent(all::add);
-    return all;
+    return Stream.concat(
+            quench.steels().stream().filter(t -> t.middle() == Hardens.NO).map(this::softMiddle),
+            deepBesideShallow().stream())
+        .toList();
   }
 
   private Conflict softMiddle(QuenchChoice.Response t) {

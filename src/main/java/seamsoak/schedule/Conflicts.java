@@ -30,11 +30,10 @@ record Conflicts(Course course, Guard guard) {
     if (guard.way() != Guard.Way.AIR && !course.heats().kiln()) {
       all.add(new Conflict.NoKiln(names(steels), guard.slow()));
     }
-    for (SteelNow s : steels) {
-      if (s.hardens() && s.beyondFormulas()) {
-        all.add(beyond(s));
-      }
-    }
+    steels.stream()
+        .filter(s -> s.hardens() && s.beyondFormulas())
+        .map(this::beyond)
+        .forEach(all::add);
     if (steels.stream().noneMatch(SteelNow::hardens)) {
       all.add(new Conflict.NothingHardens(names(steels)));
     }

@@ -1,6 +1,5 @@
 package seamsoak.schedule;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.property.hardening.HardeningWindow;
@@ -42,11 +41,8 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
 
   /** Empty when no steel hardens. */
   static Optional<HardeningHeat> of(List<SteelNow> steels, Optional<String> wantedEdge) {
-    List<Window> windows = new ArrayList<>();
-    steels.stream()
-        .filter(s -> s.hardens() && !s.beyondFormulas())
-        .map(Window::of)
-        .forEach(windows::add);
+    List<Window> windows =
+        steels.stream().filter(s -> s.hardens() && !s.beyondFormulas()).map(Window::of).toList();
     if (windows.isEmpty()) {
       return Optional.empty();
     }
@@ -66,7 +62,7 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
     double shared =
         edge.k().hardening().window().heatCelsius(windows.stream().map(Window::range).toList());
     double celsius = Math.max(own.lowC(), Math.min(own.highC(), shared));
-    return Optional.of(new HardeningHeat(celsius, edge, List.copyOf(windows)));
+    return Optional.of(new HardeningHeat(celsius, edge, windows));
   }
 
   /** The windows as an answer has them. */

@@ -17,7 +17,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   private static final String FAINT = ". It may bring a faint line back to sight";
 
   /**
-   * Order of a task.
+   * What to do, and why.
    *
    * @param doing as an order
    * @param why the reason for it
