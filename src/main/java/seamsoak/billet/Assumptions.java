@@ -30,72 +30,23 @@ public record Assumptions(
     double carbonMonoxideAtm) {
   /** As published and as written. */
   public static final Assumptions USUAL =
-      new Assumptions(
-          1,
-          0,
-          1,
-          0,
-          Defaults.COVERED.share(),
-          LineVisibility.USUAL.dipPct(),
-          LineVisibility.USUAL.broadMetres(),
-          0,
-          0,
-          1);
+      usual(Defaults.COVERED.share(), LineVisibility.USUAL.dipPct());
 
-  /** With covered faces open by another share. */
-  public Assumptions withCoveredShare(double share) {
+  /** The same where covered faces, and lines that show, are as a file has them. */
+  public static Assumptions usual(double coveredShare, double visibleDipPct) {
     return new Assumptions(
-        mobilityFactor,
-        kelvinOff,
-        timeFactor,
-        grindingMetresOff,
-        share,
-        visibleDipPct,
-        broadMetres,
-        carbonPlace,
-        ironShare,
-        carbonMonoxideAtm);
+        1, 0, 1, 0, coveredShare, visibleDipPct, LineVisibility.USUAL.broadMetres(), 0, 0, 1);
   }
 
-  /** With every ground depth off by that much. */
-  public Assumptions withGrindingOff(double metres) {
+  /** With times in the fire that much longer, and faces ground that much deeper. */
+  public Assumptions with(double timesLonger, double metresDeeper) {
     return new Assumptions(
         mobilityFactor,
         kelvinOff,
-        timeFactor,
-        metres,
+        timesLonger * timeFactor,
+        grindingMetresOff + metresDeeper,
         coveredShare,
         visibleDipPct,
-        broadMetres,
-        carbonPlace,
-        ironShare,
-        carbonMonoxideAtm);
-  }
-
-  /** With every time in the fire multiplied by a factor. */
-  public Assumptions withTimeFactor(double factor) {
-    return new Assumptions(
-        mobilityFactor,
-        kelvinOff,
-        factor,
-        grindingMetresOff,
-        coveredShare,
-        visibleDipPct,
-        broadMetres,
-        carbonPlace,
-        ironShare,
-        carbonMonoxideAtm);
-  }
-
-  /** With lines showing from another dip on. */
-  public Assumptions withVisibleDip(double dipPct) {
-    return new Assumptions(
-        mobilityFactor,
-        kelvinOff,
-        timeFactor,
-        grindingMetresOff,
-        coveredShare,
-        dipPct,
         broadMetres,
         carbonPlace,
         ironShare,

@@ -10,7 +10,6 @@ import seamsoak.plan.Advice;
 import seamsoak.plan.PlanAdvisor;
 import seamsoak.safety.CautionTable;
 import seamsoak.state.Progress;
-import seamsoak.unit.UnitSystem;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
@@ -36,28 +35,24 @@ final class BilletFile {
     return billet;
   }
 
-  /**
-   * All of it.
-   *
-   * @param told the units of its sentences
-   */
-  Advice advice(Root root, UnitSystem told) {
-    return advice(root, told, PlanAdvisor::advise);
+  /** All of it. */
+  Advice advice(Root root) {
+    return advice(root, PlanAdvisor::advise);
   }
 
   /** As far as the soak, which is quicker. */
   Advice soak(Root root) {
-    return advice(root, root.unitsOfAnswer(), PlanAdvisor::soak);
+    return advice(root, PlanAdvisor::soak);
   }
 
   private interface Question {
     Advice of(PlanAdvisor advisor, Billet billet, Progress progress);
   }
 
-  private Advice advice(Root root, UnitSystem told, Question question) {
+  private Advice advice(Root root, Question question) {
     Billet billet = read(root);
     PlanAdvisor advisor =
-        new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), told, samples);
+        new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), samples);
     try (ProgressLine progress = root.progress()) {
       return question.of(advisor, billet, progress);
     }

@@ -49,7 +49,7 @@ final class PlanCommand extends Subcommand {
   @Override
   public Integer call() {
     FileSet files = new FileSet(out, FILES);
-    Advice advice = billet.advice(root, root.units());
+    Advice advice = billet.advice(root);
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;

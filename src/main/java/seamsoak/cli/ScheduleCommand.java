@@ -43,7 +43,7 @@ final class ScheduleCommand extends Subcommand {
     if (program != null) {
       file(""); // what stands in the way is told before all is worked out
     }
-    Advice advice = billet.advice(root, root.unitsOfAnswer());
+    Advice advice = billet.advice(root);
     if (program != null && advice.hardStops().isEmpty()) {
       file(new ProgramText(advice, root.units()).csv()).write(Program.version());
     } else if (program != null) {

@@ -29,7 +29,11 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
   private static final double LEAST_METRES = 1e-4;
 
   private static final Set<Quenchant.Kind> KINDS =
-      EnumSet.of(Quenchant.Kind.AIR, Quenchant.Kind.OIL, Quenchant.Kind.WATER);
+      EnumSet.of(
+          Quenchant.Kind.AIR,
+          Quenchant.Kind.OIL,
+          Quenchant.Kind.VEGETABLE_OIL,
+          Quenchant.Kind.WATER);
 
   @Override
   public List<Finding> of(PairSteel a, PairSteel b, PairSetting s) {

@@ -35,23 +35,19 @@ import seamsoak.state.Progress;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.state.StageReport;
-import seamsoak.unit.UnitSystem;
 
 /** Puts together everything that is said about a billet. */
 public final class PlanAdvisor {
   private final Correlations correlations;
   private final CautionTable cautions;
-  private final UnitSystem units;
   private final int samples;
 
   /**
    * @param samples histories behind the bands
    */
-  public PlanAdvisor(
-      Correlations correlations, CautionTable cautions, UnitSystem units, int samples) {
+  public PlanAdvisor(Correlations correlations, CautionTable cautions, int samples) {
     this.correlations = correlations;
     this.cautions = cautions;
-    this.units = units;
     this.samples = samples;
   }
 
@@ -73,9 +69,7 @@ public final class PlanAdvisor {
       Progress progress,
       BiFunction<ScheduleAdvisor, Optional<SoakAdvice.Recommended>, ScheduleAdvisor.Run> carry) {
     Assumptions usual =
-        Assumptions.USUAL
-            .withCoveredShare(billet.coveredTaken().share())
-            .withVisibleDip(billet.visible().dipTaken().value());
+        Assumptions.usual(billet.coveredTaken().share(), billet.visible().dipTaken().value());
     // the histories need nothing of the middle estimate: they are walked meanwhile
     SampleWalks walks =
         SampleWalks.begin(
@@ -83,25 +77,25 @@ public final class PlanAdvisor {
             correlations,
             Histories.around(usual, billet.covered().isPresent(), samples),
             progress);
-    Told told = tell(billet, usual);
-    Sightings sightings = Sightings.of(billet).ofCarbon(told.stages);
+    Basis basis = basis(billet, usual);
+    Sightings sightings = Sightings.of(billet).ofCarbon(basis.stages);
     SoakSamples all =
-        SoakSamples.of(walks, sightings, told.soaking.nodes(), told.scheduling.cycles());
+        SoakSamples.of(walks, sightings, basis.soaking.nodes(), basis.scheduling.cycles());
     if (samples > 0) {
-      all = all.scaled(told.soaking.overSamples());
+      all = all.scaled(basis.soaking.overSamples());
     }
     Optional<SoakSamples> agreeing = all.thatAgree();
     boolean usualHolds = true;
-    if (!sightings.none() && agreeing.isPresent() && !told.agrees(sightings)) {
-      told = tell(billet, agreeing.get().nearestToMiddle());
+    if (!sightings.none() && agreeing.isPresent() && !basis.agrees(sightings)) {
+      basis = basis(billet, agreeing.get().nearestToMiddle());
       usualHolds = false;
     }
-    List<Stage> stages = told.stages;
-    LineVisibility visibility = told.visibility;
+    List<Stage> stages = basis.stages;
+    LineVisibility visibility = basis.visibility;
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling = told.scheduling;
+    ScheduleAdvisor scheduling = basis.scheduling;
     SoakAdvice soak =
-        told.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
+        basis.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
     ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
     List<Stop> stops = new ArrayList<>(HardStop.history(billet));
     stops.addAll(run.hardStops());
@@ -126,29 +120,23 @@ public final class PlanAdvisor {
   }
 
   /** A billet walked under one set of assumptions, ready to be advised on. */
-  private record Told(
+  private record Basis(
       List<Stage> stages,
       LineVisibility visibility,
       ScheduleAdvisor scheduling,
       SoakAdvisor soaking) {
     boolean agrees(Sightings sightings) {
-      for (boolean a : sightings.agree(stages, visibility)) {
-        if (!a) {
-          return false;
-        }
-      }
-      return true;
+      return !sightings.agree(stages, visibility).contains(false);
     }
   }
 
-  private Told tell(Billet billet, Assumptions assumptions) {
+  private Basis basis(Billet billet, Assumptions assumptions) {
     Shop shop = new Shop(correlations, assumptions, Resolution.FINE);
     List<Stage> stages = new BilletWalk(shop).walk(billet);
     LineVisibility visibility = SoakSamples.visibility(assumptions);
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling =
-        new ScheduleAdvisor(billet, shop, visibility, cautions, units, end);
-    return new Told(
+    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, end);
+    return new Basis(
         stages,
         visibility,
         scheduling,
@@ -162,7 +150,7 @@ public final class PlanAdvisor {
       return Optional.empty();
     }
     if (all.count() == 0) {
-      return Optional.of(new SoakNote.SeenWithoutHistories());
+      return Optional.of(SoakNote.Plain.SEEN_WITHOUT_HISTORIES);
     }
     if (agreeing.isPresent()) {
       return Optional.of(new SoakNote.SeenLeaves(agreeing.get().count(), all.count(), usual));

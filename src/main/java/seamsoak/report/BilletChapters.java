@@ -134,7 +134,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
     for (ScheduleAdvice.Step s : advice.schedule().steps()) {
       List<String> said = new ArrayList<>();
       s.refused().map(new StopWords(units)::says).ifPresent(r -> said.add("Refused. " + r));
-      StepWords.Said task = words.said(s.task());
+      StepWords.Order task = words.said(s.task());
       said.add(task.doing() + ".");
       said.add("Why: " + task.why() + ".");
       words.checks(s.checks()).forEach(c -> said.add("Check: " + c + "."));

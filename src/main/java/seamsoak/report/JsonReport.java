@@ -14,7 +14,7 @@ import seamsoak.single.SteelReport;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
-import seamsoak.words.Told;
+import seamsoak.words.Statement;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -53,7 +53,7 @@ public final class JsonReport {
   }
 
   public static String pair(PairAdvice pair, Trace sources) {
-    return write("pair", Told.members(pair), sources);
+    return write("pair", Statement.members(pair), sources);
   }
 
   /** Pairs in a list, and the same as a matrix of letters where that is what was asked for. */
@@ -66,20 +66,20 @@ public final class JsonReport {
   }
 
   public static String soak(Advice advice, Trace sources) {
-    Map<String, Object> soak = Told.members(advice.soak());
+    Map<String, Object> soak = Statement.members(advice.soak());
     soak.put("history", history(advice));
     return about(advice, "soak", soak, sources);
   }
 
   public static String schedule(Advice advice, Trace sources) {
-    return about(advice, "schedule", Told.members(advice.schedule()), sources);
+    return about(advice, "schedule", Statement.members(advice.schedule()), sources);
   }
 
   /**
    * @param files what was written beside it
    */
   public static String plan(Advice advice, List<String> files, Trace sources) {
-    Map<String, Object> all = new LinkedHashMap<>(Told.members(advice));
+    Map<String, Object> all = new LinkedHashMap<>(Statement.members(advice));
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
@@ -90,7 +90,7 @@ public final class JsonReport {
     List<Map<String, Object>> all = new ArrayList<>();
     for (StageReport stage : advice.history()) {
       Map<String, Object> told = new LinkedHashMap<>();
-      Told.members(stage).forEach((k, v) -> told.put(k.equals("kind") ? "do" : k, v));
+      Statement.members(stage).forEach((k, v) -> told.put(k.equals("kind") ? "do" : k, v));
       all.add(told);
     }
     return all;
@@ -102,8 +102,8 @@ public final class JsonReport {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", advice.billet());
     all.putAll(part);
-    Told.put(all, "hardStops", advice.hardStops());
-    Told.put(all, "defaults", advice.defaults());
+    Statement.put(all, "hardStops", advice.hardStops());
+    Statement.put(all, "defaults", advice.defaults());
     return write(command, all, sources);
   }
 
@@ -115,6 +115,6 @@ public final class JsonReport {
     if (!sources.entries().isEmpty()) {
       all.put("sources", sources.entries());
     }
-    return JsonWriter.write(all, Told::members);
+    return JsonWriter.write(all, Statement::members);
   }
 }

@@ -56,9 +56,10 @@ public enum Condition {
   /** Conditions that a bath brings about. */
   public static Set<Condition> ofBath(Quenchant q) {
     return switch (q.kind()) {
-      case OIL -> q.id().equals("canola") ? Set.of(OIL, VEGETABLE_OIL) : Set.of(OIL);
+      case OIL -> Set.of(OIL);
+      case VEGETABLE_OIL -> Set.of(OIL, VEGETABLE_OIL);
       case SALT -> Set.of(SALT);
-      default -> Set.of();
+      case AIR, PLATES, INSULATION, WATER -> Set.of();
     };
   }
 }

@@ -5,41 +5,14 @@ import seamsoak.billet.Coating;
 
 /** Why something must not be done as planned. */
 public sealed interface Danger {
-  /** What becomes of each. */
-  interface Cases<T> {
-    T of(CoatedJacket danger);
-
-    T of(SealedCan danger);
-
-    T of(HotSalt danger);
-
-    T of(HotOil danger);
-
-    T of(NitrateHeat danger);
-  }
-
-  <T> T as(Cases<T> cases);
-
   /** A jacket whose coating turns to poisonous fume. */
-  record CoatedJacket(Coating coating) implements Danger {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record CoatedJacket(Coating coating) implements Danger {}
 
   /** A can with something in it that makes gas, and no hole that is known of. */
-  record SealedCan(Can.Inside inside) implements Danger {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record SealedCan(Can.Inside inside) implements Danger {}
 
   /** A bath of nitrate salt hotter than it may ever be. */
-  record HotSalt(double celsius) implements Danger {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record HotSalt(double celsius) implements Danger {}
 
   /**
    * A bath of oil too near its flash point.
@@ -50,16 +23,8 @@ public sealed interface Danger {
    * @param ofLabel whether that is its own flash point, not that of such oil
    */
   record HotOil(double celsius, double bladeWarmsKelvin, double flashC, boolean ofLabel)
-      implements Danger {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+      implements Danger {}
 
   /** A blade to be brought in nitrate salt to a heat that it must never have. */
-  record NitrateHeat(double celsius) implements Danger {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record NitrateHeat(double celsius) implements Danger {}
 }

@@ -82,7 +82,7 @@ public final class HardStop {
     if (q.kind() == Quenchant.Kind.SALT && celsius > NITRATE_CELSIUS) {
       return Optional.of(new Danger.HotSalt(celsius));
     }
-    if (q.kind() != Quenchant.Kind.OIL) {
+    if (!q.kind().isOil()) {
       return Optional.empty();
     }
     Optional<Double> flash = known.bath().flash().map(Temperature::celsius);

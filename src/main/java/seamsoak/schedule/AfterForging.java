@@ -12,11 +12,6 @@ import seamsoak.soak.SoakAdvice;
 
 /** The first steps: down from the last forging heat, then the soak. */
 record AfterForging(Course course) {
-  private static final double FORGED_CELSIUS = Shop.DULL_KELVIN - ScheduleStep.ZERO_CELSIUS;
-
-  /** Time for pearlite to form throughout in a deep-hardening steel, min; judgement. */
-  static final double CHANGE_MINUTES = 120;
-
   private static final double CHANGE_BELOW_AC1 = 50;
   private static final double CHANGE_AT_MOST = 650;
 
@@ -34,15 +29,15 @@ record AfterForging(Course course) {
   Course coolDown() {
     Heats heats = course.heats();
     List<SteelNow> steels = course.steels();
-    Guard guard = Guard.of(steels, heats.section(), FORGED_CELSIUS, course.grainNumber());
+    Guard guard = Guard.of(steels, heats.section(), Shop.DULL_CELSIUS, course.grainNumber());
     boolean slow = guard.way() != Guard.Way.AIR;
     // It comes from the anvil, so even a kiln has to wait for it at the lower heat.
     Down down = heats.down(slow, changesAt(steels), Heater.FORGE);
     return course.carry(
         new ScheduleStep(
-            StepKind.COOL_DOWN.only(),
+            StepName.only(StepKind.COOL_DOWN),
             new Fire(down.inKiln() ? Heater.KILN : Heater.BENCH, Edge.SEALED, hardensInAir(guard)),
-            heats.down(down, FORGED_CELSIUS),
+            heats.down(down, Shop.DULL_CELSIUS),
             slow
                 ? new Task.CoolSlowly(
                     Optional.of(down.changesAtC()).filter(at -> down.inKiln()), guard)
@@ -50,7 +45,7 @@ record AfterForging(Course course) {
             List.of(
                 slow ? Check.Look.COLD_FILE_BITES : Check.Look.BLACK_BEFORE_STEEL,
                 Check.Look.CRACKS_AND_SEAMS)),
-        Structures.cooled(steels, heats, FORGED_CELSIUS, course.grainNumber(), down.inKiln()));
+        Structures.cooled(steels, heats, Shop.DULL_CELSIUS, course.grainNumber(), down.inKiln()));
   }
 
   /** What air does, held against what the steel asks for that hardens most deeply. */
@@ -58,16 +53,16 @@ record AfterForging(Course course) {
     double seconds = heats.airSeconds8to5();
     double grain = course.grainNumber();
     return new Task.CoolInAir(
-        heats.minutesToBlack(FORGED_CELSIUS),
-        heats.minutesToTouch(FORGED_CELSIUS),
+        heats.minutesToBlack(Shop.DULL_CELSIUS),
+        heats.minutesToTouch(Shop.DULL_CELSIUS),
         seconds,
         steels.stream()
             .filter(s -> s.hardens() && !s.beyondFormulas())
             .map(
                 s ->
-                    new Task.Allows(
-                        s.id(), s.allowsInAir(heats.section(), FORGED_CELSIUS, grain, seconds)))
-            .max(Comparator.comparingDouble(Task.Allows::seconds)));
+                    new Task.Allowance(
+                        s.id(), s.allowsInAir(heats.section(), Shop.DULL_CELSIUS, grain, seconds)))
+            .max(Comparator.comparingDouble(Task.Allowance::seconds)));
   }
 
   Course soak(SoakAdvice.Recommended soak) {
@@ -83,7 +78,7 @@ record AfterForging(Course course) {
     legs.addAll(heats.down(down, celsius));
     return course.carry(
         new ScheduleStep(
-            StepKind.SOAK.only(),
+            StepName.only(StepKind.SOAK),
             new Fire(
                 in, course.shop().edge(course.billet().soak().outsideTaken()), hardensInAir(guard)),
             legs,

@@ -9,6 +9,7 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.safety.Condition;
 import seamsoak.state.StageReport;
+import seamsoak.unit.Temperature;
 
 /**
  * Cold and tempers.
@@ -17,7 +18,7 @@ import seamsoak.state.StageReport;
  * @param quench that made it so
  */
 record AfterTheBath(Course course, QuenchChoice quench) {
-  private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
+  private static final double ZERO = Temperature.ZERO_CELSIUS;
   private static final double ROOM = QuenchedSteel.ROOM_CELSIUS;
   private static final double DRY_ICE = -75;
   private static final double NITROGEN = -190;
@@ -57,7 +58,7 @@ record AfterTheBath(Course course, QuenchChoice quench) {
     boolean dryIce = cold() == Equipment.Cold.DRY_ICE;
     return course.carry(
         new ScheduleStep(
-            StepKind.SUB_ZERO.only(),
+            StepName.only(StepKind.SUB_ZERO),
             new Fire(Heater.BENCH, Edge.SEALED, Set.of(Condition.SUB_ZERO)),
             List.of(
                 Leg.cooling(
@@ -71,7 +72,7 @@ record AfterTheBath(Course course, QuenchChoice quench) {
   Course tempered(Tempering t) {
     Course now = course;
     for (int i = 1; i <= Tempering.TIMES; i++) {
-      now = temper(now, StepKind.TEMPER.number(i), t);
+      now = temper(now, new StepName(StepKind.TEMPER, i), t);
     }
     return now;
   }
@@ -102,7 +103,7 @@ record AfterTheBath(Course course, QuenchChoice quench) {
         steels.stream()
             .map(
                 s ->
-                    new Task.FirstTemper.Tempered(
+                    new Task.FirstTemper.InTheTemper(
                         s.id(),
                         s.ownHeat(),
                         s.hardens() && !s.beyondFormulas()

@@ -52,7 +52,7 @@ record BenchWork(Course course) {
     double width = Math.min(to.widthMetres(), piece.size().widthMetres());
     return course.ground(
         new ScheduleStep(
-            StepKind.GRIND.only(),
+            StepName.only(StepKind.GRIND),
             Fire.NONE,
             List.of(),
             new Task.Grind(
@@ -72,7 +72,7 @@ record BenchWork(Course course) {
   private Course testEtch() {
     return course.carry(
         new ScheduleStep(
-            StepKind.TEST_ETCH.only(),
+            StepName.only(StepKind.TEST_ETCH),
             Fire.NONE,
             List.of(),
             new Task.TestEtch(),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import seamsoak.billet.Step;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.steel.TemperatureRange;
@@ -42,7 +43,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
 
   private Conflict soft(SteelNow s) {
     return new Conflict.SoftLayer(
-        s.id(),
+        List.of(s.id()),
         heat.edge().id(),
         inTheEdge(),
         s.lines().alwaysAustenite(),
@@ -63,7 +64,7 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
     }
     return heat.windows().stream()
         .filter(w -> w.sheet().filter(this::outside).isPresent())
-        .<Conflict>map(w -> new Conflict.HeatOutsideSheet(w.steel().id(), heat.celsius()))
+        .<Conflict>map(w -> new Conflict.HeatOutsideSheet(List.of(w.steel().id()), heat.celsius()))
         .toList();
   }
 
@@ -73,18 +74,15 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
   }
 
   private List<Conflict> ofQuench() {
-    List<Conflict> all = new ArrayList<>();
-    quench.steels().stream()
-        .filter(t -> t.middle() == Hardens.NO)
-        .map(this::softMiddle)
-        .forEach(all::add);
-    deepBesideShallow().ifPresent(all::add);
-    return all;
+    return Stream.concat(
+            quench.steels().stream().filter(t -> t.middle() == Hardens.NO).map(this::softMiddle),
+            deepBesideShallow().stream())
+        .toList();
   }
 
-  private Conflict softMiddle(QuenchChoice.Taken t) {
+  private Conflict softMiddle(QuenchChoice.Response t) {
     return new Conflict.SoftMiddle(
-        t.steel().id(),
+        List.of(t.steel().id()),
         t.allowsSeconds(),
         t.result().coreSeconds8to5(),
         quench.quenchant().name(),
@@ -93,21 +91,22 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
         t.steel().steel().heatTreatment().quench());
   }
 
-  private static double thickestMetres(QuenchChoice.Taken t, String id) {
+  private static double thickestMetres(QuenchChoice.Response t, String id) {
     return t.thickestMetres(t.steel().k().hardening().quenchants().find(id).orElseThrow());
   }
 
   private Optional<Conflict> deepBesideShallow() {
-    List<QuenchChoice.Taken> deepest =
+    List<QuenchChoice.Response> deepest =
         quench.steels().stream()
             .sorted(Comparator.comparingDouble(t -> t.austenite().idealDiameterMetres()))
             .toList();
-    QuenchChoice.Taken shallow = deepest.get(0);
-    QuenchChoice.Taken deep = deepest.get(deepest.size() - 1);
+    QuenchChoice.Response shallow = deepest.get(0);
+    QuenchChoice.Response deep = deepest.get(deepest.size() - 1);
     return deep.austenite().idealDiameterMetres()
                 > MUCH_DEEPER * shallow.austenite().idealDiameterMetres()
             && quench.quenchant().kind() == Quenchant.Kind.WATER
-        ? Optional.of(new Conflict.DeepBesideShallow(shallow.steel().id(), deep.steel().id()))
+        ? Optional.of(
+            new Conflict.DeepBesideShallow(List.of(shallow.steel().id(), deep.steel().id())))
         : Optional.empty();
   }
 
@@ -116,12 +115,12 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
     String edge = heat.edge().id();
     double edgeHrc = temper.hrc(heat.edge());
     if (Math.abs(edgeHrc - temper.wantedHrc()) > 1) {
-      all.add(new Conflict.HardnessOutOfReach(edge, temper.wantedHrc(), edgeHrc));
+      all.add(new Conflict.HardnessOutOfReach(List.of(edge), temper.wantedHrc(), edgeHrc));
     }
     for (HardeningHeat.Window w : heat.windows()) {
       double hrc = temper.hrc(w.steel());
       if (Math.abs(hrc - edgeHrc) > HRC_APART) {
-        all.add(new Conflict.TemperParts(edge, edgeHrc, w.steel().id(), hrc));
+        all.add(new Conflict.TemperParts(List.of(edge, w.steel().id()), edgeHrc, hrc));
       }
     }
     return all;

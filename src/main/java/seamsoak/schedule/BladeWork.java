@@ -23,7 +23,7 @@ import seamsoak.state.BathAtHand;
  * @param baths at hand
  */
 record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand> baths) {
-  Treated treated() {
+  Treatment treatment() {
     Softening softening = new Softening(cycled);
     Course annealed = softening.anneal(guard);
     BenchWork.Section to = BenchWork.section(annealed);
@@ -57,7 +57,7 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
     }
     conflicts.addAll(new BladeConflicts(tempered, heat, quench, temper).all());
     Media media = new Media(cycled.shop().correlations(), section, heat.celsius(), grain);
-    return new Treated(
+    return new Treatment(
         tempered,
         conflicts,
         stops,

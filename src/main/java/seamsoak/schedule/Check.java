@@ -5,23 +5,6 @@ import java.util.Optional;
 
 /** What a smith can look for at a step. */
 public sealed interface Check {
-  /** What becomes of each. */
-  interface Cases<T> {
-    T of(Look check);
-
-    T of(Color check);
-
-    T of(Magnet check);
-
-    T of(MagnetBelow check);
-
-    T of(TestPiece check);
-
-    T of(FinishGrinding check);
-  }
-
-  <T> T as(Cases<T> cases);
-
   /** Those without a number. */
   enum Look implements Check {
     COLD_FILE_BITES,
@@ -45,51 +28,26 @@ public sealed interface Check {
     NO_PINGING,
     THERMOMETER,
     FILE_BARELY_BITES;
-
-    @Override
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
   }
 
   /** Its color, in all the words that tables have for it. */
-  record Color(List<String> words) implements Check {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record Color(List<String> words) implements Check {}
 
   /** Where each steel lets go of the magnet on the way up. */
-  record Magnet(List<LetsGo> steels) implements Check {
+  record Magnet(List<Release> steels) implements Check {
     /** Where a steel does, or never held it. */
-    public record LetsGo(String steel, Optional<Between> where) {}
+    public record Release(String steel, Optional<Between> where) {}
 
     /** A range of temperature. */
     public record Between(double lowC, double highC) {}
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
   }
 
   /** How far below the heat the last of the magnet's pull goes. */
-  record MagnetBelow(double kelvin) implements Check {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record MagnetBelow(double kelvin) implements Check {}
 
   /** A piece hardened and broken. */
-  record TestPiece(double hardenC) implements Check {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record TestPiece(double hardenC) implements Check {}
 
   /** The skin that the heats since grinding have left. */
-  record FinishGrinding(double skinMetres) implements Check {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record FinishGrinding(double skinMetres) implements Check {}
 }

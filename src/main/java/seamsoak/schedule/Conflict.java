@@ -8,73 +8,27 @@ import seamsoak.steel.TemperatureRange;
 
 /** Something that the steels of a billet, or their sheets, do not agree on. */
 public sealed interface Conflict {
-  /** What becomes of each. */
-  interface Cases<T> {
-    T of(DisputedSheets conflict);
-
-    T of(JacketOn conflict);
-
-    T of(HardAndSoftInAir conflict);
-
-    T of(NoKiln conflict);
-
-    T of(BeyondFormulas conflict);
-
-    T of(NothingHardens conflict);
-
-    T of(TooThin conflict);
-
-    T of(NoCommonHeat conflict);
-
-    T of(HeatOutsideSheet conflict);
-
-    T of(SoftLayer conflict);
-
-    T of(SoftMiddle conflict);
-
-    T of(DeepBesideShallow conflict);
-
-    T of(HardnessOutOfReach conflict);
-
-    T of(TemperParts conflict);
-  }
-
-  <T> T as(Cases<T> cases);
-
   /** Steels that it is between. */
   List<String> steels();
+
+  /** The first of them, or the only one. */
+  default String steel() {
+    return steels().get(0);
+  }
 
   /** Whether for it nothing of a billet may be hardened. */
   default boolean leavesSoft() {
     return this instanceof BeyondFormulas || this instanceof NothingHardens;
   }
 
-  /** From where to where a steel hardens, C. */
-  record Window(String steel, double lowC, double highC) {}
+  /** From where to where a steel hardens well, C, by its sheet or by its carbon. */
+  record Window(String steel, double lowC, double highC, boolean bySheet) {}
 
   /** The sheets of a steel disagree on a treatment, or forbid it. */
-  record DisputedSheets(String steel, Dispute dispute) implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(steel);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record DisputedSheets(List<String> steels, Dispute dispute) implements Conflict {}
 
   /** The jacket is still on the billet. */
-  record JacketOn(String steel) implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(steel);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record JacketOn(List<String> steels) implements Conflict {}
 
   /**
    * Some harden in still air while others stay soft.
@@ -85,22 +39,14 @@ public sealed interface Conflict {
    * @param surely whether all of the hard ones surely do
    */
   record HardAndSoftInAir(List<String> steels, List<String> hard, List<String> soft, boolean surely)
-      implements Conflict {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+      implements Conflict {}
 
   /**
    * A steel hardens in air, and no kiln can cool it slowly.
    *
    * @param surely whether it surely does
    */
-  record NoKiln(List<String> steels, boolean surely) implements Conflict {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record NoKiln(List<String> steels, boolean surely) implements Conflict {}
 
   /**
    * No formula reaches a steel that hardens.
@@ -109,31 +55,15 @@ public sealed interface Conflict {
    * @param others that the schedule is for, with their windows
    * @param apart whether it hardens only above their heat
    */
-  record BeyondFormulas(String steel, HeatTreatment sheet, List<Window> others, boolean apart)
-      implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(steel);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record BeyondFormulas(
+      List<String> steels, HeatTreatment sheet, List<Window> others, boolean apart)
+      implements Conflict {}
 
   /** No steel has the carbon to harden. */
-  record NothingHardens(List<String> steels) implements Conflict {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record NothingHardens(List<String> steels) implements Conflict {}
 
   /** With the skin off, less is left than the blade is to have. */
-  record TooThin(List<String> steels, double leftMetres) implements Conflict {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record TooThin(List<String> steels, double leftMetres) implements Conflict {}
 
   /** The windows of hardening do not meet; the heat is that of the edge. */
   record NoCommonHeat(List<Window> windows, String edge, double celsius) implements Conflict {
@@ -141,23 +71,10 @@ public sealed interface Conflict {
     public List<String> steels() {
       return windows.stream().map(Window::steel).toList();
     }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
   }
 
   /** A heat outside a published range, though the window that carbon asks for holds it. */
-  record HeatOutsideSheet(String steel, double celsius) implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(steel);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record HeatOutsideSheet(List<String> steels, double celsius) implements Conflict {}
 
   /**
    * A steel stays soft.
@@ -169,22 +86,13 @@ public sealed interface Conflict {
    * @param carbonPct by then, wt%
    */
   record SoftLayer(
-      String steel,
+      List<String> steels,
       String edge,
       boolean inTheEdge,
       boolean never,
       Optional<TemperatureRange> ownHeat,
       double carbonPct)
-      implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(steel);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+      implements Conflict {}
 
   /**
    * The middle does not harden in the fastest bath.
@@ -197,58 +105,22 @@ public sealed interface Conflict {
    * @param sheetQuench what its sheet quenches it in
    */
   record SoftMiddle(
-      String steel,
+      List<String> steels,
       double allowsSeconds,
       double takesSeconds,
       String bath,
       double throughInOilMetres,
       double throughInBrineMetres,
       Optional<String> sheetQuench)
-      implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(steel);
-    }
+      implements Conflict {}
 
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
-
-  /** A steel that needs water beside one that hardens far more deeply. */
-  record DeepBesideShallow(String shallow, String deep) implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(shallow, deep);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  /** The first needs water, and the other hardens far more deeply. */
+  record DeepBesideShallow(List<String> steels) implements Conflict {}
 
   /** The hardness wanted at the edge cannot be had within the tempers that its sheet allows. */
-  record HardnessOutOfReach(String steel, double wantedHrc, double comesToHrc) implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(steel);
-    }
+  record HardnessOutOfReach(List<String> steels, double wantedHrc, double comesToHrc)
+      implements Conflict {}
 
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
-
-  /** One temper leaves the edge and another steel far apart. */
-  record TemperParts(String edge, double edgeHrc, String other, double otherHrc)
-      implements Conflict {
-    @Override
-    public List<String> steels() {
-      return List.of(edge, other);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  /** One temper leaves the edge, which is the first, and another steel far apart. */
+  record TemperParts(List<String> steels, double edgeHrc, double otherHrc) implements Conflict {}
 }

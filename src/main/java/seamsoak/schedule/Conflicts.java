@@ -17,24 +17,23 @@ record Conflicts(Course course, Guard guard) {
     List<Conflict> all = new ArrayList<>();
     for (SteelNow s : steels) {
       for (Dispute d : s.steel().disputes()) {
-        all.add(new Conflict.DisputedSheets(s.id(), d));
+        all.add(new Conflict.DisputedSheets(List.of(s.id()), d));
       }
     }
     course
         .piece()
         .jacket()
         .filter(j -> BenchWork.jacketed(course.piece()))
-        .map(j -> new Conflict.JacketOn(j.name()))
+        .map(j -> new Conflict.JacketOn(List.of(j.name())))
         .ifPresent(all::add);
     airAndSoft(steels).ifPresent(all::add);
     if (guard.way() != Guard.Way.AIR && !course.heats().kiln()) {
       all.add(new Conflict.NoKiln(names(steels), guard.slow()));
     }
-    for (SteelNow s : steels) {
-      if (s.hardens() && s.beyondFormulas()) {
-        all.add(beyond(s));
-      }
-    }
+    steels.stream()
+        .filter(s -> s.hardens() && s.beyondFormulas())
+        .map(this::beyond)
+        .forEach(all::add);
     if (steels.stream().noneMatch(SteelNow::hardens)) {
       all.add(new Conflict.NothingHardens(names(steels)));
     }
@@ -43,19 +42,12 @@ record Conflicts(Course course, Guard guard) {
 
   private Conflict beyond(SteelNow s) {
     Optional<HardeningHeat> others = HardeningHeat.of(course.steels(), Optional.empty());
+    double lowest = s.steel().heatTreatment().harden().map(r -> r.lowC()).orElse(0.0);
     return new Conflict.BeyondFormulas(
-        s.id(),
+        List.of(s.id()),
         s.steel().heatTreatment(),
         others.map(HardeningHeat::told).orElse(List.of()),
-        others
-            .filter(
-                h ->
-                    s.steel()
-                        .heatTreatment()
-                        .harden()
-                        .filter(r -> r.lowC() > h.celsius())
-                        .isPresent())
-            .isPresent());
+        others.isPresent() && lowest > others.get().celsius());
   }
 
   private Optional<Conflict> airAndSoft(List<SteelNow> steels) {

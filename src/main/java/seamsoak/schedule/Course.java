@@ -18,9 +18,6 @@ import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
 import seamsoak.state.StageReport;
-import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.UnitSystem;
 
 /**
  * A piece of metal on its way through a schedule, and what has been done to it. Each step makes the
@@ -39,7 +36,7 @@ record Course(
     Workpiece piece,
     double grainMetres,
     Set<Condition> on,
-    List<Done> done) {
+    List<Entry> done) {
   /** Colder than this no carbon moves and nothing scales to speak of. */
   private static final double IDLE_KELVIN = 773.15;
 
@@ -51,7 +48,7 @@ record Course(
    * @param piece after it
    * @param after what is told of that
    */
-  record Done(
+  record Entry(
       ScheduleStep step, List<Caution> cautions, Workpiece piece, ScheduleAdvice.After after) {}
 
   static Course begin(Workshop workshop, Workpiece start, double grainMetres) {
@@ -64,10 +61,6 @@ record Course(
 
   Shop shop() {
     return workshop.shop();
-  }
-
-  UnitSystem units() {
-    return workshop.units();
   }
 
   Grain grains() {
@@ -95,21 +88,6 @@ record Course(
 
   Fire open(double celsius) {
     return open(celsius, Set.of());
-  }
-
-  /** A temperature as the answer shows it. */
-  String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units());
-  }
-
-  /** A range as the answer shows it. */
-  String between(double low, double high) {
-    return show(low) + (show(low).equals(show(high)) ? "" : " to " + show(high));
-  }
-
-  /** A published range as the answer shows it. */
-  String between(TemperatureRange range) {
-    return between(range.lowC(), range.highC());
   }
 
   Check color(double celsius) {
@@ -181,28 +159,28 @@ record Course(
                 SeamCrossing.of(places).stream()
                     .filter(c -> c.shows(workshop.visibility()))
                     .count(),
-            Remarks.deepest(lines),
+            LineReport.deepestPct(lines),
             grains().number(grain),
             StageReport.skinMetres(left) * 1e3,
             StageReport.layers(left),
             lines,
             becomes,
             left.size().thicknessMetres() * 1e3);
-    List<Done> all = new ArrayList<>(done);
-    all.add(new Done(step, cautions, left, after));
+    List<Entry> all = new ArrayList<>(done);
+    all.add(new Entry(step, cautions, left, after));
     return new Course(workshop, start, left, grain, wrapped, List.copyOf(all));
   }
 
   List<ScheduleStep> planned() {
-    return done.stream().map(Done::step).toList();
+    return done.stream().map(Entry::step).toList();
   }
 
   List<ScheduleAdvice.After> after() {
-    return done.stream().map(Done::after).toList();
+    return done.stream().map(Entry::after).toList();
   }
 
   /** The metal after the first step of a kind, if there was one. */
   Optional<Workpiece> after(StepKind kind) {
-    return done.stream().filter(d -> d.step().kind() == kind).findFirst().map(Done::piece);
+    return done.stream().filter(d -> d.step().kind() == kind).findFirst().map(Entry::piece);
   }
 }

@@ -12,14 +12,8 @@ import seamsoak.steel.TemperatureRange;
 
 /** Normalizing, and the cycles that refine the grain as far as it pays. */
 record Cycles(Course course) {
-  /** Above the highest upper critical temperature when normalizing, K (common glossary: 38). */
-  static final double NORMALIZE_ABOVE = 40;
-
   /** Least above it, where published ranges are cooler, K; judgement. */
   private static final double LEAST_ABOVE = 15;
-
-  /** Fine enough for a blade: finer shows in no fracture and costs hardening depth; judgement. */
-  static final double FINE_ENOUGH = 10;
 
   /** A cycle that gains less than this many numbers is not worth its scale; judgement. */
   private static final double LEAST_GAIN = 0.5;
@@ -27,7 +21,6 @@ record Cycles(Course course) {
   /** Steel that hardens deeper than this loses nothing that matters to fine grain; judgement. */
   private static final double DEEP_METRES = 60e-3;
 
-  static final int MOST_CYCLES = 5;
   private static final double CYCLE_MINUTES = 5;
 
   /** A temperature and what the grain comes to. */
@@ -36,7 +29,7 @@ record Cycles(Course course) {
   /** The temperature to normalize at, drawn into the range that its steels' sheets share. */
   static double normalizeCelsius(List<SteelNow> steels) {
     SteelNow highest = highest(steels);
-    double celsius = roundUp(highest.upperC() + NORMALIZE_ABOVE, 10);
+    double celsius = roundUp(highest.upperC() + Margins.NORMALIZE_ABOVE, 10);
     double low = 0;
     double high = Double.POSITIVE_INFINITY;
     for (SteelNow s : hardening(steels)) {
@@ -70,7 +63,7 @@ record Cycles(Course course) {
     SteelNow highest = highest(steels);
     return course.carry(
         new ScheduleStep(
-            StepKind.NORMALIZE.only(),
+            StepName.only(StepKind.NORMALIZE),
             course.open(celsius, AfterForging.hardensInAir(guard)),
             legs,
             new Task.Normalize(
@@ -85,14 +78,15 @@ record Cycles(Course course) {
         Structures.cooled(steels, heats, celsius, course.grainNumber(), false));
   }
 
-  private static Task.Normalize.Drawn drawn(
+  private static Task.Normalize.Draw drawn(
       List<SteelNow> steels, SteelNow highest, double celsius) {
-    if (celsius == roundUp(highest.upperC() + NORMALIZE_ABOVE, 10) || !shared(steels, celsius)) {
-      return Task.Normalize.Drawn.NOT;
+    if (celsius == roundUp(highest.upperC() + Margins.NORMALIZE_ABOVE, 10)
+        || !shared(steels, celsius)) {
+      return Task.Normalize.Draw.NOT;
     }
     return steels.size() == 1
-        ? Task.Normalize.Drawn.INTO_ITS_RANGE
-        : Task.Normalize.Drawn.INTO_THE_RANGE_SHARED;
+        ? Task.Normalize.Draw.INTO_ITS_RANGE
+        : Task.Normalize.Draw.INTO_THE_RANGE_SHARED;
   }
 
   /** Cycles down to the hardening heat, as many as pay. */
@@ -101,7 +95,7 @@ record Cycles(Course course) {
     int n = plan.celsius().size();
     Course now = course;
     for (int i = 1; i <= n; i++) {
-      StepName name = n == 1 ? StepKind.REFINE.only() : StepKind.REFINE.number(i);
+      StepName name = n == 1 ? StepName.only(StepKind.REFINE) : new StepName(StepKind.REFINE, i);
       now = new Cycles(now).cycle(name, guard, plan, last);
     }
     return now;
@@ -170,7 +164,7 @@ record Cycles(Course course) {
                 celsius, c -> Leg.curve(legs(heats, down(heats, guard, c, at), c)));
     double best = course.grainMetres();
     List<Double> chosen = List.of();
-    for (int n = 1; n <= MOST_CYCLES; n++) {
+    for (int n = 1; n <= Margins.MOST_CYCLES; n++) {
       List<Double> celsius = descending(from, last, n);
       double metres = course.grainMetres();
       for (double c : celsius) {
@@ -182,7 +176,7 @@ record Cycles(Course course) {
       }
       best = metres;
       chosen = celsius;
-      if (course.grains().number(metres) >= FINE_ENOUGH) {
+      if (course.grains().number(metres) >= Margins.FINE_ENOUGH) {
         break;
       }
     }
@@ -203,7 +197,7 @@ record Cycles(Course course) {
         celsius,
         down,
         number,
-        number >= FINE_ENOUGH,
+        number >= Margins.FINE_ENOUGH,
         course.grains().number(plan.oneMoreMetres()) - number,
         costPct(number));
   }
@@ -227,7 +221,7 @@ record Cycles(Course course) {
     return hardening(course.steels()).stream()
         .min(
             Comparator.comparingDouble(
-                s -> s.quenched(s.upperC(), FINE_ENOUGH).idealDiameterMetres()))
+                s -> s.quenched(s.upperC(), Margins.FINE_ENOUGH).idealDiameterMetres()))
         .orElseThrow();
   }
 
@@ -236,7 +230,7 @@ record Cycles(Course course) {
         steels.stream()
             .map(
                 s ->
-                    new Check.Magnet.LetsGo(
+                    new Check.Magnet.Release(
                         s.id(),
                         s.lines().alwaysAustenite()
                             ? Optional.empty()

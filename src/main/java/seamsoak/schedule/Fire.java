@@ -20,10 +20,6 @@ record Fire(Heater in, Edge outside, Set<Condition> more) {
     more = Set.copyOf(more);
   }
 
-  Fire(Heater in, Edge outside) {
-    this(in, outside, Set.of());
-  }
-
   /**
    * What holds at it.
    *

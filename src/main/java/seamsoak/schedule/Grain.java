@@ -1,6 +1,5 @@
 package seamsoak.schedule;
 
-import java.util.Locale;
 import java.util.Optional;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stack;
@@ -9,12 +8,6 @@ import seamsoak.steel.Composition;
 
 /** Austenite grains through heats: new ones form on the way up, and then they grow. */
 final class Grain {
-  /**
-   * Size of new grains, of those before them. Judgement: with it a coarse billet comes down to ASTM
-   * 10 in about three cycles, as smiths find; the share lies between a half and a fifth.
-   */
-  static final double NEW_SHARE = 0.35;
-
   private final Shop shop;
   private final Composition body;
   private final double changesKelvin;
@@ -41,14 +34,6 @@ final class Grain {
     return mean;
   }
 
-  /** How it is reckoned, in words. */
-  static String words() {
-    return String.format(
-        Locale.ROOT,
-        "grains: each pass through the critical range makes new ones of %.2f times the size",
-        NEW_SHARE);
-  }
-
   /** Grain size after a curve, m; one that begins above the critical range makes no new grains. */
   double after(HeatCurve curve, double beforeMetres) {
     if (curve.segments().isEmpty() || curve.peakKelvin() < changesKelvin) {
@@ -70,7 +55,8 @@ final class Grain {
     return shop.correlations()
         .forging()
         .grainGrowth()
-        .metresAfter(body, passes ? NEW_SHARE * beforeMetres : beforeMetres, seconds, kelvin);
+        .metresAfter(
+            body, passes ? Margins.NEW_SHARE * beforeMetres : beforeMetres, seconds, kelvin);
   }
 
   /** Grain number after a curve, whatever the grains were before. */

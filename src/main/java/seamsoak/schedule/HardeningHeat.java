@@ -1,6 +1,5 @@
 package seamsoak.schedule;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.property.hardening.HardeningWindow;
@@ -42,11 +41,8 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
 
   /** Empty when no steel hardens. */
   static Optional<HardeningHeat> of(List<SteelNow> steels, Optional<String> wantedEdge) {
-    List<Window> windows = new ArrayList<>();
-    steels.stream()
-        .filter(s -> s.hardens() && !s.beyondFormulas())
-        .map(Window::of)
-        .forEach(windows::add);
+    List<Window> windows =
+        steels.stream().filter(s -> s.hardens() && !s.beyondFormulas()).map(Window::of).toList();
     if (windows.isEmpty()) {
       return Optional.empty();
     }
@@ -66,13 +62,16 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
     double shared =
         edge.k().hardening().window().heatCelsius(windows.stream().map(Window::range).toList());
     double celsius = Math.max(own.lowC(), Math.min(own.highC(), shared));
-    return Optional.of(new HardeningHeat(celsius, edge, List.copyOf(windows)));
+    return Optional.of(new HardeningHeat(celsius, edge, windows));
   }
 
   /** The windows as an answer has them. */
   List<Conflict.Window> told() {
     return windows.stream()
-        .map(w -> new Conflict.Window(w.steel().id(), w.range().lowC(), w.range().highC()))
+        .map(
+            w ->
+                new Conflict.Window(
+                    w.steel().id(), w.range().lowC(), w.range().highC(), w.sheet().isPresent()))
         .toList();
   }
 
@@ -88,22 +87,11 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
       if (w.steel().overEutectoid()) {
         minutes = Math.max(minutes, 10);
       }
-      minutes = Math.max(minutes, leastStated(w.steel()));
+      minutes = Math.max(minutes, w.steel().steel().heatTreatment().leastSoakMinutes().orElse(0));
     }
     return carbideIsCoarse && windows.stream().anyMatch(w -> w.steel().overEutectoid())
         ? minutes + 5
         : minutes;
-  }
-
-  private static double leastStated(SteelNow steel) {
-    return steel
-        .steel()
-        .heatTreatment()
-        .soakMinutes()
-        .map(words -> words.split("[^0-9.]+")[0])
-        .filter(number -> !number.isEmpty())
-        .map(Double::parseDouble)
-        .orElse(0.0);
   }
 
   static double round(double celsius) {

@@ -2,7 +2,6 @@ package seamsoak.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Size;
@@ -10,10 +9,12 @@ import seamsoak.heat.Environment;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heat.Section;
 import seamsoak.heat.SectionCurve;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.property.section.FurnaceHeat;
 import seamsoak.property.section.SectionHeat;
 import seamsoak.schedule.ScheduleAdvice.Corner;
+import seamsoak.unit.Temperature;
 
 /**
  * How a piece heats and cools in this shop; makes the parts of steps.
@@ -23,21 +24,11 @@ import seamsoak.schedule.ScheduleAdvice.Corner;
  * @param size of the piece
  */
 record Heats(Shop shop, Equipment equipment, Size size) {
-  private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
-  static final double ROOM_CELSIUS = ScheduleStep.ROOM_KELVIN - ZERO;
-  private static final double BLACK_CELSIUS = Shop.BLACK_KELVIN - ZERO;
-
-  /** A hold counts from when the core is this near, K. */
-  private static final double CLOSE_KELVIN = 15;
-
-  /** Walls and gas of a forge above the work it is held at, K; judgement. */
-  private static final double FORGE_ABOVE = 50;
+  private static final double ZERO = Temperature.ZERO_CELSIUS;
+  private static final double ROOM_CELSIUS = QuenchedSteel.ROOM_CELSIUS;
 
   /** Film coefficient of molten salt, W/m2/K; judgement. */
   private static final double SALT_FILM = 600;
-
-  /** A closed kiln that is switched off falls about this fast at red heat, C/h; judgement. */
-  private static final double KILN_FALLS = 120;
 
   /** A fire above this is no kitchen's. */
   private static final double OVEN_CELSIUS = 260;
@@ -45,19 +36,11 @@ record Heats(Shop shop, Equipment equipment, Size size) {
   /** What a piece is buried in, an id of the quenchants. */
   private static final String ASH = "vermiculite";
 
+  /** Time for pearlite to form throughout in a deep-hardening steel, min; judgement. */
+  private static final double CHANGE_MINUTES = 120;
+
   private static final double STEP_KELVIN = 25;
   private static final double WARM_CELSIUS = 50;
-
-  /** How its rises are reckoned, in words. */
-  static String rises() {
-    return String.format(
-        Locale.ROOT,
-        "a hold counts from when the core is within %.0f C; a forge is %.0f C hotter than the work;"
-            + " a kiln that is off falls %.0f C per hour",
-        CLOSE_KELVIN,
-        FORGE_ABOVE,
-        KILN_FALLS);
-  }
 
   Section section() {
     return new Section(size.thicknessMetres(), size.widthMetres());
@@ -93,17 +76,15 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     double from = fromCelsius + ZERO;
     Environment around =
         switch (in) {
-          case FORGE -> furnace.forge(to + FORGE_ABOVE);
+          case FORGE -> furnace.forge(to + Margins.FORGE_ABOVE);
           case SALT -> Environment.steady(to, SALT_FILM, 0);
           case KILN, OVEN, BENCH -> furnace.kiln(to);
         };
-    double close = Math.min(CLOSE_KELVIN, (to - from) / 2);
+    double close = Math.min(Margins.CLOSE_KELVIN, (to - from) / 2);
     SectionCurve curve = sections().heat(section(), from, around, to - close);
     HeatCurve core = reaching(curve.core(STEP_KELVIN), to);
     List<Corner> face = Leg.corners(curve.face(STEP_KELVIN));
-    return in == Heater.KILN
-        ? Leg.rise(core, face, () -> lagMinutes(from, to, close))
-        : Leg.rise(core, face);
+    return Leg.rise(core, face, in == Heater.KILN ? () -> lagMinutes(from, to, close) : Leg.NO_LAG);
   }
 
   /** The last piece drawn up to where the hold begins. */
@@ -128,7 +109,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
 
   /** In still air to black; nothing when it is black already. */
   List<Leg> air(double fromCelsius) {
-    if (fromCelsius <= BLACK_CELSIUS) {
+    if (fromCelsius <= Shop.BLACK_CELSIUS) {
       return List.of();
     }
     return List.of(
@@ -162,13 +143,13 @@ record Heats(Shop shop, Equipment equipment, Size size) {
                 choice.quenchant(),
                 choice.quenchant().severity(),
                 bath,
-                bath + CLOSE_KELVIN);
+                bath + Margins.CLOSE_KELVIN);
     return of(new Coolant.Bath(choice.quenchant().id()), curve);
   }
 
   /** Down with the kiln at a rate, the fastest it falls unless that is slower. */
   Leg falling(double fromCelsius, double toCelsius, double perHour) {
-    double hours = (fromCelsius - toCelsius) / Math.min(perHour, KILN_FALLS);
+    double hours = (fromCelsius - toCelsius) / Math.min(perHour, Margins.KILN_FALLS);
     return Leg.cooling(
         Coolant.Plain.KILN,
         new HeatCurve(
@@ -185,9 +166,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     List<Leg> legs = new ArrayList<>();
     legs.add(there);
     legs.add(
-        Leg.cooling(
-            Coolant.Plain.KILN,
-            HeatCurve.hold(atCelsius + ZERO, AfterForging.CHANGE_MINUTES * 60)));
+        Leg.cooling(Coolant.Plain.KILN, HeatCurve.hold(atCelsius + ZERO, CHANGE_MINUTES * 60)));
     legs.addAll(air(atCelsius));
     return legs;
   }
@@ -197,7 +176,11 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     double to = toCelsius + ZERO;
     SectionCurve curve =
         sections()
-            .heat(section(), fromCelsius + ZERO, sections().furnace().kiln(to), to + CLOSE_KELVIN);
+            .heat(
+                section(),
+                fromCelsius + ZERO,
+                sections().furnace().kiln(to),
+                to + Margins.CLOSE_KELVIN);
     return Leg.cooling(
         Coolant.Plain.KILN,
         reaching(curve.core(STEP_KELVIN), to),
@@ -235,7 +218,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     return switch (down.way()) {
       case STILL_AIR -> air(fromCelsius);
       case BURIED -> List.of(buried(fromCelsius));
-      case FALLS_IN_KILN -> changedInKiln(falling(fromCelsius, at, KILN_FALLS), at);
+      case FALLS_IN_KILN -> changedInKiln(falling(fromCelsius, at, Margins.KILN_FALLS), at);
       case INTO_KILN -> changedInKiln(into(fromCelsius, at), at);
     };
   }

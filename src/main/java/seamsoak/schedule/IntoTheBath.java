@@ -45,14 +45,14 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     Optional<Double> pre = preHeatC();
     Course warm = pre.map(this::preHeat).orElse(course);
     return warm.carry(
-        quenched(pre.orElse(Heats.ROOM_CELSIUS), refused),
+        quenched(pre.orElse(QuenchedSteel.ROOM_CELSIUS), refused),
         Structures.quenched(warm.steels(), quench, QuenchedSteel.ROOM_CELSIUS));
   }
 
   private Course preHeat(double celsius) {
     return course.carry(
         new ScheduleStep(
-            StepKind.PRE_HEAT.only(),
+            StepName.only(StepKind.PRE_HEAT),
             course.open(celsius),
             course.heats().upAndHold(celsius, 10),
             new Task.PreHeat(celsius),
@@ -68,7 +68,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     double wanted = heat.holdMinutes(coarse);
     double minutes = in == Heater.FORGE ? FORGE_MINUTES : wanted;
     return new ScheduleStep(
-        StepKind.HARDEN.only(),
+        StepName.only(StepKind.HARDEN),
         new Fire(in, open.outside(), open.more()),
         List.of(
             heats.rise(fromCelsius, celsius, in),
@@ -85,12 +85,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
         quench.quenchant().name(),
         quench.quenchant().kind(),
         quench.celsius(),
-        heat.windows().stream()
-            .map(
-                w ->
-                    new Task.Harden.Window(
-                        w.steel().id(), w.range().lowC(), w.range().highC(), w.sheet().isPresent()))
-            .toList(),
+        heat.told(),
         minutes,
         wanted,
         heat.windows().stream().anyMatch(w -> w.steel().overEutectoid()),

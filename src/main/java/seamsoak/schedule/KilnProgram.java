@@ -40,68 +40,45 @@ record KilnProgram(Kiln kiln) {
     List<Leg> legs = step.legs();
     for (int i = 0; i < legs.size(); i++) {
       Leg leg = legs.get(i);
-      boolean falls = leg.coolsIn(Coolant.Plain.KILN);
+      List<Leg> later = legs.subList(i + 1, legs.size());
       if (leg.kind() == Segment.Kind.RISE) {
-        double stay = stays(legs, i + 1);
-        all.add(
-            line(
-                step,
-                all,
-                climb(),
-                leg.toC(),
-                leg.lag().getAsDouble() + stay,
-                then(legs, i, goesOn)));
-      } else if (falls && leg.fromC() > leg.toC() + 1) {
+        all.add(line(step.name(), all.size() + 1, climb(), leg, later, goesOn));
+      } else if (leg.coolsIn(Coolant.Plain.KILN) && leg.fromC() > leg.toC() + 1) {
         double perHour = (leg.fromC() - leg.toC()) / (leg.minutes() / 60);
         // What comes hot from the anvil goes into a kiln that waits at the lower heat.
         double rate = i == 0 ? climb() : -perHour;
-        all.add(line(step, all, rate, leg.toC(), stays(legs, i + 1), then(legs, i, goesOn)));
+        all.add(line(step.name(), all.size() + 1, rate, leg, later, goesOn));
       }
     }
     return all;
-  }
-
-  private static ProgramLine line(
-      ScheduleStep step, List<ProgramLine> before, double rate, double to, double stay, Next next) {
-    return new ProgramLine(
-        step.name(), before.size() + 1, rate, to, stay, next.then(), next.quenchant());
   }
 
   private double climb() {
     return kiln.rampTaken().kelvinPerHour();
   }
 
-  /** Minutes held from a leg on. */
-  private static double stays(List<Leg> legs, int from) {
-    double minutes = 0;
-    for (int i = from;
-        i < legs.size() && Math.abs(legs.get(i).fromC() - legs.get(i).toC()) < 1;
-        i++) {
-      minutes += legs.get(i).minutes();
-    }
-    return minutes;
+  private static ProgramLine line(
+      StepName step, int number, double rate, Leg leg, List<Leg> later, boolean goesOn) {
+    double stay = later.stream().takeWhile(Leg::level).mapToDouble(Leg::minutes).sum();
+    Optional<Leg> next = later.stream().dropWhile(Leg::level).findFirst();
+    Then end = goesOn || leg.toC() < WARM_CELSIUS ? Then.GO_ON : Then.TAKE_OUT;
+    Then then = next.map(KilnProgram::then).orElse(end);
+    Optional<Coolant> bath = next.flatMap(Leg::cool).filter(c -> then == Then.QUENCH);
+    return new ProgramLine(
+        step,
+        number,
+        rate,
+        leg.toC(),
+        leg.lag().getAsDouble() + stay,
+        then,
+        bath.map(Coolant::word));
   }
 
-  /** What follows a segment, and the bath where that is a quench. */
-  private record Next(Then then, Optional<String> quenchant) {
-    static final Next GO_ON = new Next(Then.GO_ON, Optional.empty());
-    static final Next TAKE_OUT = new Next(Then.TAKE_OUT, Optional.empty());
-  }
-
-  private static Next then(List<Leg> legs, int at, boolean goesOn) {
-    int next = at + 1;
-    while (next < legs.size() && Math.abs(legs.get(next).fromC() - legs.get(next).toC()) < 1) {
-      next++;
+  /** What to do for the leg that follows. */
+  private static Then then(Leg next) {
+    if (next.cool().isEmpty() || next.coolsIn(Coolant.Plain.KILN)) {
+      return Then.GO_ON;
     }
-    if (next >= legs.size()) {
-      return goesOn || legs.get(at).toC() < WARM_CELSIUS ? Next.GO_ON : Next.TAKE_OUT;
-    }
-    Leg cooling = legs.get(next);
-    if (cooling.cool().isEmpty() || cooling.coolsIn(Coolant.Plain.KILN)) {
-      return Next.GO_ON;
-    }
-    return cooling.coolsIn(Coolant.Plain.AIR)
-        ? Next.TAKE_OUT
-        : new Next(Then.QUENCH, Optional.of(cooling.cool().get().word()));
+    return next.coolsIn(Coolant.Plain.AIR) ? Then.TAKE_OUT : Then.QUENCH;
   }
 }

@@ -7,6 +7,7 @@ import java.util.function.DoubleSupplier;
 import seamsoak.heat.HeatCurve;
 import seamsoak.schedule.ScheduleAdvice.Corner;
 import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.unit.Temperature;
 
 /**
  * A part of a step.
@@ -23,15 +24,10 @@ record Leg(
     List<Corner> face,
     Optional<Coolant> cool,
     DoubleSupplier lag) {
-  private static final DoubleSupplier NO_LAG = () -> 0;
+  static final DoubleSupplier NO_LAG = () -> 0;
 
   static Leg rise(HeatCurve core, List<Corner> face, DoubleSupplier lag) {
     return new Leg(Segment.Kind.RISE, core, face, Optional.empty(), lag);
-  }
-
-  /** For a rise in what does not climb. */
-  static Leg rise(HeatCurve core, List<Corner> face) {
-    return rise(core, face, NO_LAG);
   }
 
   static Leg hold(HeatCurve curve) {
@@ -57,11 +53,16 @@ record Leg(
   }
 
   double fromC() {
-    return curve.segments().get(0).fromKelvin() - ScheduleStep.ZERO_CELSIUS;
+    return curve.segments().get(0).fromKelvin() - Temperature.ZERO_CELSIUS;
   }
 
   double toC() {
-    return curve.segments().get(curve.segments().size() - 1).toKelvin() - ScheduleStep.ZERO_CELSIUS;
+    return curve.segments().get(curve.segments().size() - 1).toKelvin() - Temperature.ZERO_CELSIUS;
+  }
+
+  /** Whether it stays at one heat. */
+  boolean level() {
+    return Math.abs(fromC() - toC()) < 1;
   }
 
   double minutes() {
@@ -78,10 +79,10 @@ record Leg(
     double seconds = 0;
     for (HeatCurve.Segment s : curve.segments()) {
       if (all.isEmpty()) {
-        all.add(new Corner(0, s.fromKelvin() - ScheduleStep.ZERO_CELSIUS));
+        all.add(new Corner(0, s.fromKelvin() - Temperature.ZERO_CELSIUS));
       }
       seconds += s.seconds();
-      all.add(new Corner(seconds / 60, s.toKelvin() - ScheduleStep.ZERO_CELSIUS));
+      all.add(new Corner(seconds / 60, s.toKelvin() - Temperature.ZERO_CELSIUS));
     }
     return all;
   }

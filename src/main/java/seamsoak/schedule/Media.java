@@ -8,6 +8,7 @@ import seamsoak.heat.Section;
 import seamsoak.heat.SectionCurve;
 import seamsoak.property.Correlations;
 import seamsoak.property.hardening.Quenchant;
+import seamsoak.unit.Temperature;
 
 /**
  * Still air and every quenchant at hand, side by side for one blade.
@@ -19,7 +20,7 @@ import seamsoak.property.hardening.Quenchant;
  */
 record Media(Correlations k, Section section, double celsius, double grainNumber) {
   private static final String STILL_AIR = "still-air";
-  private static final double ZERO = ScheduleStep.ZERO_CELSIUS;
+  private static final double ZERO = Temperature.ZERO_CELSIUS;
 
   /** Slowest first; still air is told though nobody names it as a quenchant. */
   List<ScheduleAdvice.Medium> of(List<QuenchChoice> choices, QuenchChoice chosen) {
@@ -33,14 +34,14 @@ record Media(Correlations k, Section section, double celsius, double grainNumber
   }
 
   private static ScheduleAdvice.Medium bath(QuenchChoice c, boolean chosen) {
-    QuenchChoice.Taken any = c.steels().get(0);
+    QuenchChoice.Response any = c.steels().get(0);
     return new ScheduleAdvice.Medium(
         c.quenchant().id(),
         c.quenchant().name(),
         any.result().coreSeconds8to5(),
         any.result().greatestDifferenceKelvin(),
         chosen,
-        c.steels().stream().map(QuenchChoice.Taken::middle).toList());
+        c.steels().stream().map(QuenchChoice.Response::middle).toList());
   }
 
   private ScheduleAdvice.Medium stillAir(QuenchChoice chosen) {

@@ -1,10 +1,8 @@
 package seamsoak.schedule;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import seamsoak.billet.Bath;
 import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Hardening;
@@ -15,12 +13,11 @@ import seamsoak.state.BathAtHand;
 /**
  * What to quench in: the slowest at hand in which every steel hardens through, else the fastest.
  *
- * @param bath as the file states it
- * @param quenchant as the table has it
+ * @param bath which
  * @param section that is quenched
  * @param steels how each that hardens takes it
  */
-record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken> steels) {
+record QuenchChoice(BathAtHand bath, Section section, List<Response> steels) {
   /**
    * How a steel takes the quench.
    *
@@ -28,7 +25,12 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
    * @param austenite of it at the hardening heat
    * @param result what the quench does to the section
    */
-  record Taken(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
+  record Response(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
+    private static Response of(
+        SteelNow steel, QuenchedSteel austenite, Section section, BathAtHand bath) {
+      return new Response(steel, austenite, austenite.quench(section, bath.quenchant()));
+    }
+
     Hardens middle() {
       return switch (result.depth()) {
         case THROUGH -> Hardens.YES;
@@ -63,19 +65,16 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
       List<SteelNow> hardening,
       double celsius,
       double grainNumber) {
-    List<QuenchChoice> all = new ArrayList<>();
-    for (BathAtHand k : baths) {
-      List<Taken> taken =
-          hardening.stream()
-              .map(
-                  s -> {
-                    QuenchedSteel austenite = s.quenched(celsius, grainNumber);
-                    return new Taken(s, austenite, austenite.quench(section, k.quenchant()));
-                  })
-              .toList();
-      all.add(new QuenchChoice(k.bath(), k.quenchant(), section, taken));
-    }
-    return List.copyOf(all);
+    return baths.stream()
+        .map(
+            b ->
+                new QuenchChoice(
+                    b,
+                    section,
+                    hardening.stream()
+                        .map(s -> Response.of(s, s.quenched(celsius, grainNumber), section, b))
+                        .toList()))
+        .toList();
   }
 
   /** The slowest in which every steel hardens through, else the fastest. */
@@ -93,14 +92,18 @@ record QuenchChoice(Bath bath, Quenchant quenchant, Section section, List<Taken>
   }
 
   double celsius() {
-    return new BathAtHand(bath, quenchant).celsius();
+    return bath.celsius();
+  }
+
+  Quenchant quenchant() {
+    return bath.quenchant();
   }
 
   Hardens worst() {
-    return steels.stream().map(Taken::middle).min(Comparator.naturalOrder()).orElseThrow();
+    return steels.stream().map(Response::middle).min(Comparator.naturalOrder()).orElseThrow();
   }
 
-  Optional<Taken> of(SteelNow steel) {
+  Optional<Response> of(SteelNow steel) {
     return steels.stream().filter(t -> t.steel().id().equals(steel.id())).findFirst();
   }
 }

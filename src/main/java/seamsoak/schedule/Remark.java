@@ -6,23 +6,6 @@ import seamsoak.steel.TemperatureRange;
 
 /** What to know of a schedule as a whole. */
 public sealed interface Remark {
-  /** What becomes of each. */
-  interface Cases<T> {
-    T of(Always remark);
-
-    T of(LineStays remark);
-
-    T of(LineClears remark);
-
-    T of(OutsideRange remark);
-
-    T of(BeyondKiln remark);
-
-    T of(CarbonByThen remark);
-  }
-
-  <T> T as(Cases<T> cases);
-
   /** What needs no number. */
   enum Always implements Remark {
     /** By its finer structure, so that a line comes back. */
@@ -30,18 +13,10 @@ public sealed interface Remark {
     /** For want of a kiln, with another fire at hand. */
     HOLDS_WITHOUT_KILN,
     COLOR_TELLS_LITTLE;
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
   }
 
   /** Neither soak nor cycles change the deepest line. */
-  record LineStays(double missingPct) implements Remark {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record LineStays(double missingPct) implements Remark {}
 
   /**
    * What becomes of the deepest line, wt% missing.
@@ -54,10 +29,6 @@ public sealed interface Remark {
     /** What the soak does of all that is cleared, percent. */
     public double soakSharePct() {
       return 100 * (beforePct - soakedPct.orElse(beforePct)) / (beforePct - endPct);
-    }
-
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
     }
   }
 
@@ -99,11 +70,7 @@ public sealed interface Remark {
       TemperatureRange range,
       Outside why,
       List<String> within)
-      implements Remark {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+      implements Remark {}
 
   /**
    * Steps that are too hot for the kiln.
@@ -113,16 +80,8 @@ public sealed interface Remark {
    * @param fire for them, if there is one
    */
   record BeyondKiln(Optional<Double> highestC, List<StepName> steps, Optional<Heater> fire)
-      implements Remark {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+      implements Remark {}
 
   /** The temperatures rest on the carbon that each of several steels has by then. */
-  record CarbonByThen(List<String> steels) implements Remark {
-    public <T> T as(Cases<T> cases) {
-      return cases.of(this);
-    }
-  }
+  record CarbonByThen(List<String> steels) implements Remark {}
 }

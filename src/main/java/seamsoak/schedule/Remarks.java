@@ -3,7 +3,6 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import seamsoak.billet.Equipment;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.schedule.Remark.Outside;
@@ -105,11 +104,9 @@ record Remarks(Course course, LineVisibility visibility) {
   private Optional<Remark> fires() {
     Equipment has = course.billet().equipment();
     Optional<Heater> other =
-        Stream.of(
-                Optional.of(Heater.FORGE).filter(f -> has.forgeTaken() != Equipment.Forge.NONE),
-                Optional.of(Heater.SALT).filter(f -> has.saltTaken() != Equipment.Salt.NONE))
-            .flatMap(Optional::stream)
-            .findFirst();
+        has.forgeTaken() != Equipment.Forge.NONE
+            ? Optional.of(Heater.FORGE)
+            : Optional.of(Heater.SALT).filter(f -> has.saltTaken() != Equipment.Salt.NONE);
     boolean kiln = has.kilnTaken().there();
     if (!kiln && other.isPresent()) {
       return Optional.of(Remark.Always.HOLDS_WITHOUT_KILN);
@@ -129,7 +126,7 @@ record Remarks(Course course, LineVisibility visibility) {
 
   /** What the soak and what the cycles do for the deepest line, so that nobody soaks twice. */
   private Optional<Remark> deepestLine() {
-    double before = deepest(LineReport.of(course.start(), visibility));
+    double before = LineReport.deepestPct(LineReport.of(course.start(), visibility));
     if (before <= 0) {
       return Optional.empty();
     }
@@ -150,10 +147,5 @@ record Remarks(Course course, LineVisibility visibility) {
         before - end > LEAST_CLEARED_PCT
             ? new Remark.LineClears(before, soaked, end)
             : new Remark.LineStays(before));
-  }
-
-  /** The most carbon missing at any seam, wt%. */
-  static double deepest(List<LineReport> lines) {
-    return lines.stream().mapToDouble(LineReport::missingPct).max().orElse(0);
   }
 }

@@ -2,7 +2,6 @@ package seamsoak.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Kiln;
@@ -17,9 +16,9 @@ import seamsoak.safety.CautionTable;
 import seamsoak.safety.StepCautions;
 import seamsoak.safety.Stop;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.source.Estimate;
 import seamsoak.state.BathAtHand;
 import seamsoak.steel.Steel;
-import seamsoak.unit.UnitSystem;
 
 /**
  * The whole treatment after the last weld, from the cool-down to the second temper. Temperatures
@@ -37,12 +36,7 @@ public final class ScheduleAdvisor {
    * @param end the billet when the last step of its file is done
    */
   public ScheduleAdvisor(
-      Billet billet,
-      Shop shop,
-      LineVisibility visibility,
-      CautionTable cautions,
-      UnitSystem units,
-      Stage end) {
+      Billet billet, Shop shop, LineVisibility visibility, CautionTable cautions, Stage end) {
     QuenchantTable quenchants = shop.correlations().hardening().quenchants();
     this.workshop =
         new Workshop(
@@ -50,26 +44,11 @@ public final class ScheduleAdvisor {
             shop,
             visibility,
             new StepCautions(cautions, billet, quenchants),
-            new Grain(shop, billet.stack()),
-            units);
+            new Grain(shop, billet.stack()));
     this.baths = billet.quenchantsTaken().stream().map(b -> BathAtHand.of(b, quenchants)).toList();
     this.start = end.piece();
     this.hot = end.endKelvin() > Shop.BLACK_KELVIN;
     this.forgedGrain = workshop.grains().after(end.lastHeat().orElse(new HeatCurve(List.of())), 0);
-  }
-
-  /** Where its temperatures and times lie, in words. */
-  public static String margins() {
-    return String.format(
-        Locale.ROOT,
-        "the schedule: normalize %.0f C above the highest Ac3 or Accm, up to %d cycles down to the"
-            + " hardening heat until the grain is ASTM %.0f, within the published ranges that the"
-            + " steels share; %s; %s",
-        Cycles.NORMALIZE_ABOVE,
-        Cycles.MOST_CYCLES,
-        Cycles.FINE_ENOUGH,
-        Grain.words(),
-        Heats.rises());
   }
 
   /**
@@ -132,7 +111,7 @@ public final class ScheduleAdvisor {
   public Run runToSoak(Optional<SoakAdvice.Recommended> soak) {
     Course course = soaked(soak, start.withInner(ScheduleAdvisor::layers));
     return new Run(
-        advice(course.steels(), List.of(), List.of(), Treated.of(course)),
+        advice(course.steels(), List.of(), List.of(), Treatment.of(course)),
         Optional.empty(),
         Optional.empty(),
         List.of());
@@ -156,11 +135,11 @@ public final class ScheduleAdvisor {
     Guard guard = guard(soaked, normalize);
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
     Course cycled = cycled(soaked, guard, normalize, last(heat, normalize));
-    Treated end =
-        heat.map(h -> new BladeWork(cycled, guard, h, baths).treated())
+    Treatment end =
+        heat.map(h -> new BladeWork(cycled, guard, h, baths).treatment())
             .orElseGet(
                 () ->
-                    Treated.of(
+                    Treatment.of(
                         steels.stream().anyMatch(SteelNow::hardens)
                             ? BenchWork.groundAndEtched(new Softening(cycled).anneal(guard))
                             : cycled));
@@ -184,12 +163,12 @@ public final class ScheduleAdvisor {
       List<SteelNow> steels,
       List<Conflict> conflicts,
       List<ScheduleAdvice.ProgramLine> program,
-      Treated end) {
+      Treatment end) {
     Course course = end.course();
     return new ScheduleAdvice(
         course.done().stream().flatMap(d -> d.step().segments(d.cautions()).stream()).toList(),
         course.after(),
-        steels.stream().map(SteelNow::told).toList(),
+        steels.stream().map(ScheduleAdvisor::critical).toList(),
         new Remarks(course, workshop.visibility()).all(),
         course.done().stream().map(d -> d.step().shown(d.cautions())).toList(),
         List.copyOf(conflicts),
@@ -204,5 +183,19 @@ public final class ScheduleAdvisor {
   private List<ScheduleAdvice.ProgramLine> program(Course course) {
     Kiln kiln = workshop.billet().equipment().kilnTaken();
     return kiln.there() ? new KilnProgram(kiln).of(course.planned()) : List.of();
+  }
+
+  private static ScheduleAdvice.CriticalTemperatures critical(SteelNow s) {
+    Estimate magnet = s.magnet();
+    return new ScheduleAdvice.CriticalTemperatures(
+        s.id(),
+        s.carbonPct(),
+        s.ac1C(),
+        s.upperC(),
+        s.upperName(),
+        s.k().critical().ms().celsius(s.analysis()),
+        magnet.value(),
+        magnet.low(),
+        magnet.high());
   }
 }

@@ -7,6 +7,7 @@ import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.source.Caution;
+import seamsoak.unit.Temperature;
 
 /**
  * One step of a schedule as planned.
@@ -25,8 +26,6 @@ record ScheduleStep(
     Task task,
     List<Check> checks,
     Optional<Stop> refused) {
-  public static final double ROOM_KELVIN = 293.15;
-  static final double ZERO_CELSIUS = 273.15;
 
   ScheduleStep {
     legs = List.copyOf(legs);
@@ -75,7 +74,7 @@ record ScheduleStep(
   }
 
   double hottestC() {
-    return legs.isEmpty() ? 0 : curve().peakKelvin() - ZERO_CELSIUS;
+    return legs.isEmpty() ? 0 : curve().peakKelvin() - Temperature.ZERO_CELSIUS;
   }
 
   /** As the answer shows it. */

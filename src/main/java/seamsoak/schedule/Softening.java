@@ -72,7 +72,7 @@ record Softening(Course course) {
     SteelNow lowest = lowest(steels);
     return course.carry(
         new ScheduleStep(
-            StepKind.ANNEAL.only(),
+            StepName.only(StepKind.ANNEAL),
             course.open(celsius),
             thenAir(celsius, guard.way() == Guard.Way.AIR ? 60 : 120),
             new Task.SubCriticalAnneal(celsius, lowest.id(), lowest.ac1C(), guard),
@@ -93,7 +93,7 @@ record Softening(Course course) {
     legs.addAll(heats.air(to));
     return course.carry(
         new ScheduleStep(
-            StepKind.ANNEAL.only(),
+            StepName.only(StepKind.ANNEAL),
             course.open(celsius),
             legs,
             task,
@@ -105,7 +105,7 @@ record Softening(Course course) {
     double celsius = Math.min(RELIEF_AT_MOST, belowAc1(course.steels(), RELIEF_BELOW_AC1));
     return course.carry(
         new ScheduleStep(
-            StepKind.STRESS_RELIEF.only(),
+            StepName.only(StepKind.STRESS_RELIEF),
             course.open(celsius),
             thenAir(celsius, 60),
             new Task.StressRelief(celsius),

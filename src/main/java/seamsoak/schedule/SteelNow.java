@@ -184,18 +184,4 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   private List<Dispute> disputes() {
     return steel.disputes().stream().filter(Dispute::ofNormalizing).toList();
   }
-
-  ScheduleAdvice.CriticalTemperatures told() {
-    Estimate magnet = magnet();
-    return new ScheduleAdvice.CriticalTemperatures(
-        id(),
-        carbonPct,
-        ac1C(),
-        upperC(),
-        upperName(),
-        k.critical().ms().celsius(analysis()),
-        magnet.value(),
-        magnet.low(),
-        magnet.high());
-  }
 }

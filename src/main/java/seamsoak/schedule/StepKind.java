@@ -52,14 +52,4 @@ public enum StepKind {
   Optional<TemperatureRange> published(HeatTreatment sheet) {
     return published.apply(sheet);
   }
-
-  /** The name of the only step of this kind. */
-  StepName only() {
-    return new StepName(this, 0);
-  }
-
-  /** The name of one of several. */
-  StepName number(int number) {
-    return new StepName(this, number);
-  }
 }

@@ -7,6 +7,11 @@ package seamsoak.schedule;
  * @param number from 1 where there are several of it, 0 for the only one
  */
 public record StepName(StepKind kind, int number) {
+  /** Of the only step of its kind. */
+  static StepName only(StepKind kind) {
+    return new StepName(kind, 0);
+  }
+
   /** As answers show it, such as {@code refine 1}. */
   public String words() {
     return number == 0 ? kind.word() : kind.word() + " " + number;

@@ -59,7 +59,7 @@ final class Structures {
         .toList();
   }
 
-  private static Metal quenched(QuenchChoice.Taken taken, double coldestCelsius) {
+  private static Metal quenched(QuenchChoice.Response taken, double coldestCelsius) {
     QuenchedSteel austenite = taken.austenite();
     return new Metal(
         taken.steel().id(),

@@ -56,7 +56,7 @@ public sealed interface Task {
    * @param deepest the steel that would harden soonest, if any can
    */
   record CoolInAir(
-      double blackMinutes, double touchMinutes, double takesSeconds, Optional<Allows> deepest)
+      double blackMinutes, double touchMinutes, double takesSeconds, Optional<Allowance> deepest)
       implements Task {
     public <T> T as(Cases<T> cases) {
       return cases.of(this);
@@ -64,7 +64,7 @@ public sealed interface Task {
   }
 
   /** A steel hardens when its middle falls from 800 to 500 C within so many seconds. */
-  record Allows(String steel, double seconds) {}
+  record Allowance(String steel, double seconds) {}
 
   /**
    * Kept from hardening after the last forging heat.
@@ -96,11 +96,11 @@ public sealed interface Task {
       String steel,
       String upper,
       double aboveKelvin,
-      Drawn drawn,
+      Draw drawn,
       Guard guard)
       implements Task {
     /** Whether published ranges moved the temperature. */
-    public enum Drawn {
+    public enum Draw {
       NOT,
       INTO_ITS_RANGE,
       INTO_THE_RANGE_SHARED
@@ -223,16 +223,13 @@ public sealed interface Task {
       String quenchant,
       Quenchant.Kind bath,
       double bathC,
-      List<Window> windows,
+      List<Conflict.Window> windows,
       double minutes,
       double wantedMinutes,
       boolean carbide,
       double takesSeconds,
       List<InTheQuench> steels)
       implements Task {
-    /** Where a steel hardens well, by its sheet or by its carbon. */
-    public record Window(String steel, double lowC, double highC, boolean bySheet) {}
-
     /** How a steel takes the quench. */
     public record InTheQuench(
         String steel, double allowsSeconds, Hardens middle, double faceHrc, double coreHrc) {}
@@ -255,7 +252,7 @@ public sealed interface Task {
   }
 
   record FirstTemper(
-      double celsius, double wantedHrc, int times, double hours, List<Tempered> steels)
+      double celsius, double wantedHrc, int times, double hours, List<InTheTemper> steels)
       implements Task {
     /**
      * A steel in it.
@@ -263,7 +260,7 @@ public sealed interface Task {
      * @param ownHeat whether it hardens from a heat of its own, not from this
      * @param hrc what the tempers do to its hardness; empty where it is soft
      */
-    public record Tempered(String steel, boolean ownHeat, Optional<Hrc> hrc) {}
+    public record InTheTemper(String steel, boolean ownHeat, Optional<Hrc> hrc) {}
 
     /** Hardness before and after. */
     public record Hrc(double from, double to) {}

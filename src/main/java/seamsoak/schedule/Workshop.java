@@ -4,7 +4,6 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.safety.StepCautions;
-import seamsoak.unit.UnitSystem;
 
 /**
  * What stays the same through a schedule.
@@ -14,12 +13,6 @@ import seamsoak.unit.UnitSystem;
  * @param visibility when a line shows
  * @param cautions of its steps
  * @param grains of its steel
- * @param units in which conflicts and remarks are said
  */
 record Workshop(
-    Billet billet,
-    Shop shop,
-    LineVisibility visibility,
-    StepCautions cautions,
-    Grain grains,
-    UnitSystem units) {}
+    Billet billet, Shop shop, LineVisibility visibility, StepCautions cautions, Grain grains) {}

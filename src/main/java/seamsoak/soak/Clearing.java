@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Defaults;
@@ -185,32 +185,25 @@ public record Clearing(
 
     /** The lines before it, with the minutes that each takes. */
     List<LineReport> lines() {
-      List<LineReport> now = LineReport.of(places, visibility);
-      return IntStream.range(0, now.size())
-          .mapToObj(i -> now.get(i).withMinutes(minutes(seconds(places.get(i)))))
-          .toList();
+      return places.stream().map(p -> LineReport.of(p, visibility, minutes(seconds(p)))).toList();
     }
 
     /** Where they cross before it, with the minutes that each takes. */
     List<CrossingReport> crossings() {
       return crossings.stream()
-          .map(c -> CrossingReport.of(c, visibility).withMinutes(minutes(seconds(c))))
+          .map(c -> CrossingReport.of(c, visibility, minutes(seconds(c))))
           .toList();
     }
 
     /** Seconds until nothing shows; empty past 20 d. */
     OptionalDouble last() {
-      double longest = 0;
-      List<OptionalDouble> all = new ArrayList<>();
-      places.forEach(p -> all.add(seconds(p)));
-      crossings.forEach(c -> all.add(seconds(c)));
-      for (OptionalDouble one : all) {
-        if (one.isEmpty()) {
-          return one;
-        }
-        longest = Math.max(longest, one.getAsDouble());
-      }
-      return OptionalDouble.of(longest);
+      return Stream.concat(
+              places.stream().map(p -> seconds(p)), crossings.stream().map(c -> seconds(c)))
+          .reduce(OptionalDouble.of(0), Soak::later);
+    }
+
+    private static OptionalDouble later(OptionalDouble a, OptionalDouble b) {
+      return a.isEmpty() || b.isPresent() && a.getAsDouble() > b.getAsDouble() ? a : b;
     }
 
     /** The moment K falls to 1, after the rise; other heats say nothing of how fast. */

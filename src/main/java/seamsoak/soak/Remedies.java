@@ -32,9 +32,9 @@ public record Remedies(Billet billet, Shop shop, LineVisibility visibility) {
     if (grinds) {
       deeper(a).map(piece -> remedy(Measure.GRIND_DEEPER, piece, celsius)).ifPresent(all::add);
     } else {
-      all.add(new SoakNote.GrindFirst());
+      all.add(SoakNote.Plain.GRIND_FIRST);
     }
-    Workpiece shorter = end(a.withTimeFactor(a.timeFactor() * SHORTER));
+    Workpiece shorter = end(a.with(SHORTER, 0));
     all.add(remedy(Measure.SHORTER_HEATS, shorter, celsius));
     all.add(remedy(Measure.DRAW_THINNER, end(a).drawnThinner(THINNER), celsius));
     return all;
@@ -43,7 +43,7 @@ public record Remedies(Billet billet, Shop shop, LineVisibility visibility) {
   /** Ground deeper; empty where the bar has not so much to give. */
   private Optional<Workpiece> deeper(Assumptions a) {
     try {
-      return Optional.of(end(a.withGrindingOff(a.grindingMetresOff() + DEEPER_METRES)));
+      return Optional.of(end(a.with(1, DEEPER_METRES)));
     } catch (Fault tooThin) {
       return Optional.empty();
     }

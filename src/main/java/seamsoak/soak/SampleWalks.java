@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
@@ -20,17 +19,11 @@ import seamsoak.state.Progress;
  * A billet walked through its possible histories. The walks begin at once on whatever cores are
  * idle; what comes of each depends on nothing but its sample.
  *
- * @param samples the histories
  * @param walks what comes of each, finished or under way
  */
-public record SampleWalks(List<Sample> samples, List<ForkJoinTask<Walked>> walks) {
+public record SampleWalks(List<ForkJoinTask<Walk>> walks) {
   /** One history walked under its assumptions; without stages where it cannot be walked. */
-  record Walked(Shop shop, List<Stage> stages) {
-    /** Such as one in which scale has eaten a piece that is thin to begin with. */
-    boolean failed() {
-      return stages.isEmpty();
-    }
-
+  record Walk(Sample sample, Shop shop, List<Stage> stages) {
     Workpiece end() {
       return stages.get(stages.size() - 1).piece();
     }
@@ -40,7 +33,6 @@ public record SampleWalks(List<Sample> samples, List<ForkJoinTask<Walked>> walks
       Billet billet, Correlations correlations, List<Sample> samples, Progress progress) {
     AtomicInteger done = new AtomicInteger();
     return new SampleWalks(
-        samples,
         samples.stream()
             .map(
                 s ->
@@ -51,12 +43,15 @@ public record SampleWalks(List<Sample> samples, List<ForkJoinTask<Walked>> walks
                                   new Shop(correlations, s.assumptions(), Resolution.SAMPLE);
                               List<Stage> stages = walk(shop, billet);
                               progress.at("cases", done.incrementAndGet(), samples.size());
-                              return new Walked(shop, stages);
+                              return new Walk(s, shop, stages);
                             }))
             .toList());
   }
 
-  /** A history that cannot be walked counts as one that was not. */
+  /**
+   * A history that cannot be walked counts as one that was not, such as one in which scale has
+   * eaten a piece that is thin to begin with.
+   */
   private static List<Stage> walk(Shop shop, Billet billet) {
     try {
       return BilletWalk.ofLines(shop).walk(billet);
@@ -65,12 +60,12 @@ public record SampleWalks(List<Sample> samples, List<ForkJoinTask<Walked>> walks
     }
   }
 
-  /** Which samples could be walked. */
-  int[] done() {
-    return IntStream.range(0, walks.size()).filter(i -> !walked(i).failed()).toArray();
+  int count() {
+    return walks.size();
   }
 
-  Walked walked(int sample) {
-    return walks.get(sample).join();
+  /** Those that could be walked, in the order of their samples. */
+  List<Walk> done() {
+    return walks.stream().map(ForkJoinTask::join).filter(w -> !w.stages().isEmpty()).toList();
   }
 }

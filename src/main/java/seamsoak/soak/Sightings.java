@@ -50,14 +50,15 @@ public record Sightings(List<Step> steps) {
   }
 
   /** For each sighting, whether a walk would have shown it. */
-  public boolean[] agree(List<Stage> stages, LineVisibility visibility) {
-    boolean[] all = new boolean[steps.size()];
-    for (int i = 0; i < all.length; i++) {
-      Step step = steps.get(i);
-      Stage stage = stages.get(step.mark().number());
-      all[i] = agrees(step.mark().seen().orElseThrow(), stage.piece(), visibility);
-    }
-    return all;
+  public List<Boolean> agree(List<Stage> stages, LineVisibility visibility) {
+    return steps.stream()
+        .map(
+            s ->
+                agrees(
+                    s.mark().seen().orElseThrow(),
+                    stages.get(s.mark().number()).piece(),
+                    visibility))
+        .toList();
   }
 
   private static boolean agrees(Seen seen, Workpiece piece, LineVisibility visibility) {

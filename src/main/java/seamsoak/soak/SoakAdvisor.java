@@ -244,26 +244,18 @@ public final class SoakAdvisor {
             .filter(o -> cautious(o, possible).map(m -> m <= most()).orElse(false))
             .findFirst();
     if (sure.isPresent()) {
-      SoakOption o = sure.get();
-      double minutes = Math.ceil(cautious(o, possible).orElseThrow());
-      return Optional.of(
-          new Recommended(
-              o.temperatureC(),
-              minutes,
-              o.minutesLow(),
-              o.minutesHigh(),
-              reason(possible.count() > 0 ? Kind.COOLEST_BY_HISTORIES : Kind.COOLEST_BY_MIDDLE)));
+      Kind why = possible.count() > 0 ? Kind.COOLEST_BY_HISTORIES : Kind.COOLEST_BY_MIDDLE;
+      double minutes = Math.ceil(cautious(sure.get(), possible).orElseThrow());
+      return Optional.of(recommended(sure.get(), minutes, why));
     }
     return within.stream()
         .max(Comparator.comparingDouble(SoakOption::temperatureC))
-        .map(
-            o ->
-                new Recommended(
-                    o.temperatureC(),
-                    Math.floor(most()),
-                    o.minutesLow(),
-                    o.minutesHigh(),
-                    reason(Kind.HOTTEST_ALLOWED)));
+        .map(o -> recommended(o, Math.floor(most()), Kind.HOTTEST_ALLOWED));
+  }
+
+  private Recommended recommended(SoakOption o, double minutes, Kind why) {
+    return new Recommended(
+        o.temperatureC(), minutes, o.minutesLow(), o.minutesHigh(), new SoakReason(why, most()));
   }
 
   /** Whether all but a few samples say so; where there are none the middle estimate decides. */
@@ -278,10 +270,6 @@ public final class SoakAdvisor {
 
   private Recommended none(SoakOption coolest, Kind why) {
     return new Recommended(
-        coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), reason(why));
-  }
-
-  private SoakReason reason(Kind why) {
-    return new SoakReason(why, most());
+        coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), new SoakReason(why, most()));
   }
 }

@@ -9,8 +9,19 @@ import seamsoak.unit.Length;
 
 /** What else to know about a soak. */
 public sealed interface SoakNote {
-  /** What was seen is left out: there are no histories to weigh it. */
-  record SeenWithoutHistories() implements SoakNote {}
+  /** Those without a number. */
+  enum Plain implements SoakNote {
+    /** What was seen is left out: there are no histories to weigh it. */
+    SEEN_WITHOUT_HISTORIES,
+    /** The faces were never ground before they were closed. */
+    GRIND_FIRST,
+    /** No histories were asked for. */
+    NO_HISTORIES,
+    /** A width that the file states for what is visible decides nothing. */
+    WIDTH_IS_IN_CONTRAST,
+    /** A test etch before the rest of the work. */
+    TEST_ETCH
+  }
 
   /**
    * What was seen leaves some of the histories.
@@ -34,9 +45,6 @@ public sealed interface SoakNote {
    */
   record NoneClears(Optional<Double> withinLongestPct) implements SoakNote {}
 
-  /** The faces were never ground before they were closed. */
-  record GrindFirst() implements SoakNote {}
-
   /**
    * What would help.
    *
@@ -50,9 +58,6 @@ public sealed interface SoakNote {
     SHORTER_HEATS,
     DRAW_THINNER
   }
-
-  /** No histories were asked for. */
-  record NoHistories() implements SoakNote {}
 
   /** In how many histories the lines are gone before any soak, and by the cycles alone. */
   record Gone(int histories, double alreadyPct, double byCyclesPct) implements SoakNote {}
@@ -69,9 +74,6 @@ public sealed interface SoakNote {
   /** Many histories could not be walked to the end. */
   record LeftOut(int histories, int of) implements SoakNote {}
 
-  /** A width that the file states for what is visible decides nothing. */
-  record WidthIsInContrast() implements SoakNote {}
-
   /** How wide a line of missing carbon must be by now; anything much finer is something else. */
   record LeastWidth(LineReport line) implements SoakNote {}
 
@@ -80,7 +82,4 @@ public sealed interface SoakNote {
 
   /** What sways the minutes most, and can be known better. */
   record Narrower(Input input) implements SoakNote {}
-
-  /** A test etch before the rest of the work. */
-  record TestEtch() implements SoakNote {}
 }

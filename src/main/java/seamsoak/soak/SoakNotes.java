@@ -42,19 +42,19 @@ record SoakNotes(
     lastToClear().ifPresent(all::add);
     leftOut().ifPresent(all::add);
     if (billet.visible().width().isPresent()) {
-      all.add(new SoakNote.WidthIsInContrast());
+      all.add(SoakNote.Plain.WIDTH_IS_IN_CONTRAST);
     }
     leastWidth().ifPresent(all::add);
     tooFine().ifPresent(all::add);
     // nobody can know better at the forge how fast carbon moves
     dominant.filter(i -> i != Input.MOBILITY).map(SoakNote.Narrower::new).ifPresent(all::add);
-    all.add(new SoakNote.TestEtch());
+    all.add(SoakNote.Plain.TEST_ETCH);
     return List.copyOf(all);
   }
 
   private SoakNote gone() {
     return possible.count() == 0
-        ? new SoakNote.NoHistories()
+        ? SoakNote.Plain.NO_HISTORIES
         : new SoakNote.Gone(
             possible.count(),
             possible.goneAlreadyPct().orElseThrow(),

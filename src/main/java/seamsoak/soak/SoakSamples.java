@@ -1,59 +1,78 @@
 package seamsoak.soak;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import java.util.function.Predicate;
 import seamsoak.billet.Assumptions;
-import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.Correlations;
 import seamsoak.soak.Histories.Sample;
-import seamsoak.state.Progress;
+import seamsoak.soak.SampleWalks.Walk;
 import seamsoak.unit.Temperature;
 
 /**
  * Clearing times over the possible histories of a billet.
  *
  * @param celsius temperatures at which they were computed, rising
- * @param seconds by sample and temperature; infinite past 24 h
- * @param places by sample, where each input lay
- * @param goneAlready by sample, whether no line was left before the soak
- * @param goneBySchedule by sample, whether the schedule clears them without a soak
- * @param agrees by sample and sighting, whether the history would have shown what was seen
- * @param assumptions by sample
+ * @param all what comes of each history
  * @param leftOut how many histories could not be walked and are not among them
  */
-public record SoakSamples(
-    double[] celsius,
-    double[][] seconds,
-    double[][] places,
-    boolean[] goneAlready,
-    boolean[] goneBySchedule,
-    boolean[][] agrees,
-    List<Assumptions> assumptions,
-    int leftOut) {
+public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut) {
   /** So many samples, or this share of them, must agree with what was seen to be believed. */
   private static final int LEAST_KEPT = 8;
 
   private static final double LEAST_KEPT_SHARE = 0.05;
 
-  /** Walks every sample and looks what is left to clear. */
-  public static SoakSamples of(
-      Billet billet,
-      Correlations correlations,
-      List<Sample> samples,
-      Sightings sightings,
-      double[] celsius,
-      List<HeatCurve> schedule,
-      Progress progress) {
-    return of(
-        SampleWalks.begin(billet, correlations, samples, progress), sightings, celsius, schedule);
+  /**
+   * What comes of one history.
+   *
+   * @param seconds by temperature; infinite past 24 h
+   * @param sample the history
+   * @param goneAlready whether no line is left before the soak
+   * @param goneBySchedule whether the schedule clears them without a soak
+   * @param agrees by sighting, whether it would have shown what was seen
+   */
+  public record Outcome(
+      double[] seconds,
+      Sample sample,
+      boolean goneAlready,
+      boolean goneBySchedule,
+      List<Boolean> agrees) {
+
+    private static Outcome of(
+        Walk walk, Sightings sightings, double[] celsius, List<HeatCurve> schedule) {
+      Assumptions a = walk.sample().assumptions();
+      LineVisibility visibility = visibility(a);
+      Clearing clearing = Clearing.of(walk.end(), visibility, walk.shop());
+      boolean gone = !clearing.anyShows();
+      return new Outcome(
+          Arrays.stream(celsius)
+              .mapToObj(c -> clearing.secondsAt(c + Temperature.ZERO_CELSIUS + a.kelvinOff()))
+              .mapToDouble(s -> s.orElse(Double.POSITIVE_INFINITY) / a.timeFactor())
+              .toArray(),
+          walk.sample(),
+          gone,
+          gone || clears(walk.end(), visibility, walk.shop(), schedule),
+          sightings.agree(walk.stages(), visibility));
+    }
+
+    private Outcome scaled(double[] factors) {
+      double[] scaled = new double[seconds.length];
+      for (int k = 0; k < scaled.length; k++) {
+        double withRise = (seconds[k] + Clearing.RISE_SECONDS) * factors[k];
+        scaled[k] = seconds[k] == 0 ? 0 : Math.max(0, withRise - Clearing.RISE_SECONDS);
+      }
+      return new Outcome(scaled, sample, goneAlready, goneBySchedule, agrees);
+    }
+
+    private double fromMiddle() {
+      return Arrays.stream(sample.place()).map(p -> (p - 0.5) * (p - 0.5)).sum();
+    }
   }
 
   /**
@@ -61,43 +80,11 @@ public record SoakSamples(
    */
   public static SoakSamples of(
       SampleWalks walks, Sightings sightings, double[] celsius, List<HeatCurve> schedule) {
-    int[] done = walks.done();
-    int count = done.length;
-    double[][] seconds = new double[count][];
-    boolean[] gone = new boolean[count];
-    boolean[] later = new boolean[count];
-    boolean[][] agrees = new boolean[count][];
-    IntStream.range(0, count)
-        .parallel()
-        .forEach(
-            i -> {
-              Assumptions a = walks.samples().get(done[i]).assumptions();
-              SampleWalks.Walked walked = walks.walked(done[i]);
-              LineVisibility visibility = visibility(a);
-              Clearing clearing = Clearing.of(walked.end(), visibility, walked.shop());
-              agrees[i] = sightings.agree(walked.stages(), visibility);
-              gone[i] = !clearing.anyShows();
-              later[i] = gone[i] || clears(walked.end(), visibility, walked.shop(), schedule);
-              seconds[i] =
-                  Arrays.stream(celsius)
-                      .map(
-                          c -> {
-                            OptionalDouble s =
-                                clearing.secondsAt(c + Temperature.ZERO_CELSIUS + a.kelvinOff());
-                            return s.orElse(Double.POSITIVE_INFINITY) / a.timeFactor();
-                          })
-                      .toArray();
-            });
-    List<Sample> samples = Arrays.stream(done).mapToObj(walks.samples()::get).toList();
+    List<Walk> done = walks.done();
     return new SoakSamples(
         celsius,
-        seconds,
-        samples.stream().map(Sample::place).toArray(double[][]::new),
-        gone,
-        later,
-        agrees,
-        samples.stream().map(Sample::assumptions).toList(),
-        walks.samples().size() - count);
+        done.parallelStream().map(w -> Outcome.of(w, sightings, celsius, schedule)).toList(),
+        walks.count() - done.size());
   }
 
   /**
@@ -106,76 +93,29 @@ public record SoakSamples(
    * @param factors by temperature
    */
   public SoakSamples scaled(double[] factors) {
-    double[][] scaled = new double[seconds.length][celsius.length];
-    for (int i = 0; i < scaled.length; i++) {
-      for (int k = 0; k < celsius.length; k++) {
-        double withRise = (seconds[i][k] + Clearing.RISE_SECONDS) * factors[k];
-        scaled[i][k] = seconds[i][k] == 0 ? 0 : Math.max(0, withRise - Clearing.RISE_SECONDS);
-      }
-    }
-    return new SoakSamples(
-        celsius, scaled, places, goneAlready, goneBySchedule, agrees, assumptions, leftOut);
+    return new SoakSamples(celsius, all.stream().map(o -> o.scaled(factors)).toList(), leftOut);
   }
 
   /** The samples that would have shown all that was seen; empty when almost none would. */
   public Optional<SoakSamples> thatAgree() {
-    int[] kept = IntStream.range(0, count()).filter(this::allAgree).toArray();
-    if (kept.length < Math.max(LEAST_KEPT, LEAST_KEPT_SHARE * count())) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new SoakSamples(
-            celsius,
-            Arrays.stream(kept).mapToObj(i -> seconds[i]).toArray(double[][]::new),
-            Arrays.stream(kept).mapToObj(i -> places[i]).toArray(double[][]::new),
-            only(kept, goneAlready),
-            only(kept, goneBySchedule),
-            Arrays.stream(kept).mapToObj(i -> agrees[i]).toArray(boolean[][]::new),
-            Arrays.stream(kept).mapToObj(assumptions::get).toList(),
-            leftOut));
-  }
-
-  private boolean allAgree(int sample) {
-    for (boolean a : agrees[sample]) {
-      if (!a) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static boolean[] only(int[] kept, boolean[] all) {
-    boolean[] some = new boolean[kept.length];
-    for (int i = 0; i < kept.length; i++) {
-      some[i] = all[kept[i]];
-    }
-    return some;
+    List<Outcome> kept = all.stream().filter(o -> !o.agrees().contains(false)).toList();
+    return kept.size() < Math.max(LEAST_KEPT, LEAST_KEPT_SHARE * count())
+        ? Optional.empty()
+        : Optional.of(new SoakSamples(celsius, kept, leftOut));
   }
 
   /** In how many samples a sighting by itself agrees, percent. */
   public double agreePct(int sighting) {
-    int yes = 0;
-    for (boolean[] a : agrees) {
-      yes += a[sighting] ? 1 : 0;
-    }
-    return 100.0 * yes / agrees.length;
+    return percent(o -> o.agrees().get(sighting)).orElseThrow();
   }
 
   /** The sample nearest to the middle of all inputs. */
   public Assumptions nearestToMiddle() {
-    int best = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < places.length; i++) {
-      double sum = 0;
-      for (double p : places[i]) {
-        sum += (p - 0.5) * (p - 0.5);
-      }
-      if (sum < least) {
-        least = sum;
-        best = i;
-      }
-    }
-    return assumptions.get(best);
+    return all.stream()
+        .min(Comparator.comparingDouble(Outcome::fromMiddle))
+        .orElseThrow()
+        .sample()
+        .assumptions();
   }
 
   public static LineVisibility visibility(Assumptions a) {
@@ -193,24 +133,22 @@ public record SoakSamples(
   }
 
   public int count() {
-    return seconds.length;
+    return all.size();
   }
 
   /** In how many samples no line is left before the soak, percent; empty where there are none. */
   Optional<Double> goneAlreadyPct() {
-    return percent(goneAlready);
+    return percent(Outcome::goneAlready);
   }
 
   Optional<Double> goneBySchedulePct() {
-    return percent(goneBySchedule);
+    return percent(Outcome::goneBySchedule);
   }
 
-  private static Optional<Double> percent(boolean[] which) {
-    int yes = 0;
-    for (boolean b : which) {
-      yes += b ? 1 : 0;
-    }
-    return which.length == 0 ? Optional.empty() : Optional.of(100.0 * yes / which.length);
+  private Optional<Double> percent(Predicate<Outcome> which) {
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(100.0 * all.stream().filter(which).count() / count());
   }
 
   /**
@@ -226,18 +164,16 @@ public record SoakSamples(
     double a = 1 / (celsius[low] + Temperature.ZERO_CELSIUS);
     double b = 1 / (celsius[high] + Temperature.ZERO_CELSIUS);
     double part = low == high ? 0 : (1 / (atCelsius + Temperature.ZERO_CELSIUS) - a) / (b - a);
-    double[] minutes = new double[seconds.length];
-    for (int i = 0; i < minutes.length; i++) {
-      double x = Math.log1p(seconds[i][low] / 60);
-      double y = Math.log1p(seconds[i][high] / 60);
-      minutes[i] =
-          part <= 0
-              ? Math.expm1(x)
-              : part >= 1
-                  ? Math.expm1(y)
-                  : Double.isInfinite(x) ? x : Math.expm1(x + part * (y - x));
+    return all.stream().mapToDouble(o -> between(o.seconds[low], o.seconds[high], part)).toArray();
+  }
+
+  private static double between(double lowSeconds, double highSeconds, double part) {
+    double x = Math.log1p(lowSeconds / 60);
+    double y = Math.log1p(highSeconds / 60);
+    if (part <= 0 || part >= 1) {
+      return Math.expm1(part <= 0 ? x : y);
     }
-    return minutes;
+    return Double.isInfinite(x) ? x : Math.expm1(x + part * (y - x));
   }
 
   /** A percentile of the minutes at a temperature, empty where it lies beyond 24 h. */
@@ -251,15 +187,19 @@ public record SoakSamples(
 
   /** In how many samples a hold of that long clears all lines, percent. */
   Optional<Double> withinPct(double atCelsius, double minutes) {
-    double[] all = minutesAt(atCelsius);
-    return all.length == 0
+    double[] each = minutesAt(atCelsius);
+    return all.isEmpty()
         ? Optional.empty()
-        : Optional.of(100.0 * Arrays.stream(all).filter(m -> m <= minutes).count() / all.length);
+        : Optional.of(100.0 * Arrays.stream(each).filter(m -> m <= minutes).count() / count());
   }
 
   /** The input that sways the minutes at a temperature most, if any does. */
   Optional<Input> dominant(double atCelsius) {
-    int d = count() == 0 ? -1 : Spread.dominant(places, minutesAt(atCelsius));
+    int d = count() == 0 ? -1 : Spread.dominant(places(), minutesAt(atCelsius));
     return d < 0 ? Optional.empty() : Optional.of(Input.values()[d]);
+  }
+
+  private double[][] places() {
+    return all.stream().map(o -> o.sample().place()).toArray(double[][]::new);
   }
 }

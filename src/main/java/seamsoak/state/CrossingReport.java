@@ -25,7 +25,9 @@ public record CrossingReport(
     boolean visible,
     Optional<Double> minutes) {
 
-  public static CrossingReport of(SeamCrossing c, LineVisibility visibility) {
+  /** With the minutes that it takes to clear. */
+  public static CrossingReport of(
+      SeamCrossing c, LineVisibility visibility, Optional<Double> minutes) {
     return new CrossingReport(
         c.first().joints(),
         c.second().joints(),
@@ -33,14 +35,10 @@ public record CrossingReport(
         c.first().corePct(),
         c.contrast().over(visibility),
         c.shows(visibility),
-        Optional.empty());
+        minutes);
   }
 
   public static List<CrossingReport> of(List<SeamPlace> places, LineVisibility visibility) {
-    return SeamCrossing.of(places).stream().map(c -> of(c, visibility)).toList();
-  }
-
-  public CrossingReport withMinutes(Optional<Double> taken) {
-    return new CrossingReport(first, second, seamPct, farPct, contrast, visible, taken);
+    return SeamCrossing.of(places).stream().map(c -> of(c, visibility, Optional.empty())).toList();
   }
 }

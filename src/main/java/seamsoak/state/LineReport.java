@@ -48,10 +48,11 @@ public record LineReport(
   }
 
   public static List<LineReport> of(List<SeamPlace> places, LineVisibility visibility) {
-    return places.stream().map(p -> of(p, visibility)).toList();
+    return places.stream().map(p -> of(p, visibility, Optional.empty())).toList();
   }
 
-  private static LineReport of(SeamPlace p, LineVisibility visibility) {
+  /** With the minutes that it takes to clear. */
+  public static LineReport of(SeamPlace p, LineVisibility visibility, Optional<Double> minutes) {
     Line line = p.carbon();
     boolean shown = p.contrast().isPresent();
     Optional<Contrast> contrast = p.contrast();
@@ -68,7 +69,7 @@ public record LineReport(
         shown ? Optional.of(least(p, line) * p.trace() * 1e3) : Optional.empty(),
         contrast.map(c -> c.over(visibility)),
         p.shows(visibility),
-        Optional.empty());
+        minutes);
   }
 
   /** Neighboring seams that came in early make a line finer than the rule for one alone. */
@@ -86,20 +87,8 @@ public record LineReport(
     return farPct - seamPct;
   }
 
-  public LineReport withMinutes(Optional<Double> taken) {
-    return new LineReport(
-        joints,
-        boundary,
-        sharePct,
-        steel,
-        seamPct,
-        farPct,
-        dipPct,
-        widthMm,
-        trueWidthMm,
-        narrowestMm,
-        contrast,
-        visible,
-        taken);
+  /** The most carbon missing at any seam, wt%. */
+  public static double deepestPct(List<LineReport> lines) {
+    return lines.stream().mapToDouble(LineReport::missingPct).max().orElse(0);
   }
 }

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param anneal range for full or spheroidizing annealing
  * @param annealRateCPerHour fastest cooling that still anneals, degrees Celsius per hour
  * @param harden range for hardening
- * @param soakMinutes hold before the quench, minutes, as printed ({@code 10-30})
+ * @param leastSoakMinutes hold before the quench, the least of what is printed ({@code 10-30})
  * @param quench what to quench in, in words
  * @param temper range for tempering; of springs for spring grades, see the notes
  */
@@ -23,7 +23,7 @@ public record HeatTreatment(
     Optional<TemperatureRange> anneal,
     OptionalDouble annealRateCPerHour,
     Optional<TemperatureRange> harden,
-    Optional<String> soakMinutes,
+    OptionalDouble leastSoakMinutes,
     Optional<String> quench,
     Optional<TemperatureRange> temper) {
 
@@ -36,7 +36,7 @@ public record HeatTreatment(
           Optional.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
-          Optional.empty(),
+          OptionalDouble.empty(),
           Optional.empty(),
           Optional.empty());
 }

@@ -114,9 +114,24 @@ final class SteelRow {
         range("anneal"),
         row.number("anneal_rate_C_per_h"),
         range("harden"),
-        words("soak_minutes"),
+        leastSoakMinutes(),
         words("quench"),
         range("temper"));
+  }
+
+  /** Of a number or of a range such as {@code 10-30}. */
+  private OptionalDouble leastSoakMinutes() {
+    String printed = row.text("soak_minutes");
+    try {
+      return printed.isEmpty()
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(Double.parseDouble(printed.split("-")[0]));
+    } catch (NumberFormatException e) {
+      throw new Fault(
+          row.place("soak_minutes"),
+          "'" + Fault.shown(printed) + "' is no time",
+          "give minutes, such as 30 or 10-30");
+    }
   }
 
   private Optional<TemperatureRange> range(String name) {

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import seamsoak.property.correlation.Correlation;
 import seamsoak.property.correlation.Published;
+import seamsoak.schedule.Margins;
 import seamsoak.source.Exceeded;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;
@@ -189,5 +190,23 @@ final class TraceEntries {
   private static Outside outside(String by, Exceeded e) {
     return new Outside(
         by, e.range().quantity(), e.range().unit(), e.value(), e.range().low(), e.range().high());
+  }
+
+  /** Where a schedule's temperatures and times lie. */
+  void margins() {
+    setting(
+        "schedule",
+        "the schedule: normalize %.0f C above the highest Ac3 or Accm, up to %d cycles down to"
+            + " the hardening heat until the grain is ASTM %.0f, within the published ranges"
+            + " that the steels share; grains: each pass through the critical range makes new"
+            + " ones of %.2f times the size; a hold counts from when the core is within %.0f C;"
+            + " a forge is %.0f C hotter than the work; a kiln that is off falls %.0f C per hour",
+        Margins.NORMALIZE_ABOVE,
+        Margins.MOST_CYCLES,
+        Margins.FINE_ENOUGH,
+        Margins.NEW_SHARE,
+        Margins.CLOSE_KELVIN,
+        Margins.FORGE_ABOVE,
+        Margins.KILN_FALLS);
   }
 }

@@ -21,7 +21,6 @@ import seamsoak.property.QuenchedSteel;
 import seamsoak.property.critical.Criticals;
 import seamsoak.property.forging.ForgingRule;
 import seamsoak.schedule.ScheduleAdvice;
-import seamsoak.schedule.ScheduleAdvisor;
 import seamsoak.single.Diffusivities;
 import seamsoak.single.SteelReport;
 import seamsoak.soak.Histories;
@@ -220,7 +219,7 @@ public final class Tracer {
         "a heat rises from %.0f C, cooling is followed to %.0f C",
         Shop.DULL_CELSIUS,
         Shop.BLACK_CELSIUS);
-    all.setting("schedule", "%s", ScheduleAdvisor.margins());
+    all.margins();
   }
 
   private static List<Moment> cooling(Billet billet, Advice advice) {

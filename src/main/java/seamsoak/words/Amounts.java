@@ -2,6 +2,7 @@ package seamsoak.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
@@ -34,6 +35,10 @@ record Amounts(UnitSystem units) {
   /** As many decimals as it has. */
   static String plain(double value) {
     return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+
+  static String format(String form, Object... of) {
+    return String.format(Locale.ROOT, form, of);
   }
 
   String length(double metres) {

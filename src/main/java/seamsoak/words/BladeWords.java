@@ -1,6 +1,5 @@
 package seamsoak.words;
 
-import java.util.Locale;
 import seamsoak.schedule.Hardens;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
@@ -32,8 +31,7 @@ public final class BladeWords {
   }
 
   private static String martensite(Metal metal) {
-    return String.format(
-        Locale.ROOT, "martensite, %.0f %% austenite", metal.retainedPct().orElseThrow());
+    return Amounts.format("martensite, %.0f %% austenite", metal.retainedPct().orElseThrow());
   }
 
   /** Whether it hardens. */

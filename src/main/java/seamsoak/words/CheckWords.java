@@ -4,9 +4,22 @@ import java.util.stream.Collectors;
 import seamsoak.schedule.Check;
 
 /** What to look for, each check as a part of a sentence. */
-record CheckWords(Amounts amounts) implements Check.Cases<String> {
-  @Override
-  public String of(Check.Look check) {
+record CheckWords(Amounts amounts) {
+  private static final Sayings<CheckWords, Check, String> ALL =
+      new Sayings<CheckWords, Check, String>(Check.class)
+          .of(Check.Look.class, CheckWords::of)
+          .of(Check.Color.class, CheckWords::of)
+          .of(Check.Magnet.class, CheckWords::of)
+          .of(Check.MagnetBelow.class, CheckWords::of)
+          .of(Check.TestPiece.class, CheckWords::of)
+          .of(Check.FinishGrinding.class, CheckWords::of)
+          .complete();
+
+  String says(Check check) {
+    return ALL.say(this, check);
+  }
+
+  private String of(Check.Look check) {
     return switch (check) {
       case COLD_FILE_BITES ->
           "when it is cold a file bites; if the file skates it is hard: anneal it before anything"
@@ -42,13 +55,11 @@ record CheckWords(Amounts amounts) implements Check.Cases<String> {
     };
   }
 
-  @Override
-  public String of(Check.Color check) {
+  private String of(Check.Color check) {
     return "color " + String.join(" or ", check.words()) + ", by which table you ask";
   }
 
-  @Override
-  public String of(Check.Magnet check) {
+  private String of(Check.Magnet check) {
     return check.steels().stream()
         .map(
             s ->
@@ -61,22 +72,19 @@ record CheckWords(Amounts amounts) implements Check.Cases<String> {
                 ", ", "the magnet lets go on the way up, ", ": far below this heat"));
   }
 
-  @Override
-  public String of(Check.MagnetBelow check) {
+  private String of(Check.MagnetBelow check) {
     return "the last of the magnet's pull goes about "
         + amounts.apart(check.kelvin())
         + " below this heat: it tells when to watch, not when to quench";
   }
 
-  @Override
-  public String of(Check.TestPiece check) {
+  private String of(Check.TestPiece check) {
     return "break a test piece hardened from "
         + amounts.heat(check.hardenC())
         + ": the fracture is like gray silk; if it is grainy, one more cycle";
   }
 
-  @Override
-  public String of(Check.FinishGrinding check) {
+  private String of(Check.FinishGrinding check) {
     return "finish grinding takes off the last "
         + amounts.length(check.skinMetres())
         + " of skin; keep it so cool that no color runs";

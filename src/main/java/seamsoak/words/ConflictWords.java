@@ -1,18 +1,33 @@
 package seamsoak.words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import seamsoak.schedule.Conflict;
 import seamsoak.steel.HeatTreatment;
 import seamsoak.steel.TemperatureRange;
-import seamsoak.unit.Length;
-import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords.Sentences;
 
 /** What the steels do not agree on, each with what to do about it. */
-public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentences> {
+public record ConflictWords(UnitSystem units) {
+  private static final Sayings<ConflictWords, Conflict, Sentences> ALL =
+      new Sayings<ConflictWords, Conflict, Sentences>(Conflict.class)
+          .of(Conflict.DisputedSheets.class, ConflictWords::of)
+          .of(Conflict.JacketOn.class, ConflictWords::of)
+          .of(Conflict.HardAndSoftInAir.class, ConflictWords::of)
+          .of(Conflict.NoKiln.class, ConflictWords::of)
+          .of(Conflict.BeyondFormulas.class, ConflictWords::of)
+          .of(Conflict.NothingHardens.class, ConflictWords::of)
+          .of(Conflict.TooThin.class, ConflictWords::of)
+          .of(Conflict.NoCommonHeat.class, ConflictWords::of)
+          .of(Conflict.HeatOutsideSheet.class, ConflictWords::of)
+          .of(Conflict.SoftLayer.class, ConflictWords::of)
+          .of(Conflict.SoftMiddle.class, ConflictWords::of)
+          .of(Conflict.DeepBesideShallow.class, ConflictWords::of)
+          .of(Conflict.HardnessOutOfReach.class, ConflictWords::of)
+          .of(Conflict.TemperParts.class, ConflictWords::of)
+          .complete();
+
   /**
    * A conflict in words; neither sentence has a capital or a full stop.
    *
@@ -23,11 +38,10 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
   public record Sentences(String about, String says, String todo) {}
 
   public Sentences said(Conflict conflict) {
-    return conflict.as(this);
+    return ALL.say(this, conflict);
   }
 
-  @Override
-  public Sentences of(Conflict.DisputedSheets c) {
+  private Sentences of(Conflict.DisputedSheets c) {
     return c.dispute().never()
         ? new Sentences(
             c.dispute().matter(),
@@ -49,8 +63,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
                 : "keep to where they agree, or to the cooler one");
   }
 
-  @Override
-  public Sentences of(Conflict.JacketOn c) {
+  private Sentences of(Conflict.JacketOn c) {
     return new Sentences(
         "jacket",
         "the jacket of " + c.steel() + " is still on the billet, and it makes no edge",
@@ -59,8 +72,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
             + " with the skin below it");
   }
 
-  @Override
-  public Sentences of(Conflict.HardAndSoftInAir c) {
+  private Sentences of(Conflict.HardAndSoftInAir c) {
     return new Sentences(
         "cooling in air",
         list(c.hard())
@@ -73,8 +85,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
         "cool it as slowly as the schedule says each time, and never lay it hard overnight");
   }
 
-  @Override
-  public Sentences of(Conflict.NoKiln c) {
+  private Sentences of(Conflict.NoKiln c) {
     return new Sentences(
         "no kiln",
         "a steel of it "
@@ -85,8 +96,7 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
             + " that a fire can do is in the schedule");
   }
 
-  @Override
-  public Sentences of(Conflict.BeyondFormulas c) {
+  private Sentences of(Conflict.BeyondFormulas c) {
     HeatTreatment sheet = c.sheet();
     String apart =
         c.apart()
@@ -121,53 +131,47 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
             + coarsens);
   }
 
-  @Override
-  public Sentences of(Conflict.NothingHardens c) {
+  private Sentences of(Conflict.NothingHardens c) {
     return new Sentences(
         "nothing hardens",
         "no steel of it has the carbon to harden",
         "the schedule ends with the cycles; for a blade put a high-carbon steel at the edge");
   }
 
-  @Override
-  public Sentences of(Conflict.TooThin c) {
+  private Sentences of(Conflict.TooThin c) {
     return new Sentences(
         "grinding allowance",
         "the billet is too thin for the blade: with the skin off both faces "
-            + new Length(c.leftMetres()).format(units)
+            + amounts().length(c.leftMetres())
             + " is left",
         "leave the next billet thicker, cover it in the fire, or make the blade thinner; soft skin"
             + " left on does not hold an edge");
   }
 
-  @Override
-  public Sentences of(Conflict.NoCommonHeat c) {
+  private Sentences of(Conflict.NoCommonHeat c) {
     return new Sentences(
         "hardening heat",
         "no heat suits them all: " + windows(c.windows()),
-        show(c.celsius())
+        amounts().heat(c.celsius())
             + " is right for "
             + c.edge()
             + " at the edge, as near the others as it allows; harden and break a test piece, and"
             + " next time pair steels that share a range");
   }
 
-  @Override
-  public Sentences of(Conflict.HeatOutsideSheet c) {
+  private Sentences of(Conflict.HeatOutsideSheet c) {
     return new Sentences(
         "hardening heat",
-        show(c.celsius()) + " lies outside the published range of " + c.steel(),
+        amounts().heat(c.celsius()) + " lies outside the published range of " + c.steel(),
         "its carbon has moved since, and with it the heat it needs; try a test piece");
   }
 
-  @Override
-  public Sentences of(Conflict.SoftLayer c) {
+  private Sentences of(Conflict.SoftLayer c) {
     return new Sentences(
         "soft layer",
         c.never()
             ? c.steel() + " does not harden at any heat"
-            : String.format(
-                Locale.ROOT,
+            : Amounts.format(
                 "%s will not harden%s: it has %.2f %% carbon by then",
                 c.steel(),
                 c.ownHeat().map(r -> " below the heat of its own sheet, " + between(r)).orElse(""),
@@ -182,69 +186,62 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
                 + " is what cuts, and test with a file there");
   }
 
-  @Override
-  public Sentences of(Conflict.SoftMiddle c) {
+  private Sentences of(Conflict.SoftMiddle c) {
     return new Sentences(
         "quench speed",
-        String.format(
-            Locale.ROOT,
+        Amounts.format(
             "the middle of %s will not harden in this section: it has to fall from %s to %s within"
                 + " %.1f s and takes about %.0f s in %s",
             c.steel(),
-            show(800),
-            show(500),
+            amounts().heat(800),
+            amounts().heat(500),
             c.allowsSeconds(),
             c.takesSeconds(),
             c.bath()),
         "it hardens through where the blade is no thicker than about "
-            + new Length(c.throughInOilMetres()).format(units)
+            + amounts().length(c.throughInOilMetres())
             + " in fast oil and "
-            + new Length(c.throughInBrineMetres()).format(units)
+            + amounts().length(c.throughInBrineMetres())
             + " in brine"
             + c.sheetQuench().map(q -> " (its sheet: " + q + ")").orElse("")
             + ", so a thin edge may be hard though the spine is not; make it thinner, or be content"
             + " with a hard skin over a tough middle, which serves a hammer or an ax");
   }
 
-  @Override
-  public Sentences of(Conflict.DeepBesideShallow c) {
+  private Sentences of(Conflict.DeepBesideShallow c) {
     return new Sentences(
         "quench speed",
-        c.shallow()
+        c.steels().get(0)
             + " needs a bath so fast that "
-            + c.deep()
+            + c.steels().get(1)
             + ", which hardens far more deeply, may crack in it",
         "make the blade thinner and quench in fast oil, or pair steels of like depth");
   }
 
-  @Override
-  public Sentences of(Conflict.HardnessOutOfReach c) {
+  private Sentences of(Conflict.HardnessOutOfReach c) {
     return new Sentences(
         "hardness",
-        String.format(
-            Locale.ROOT,
+        Amounts.format(
             "%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes to"
                 + " about %.0f",
-            c.wantedHrc(),
-            c.comesToHrc()),
+            c.wantedHrc(), c.comesToHrc()),
         c.comesToHrc() < c.wantedHrc()
             ? "be content with that, or put a steel with more carbon at the edge"
             : "temper hotter in small steps on a test piece, watching what its sheet says of"
                 + " brittleness");
   }
 
-  @Override
-  public Sentences of(Conflict.TemperParts c) {
+  private Sentences of(Conflict.TemperParts c) {
     return new Sentences(
         "temper",
-        String.format(
-            Locale.ROOT,
+        Amounts.format(
             "the same temper leaves %s at about %.0f HRC and %s at about %.0f",
-            c.edge(),
-            c.edgeHrc(),
-            c.other(),
-            c.otherHrc()),
+            c.steel(), c.edgeHrc(), c.steels().get(1), c.otherHrc()),
         "the edge decides; where both lie in the edge it wears unevenly, which some want");
+  }
+
+  private Amounts amounts() {
+    return new Amounts(units);
   }
 
   private static String list(List<String> steels) {
@@ -254,19 +251,11 @@ public record ConflictWords(UnitSystem units) implements Conflict.Cases<Sentence
   /** From where to where each steel hardens. */
   private String windows(List<Conflict.Window> windows) {
     return windows.stream()
-        .map(w -> w.steel() + " from " + between(w.lowC(), w.highC()))
+        .map(w -> w.steel() + " from " + amounts().between(w.lowC(), w.highC()))
         .collect(Collectors.joining(", "));
   }
 
   private String between(TemperatureRange range) {
-    return between(range.lowC(), range.highC());
-  }
-
-  private String between(double low, double high) {
-    return show(low) + (show(low).equals(show(high)) ? "" : " to " + show(high));
-  }
-
-  private String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
+    return amounts().between(range.lowC(), range.highC());
   }
 }

@@ -54,7 +54,7 @@ final class PairTold {
   private static Map<String, Object> remedy(Remedy r, PairAdvice advice) {
     Map<String, Object> told = new LinkedHashMap<>();
     String change = new RemedyWords(UnitSystem.METRIC).change(r, advice);
-    Told.put(told, "change", new Told(Told.kindOf(r.change()), change));
+    Statement.put(told, "change", new Statement(Statement.kindOf(r.change()), change));
     switch (r.change()) {
       case CLOSED_STACK -> number(told, OptionalDouble.empty(), "");
       case LOWER_WELDING_HEAT -> number(told, r.setting().weldingCelsius(), "C");

@@ -1,6 +1,5 @@
 package seamsoak.words;
 
-import java.util.Locale;
 import java.util.stream.Collectors;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.schedule.Task.FirstTemper;
@@ -77,21 +76,21 @@ record QuenchWords(Amounts amounts, Harden task) {
         + seconds(s.allowsSeconds())
         + " s: "
         + switch (s.middle()) {
-          case YES -> format("hard throughout, about %.0f HRC", s.coreHrc());
+          case YES -> Amounts.format("hard throughout, about %.0f HRC", s.coreHrc());
           case PERHAPS ->
-              format(
+              Amounts.format(
                   "nearly throughout, about %.0f HRC at the face and %.0f HRC in the middle; the edge,"
                       + " being thinner, is harder. Try a test piece",
                   s.faceHrc(), s.coreHrc());
           case NO ->
-              format(
+              Amounts.format(
                   "its middle will not harden, about %.0f HRC at the face and %.0f HRC in the middle",
                   s.faceHrc(), s.coreHrc());
         };
   }
 
   private static String seconds(double s) {
-    return format(s < 10 ? "%.1f" : "%.0f", s);
+    return Amounts.format(s < 10 ? "%.1f" : "%.0f", s);
   }
 
   private String heat(double celsius) {
@@ -107,16 +106,14 @@ record QuenchWords(Amounts amounts, Harden task) {
                     s.steel()
                         + s.hrc()
                             .map(
-                                h -> format(" comes from %.0f to about %.0f HRC", h.from(), h.to()))
+                                h ->
+                                    Amounts.format(
+                                        " comes from %.0f to about %.0f HRC", h.from(), h.to()))
                             .orElse(s.ownHeat() ? " is soft from this heat" : " stays soft"))
             .collect(Collectors.joining(", "));
-    return format(
+    return Amounts.format(
             "for %.0f HRC at the thin edge: %d x %.0f h, ", t.wantedHrc(), t.times(), t.hours())
         + steels
         + "; give or take 2";
-  }
-
-  private static String format(String form, Object... of) {
-    return String.format(Locale.ROOT, form, of);
   }
 }

@@ -1,22 +1,29 @@
 package seamsoak.words;
 
-import java.util.Locale;
 import seamsoak.schedule.Remark;
 import seamsoak.schedule.StepName;
-import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
 /** What to know of a schedule as a whole. */
-public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<String> {
+public record ScheduleRemarkWords(UnitSystem units) {
+  private static final Sayings<ScheduleRemarkWords, Remark, String> ALL =
+      new Sayings<ScheduleRemarkWords, Remark, String>(Remark.class)
+          .of(Remark.Always.class, ScheduleRemarkWords::of)
+          .of(Remark.LineStays.class, ScheduleRemarkWords::of)
+          .of(Remark.LineClears.class, ScheduleRemarkWords::of)
+          .of(Remark.OutsideRange.class, ScheduleRemarkWords::of)
+          .of(Remark.BeyondKiln.class, ScheduleRemarkWords::of)
+          .of(Remark.CarbonByThen.class, ScheduleRemarkWords::of)
+          .complete();
+
   /** A share of the cycles too small to speak of, percent. */
   private static final double HARDLY_PCT = 10;
 
   public String says(Remark remark) {
-    return remark.as(this);
+    return ALL.say(this, remark);
   }
 
-  @Override
-  public String of(Remark.Always remark) {
+  private String of(Remark.Always remark) {
     return switch (remark) {
       case NORMALIZING_HIDES_LINES ->
           "Normalizing hides a faint line more by its finer structure than by moving carbon: it may"
@@ -32,48 +39,39 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
     };
   }
 
-  @Override
-  public String of(Remark.LineStays remark) {
-    return String.format(
-        Locale.ROOT,
+  private String of(Remark.LineStays remark) {
+    return Amounts.format(
         "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
             + " change that.",
         remark.missingPct());
   }
 
-  @Override
-  public String of(Remark.LineClears remark) {
+  private String of(Remark.LineClears remark) {
     double share = remark.soakSharePct();
-    return String.format(
-        Locale.ROOT,
+    return Amounts.format(
         "The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
             + " %.0f %% and they %.0f %%.",
         remark.beforePct(),
         remark
             .soakedPct()
-            .map(p -> String.format(Locale.ROOT, "the soak takes it to %.2f %%, and ", p))
+            .map(p -> Amounts.format("the soak takes it to %.2f %%, and ", p))
             .orElse("without a soak "),
         100 - share < HARDLY_PCT && remark.soakedPct().isPresent()
             ? "normalizing and the cycles, cooler and shorter, hardly move it"
-            : String.format(
-                Locale.ROOT, "normalizing and the cycles take it to %.2f %%", remark.endPct()),
+            : Amounts.format("normalizing and the cycles take it to %.2f %%", remark.endPct()),
         share,
         100 - share);
   }
 
-  @Override
-  public String of(Remark.OutsideRange remark) {
-    double low = remark.range().lowC();
-    double high = remark.range().highC();
+  private String of(Remark.OutsideRange remark) {
     return "The "
         + remark.step().words()
         + " at "
-        + show(remark.celsius())
+        + amounts().heat(remark.celsius())
         + " lies outside the published range of "
         + remark.steel()
         + ", "
-        + show(low)
-        + (low == high ? "" : " to " + show(high))
+        + amounts().between(remark.range().lowC(), remark.range().highC())
         + ": "
         + why(remark)
         + ".";
@@ -99,11 +97,10 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
     };
   }
 
-  @Override
-  public String of(Remark.BeyondKiln remark) {
+  private String of(Remark.BeyondKiln remark) {
     return remark
             .highestC()
-            .map(c -> "The kiln goes to " + show(c))
+            .map(c -> "The kiln goes to " + amounts().heat(c))
             .orElse("There is neither kiln nor forge")
         + ": "
         + String.join(", ", remark.steps().stream().map(StepName::words).toList())
@@ -117,14 +114,13 @@ public record ScheduleRemarkWords(UnitSystem units) implements Remark.Cases<Stri
             .orElse(" cannot be done in this shop and must be done elsewhere.");
   }
 
-  @Override
-  public String of(Remark.CarbonByThen remark) {
+  private String of(Remark.CarbonByThen remark) {
     return "The temperatures rest on the carbon that each of "
         + String.join(", ", remark.steels())
         + " has by then.";
   }
 
-  private String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
+  private Amounts amounts() {
+    return new Amounts(units);
   }
 }

@@ -10,12 +10,26 @@ import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakReason;
 import seamsoak.state.LineReport;
 import seamsoak.unit.Length;
-import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
 
 /** What is said of a soak. */
 public record SoakWords(UnitSystem units) {
+  private static final Sayings<SoakWords, SoakNote, String> NOTES =
+      new Sayings<SoakWords, SoakNote, String>(SoakNote.class)
+          .of(SoakNote.Plain.class, SoakWords::of)
+          .of(SoakNote.SeenLeaves.class, SoakWords::of)
+          .of(SoakNote.SeenContradicts.class, SoakWords::of)
+          .of(SoakNote.NoneClears.class, SoakWords::of)
+          .of(SoakNote.Remedy.class, SoakWords::of)
+          .of(SoakNote.Gone.class, SoakWords::of)
+          .of(SoakNote.LastToClear.class, SoakWords::of)
+          .of(SoakNote.LeftOut.class, SoakWords::of)
+          .of(SoakNote.LeastWidth.class, SoakWords::of)
+          .of(SoakNote.TooFine.class, SoakWords::of)
+          .of(SoakNote.Narrower.class, SoakWords::of)
+          .complete();
+
   /** Why it is recommended; no sentence of its own. */
   public String reason(SoakReason reason) {
     return switch (reason.kind()) {
@@ -63,108 +77,110 @@ public record SoakWords(UnitSystem units) {
 
   /** One or two sentences. */
   public String note(SoakNote note) {
-    if (note instanceof SoakNote.SeenWithoutHistories) {
-      return "What you saw is left out: it takes cases to weigh it, and none were tried.";
-    }
-    if (note instanceof SoakNote.SeenLeaves s) {
-      return "What you saw leaves "
-          + s.left()
-          + " of "
-          + s.of()
-          + " cases tried"
-          + (s.usual()
-              ? ""
-              : "; the usual one is not among them, so the likely case is the most"
-                  + " ordinary one that is")
-          + ".";
-    }
-    if (note instanceof SoakNote.SeenContradicts s) {
-      return String.format(
-          Locale.ROOT,
-          "The account contradicts itself: almost no case shows all that you saw."
-              + " Look again at: %s after %s, which %.0f %% of the cases would show by"
-              + " itself. The answer below leaves out what was seen.",
-          seen(s.seen()),
-          s.step().title(),
-          s.agreePct());
-    }
-    if (note instanceof SoakNote.NoneClears n) {
-      return "No soak within what is allowed clears the lines in the likely case"
-          + n.withinLongestPct()
-              .map(
-                  p ->
-                      percent("; the hottest allowed clears them in %.0f %%", p)
-                          + " of the cases tried.")
-              .orElse(".");
-    }
-    if (note instanceof SoakNote.GrindFirst) {
-      return "Grinding the faces to clean metal before closing them, next time, comes first.";
-    }
-    if (note instanceof SoakNote.Remedy r) {
-      return measure(r.measure()) + " would " + left(r) + ".";
-    }
-    if (note instanceof SoakNote.NoHistories) {
-      return "No cases were tried, so how sure this is cannot be said.";
-    }
-    if (note instanceof SoakNote.Gone g) {
-      return percent("The lines are gone before any soak in %.0f %%", g.alreadyPct())
-          + " of "
-          + g.histories()
-          + " cases tried, and after the normalizing and refining cycles alone in "
-          + percent("%.0f %%.", g.byCyclesPct());
-    }
-    if (note instanceof SoakNote.LastToClear l) {
-      return "Last to clear is where "
-          + SeamWords.cross(l.crossing())
-          + ": "
-          + taken(l.crossing().minutes())
-          + " at "
-          + temperature(l.celsius())
-          + "; between the crossings "
-          + l.line().map(this::taken).orElse("no line shows")
-          + ".";
-    }
-    if (note instanceof SoakNote.LeftOut l) {
-      return l.histories()
-          + " of "
-          + l.of()
-          + " cases tried cannot be worked to the end (the metal would be scaled or"
-          + " ground away) and are left out.";
-    }
-    if (note instanceof SoakNote.WidthIsInContrast) {
-      return "The width in \"visible\" decides no more: how wide a line is counts in its contrast.";
-    }
-    if (note instanceof SoakNote.LeastWidth w) {
-      return "At the "
-          + SeamWords.says(w.line().joints())
-          + " a line of missing carbon is at least "
-          + Length.ofMillimetres(w.line().narrowestMm().orElseThrow()).format(units)
-          + " wide on the face by now. A hair-thin bright line is nickel, arsenic or copper"
-          + " brought up by scale, or oxide: it will not soak out, so stop soaking.";
-    }
-    if (note instanceof SoakNote.TooFine f) {
-      return "The line seen after "
-          + f.step().title()
-          + ", "
-          + f.width().format(units)
-          + " wide, is too fine to be missing carbon.";
-    }
-    if (note instanceof SoakNote.Narrower n) {
-      return "What sways the minutes most: "
-          + input(n.input())
-          + ". What would narrow the band: "
-          + narrows(n.input())
-          + ".";
-    }
-    if (note instanceof SoakNote.TestEtch) {
-      return "Try a test etch on a ground corner after the soak and before the rest: if a line is left"
-          + " that this says should be gone, do not soak again. It is then not missing carbon.";
-    }
-    throw new IllegalStateException(note.toString());
+    return NOTES.say(this, note);
   }
 
-  private static String percent(String words, double value) {
-    return String.format(Locale.ROOT, words, value);
+  private String of(SoakNote.Plain note) {
+    return switch (note) {
+      case SEEN_WITHOUT_HISTORIES ->
+          "What you saw is left out: it takes cases to weigh it, and none were tried.";
+      case GRIND_FIRST ->
+          "Grinding the faces to clean metal before closing them, next time, comes first.";
+      case NO_HISTORIES -> "No cases were tried, so how sure this is cannot be said.";
+      case WIDTH_IS_IN_CONTRAST ->
+          "The width in \"visible\" decides no more: how wide a line is counts in its contrast.";
+      case TEST_ETCH ->
+          "Try a test etch on a ground corner after the soak and before the rest: if a line is left"
+              + " that this says should be gone, do not soak again. It is then not missing carbon.";
+    };
+  }
+
+  private String of(SoakNote.SeenLeaves s) {
+    return "What you saw leaves "
+        + s.left()
+        + " of "
+        + s.of()
+        + " cases tried"
+        + (s.usual()
+            ? ""
+            : "; the usual one is not among them, so the likely case is the most"
+                + " ordinary one that is")
+        + ".";
+  }
+
+  private String of(SoakNote.SeenContradicts s) {
+    return Amounts.format(
+        "The account contradicts itself: almost no case shows all that you saw."
+            + " Look again at: %s after %s, which %.0f %% of the cases would show by"
+            + " itself. The answer below leaves out what was seen.",
+        seen(s.seen()), s.step().title(), s.agreePct());
+  }
+
+  private String of(SoakNote.NoneClears n) {
+    return "No soak within what is allowed clears the lines in the likely case"
+        + n.withinLongestPct()
+            .map(
+                p ->
+                    Amounts.format("; the hottest allowed clears them in %.0f %%", p)
+                        + " of the cases tried.")
+            .orElse(".");
+  }
+
+  private String of(SoakNote.Remedy r) {
+    return measure(r.measure()) + " would " + left(r) + ".";
+  }
+
+  private String of(SoakNote.Gone g) {
+    return Amounts.format("The lines are gone before any soak in %.0f %%", g.alreadyPct())
+        + " of "
+        + g.histories()
+        + " cases tried, and after the normalizing and refining cycles alone in "
+        + Amounts.format("%.0f %%.", g.byCyclesPct());
+  }
+
+  private String of(SoakNote.LastToClear l) {
+    return "Last to clear is where "
+        + SeamWords.cross(l.crossing())
+        + ": "
+        + taken(l.crossing().minutes())
+        + " at "
+        + temperature(l.celsius())
+        + "; between the crossings "
+        + l.line().map(this::taken).orElse("no line shows")
+        + ".";
+  }
+
+  private String of(SoakNote.LeftOut l) {
+    return l.histories()
+        + " of "
+        + l.of()
+        + " cases tried cannot be worked to the end (the metal would be scaled or"
+        + " ground away) and are left out.";
+  }
+
+  private String of(SoakNote.LeastWidth w) {
+    return "At the "
+        + SeamWords.says(w.line().joints())
+        + " a line of missing carbon is at least "
+        + Length.ofMillimetres(w.line().narrowestMm().orElseThrow()).format(units)
+        + " wide on the face by now. A hair-thin bright line is nickel, arsenic or copper"
+        + " brought up by scale, or oxide: it will not soak out, so stop soaking.";
+  }
+
+  private String of(SoakNote.TooFine f) {
+    return "The line seen after "
+        + f.step().title()
+        + ", "
+        + f.width().format(units)
+        + " wide, is too fine to be missing carbon.";
+  }
+
+  private String of(SoakNote.Narrower n) {
+    return "What sways the minutes most: "
+        + input(n.input())
+        + ". What would narrow the band: "
+        + narrows(n.input())
+        + ".";
   }
 
   private static String seen(Seen seen) {
@@ -207,7 +223,7 @@ public record SoakWords(UnitSystem units) {
   }
 
   private String temperature(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
+    return new Amounts(units).heat(celsius);
   }
 
   private static String narrows(Input input) {

@@ -1,7 +1,6 @@
 package seamsoak.words;
 
 import java.util.List;
-import java.util.Locale;
 import seamsoak.schedule.Check;
 import seamsoak.schedule.Down;
 import seamsoak.schedule.Guard;
@@ -14,24 +13,24 @@ import seamsoak.unit.UnitSystem;
  *
  * @param units that are shown
  */
-public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> {
+public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order> {
   private static final String FAINT = ". It may bring a faint line back to sight";
 
   /**
-   * Said of a task.
+   * What to do, and why.
    *
    * @param doing as an order
    * @param why the reason for it
    */
-  public record Said(String doing, String why) {}
+  public record Order(String doing, String why) {}
 
-  public Said said(Task task) {
+  public Order said(Task task) {
     return task.as(this);
   }
 
   public List<String> checks(List<Check> checks) {
     CheckWords words = new CheckWords(amounts());
-    return checks.stream().map(c -> c.as(words)).toList();
+    return checks.stream().map(words::says).toList();
   }
 
   private Amounts amounts() {
@@ -42,14 +41,10 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
     return amounts().heat(celsius);
   }
 
-  private static String format(String form, Object... of) {
-    return String.format(Locale.ROOT, form, of);
-  }
-
   @Override
-  public Said of(Task.CoolInAir t) {
-    return new Said(
-        format(
+  public Order of(Task.CoolInAir t) {
+    return new Order(
+        Amounts.format(
             "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can"
                 + " bear it",
             t.blackMinutes(), t.touchMinutes()),
@@ -60,15 +55,15 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
             + t.deepest()
                 .map(
                     d ->
-                        format(
+                        Amounts.format(
                             ", and %s, coarse as its grain is by now, hardens only within %.0f s",
                             d.steel(), d.seconds()))
                 .orElse(""));
   }
 
   @Override
-  public Said of(Task.CoolSlowly t) {
-    return new Said(
+  public Order of(Task.CoolSlowly t) {
+    return new Order(
         t.kilnC()
             .map(
                 at ->
@@ -81,8 +76,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Soak t) {
-    return new Said(
+  public Order of(Task.Soak t) {
+    return new Order(
         "Soak at " + heat(t.soak().temperatureC()) + ", then " + down(t.down()),
         new SoakWords(units).reason(t.soak().reason()) + slowly(t.down(), t.guard()));
   }
@@ -109,11 +104,11 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Normalize t) {
-    return new Said(
+  public Order of(Task.Normalize t) {
+    return new Order(
         "Heat to "
             + heat(t.celsius())
-            + format(", then still air to black, about %.0f min", t.blackMinutes())
+            + Amounts.format(", then still air to black, about %.0f min", t.blackMinutes())
             + (t.guard().way() == Guard.Way.AIR_THEN_ANNEAL
                 ? "; anneal it the same day, before anything cuts it"
                 : ""),
@@ -132,22 +127,22 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Refine t) {
-    return new Said(
+  public Order of(Task.Refine t) {
+    return new Order(
         cycle(t.celsius(), t.down()),
         "new, finer grains form each time it passes the critical range"
             + slowly(t.down(), t.guard()));
   }
 
   @Override
-  public Said of(Task.LastRefine t) {
-    return new Said(
+  public Order of(Task.LastRefine t) {
+    return new Order(
         cycle(t.celsius(), t.down()),
         "near the hardening heat: cooler would be undone by it. "
-            + format("Grain about ASTM %.0f. ", t.grainAstm())
+            + Amounts.format("Grain about ASTM %.0f. ", t.grainAstm())
             + (t.gain() < 0.1
                 ? "One more cycle at this heat would gain nothing"
-                : format(
+                : Amounts.format(
                     t.fine()
                         ? "That is fine enough for a blade; one more would gain %.1f numbers"
                         : "One more at this heat would gain %.1f numbers, not worth its scale",
@@ -155,7 +150,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
             + t.costPct()
                 .map(
                     cost ->
-                        format(
+                        Amounts.format(
                             "; each number finer takes about %.0f %% off how deep it hardens, so"
                                 + " too many leave plain steel soft in the middle",
                             cost))
@@ -167,8 +162,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.FullAnneal t) {
-    return new Said(
+  public Order of(Task.FullAnneal t) {
+    return new Order(
         "Full anneal at " + falling(t.celsius(), t.toC(), t.perHourC()),
         GuardWords.because(t.guard())
             + "; only a slow fall makes it soft enough to saw, drill and grind"
@@ -176,8 +171,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Spheroidize t) {
-    return new Said(
+  public Order of(Task.Spheroidize t) {
+    return new Order(
         "Spheroidize at " + falling(t.celsius(), t.toC(), t.perHourC()),
         String.join(", ", t.steels())
             + (t.steels().size() == 1 ? " holds" : " hold")
@@ -196,9 +191,9 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.SubCriticalAnneal t) {
+  public Order of(Task.SubCriticalAnneal t) {
     String because = GuardWords.because(t.guard());
-    return new Said(
+    return new Order(
         "Sub-critical anneal at " + heat(t.celsius()) + ", then still air",
         t.steel()
             + " begins to change near "
@@ -213,8 +208,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.Grind t) {
-    return new Said(
+  public Order of(Task.Grind t) {
+    return new Order(
         "Grind "
             + amounts().length(t.depthMetres())
             + " off each face, to "
@@ -231,55 +226,55 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Said> 
   }
 
   @Override
-  public Said of(Task.TestEtch t) {
-    return new Said(
+  public Order of(Task.TestEtch t) {
+    return new Order(
         "Polish a flat to 220 grit or finer and etch it briefly in ferric chloride",
         "last chance to see what is left of the lines before hardening; after an anneal they show"
             + " most");
   }
 
   @Override
-  public Said of(Task.StressRelief t) {
-    return new Said(
+  public Order of(Task.StressRelief t) {
+    return new Order(
         "Hold the ground blade straight at " + heat(t.celsius()) + ", then still air",
         "grinding and straightening leave strain that warps a thin blade in the quench");
   }
 
   @Override
-  public Said of(Task.PreHeat t) {
-    return new Said(
+  public Order of(Task.PreHeat t) {
+    return new Order(
         "Hold at " + heat(t.celsius()) + " until even, then go straight on",
         "a deep-hardening or thick section cracks or warps when its skin runs ahead of its core");
   }
 
   @Override
-  public Said of(Task.Harden t) {
+  public Order of(Task.Harden t) {
     QuenchWords words = new QuenchWords(amounts(), t);
-    return new Said(words.doing(), words.why());
+    return new Order(words.doing(), words.why());
   }
 
   @Override
-  public Said of(Task.SubZero t) {
-    return new Said(
+  public Order of(Task.SubZero t) {
+    return new Order(
         "When it is cold to the hand, cool it on to "
             + heat(t.celsius())
             + " in "
             + (t.dryIce() ? "dry ice and alcohol" : "liquid nitrogen")
             + " for an hour, then let it come up by itself",
-        format(
+        Amounts.format(
             "takes most of the %.0f %% austenite that the quench leaves; within the hour after it,"
                 + " before the temper",
             t.austenitePct()));
   }
 
   @Override
-  public Said of(Task.FirstTemper t) {
-    return new Said(temper(t.celsius()), QuenchWords.tempers(t));
+  public Order of(Task.FirstTemper t) {
+    return new Order(temper(t.celsius()), QuenchWords.tempers(t));
   }
 
   @Override
-  public Said of(Task.NextTemper t) {
-    return new Said(
+  public Order of(Task.NextTemper t) {
+    return new Order(
         temper(t.celsius()),
         "the first temper lets some austenite turn to fresh martensite; this one tempers that too");
   }

@@ -3,18 +3,30 @@ package seamsoak.words;
 import seamsoak.safety.Danger;
 import seamsoak.safety.HardStop;
 import seamsoak.safety.Stop;
-import seamsoak.unit.Temperature;
 import seamsoak.unit.TemperatureDifference;
 import seamsoak.unit.UnitSystem;
 
 /** Why a step must not be done as planned, and what to do instead. */
-public record StopWords(UnitSystem units) implements Danger.Cases<String> {
+public record StopWords(UnitSystem units) {
+  private static final Sayings<StopWords, Danger, String> ALL =
+      new Sayings<StopWords, Danger, String>(Danger.class)
+          .of(Danger.CoatedJacket.class, StopWords::of)
+          .of(Danger.SealedCan.class, StopWords::of)
+          .of(Danger.HotSalt.class, StopWords::of)
+          .of(Danger.HotOil.class, StopWords::of)
+          .of(Danger.NitrateHeat.class, StopWords::of)
+          .complete();
+
   public String says(Stop stop) {
-    return stop.step() + ": " + stop.danger().as(this);
+    return stop.step() + ": " + says(stop.danger());
   }
 
-  @Override
-  public String of(Danger.CoatedJacket danger) {
+  /** Of what, and why not. */
+  public String says(Danger danger) {
+    return ALL.say(this, danger);
+  }
+
+  private String of(Danger.CoatedJacket danger) {
     return switch (danger.coating()) {
       case GALVANIZED ->
           "The jacket is galvanized: its zinc turns to poisonous fume in the fire, so this"
@@ -26,8 +38,7 @@ public record StopWords(UnitSystem units) implements Danger.Cases<String> {
     };
   }
 
-  @Override
-  public String of(Danger.SealedCan danger) {
+  private String of(Danger.SealedCan danger) {
     String inside =
         switch (danger.inside()) {
           case DAMP -> "damp";
@@ -42,8 +53,7 @@ public record StopWords(UnitSystem units) implements Danger.Cases<String> {
         + " from people.";
   }
 
-  @Override
-  public String of(Danger.HotSalt danger) {
+  private String of(Danger.HotSalt danger) {
     return "The salt is at "
         + show(danger.celsius())
         + ": low-temperature salt is nitrate, which above "
@@ -55,8 +65,7 @@ public record StopWords(UnitSystem units) implements Danger.Cases<String> {
         + ".";
   }
 
-  @Override
-  public String of(Danger.HotOil danger) {
+  private String of(Danger.HotOil danger) {
     return "The oil is at "
         + show(danger.celsius())
         + ", a blade warms it by about "
@@ -68,8 +77,7 @@ public record StopWords(UnitSystem units) implements Danger.Cases<String> {
         + " flash point.";
   }
 
-  @Override
-  public String of(Danger.NitrateHeat danger) {
+  private String of(Danger.NitrateHeat danger) {
     return "Only nitrate salt is at hand to heat in, and "
         + show(danger.celsius())
         + " is above the "
@@ -79,6 +87,6 @@ public record StopWords(UnitSystem units) implements Danger.Cases<String> {
   }
 
   private String show(double celsius) {
-    return Temperature.ofCelsius(celsius).format(units);
+    return new Amounts(units).heat(celsius);
   }
 }

@@ -3,6 +3,6 @@
  * what was decided elsewhere. Nothing is decided here.
  *
  * <p>One small record for each subject. What JSON says, in metric units and with its kind beside
- * it, is put together in {@link Told}.
+ * it, is put together in {@link Statement}.
  */
 package seamsoak.words;

@@ -211,6 +211,7 @@ class BilletAnswerTest {
       strings = {
         "soak",
         "schedule",
+        "plan",
         "pair O1 1084 --layer 2mm",
         "pairs 1084 75Ni8 O1",
         "steels 80CrV2",
@@ -225,6 +226,9 @@ class BilletAnswerTest {
         words.addAll(List.of(SAN_MAI, "--samples", "2"));
       }
       words.addAll(List.of("--json", "--units", units));
+      if (command.equals("plan")) {
+        words.addAll(List.of("--out", folder.resolve("out").toString()));
+      }
       answers.add(Ran.run(words.toArray(String[]::new)).out());
     }
     assertEquals(answers.get(1), answers.get(0));

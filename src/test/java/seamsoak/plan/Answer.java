@@ -14,7 +14,6 @@ import seamsoak.safety.CautionTable;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.state.Progress;
-import seamsoak.unit.UnitSystem;
 
 /**
  * What the program says of a billet's soak, and what is wrong with it.
@@ -46,8 +45,7 @@ record Answer(Optional<Advice> advice, List<String> wrong, double seconds) {
   }
 
   private static Advice advise(Billet billet, int samples) {
-    return new PlanAdvisor(Walks.CORRELATIONS, CAUTIONS, UnitSystem.BOTH, samples)
-        .soak(billet, Progress.NONE);
+    return new PlanAdvisor(Walks.CORRELATIONS, CAUTIONS, samples).soak(billet, Progress.NONE);
   }
 
   private static Throwable innermost(Throwable thrown) {

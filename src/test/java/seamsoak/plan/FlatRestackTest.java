@@ -26,6 +26,7 @@ import seamsoak.billet.FlatRestack;
 import seamsoak.billet.FlatRestacks;
 import seamsoak.billet.Walks;
 import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.state.LineReport;
 
 /**
  * The most usual billets, flat-restacked bars of 60 to 800 layers, are answered, every one, and
@@ -142,7 +143,10 @@ class FlatRestackTest {
    */
   private static List<Object> middle(Advice advice) {
     List<Object> all = new ArrayList<>(advice.history());
-    advice.soak().lines().forEach(l -> all.add(l.withMinutes(Optional.empty())));
+    for (LineReport l : advice.soak().lines()) {
+      all.add(List.of(l.joints(), l.sharePct(), l.steel(), l.seamPct(), l.farPct(), l.dipPct()));
+      all.add(List.of(l.widthMm(), l.trueWidthMm(), l.narrowestMm(), l.contrast(), l.visible()));
+    }
     advice.soak().options().forEach(o -> all.add(withoutBand(o)));
     return all;
   }

@@ -37,7 +37,7 @@ import seamsoak.state.Progress;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SoakWords;
-import seamsoak.words.Told;
+import seamsoak.words.Statement;
 
 class PlanAdvisorTest {
   private static final Set<StepKind> CYCLES =
@@ -57,8 +57,7 @@ class PlanAdvisorTest {
 
   private static Advice advise(Billet billet) {
     CautionTable cautions = CautionTable.load(DataFolder.packed());
-    return new PlanAdvisor(Walks.CORRELATIONS, cautions, UnitSystem.BOTH, SAMPLES)
-        .advise(billet, Progress.NONE);
+    return new PlanAdvisor(Walks.CORRELATIONS, cautions, SAMPLES).advise(billet, Progress.NONE);
   }
 
   @Test
@@ -143,7 +142,8 @@ class PlanAdvisorTest {
   @Test
   void twoRunsSayTheSame() {
     assertEquals(
-        JsonWriter.write(advice, Told::members), JsonWriter.write(advise(mosaic), Told::members));
+        JsonWriter.write(advice, Statement::members),
+        JsonWriter.write(advise(mosaic), Statement::members));
   }
 
   @Test

@@ -5,7 +5,6 @@ import seamsoak.billet.Walks;
 import seamsoak.data.DataFolder;
 import seamsoak.safety.CautionTable;
 import seamsoak.state.Progress;
-import seamsoak.unit.UnitSystem;
 
 /** Advice on billets written out in tests; few samples, since the bands are not what is tested. */
 public final class Schedules {
@@ -21,8 +20,7 @@ public final class Schedules {
 
   static Advice of(Billet billet) {
     CautionTable cautions = CautionTable.load(DataFolder.packed());
-    return new PlanAdvisor(Walks.CORRELATIONS, cautions, UnitSystem.METRIC, 2)
-        .advise(billet, Progress.NONE);
+    return new PlanAdvisor(Walks.CORRELATIONS, cautions, 2).advise(billet, Progress.NONE);
   }
 
   /** A bar forged to a thickness, and further parts of its file, each beginning with a comma. */

@@ -48,7 +48,7 @@ class HardStopTest {
   }
 
   private static String words(Danger danger) {
-    return danger.as(new StopWords(UnitSystem.METRIC));
+    return new StopWords(UnitSystem.METRIC).says(danger);
   }
 
   @ParameterizedTest

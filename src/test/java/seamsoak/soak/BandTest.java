@@ -54,13 +54,10 @@ class BandTest {
 
   private static SoakSamples samples(Billet billet, List<Sample> histories) {
     return SoakSamples.of(
-        billet,
-        Walks.CORRELATIONS,
-        histories,
+        SampleWalks.begin(billet, Walks.CORRELATIONS, histories, Progress.NONE),
         Sightings.of(billet),
         CELSIUS,
-        List.of(),
-        Progress.NONE);
+        List.of());
   }
 
   private static List<Sample> plain(int count, long seed) {
@@ -99,7 +96,7 @@ class BandTest {
     SoakSamples once = samples(billet, Histories.around(Assumptions.USUAL, false, 16));
     SoakSamples again = samples(billet, Histories.around(Assumptions.USUAL, false, 16));
     for (int i = 0; i < once.count(); i++) {
-      assertEquals(once.seconds()[i][0], again.seconds()[i][0], 0.0);
+      assertEquals(once.all().get(i).seconds()[0], again.all().get(i).seconds()[0], 0.0);
     }
   }
 
@@ -159,8 +156,7 @@ class BandTest {
     SoakSamples all = samples(odd, Histories.around(Assumptions.USUAL, false, 64));
     assertFalse(all.thatAgree().isPresent(), "a line cannot come by soaking");
     Advice advice =
-        new PlanAdvisor(
-                Walks.CORRELATIONS, CautionTable.load(DataFolder.packed()), UnitSystem.BOTH, 32)
+        new PlanAdvisor(Walks.CORRELATIONS, CautionTable.load(DataFolder.packed()), 32)
             .advise(odd, Progress.NONE);
     SoakNote said = advice.soak().advice().get(0);
     assertTrue(said instanceof SoakNote.SeenContradicts, said.toString());

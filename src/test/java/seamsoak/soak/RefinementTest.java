@@ -28,14 +28,18 @@ class RefinementTest {
   void movesTheMinutesByLessThanATenthOfTheirBand() {
     SoakSamples possible =
         SoakSamples.of(
-            MOSAIC,
-            Walks.CORRELATIONS,
-            Histories.around(
-                Assumptions.USUAL.withVisibleDip(MOSAIC.visible().dipTaken().value()), false, 32),
+            SampleWalks.begin(
+                MOSAIC,
+                Walks.CORRELATIONS,
+                Histories.around(
+                    Assumptions.usual(
+                        Assumptions.USUAL.coveredShare(), MOSAIC.visible().dipTaken().value()),
+                    false,
+                    32),
+                Progress.NONE),
             Sightings.of(MOSAIC),
             CELSIUS,
-            List.of(),
-            Progress.NONE);
+            List.of());
     Clearing fine = clearing(MOSAIC, Assumptions.USUAL, Resolution.FINE);
     Clearing finer = clearing(MOSAIC, Assumptions.USUAL, FINER);
     for (double celsius : CELSIUS) {

@@ -159,7 +159,7 @@ class SteelTableTest {
     assertEquals(Optional.of(new TemperatureRange(790, 800)), h.anneal());
     assertEquals(OptionalDouble.of(28), h.annealRateCPerHour());
     assertEquals(Optional.of(new TemperatureRange(775, 800)), h.harden());
-    assertEquals(Optional.empty(), h.soakMinutes());
+    assertEquals(OptionalDouble.empty(), h.leastSoakMinutes());
     assertEquals(Optional.of(new TemperatureRange(150, 260)), h.temper());
     assertEquals(OptionalDouble.of(730), s.ac1C());
     assertEquals(OptionalDouble.of(800), s.ac3OrAccmC());

@@ -64,18 +64,18 @@ class ScheduleToldTest {
         kinds(Remark.class));
     assertEquals(
         List.of("normalizing-hides-lines", "holds-without-kiln", "color-tells-little"),
-        Arrays.stream(Remark.Always.values()).map(Told::kindOf).toList());
+        Arrays.stream(Remark.Always.values()).map(Statement::kindOf).toList());
   }
 
   private static Set<String> kinds(Class<?> sealed) {
     return Arrays.stream(sealed.getPermittedSubclasses())
-        .map(c -> Told.kindOf(c))
+        .map(c -> Statement.kindOf(c))
         .collect(Collectors.toSet());
   }
 
   @Test
   void wordsAreMetricAndStandBesideTheirKind() {
-    Map<String, Object> conflict = Told.members(new Conflict.TooThin(List.of("1084"), 3e-3));
+    Map<String, Object> conflict = Statement.members(new Conflict.TooThin(List.of("1084"), 3e-3));
     assertEquals(
         List.of("kind", "about", "steels", "says", "todo"), List.copyOf(conflict.keySet()));
     assertEquals("too-thin", conflict.get("kind"));
@@ -83,7 +83,7 @@ class ScheduleToldTest {
         "the billet is too thin for the blade: with the skin off both faces 3 mm is left",
         conflict.get("says"));
     Map<String, Object> told = new HashMap<>();
-    Told.put(told, "hardStops", List.of(new Stop("harden", new Danger.NitrateHeat(800))));
+    Statement.put(told, "hardStops", List.of(new Stop("harden", new Danger.NitrateHeat(800))));
     assertEquals(List.of("nitrate-heat"), told.get("hardStopKinds"));
     assertEquals(
         List.of(
@@ -96,12 +96,12 @@ class ScheduleToldTest {
   @Test
   void whatIsInARecordKeepsItsPlaceThere() {
     Map<String, Object> metal =
-        Told.members(new Metal("O1", Structure.HARD, Optional.of(8.4), Optional.of(64.0)));
+        Statement.members(new Metal("O1", Structure.HARD, Optional.of(8.4), Optional.of(64.0)));
     assertEquals("martensite, 8 % austenite", metal.get("structure"));
     assertEquals("hard", metal.get("structureKind"));
     assertEquals(Optional.of(8.4), metal.get("retainedPct"));
     Map<String, Object> line =
-        Told.members(
+        Statement.members(
             new ProgramLine(
                 new StepName(StepKind.HARDEN, 0),
                 1,

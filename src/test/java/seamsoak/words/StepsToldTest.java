@@ -34,7 +34,7 @@ class StepsToldTest {
   @Test
   void besideEachSentenceStandsItsKind() {
     Map<String, Object> told =
-        StepsTold.members(
+        Statement.members(
             step(
                 new StepName(StepKind.STRESS_RELIEF, 0),
                 new Task.StressRelief(650),
@@ -45,7 +45,6 @@ class StepsToldTest {
     assertEquals("kiln", told.get("in"));
     assertEquals("Hold the ground blade straight at 650 C, then still air", told.get("doing"));
     assertEquals("stress-relief", told.get("doingKind"));
-    assertEquals("stress-relief", told.get("whyKind"));
     assertEquals(List.of("straight", "magnet-below"), told.get("checkKinds"));
     assertEquals(2, ((List<?>) told.get("checks")).size());
   }
@@ -53,7 +52,7 @@ class StepsToldTest {
   @Test
   void aRepeatHasItsNumberInTheNameAndBesideIt() {
     Map<String, Object> told =
-        StepsTold.members(step(new StepName(StepKind.TEMPER, 2), new Task.NextTemper(200)));
+        Statement.members(step(new StepName(StepKind.TEMPER, 2), new Task.NextTemper(200)));
     assertEquals("temper 2", told.get("step"));
     assertEquals("temper", told.get("kind"));
     assertEquals(2, told.get("number"));
@@ -70,7 +69,7 @@ class StepsToldTest {
   }
 
   private static Map<String, Object> segment(Optional<Task> task) {
-    return StepsTold.members(
+    return Statement.members(
         new ScheduleAdvice.Segment(
             new StepName(StepKind.ANNEAL, 0),
             ScheduleAdvice.Segment.Kind.HOLD,
@@ -89,7 +88,7 @@ class StepsToldTest {
   void jsonIsMetric() {
     String shop = new StepWords(UnitSystem.US).said(ANNEAL).doing();
     assertEquals("Spheroidize at 1365 F, then down to 1200 F no faster than 40 F per hour", shop);
-    Object json = StepsTold.members(step(new StepName(StepKind.ANNEAL, 0), ANNEAL)).get("doing");
+    Object json = Statement.members(step(new StepName(StepKind.ANNEAL, 0), ANNEAL)).get("doing");
     assertFalse(json.toString().contains(" F"), json.toString());
   }
 }

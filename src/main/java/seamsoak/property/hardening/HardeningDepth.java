@@ -70,7 +70,7 @@ public final class HardeningDepth extends PublishedFormula {
   public double severityAtFace(Quenchant.Kind kind, double severityPerInch) {
     return switch (kind) {
       case WATER -> k.get("water at face") * severityPerInch;
-      case OIL -> k.get("oil at face") * severityPerInch;
+      case OIL, VEGETABLE_OIL -> k.get("oil at face") * severityPerInch;
       case AIR, INSULATION, PLATES, SALT -> severityPerInch;
     };
   }
@@ -79,7 +79,8 @@ public final class HardeningDepth extends PublishedFormula {
   public double softHrc(Quenchant.Kind kind, double normalizedHrc) {
     return switch (kind) {
       case AIR, INSULATION -> Math.max(0, normalizedHrc);
-      case OIL, PLATES, SALT, WATER -> Math.max(0, normalizedHrc + k.get("quicker pearlite"));
+      case OIL, VEGETABLE_OIL, PLATES, SALT, WATER ->
+          Math.max(0, normalizedHrc + k.get("quicker pearlite"));
     };
   }
 

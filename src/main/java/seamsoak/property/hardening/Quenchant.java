@@ -49,7 +49,13 @@ public record Quenchant(
     PLATES,
     INSULATION,
     OIL,
+    VEGETABLE_OIL,
     SALT,
-    WATER
+    WATER;
+
+    /** Of any origin. */
+    public boolean isOil() {
+      return this == OIL || this == VEGETABLE_OIL;
+    }
   }
 }

@@ -71,13 +71,13 @@ public record QuenchantTable(Map<String, Quenchant> quenchants) {
 
   private static Quenchant.Kind kind(CsvTable.Row row) {
     return Arrays.stream(Quenchant.Kind.values())
-        .filter(k -> k.name().toLowerCase(Locale.ROOT).equals(row.text("kind")))
+        .filter(k -> k.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(row.text("kind")))
         .findFirst()
         .orElseThrow(
             () ->
                 new Fault(
                     row.place("kind"),
                     "unknown kind '" + row.text("kind") + "'",
-                    "the kinds are air, plates, insulation, oil, salt and water"));
+                    "the kinds are air, plates, insulation, oil, vegetable-oil, salt and water"));
   }
 }

@@ -72,7 +72,7 @@ public record SectionHeat(
     SectionModel model =
         switch (quenchant.kind()) {
           case AIR, INSULATION -> changing;
-          case PLATES, OIL, SALT, WATER -> austenite;
+          case PLATES, OIL, VEGETABLE_OIL, SALT, WATER -> austenite;
         };
     return model.run(section, fromKelvin, around, untilCoreKelvin, LONGEST_SECONDS);
   }

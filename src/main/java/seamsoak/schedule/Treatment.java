@@ -11,12 +11,12 @@ import seamsoak.safety.Stop;
  * @param stops why a step must not be done as planned
  * @param blade what goes into the quench, if anything does
  */
-record Treated(
+record Treatment(
     Course course,
     List<Conflict> conflicts,
     List<Stop> stops,
     Optional<ScheduleAdvice.Outcome> blade) {
-  static Treated of(Course course) {
-    return new Treated(course, List.of(), List.of(), Optional.empty());
+  static Treatment of(Course course) {
+    return new Treatment(course, List.of(), List.of(), Optional.empty());
   }
 }
