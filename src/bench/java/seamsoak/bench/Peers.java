@@ -32,6 +32,8 @@ import seamsoak.steel.Element;
 
 
 
+
+
 /**
  * Writes the two problems of {@link StripBench} as plain numbers, for solvers in other languages,
  * and how this solver does on them: one line for each tolerance, with the time that one heat takes

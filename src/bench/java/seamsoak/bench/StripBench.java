@@ -33,6 +33,8 @@ import seamsoak.steel.Element;
 
 
 
+
+
 /** One heat of one strip: all austenite, and with a front between phases crossing the cells. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

@@ -17,7 +17,7 @@ import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 
 /** Puts the commands together and turns what goes wrong in them into a sentence and a code. */
-final class Commands {
+public final class Commands {
   /** So wide that no example is broken: they are there to be copied. */
   private static final int HELP_WIDTH = 100;
 
@@ -52,7 +52,7 @@ final class Commands {
    *
    * @param terminal whether somebody reads along
    */
-  static int run(boolean terminal, PrintWriter out, PrintWriter err, String... args) {
+  public static int run(boolean terminal, PrintWriter out, PrintWriter err, String... args) {
     try {
       return line(terminal, out, err, args).execute(args);
     } catch (Error e) {

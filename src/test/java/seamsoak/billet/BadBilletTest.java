@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.Fault;
+import seamsoak.support.KnownSteels;
 
 /** Files that a tired smith may write: each is answered with one sentence that helps. */
 class BadBilletTest {

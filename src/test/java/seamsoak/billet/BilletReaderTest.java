@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.Place;
+import seamsoak.support.KnownSteels;
 import seamsoak.unit.Angle;
 import seamsoak.unit.Hardness;
 import seamsoak.unit.Length;

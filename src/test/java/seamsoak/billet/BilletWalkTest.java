@@ -11,6 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.carbon.Line;
 import seamsoak.carbon.Strip;
 import seamsoak.data.Fault;
+import seamsoak.support.Scenario;
+import seamsoak.support.Seams;
+import seamsoak.support.Walks;
 
 class BilletWalkTest {
   private static final String HEAT = "[{ \"at\": \"1150 C\", \"for\": \"3 min\" }]";

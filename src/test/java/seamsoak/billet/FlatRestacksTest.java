@@ -8,7 +8,9 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import seamsoak.billet.FlatRestack.Bar;
+import seamsoak.support.FlatRestack;
+import seamsoak.support.FlatRestack.Bar;
+import seamsoak.support.FlatRestacks;
 
 /** The family is one that a smith would make, so that no refusal of it can be true. */
 class FlatRestacksTest {

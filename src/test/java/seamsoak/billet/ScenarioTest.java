@@ -7,6 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.support.Scenario;
+import seamsoak.support.Seams;
+import seamsoak.support.Walks;
 
 /**
  * Common practice, no source: the seams of the second restack are gone after the tile heats while

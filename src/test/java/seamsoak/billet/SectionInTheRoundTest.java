@@ -18,6 +18,8 @@ import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.plane.ReferenceTable;
 import seamsoak.plane.ReferenceTable.Row;
+import seamsoak.support.Seams;
+import seamsoak.support.Walks;
 
 /**
  * The lines through the demo's section against solutions in two dimensions: our own second opinion

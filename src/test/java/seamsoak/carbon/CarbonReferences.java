@@ -14,9 +14,10 @@ import seamsoak.carbon.problem.Problem;
 import seamsoak.carbon.problem.SeamOfTwoFaces;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.Analyses;
 import seamsoak.reference.Inputs;
 import seamsoak.steel.Composition;
+import seamsoak.support.Analyses;
+import seamsoak.support.Depths;
 
 /** What the engine computes through a heat, by the names of the reference folders. */
 public final class CarbonReferences {

@@ -5,6 +5,7 @@ import java.util.function.ToDoubleFunction;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
 import seamsoak.reference.Inputs;
+import seamsoak.support.Depths;
 
 /**
  * L.S. Darken, Trans. AIME 180 (1949) 430: silicon steel (0.478 C, 3.80 Si) against plain steel

@@ -17,8 +17,8 @@ import seamsoak.carbon.problem.Problem;
 import seamsoak.carbon.problem.SeamOfTwoFaces;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.Analyses;
 import seamsoak.property.phase.MetalLattice;
+import seamsoak.support.Analyses;
 
 /** The engine against closed forms, cell by cell. Carbon is in any unit: the metals are linear. */
 class ExactSolutionsTest {

@@ -4,7 +4,8 @@ import seamsoak.carbon.problem.GrowingRim;
 import seamsoak.carbon.problem.PhaseLaw;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.Analyses;
+import seamsoak.support.Analyses;
+import seamsoak.support.Depths;
 
 /** The ferrite rim of plain steel after an hour whose scale does not eat metal. */
 record FerriteRim(double carbonPct, double celsius, double carbonMonoxideAtm) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
+import seamsoak.support.Depths;
 
 /** What must hold for any strip; the seed is the test's argument and stands in its name. */
 class InvariantsTest {

@@ -2,7 +2,7 @@ package seamsoak.carbon;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static seamsoak.property.Analyses.CORRELATIONS;
+import static seamsoak.support.Analyses.CORRELATIONS;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.forging.ScalingConstant;
+import seamsoak.support.Depths;
 
 /** Measured or worked-out cases with real analyses. */
 class KnownCasesTest {

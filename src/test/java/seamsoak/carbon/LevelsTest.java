@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.problem.Steels;
-import seamsoak.property.Analyses;
 import seamsoak.property.phase.PhaseLines;
+import seamsoak.support.Analyses;
 
 /** Where the engine's levels end on heating, against the phase lines of the same analyses. */
 class LevelsTest {

@@ -2,7 +2,7 @@ package seamsoak.carbon;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static seamsoak.property.Analyses.CORRELATIONS;
+import static seamsoak.support.Analyses.CORRELATIONS;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -15,6 +15,7 @@ import seamsoak.carbon.problem.GrowingRim;
 import seamsoak.carbon.problem.PhaseLaw;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
+import seamsoak.support.Depths;
 
 /** Fronts between phases against Neumann's solution, then ferrite rims of a real analysis. */
 class PhaseFrontsTest {

@@ -1,6 +1,6 @@
 package seamsoak.carbon;
 
-import static seamsoak.property.Analyses.CORRELATIONS;
+import static seamsoak.support.Analyses.CORRELATIONS;
 
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
@@ -13,6 +13,7 @@ import seamsoak.property.phase.CarbonDiffusivity;
 import seamsoak.reference.Inputs;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+import seamsoak.support.Depths;
 
 /** Skins and the metal that scale takes. A row's {@code scale} is 0 none, 1 steel's, 2 iron's. */
 final class SkinReferences {

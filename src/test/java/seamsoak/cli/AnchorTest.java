@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import seamsoak.support.Ran;
 
 /** Values that the commands must show, by way of their JSON. */
 class AnchorTest {

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.JsonValue;
+import seamsoak.support.Ran;
 
 /** What soak, schedule and plan say of a billet, and what they leave on the disk. */
 @Tag("slow")

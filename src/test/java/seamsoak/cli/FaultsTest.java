@@ -16,6 +16,10 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import seamsoak.support.Child;
+import seamsoak.support.Contract;
+import seamsoak.support.HostileCase;
+import seamsoak.support.Ran;
 
 /** What comes of a run when the machine lets it down or the smith stops it. */
 @Tag("slow")

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import seamsoak.support.Ran;
 
 /** The gallery in {@code charts/} is what the demo command draws today. */
 class GalleryTest {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.support.Ran;
 
 /** Whoever is asked from which heat to harden a steel, the answer is the same. */
 @Tag("slow")

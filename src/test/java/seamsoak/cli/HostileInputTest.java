@@ -21,6 +21,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.support.Contract;
+import seamsoak.support.HostileCase;
+import seamsoak.support.HostileText;
+import seamsoak.support.Ran;
 
 /** The corpus of hostile and mistaken inputs, see {@code src/test/resources/hostile}. */
 @Tag("slow")

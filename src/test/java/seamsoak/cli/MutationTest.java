@@ -27,6 +27,11 @@ import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.property.Correlations;
 import seamsoak.steel.SteelTable;
+import seamsoak.support.ComputingTime;
+import seamsoak.support.Contract;
+import seamsoak.support.HostileCase;
+import seamsoak.support.Mutator;
+import seamsoak.support.Ran;
 
 /**
  * The demo's files with random damage. Each is read, what can be read is walked on a coarse grid,

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.support.Child;
+import seamsoak.support.HostileCase;
 
 /**
  * The same input gives the same bytes, whatever the machine speaks and however many cores it has.

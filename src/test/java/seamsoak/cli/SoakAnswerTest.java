@@ -3,7 +3,7 @@ package seamsoak.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static seamsoak.cli.Ran.run;
+import static seamsoak.support.Ran.run;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.data.JsonValue;
+import seamsoak.support.Ran;
 
 /** What soak answers quickly: without histories, and without the schedule behind it. */
 class SoakAnswerTest {

@@ -23,6 +23,7 @@ import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.JsonValue;
 import seamsoak.source.SourceTable;
+import seamsoak.support.Ran;
 
 /** What {@code --sources} tells, and that nothing sways an answer without being told. */
 @Tag("slow")

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import seamsoak.data.JsonValue;
+import seamsoak.support.Ran;
 
 /** What steels, migrate and decarb say. */
 class SteelAnswerTest {

@@ -19,7 +19,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import seamsoak.data.Sha256;
+import seamsoak.support.Child;
+import seamsoak.support.Contract;
+import seamsoak.support.HostileCase;
+import seamsoak.support.Ran;
+import seamsoak.support.Sha256;
 
 /** Plans stopped or killed at random moments; {@code -Dkills.plans=50} sets how many of each. */
 @Tag("slow")

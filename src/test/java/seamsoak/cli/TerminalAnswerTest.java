@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import seamsoak.support.Ran;
 
 /** A terminal shows an answer whole: 30 lines of 80 columns, unless all of it is asked for. */
 @Tag("slow")

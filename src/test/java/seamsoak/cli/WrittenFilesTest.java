@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import seamsoak.support.Contract;
+import seamsoak.support.Ran;
 
 /** What plan and schedule leave on the disk, and what they leave alone. */
 @Tag("slow")

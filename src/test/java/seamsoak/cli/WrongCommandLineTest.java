@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import seamsoak.support.Ran;
 
 /** One sentence that says what is wrong and what was meant, exit code 2, nothing on the output. */
 class WrongCommandLineTest {

@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import seamsoak.support.Sha256;
 
 class FileSetTest {
   private static final String LIST = "seamsoak.sha256";

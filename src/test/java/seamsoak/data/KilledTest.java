@@ -17,7 +17,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import seamsoak.cli.Child;
+import seamsoak.support.Child;
+import seamsoak.support.EndlessWriter;
+import seamsoak.support.Sha256;
 
 /**
  * Killed at random moments while it writes, the program leaves nothing that is not whole; {@code

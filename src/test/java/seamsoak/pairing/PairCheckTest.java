@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import seamsoak.support.KnownPairs;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.PairWords;
 

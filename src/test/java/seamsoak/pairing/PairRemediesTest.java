@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import seamsoak.support.KnownPairs;
 
 /** What would make a pair work is tried out, not recited. */
 class PairRemediesTest {

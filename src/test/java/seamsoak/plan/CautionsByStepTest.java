@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.source.Caution;
+import seamsoak.support.Schedules;
 
 /**
  * Every caution of the table, triggered by a billet that meets its danger and absent from one that

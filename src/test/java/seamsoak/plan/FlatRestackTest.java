@@ -22,11 +22,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletReader;
-import seamsoak.billet.FlatRestack;
-import seamsoak.billet.FlatRestacks;
-import seamsoak.billet.Walks;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.state.LineReport;
+import seamsoak.support.Answer;
+import seamsoak.support.FlatRestack;
+import seamsoak.support.FlatRestacks;
+import seamsoak.support.Walks;
 
 /**
  * The most usual billets, flat-restacked bars of 60 to 800 layers, are answered, every one, and

@@ -15,6 +15,7 @@ import seamsoak.schedule.Coolant;
 import seamsoak.schedule.Hardens;
 import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.support.Schedules;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
 import seamsoak.words.ScheduleRemarkWords;

@@ -1,6 +1,6 @@
 package seamsoak.plane;
 
-import static seamsoak.property.Analyses.CORRELATIONS;
+import static seamsoak.support.Analyses.CORRELATIONS;
 
 import seamsoak.property.phase.Agren1986Mobility;
 import seamsoak.property.phase.AusteniteActivity;

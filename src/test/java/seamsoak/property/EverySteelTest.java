@@ -17,6 +17,7 @@ import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
+import seamsoak.support.ExtremeAnalyses;
 
 /** Every correlation gives a possible number for every steel, and for analyses beyond them. */
 final class EverySteelTest {

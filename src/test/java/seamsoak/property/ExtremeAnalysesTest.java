@@ -17,7 +17,7 @@ import seamsoak.steel.Element;
 /** Outside their ranges the regressions stay meaningful and say that they were left. */
 final class ExtremeAnalysesTest {
   private final Correlations k = Correlations.load(DataFolder.packed());
-  private static final String ALL = "seamsoak.property.ExtremeAnalyses#all";
+  private static final String ALL = "seamsoak.support.ExtremeAnalyses#all";
 
   @ParameterizedTest
   @MethodSource(ALL)

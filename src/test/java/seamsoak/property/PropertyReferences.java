@@ -9,8 +9,12 @@ import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.forging.AstmE112;
+import seamsoak.property.forging.MechanicsReferences;
 import seamsoak.property.forging.ScalingConstant;
+import seamsoak.property.hardening.HardeningReferences;
+import seamsoak.property.phase.CarbonPropertyReferences;
 import seamsoak.property.section.En1993Steel;
+import seamsoak.property.section.SectionReferences;
 import seamsoak.reference.Inputs;
 
 /** What this package computes, by the names of the reference folders. */

@@ -16,6 +16,7 @@ import seamsoak.property.phase.AusteniteActivity;
 import seamsoak.property.phase.MetalLattice;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+import seamsoak.support.Analyses;
 
 /** What must hold between the functions of a correlation, and where its pieces meet. */
 class PropertyShapesTest {

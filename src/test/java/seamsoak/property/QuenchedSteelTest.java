@@ -23,6 +23,8 @@ import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
+import seamsoak.support.Analyses;
+import seamsoak.support.ExtremeAnalyses;
 
 /** Hardening and tempering of whole steels. */
 class QuenchedSteelTest {

@@ -21,6 +21,7 @@ import seamsoak.source.Exceeded;
 import seamsoak.source.Range;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+import seamsoak.support.Analyses;
 
 /** The ranges that each correlation says it holds in, and that leaving them is noticed. */
 class ValidityTest {

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import seamsoak.plan.Advice;
-import seamsoak.plan.Schedules;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
+import seamsoak.support.Schedules;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ScheduleRemarkWords;
 

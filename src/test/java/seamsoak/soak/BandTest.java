@@ -15,7 +15,6 @@ import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
-import seamsoak.billet.Walks;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.data.DataFolder;
@@ -25,6 +24,7 @@ import seamsoak.safety.CautionTable;
 import seamsoak.soak.Histories.Sample;
 import seamsoak.state.LineReport;
 import seamsoak.state.Progress;
+import seamsoak.support.Walks;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SoakWords;
 

@@ -10,12 +10,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Demos;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
-import seamsoak.billet.Walks;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.state.Progress;
+import seamsoak.support.Demos;
+import seamsoak.support.Walks;
 
 /** A finer grid and a tighter tolerance do not change the demo's advice. */
 class RefinementTest {

@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import seamsoak.numeric.Roots;
 import seamsoak.property.correlation.Correlation;
-import seamsoak.property.critical.Ae1Mean;
 import seamsoak.property.critical.Criticals;
 import seamsoak.source.Standing;
 import seamsoak.steel.Composition;
@@ -17,7 +16,7 @@ import seamsoak.steel.Element;
  *
  * <p>A3 is the iron-carbon line shifted by Andrews's alloy terms, Accm the iron-carbon line shifted
  * by Lee and Lee's ({@link FeCLines}, {@link Criticals}). Below A1 there is ferrite and cementite;
- * A1 is {@link Ae1Mean}, but never below the point where the two shifted lines cross. A steel with
+ * A1 is {@code Ae1Mean}, but never below the point where the two shifted lines cross. A steel with
  * much nickel is austenite at every temperature (from 8 wt%, judgement: pure nickel and the
  * austenitic stainless grades).
  */

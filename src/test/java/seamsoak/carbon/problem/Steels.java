@@ -1,14 +1,14 @@
 package seamsoak.carbon.problem;
 
-import static seamsoak.property.Analyses.CORRELATIONS;
+import static seamsoak.support.Analyses.CORRELATIONS;
 
 import java.util.List;
 import java.util.stream.Stream;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Surroundings;
 import seamsoak.data.DataFolder;
-import seamsoak.property.Analyses;
 import seamsoak.steel.SteelTable;
+import seamsoak.support.Analyses;
 
 /** The nominal steels as metals for the engine, and the fire that they meet. */
 public final class Steels {

@@ -11,8 +11,8 @@ import seamsoak.carbon.StripSolver;
 import seamsoak.carbon.Surroundings;
 import seamsoak.carbon.problem.Steels;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.Analyses;
 import seamsoak.steel.Composition;
+import seamsoak.support.Analyses;
 
 /**
  * One strip given to both: layers from the near edge on, a curve, how open the edge is, the fire.

@@ -1,6 +1,6 @@
 package seamsoak.carbon.second;
 
-import static seamsoak.property.Analyses.CORRELATIONS;
+import static seamsoak.support.Analyses.CORRELATIONS;
 
 import seamsoak.property.phase.AusteniteActivity;
 import seamsoak.property.phase.MetalLattice;

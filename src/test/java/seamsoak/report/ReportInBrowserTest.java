@@ -1,0 +1,163 @@
+package seamsoak.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.support.Browser;
+import seamsoak.support.Reports;
+
+/** The report as a browser shows and prints it; left out where no Chromium is installed. */
+@Tag("slow")
+@Tag("long")
+class ReportInBrowserTest {
+  /** Everything that sticks out of the window or out of its parent, or lies on its neighbor. */
+  private static final String LAYOUT =
+      """
+      const wrong = [];
+      const name = e => e.tagName + '.' + e.className + ' ' + e.textContent.slice(0, 40);
+      const seen = e => { const s = getComputedStyle(e); return s.display !== 'none'; };
+      const all = [...document.body.querySelectorAll('*')].filter(e => !e.closest('svg, script') && seen(e));
+      for (const e of all) {
+        const r = e.getBoundingClientRect();
+        if (r.width && (r.right > innerWidth + 0.5 || r.left < -0.5)) wrong.push('out ' + name(e));
+        const slides = getComputedStyle(e).overflowX === 'auto';
+        if (e.scrollWidth > e.clientWidth + 1 && e.clientWidth && !slides) wrong.push('cut ' + name(e));
+      }
+      for (const parent of all) {
+        const boxes = [...parent.children].filter(e => all.includes(e) && e.tagName !== 'A')
+          .map(e => [e, e.getBoundingClientRect()]).filter(b => b[1].width && b[1].height);
+        boxes.forEach(([e, a], i) => boxes.slice(i + 1).forEach(([f, b]) => {
+          const x = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+          const y = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+          if (x > 1 && y > 1) wrong.push('overlap ' + name(e) + ' / ' + name(f));
+        }));
+      }
+      const answer = document.getElementById('answer').getBoundingClientRect();
+      if (answer.bottom > innerHeight) wrong.push('the answer is below the first screen');
+      say(innerWidth + ';' + wrong.join('\\n'));
+      """;
+
+  private static final Pattern PAPER =
+      Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)\\s*\\]");
+
+  @TempDir private Path folder;
+  private Browser browser;
+
+  @BeforeEach
+  void find() {
+    assumeTrue(Browser.installed().isPresent(), "no Chromium here");
+    browser = new Browser(Browser.installed().orElseThrow(), folder);
+  }
+
+  static Stream<Arguments> windows() {
+    return Stream.of(
+        Arguments.of("mosaic", 390, 844),
+        Arguments.of("mosaic", 1280, 800),
+        Arguments.of("refused", 390, 844),
+        Arguments.of("nasty", 390, 844),
+        Arguments.of("nasty", 1280, 800));
+  }
+
+  static Path report(String name) {
+    return switch (name) {
+      case "mosaic" -> Reports.mosaic();
+      case "refused" -> Reports.refused();
+      default -> Reports.nasty();
+    };
+  }
+
+  @ParameterizedTest
+  @MethodSource("windows")
+  void nothingIsCutOrOverlapsAndTheAnswerIsOnTheFirstScreen(String name, int width, int height)
+      throws Exception {
+    assertEquals(width + ";", browser.ask(report(name), width, height, LAYOUT));
+  }
+
+  /** On a phone a chart keeps nine tenths of its size, so that its small letters stay legible. */
+  @Test
+  void chartsSlideOnAPhoneAndFitOnADesk() throws Exception {
+    String scale =
+        """
+        const all = [...document.querySelectorAll('figure svg')];
+        say(all.length > 3 && all.every(s => {
+          const width = s.getBoundingClientRect().width;
+          const room = s.closest('figure').clientWidth;
+          return width >= 0.89 * s.viewBox.baseVal.width && (innerWidth > 390 ? width <= room : true);
+        }) ? 'good' : all.map(s => s.getBoundingClientRect().width).join());
+        """;
+    assertEquals("good", browser.ask(Reports.mosaic(), 390, 844, scale));
+    assertEquals("good", browser.ask(Reports.mosaic(), 1280, 800, scale));
+  }
+
+  @Test
+  void thePageIsDrawnUnderItsOwnPolicy() throws Exception {
+    byte[] png = browser.picture(Reports.mosaic(), 390, 844);
+    var image = ImageIO.read(new ByteArrayInputStream(png));
+    assertEquals(390, image.getWidth());
+    // the caution's bar is drawn only if the policy lets the page's own style in
+    boolean ember = false;
+    for (int y = 0; y < image.getHeight(); y++) {
+      ember |= (image.getRGB(18, y) & 0xFFFFFF) == 0xA33A08;
+    }
+    assertTrue(ember, "the style is in force");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"letter, 612, 792", "A4, 595, 842"})
+  void printsOnPaper(String size, int width, int height) throws Exception {
+    String pdf = new String(browser.paper(Reports.mosaic(), size), StandardCharsets.ISO_8859_1);
+    Matcher m = PAPER.matcher(pdf);
+    int pages = 0;
+    while (m.find()) {
+      pages++;
+      assertEquals(width, Double.parseDouble(m.group(1)), 1);
+      assertEquals(height, Double.parseDouble(m.group(2)), 1);
+    }
+    assertTrue(pages >= 4 && pages <= 40, pages + " pages");
+  }
+
+  /** One report on a phone, one on a desk; the long run looks at each on both. */
+  static Stream<Arguments> pages() {
+    return Stream.of("mosaic", "nasty", "refused")
+        .flatMap(name -> Stream.of(Arguments.of(name, 390), Arguments.of(name, 1280)))
+        .filter(
+            page ->
+                Boolean.getBoolean("long")
+                    || List.of("mosaic 390", "nasty 1280")
+                        .contains(page.get()[0] + " " + page.get()[1]));
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void theAccessibilityCheckerFindsNothing(String name, int width) throws Exception {
+    String axe;
+    try (InputStream in = getClass().getResourceAsStream("/axe.min.js")) {
+      axe = new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("</script", "<\\/script");
+    }
+    String run =
+        """
+        axe.run(document).then(r => say(r.passes.length > 20 ? r.violations.map(v =>
+          v.id + ': ' + v.help + ' ' + v.nodes.map(n => n.html).slice(0, 3).join(' ')).join('\\n')
+          : 'only ' + r.passes.length + ' checks ran'));
+        """;
+    assertEquals("", browser.ask(report(name), width, 900, axe + "\n" + run));
+  }
+}
