@@ -168,7 +168,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
         Columns.of(advice.schedule().after(), units)
             .words("after", a -> a.step().words())
             .words("lines", a -> Integer.toString(a.linesVisible()))
-            .percent("missing C %", After::deepestMissingPct)
+            .percent("lacks C %", After::deepestMissingPct)
             .number("grain", 1, After::grainAstm)
             .length("skin", After::skinMm);
     steels.forEach(s -> table.numberIfKnown("C % " + s, 2, a -> BilletText.mean(a.layers(), s)));
