@@ -22,7 +22,7 @@ public final class Charts {
 
   /** The chart as SVG in UTF-8, with real text, a title and a description. */
   public static byte[] svg(Figure figure) {
-    Drawing drawing = Drawing.of(figure);
+    Drawing drawing = drawing(figure);
     SvgPage page = new SvgPage(figure, Drawing.WIDTH, drawing.height());
     Canvas canvas = new Canvas(page.graphics());
     drawing.draw(canvas);
@@ -31,7 +31,7 @@ public final class Charts {
 
   /** The chart as PNG, {@code scale} dots to a unit of the SVG. */
   public static byte[] png(Figure figure, double scale) {
-    Drawing drawing = Drawing.of(figure);
+    Drawing drawing = drawing(figure);
     BufferedImage image =
         new BufferedImage(
             (int) Math.round(Drawing.WIDTH * scale),
@@ -63,5 +63,25 @@ public final class Charts {
       throw new UncheckedIOException(e);
     }
     return out.toByteArray();
+  }
+
+  /** A figure laid out. */
+  static Drawing drawing(Figure figure) {
+    if (figure instanceof ScheduleFigure schedule) {
+      return new ScheduleDrawing(schedule);
+    }
+    if (figure instanceof SeamFigure seam) {
+      return new SeamDrawing(seam);
+    }
+    if (figure instanceof MatrixFigure matrix) {
+      return new MatrixDrawing(matrix);
+    }
+    if (figure instanceof FadingFigure fading) {
+      return new FadingDrawing(fading);
+    }
+    if (figure instanceof SectionFigure section) {
+      return new SectionDrawing(section);
+    }
+    return new SoakDrawing((SoakFigure) figure);
   }
 }

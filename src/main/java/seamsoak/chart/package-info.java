@@ -8,6 +8,9 @@
  * its like) and a class that lays it out ({@link SoakDrawing}). Colors, line weights and sizes of
  * type are {@link Ink}'s alone.
  *
+ * <p>{@link Figure} and its records know each other, as a sealed type must; no other classes here
+ * go in a circle.
+ *
  * <p>JFreeChart draws plots with axes of both units, their ticks, numbers and names, grids, curves,
  * marks, bands and levels, as {@link Frame} and {@link Axes} set it. Labels that stand beside what
  * they name are placed here ({@link Placer}, {@link SideLabels}), since it lets labels cover each

@@ -197,7 +197,7 @@ class ChartsTest {
   @Test
   void noWordLeavesThePageOrCoversAnother() {
     for (Figure figure : Samples.all().values()) {
-      Drawing drawing = Drawing.of(figure);
+      Drawing drawing = Charts.drawing(figure);
       SvgPage page = new SvgPage(figure, Drawing.WIDTH, drawing.height());
       Canvas canvas = new Canvas(page.graphics());
       drawing.draw(canvas);
