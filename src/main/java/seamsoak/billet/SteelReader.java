@@ -37,9 +37,8 @@ record SteelReader(
                               .apply(text.text().strip())
                               .map(near -> "did you mean '" + near + "'?")
                               .orElse(expected)));
-      Optional<Steel> known = before.stream().filter(steel::isSame).findFirst();
-      before.add(known.orElse(steel));
-      return known.orElse(steel);
+      before.add(steel.amongst(before));
+      return before.get(before.size() - 1);
     } catch (IllegalArgumentException e) {
       throw new Fault(value.place(), name + ": " + e.getMessage(), expected);
     }

@@ -59,8 +59,9 @@ final class PairsCommand extends Subcommand {
   public Integer call() {
     check();
     SteelTable steels = root.steels();
+    List<Steel> named = grades.stream().map(this::steel).toList();
     List<Steel> wanted =
-        all ? steels.steels() : grades.stream().map(this::steel).distinct().toList();
+        all ? steels.steels() : named.stream().map(s -> s.amongst(named)).distinct().toList();
     PairTable practice = PairTable.load(root.data(), steels);
     PairCheck check = new PairCheck(root.correlations(), PairLimits.load(root.data()));
     PairList list;

@@ -1,5 +1,6 @@
 package seamsoak.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,8 +17,7 @@ abstract class Subcommand implements Callable<Integer> {
 
   /** Another one; what is the same metal as the first goes by the first one's name. */
   Steel steel(String name, Steel first) {
-    Steel second = steel(name);
-    return second.isSame(first) ? first : second;
+    return steel(name).amongst(List.of(first));
   }
 
   /** A grade of the table or an analysis written out; a wrong command line for anything else. */

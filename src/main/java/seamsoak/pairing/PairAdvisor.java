@@ -187,7 +187,8 @@ public final class PairAdvisor {
     Stream<PairAdvice.Remark> outside =
         s.deviations().stream()
             .map(d -> new PairAdvice.Remark.OutsideGrade(s.id(), s.designation(), d));
-    boolean own = s.heatTreatment().harden().isEmpty() && !table.steels().contains(s);
+    boolean own =
+        s.heatTreatment().harden().isEmpty() && table.steels().stream().noneMatch(s::isSame);
     List<String> grades =
         own ? table.gradesOf(s.analysis()).stream().map(Steel::id).toList() : List.of();
     return grades.isEmpty()

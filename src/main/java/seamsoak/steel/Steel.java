@@ -120,6 +120,11 @@ public record Steel(
     return grade.equals(other.grade) && analysis.equals(other.analysis);
   }
 
+  /** By the name of the first among some that is the same metal; itself where none is. */
+  public Steel amongst(List<Steel> named) {
+    return named.stream().filter(this::isSame).findFirst().orElse(this);
+  }
+
   private Steel with(String name, Composition whole) {
     return new Steel(
         name,

@@ -255,6 +255,15 @@ class PairAnswerTest {
     assertEquals(
         grade.out().replace("75Ni8", "15N20").replaceAll("\\s+", " "),
         alias.out().replaceAll("\\s+", " "));
+    // a grade without a hardening range is one of the table by any of its names
+    Ran mild = Ran.run("pair", "1084", "1008", "--full");
+    Ran number = Ran.run("pair", "1084", "g10080", "--full");
+    assertEquals(
+        mild.out().replaceAll("\\b1008\\b", "G10080").replaceAll("\\s+", " "),
+        number.out().replaceAll("\\s+", " "));
+    assertEquals(
+        Ran.run("pairs", "75Ni8", "1084", "--csv").out(),
+        Ran.run("pairs", "75Ni8", "15N20", "1084", "--csv").out());
     assertTrue(Ran.run("pair", "75Ni8", "15N20").out().startsWith("75Ni8 with 75Ni8: fits."));
   }
 }
