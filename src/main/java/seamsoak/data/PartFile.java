@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -74,7 +75,11 @@ final class PartFile {
   /** Puts it in its place. */
   void move() {
     try {
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+      try {
+        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+      } catch (AtomicMoveNotSupportedException e) {
+        Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+      }
     } catch (IOException e) {
       throw fault(e);
     }
