@@ -16,14 +16,15 @@ import java.awt.image.ImageObserver;
 import java.awt.image.RenderedImage;
 import java.awt.image.renderable.RenderableImage;
 import java.text.AttributedCharacterIterator;
+import java.text.CharacterIterator;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
 
 /**
- * What drawings and JFreeChart draw on. It passes shapes on at once and keeps the text, which is
- * set last and above all else.
+ * What drawings and JFreeChart draw on. It passes shapes and images on at once and keeps the text,
+ * which is set last and above all else.
  */
 final class Canvas extends AbstractGraphics2D {
   private final Graphics2D page;
@@ -145,28 +146,33 @@ final class Canvas extends AbstractGraphics2D {
   @Override
   public void copyArea(int x, int y, int width, int height, int dx, int dy) {}
 
+  /** All of it is set as its font says; a chart has no use for parts that look otherwise. */
   @Override
   public void drawString(AttributedCharacterIterator text, float x, float y) {
-    throw new UnsupportedOperationException();
+    StringBuilder all = new StringBuilder();
+    for (char c = text.first(); c != CharacterIterator.DONE; c = text.next()) {
+      all.append(c);
+    }
+    drawString(all.toString(), x, y);
   }
 
   @Override
   public boolean drawImage(Image image, int x, int y, ImageObserver observer) {
-    throw new UnsupportedOperationException();
+    return page.drawImage(image, x, y, observer);
   }
 
   @Override
   public boolean drawImage(Image image, int x, int y, int w, int h, ImageObserver observer) {
-    throw new UnsupportedOperationException();
+    return page.drawImage(image, x, y, w, h, observer);
   }
 
   @Override
   public void drawRenderedImage(RenderedImage image, AffineTransform place) {
-    throw new UnsupportedOperationException();
+    page.drawRenderedImage(image, place);
   }
 
   @Override
   public void drawRenderableImage(RenderableImage image, AffineTransform place) {
-    throw new UnsupportedOperationException();
+    page.drawRenderableImage(image, place);
   }
 }
