@@ -25,7 +25,7 @@ public final class Assumed {
 
   private void step(Step step) {
     List<Heat> heats = step.heats();
-    Map<What, Boolean> open = new EnumMap<>(own(step));
+    EnumMap<What, Boolean> open = own(step);
     open.put(What.OUTSIDE, !heats.isEmpty() && step.outside().isEmpty());
     open.put(What.RISE, heats.stream().anyMatch(h -> h.rise().isEmpty()));
     open.forEach(

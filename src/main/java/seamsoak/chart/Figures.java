@@ -1,7 +1,6 @@
 package seamsoak.chart;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -44,10 +43,7 @@ public final class Figures {
   }
 
   private ScheduleFigure schedule() {
-    Map<StepName, List<ScheduleAdvice.Segment>> steps = new LinkedHashMap<>();
-    for (ScheduleAdvice.Segment s : advice.schedule().segments()) {
-      steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s);
-    }
+    Map<StepName, List<ScheduleAdvice.Segment>> steps = advice.schedule().byStep();
     List<ScheduleFigure.Treatment> drawn = new ArrayList<>();
     List<String> said = new ArrayList<>();
     Optional<ScheduleAdvice.Step> refused =

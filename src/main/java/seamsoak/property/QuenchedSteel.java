@@ -12,6 +12,7 @@ import seamsoak.property.hardening.TemperingCurve;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+import seamsoak.unit.Temperature;
 
 /**
  * One austenite, and what quenching and tempering make of it. All that the correlations say about
@@ -25,7 +26,7 @@ public final class QuenchedSteel {
   /** Where sub-zero treatment aside a quench ends, C. */
   public static final double ROOM_CELSIUS = 20;
 
-  private static final double ZERO = 273.15;
+  private static final double ZERO = Temperature.ZERO_CELSIUS;
   private static final double START_KELVIN = 850 + ZERO;
   private static final double HOT = 800;
   private static final double COOL = 500;

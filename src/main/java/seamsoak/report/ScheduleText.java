@@ -1,9 +1,7 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.Conflict;
@@ -14,7 +12,6 @@ import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.schedule.ScheduleAdvice.CriticalTemperatures;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.schedule.StepKind;
-import seamsoak.schedule.StepName;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
@@ -116,9 +113,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
 
   /** One row for each step. */
   Table heatsTable() {
-    Map<StepName, List<Segment>> steps = new LinkedHashMap<>();
-    segments().forEach(s -> steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s));
-    return Columns.of(List.copyOf(steps.entrySet()), units)
+    return Columns.of(List.copyOf(advice.schedule().byStep().entrySet()), units)
         .words("step", e -> e.getKey().words())
         .heatIfKnown("to", e -> part(e.getValue(), Segment.Kind.HOLD).map(Segment::toC))
         .words("rise min", e -> minutes(e.getValue(), Segment.Kind.RISE))

@@ -13,6 +13,7 @@ import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice.Outcome;
 import seamsoak.schedule.ScheduleAdvice.Quenched;
 import seamsoak.state.BathAtHand;
+import seamsoak.unit.Temperature;
 
 /**
  * A blade from the anneal to the tempers.
@@ -34,7 +35,8 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
     double grain =
         grains.number(
             grains.after(
-                HeatCurve.riseAndHold(Shop.DULL_KELVIN - 150, heat.celsius() + 273.15, 120, 300),
+                HeatCurve.riseAndHold(
+                    Shop.DULL_KELVIN - 150, heat.celsius() + Temperature.ZERO_CELSIUS, 120, 300),
                 ready.grainMetres()));
     List<Stop> stops = stops(ready, heat.celsius());
     List<QuenchChoice> choices = QuenchChoice.all(baths, section, hardening, heat.celsius(), grain);

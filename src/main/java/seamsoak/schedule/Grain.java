@@ -5,6 +5,7 @@ import seamsoak.billet.Shop;
 import seamsoak.billet.Stack;
 import seamsoak.heat.HeatCurve;
 import seamsoak.steel.Composition;
+import seamsoak.unit.Temperature;
 
 /** Austenite grains through heats: new ones form on the way up, and then they grow. */
 final class Grain {
@@ -15,7 +16,7 @@ final class Grain {
   Grain(Shop shop, Stack stack) {
     this.shop = shop;
     this.body = lowAlloy(shop, stack).orElseGet(() -> shop.bodyAnalysis(stack));
-    this.changesKelvin = shop.correlations().lines(body).a1Celsius() + 273.15;
+    this.changesKelvin = shop.correlations().lines(body).a1Celsius() + Temperature.ZERO_CELSIUS;
   }
 
   /** The mean of its low-alloy steels by thickness: the law of growth reaches no others. */

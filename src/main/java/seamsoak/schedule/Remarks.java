@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Equipment;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.schedule.Remark.Outside;
 import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.state.LineReport;
@@ -14,16 +13,20 @@ import seamsoak.steel.TemperatureRange;
  * What to know of a schedule as a whole.
  *
  * @param course that was carried out
- * @param visibility of lines
+ * @param steels as they are at its end
  */
-record Remarks(Course course, LineVisibility visibility) {
+record Remarks(Course course, List<SteelNow> steels) {
   /** A change too small to speak of, wt%. */
   private static final double LEAST_CLEARED_PCT = 0.005;
 
   /** Nearer to the end of a range than this counts as within, K. */
   private static final double ROUNDING = 0.5;
 
-  List<Remark> all() {
+  static List<Remark> of(Course course) {
+    return new Remarks(course, course.steels()).all();
+  }
+
+  private List<Remark> all() {
     List<Remark> all = new ArrayList<>();
     deepestLine().ifPresent(all::add);
     all.add(Remark.Always.NORMALIZING_HIDES_LINES);
@@ -31,7 +34,6 @@ record Remarks(Course course, LineVisibility visibility) {
       all.addAll(outside(step));
     }
     fires().ifPresent(all::add);
-    List<SteelNow> steels = course.steels();
     if (steels.size() > 1) {
       all.add(new Remark.CarbonByThen(steels.stream().map(SteelNow::id).toList()));
     }
@@ -49,7 +51,7 @@ record Remarks(Course course, LineVisibility visibility) {
   /** Where a step lies outside what the sheets of its steels print. */
   private List<Remark> outside(ScheduleStep step) {
     return step.hold().map(Leg::toC).stream()
-        .flatMap(at -> course.steels().stream().flatMap(s -> outside(step, at, s).stream()))
+        .flatMap(at -> steels.stream().flatMap(s -> outside(step, at, s).stream()))
         .toList();
   }
 
@@ -89,7 +91,7 @@ record Remarks(Course course, LineVisibility visibility) {
   }
 
   private List<String> within(ScheduleStep step, double at) {
-    return course.steels().stream()
+    return steels.stream()
         .filter(SteelNow::hardens)
         .filter(
             o ->
@@ -126,7 +128,8 @@ record Remarks(Course course, LineVisibility visibility) {
 
   /** What the soak and what the cycles do for the deepest line, so that nobody soaks twice. */
   private Optional<Remark> deepestLine() {
-    double before = LineReport.deepestPct(LineReport.of(course.start(), visibility));
+    double before =
+        LineReport.deepestPct(LineReport.of(course.start(), course.workshop().visibility()));
     if (before <= 0) {
       return Optional.empty();
     }

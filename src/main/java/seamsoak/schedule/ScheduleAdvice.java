@@ -1,6 +1,9 @@
 package seamsoak.schedule;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import seamsoak.safety.Stop;
 import seamsoak.source.Caution;
@@ -30,6 +33,13 @@ public record ScheduleAdvice(
     List<ProgramLine> program,
     Optional<Outcome> blade,
     List<Curve> curve) {
+
+  /** The segments of each step, in order. */
+  public Map<StepName, List<Segment>> byStep() {
+    Map<StepName, List<Segment>> steps = new LinkedHashMap<>();
+    segments.forEach(s -> steps.computeIfAbsent(s.step(), k -> new ArrayList<>()).add(s));
+    return steps;
+  }
 
   /**
    * The curve of a step.

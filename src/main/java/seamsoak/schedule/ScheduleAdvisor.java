@@ -169,7 +169,7 @@ public final class ScheduleAdvisor {
         course.done().stream().flatMap(d -> d.step().segments(d.cautions()).stream()).toList(),
         course.after(),
         steels.stream().map(ScheduleAdvisor::critical).toList(),
-        new Remarks(course, workshop.visibility()).all(),
+        Remarks.of(course),
         course.done().stream().map(d -> d.step().shown(d.cautions())).toList(),
         List.copyOf(conflicts),
         program,

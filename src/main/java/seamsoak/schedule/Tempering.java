@@ -5,6 +5,7 @@ import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.TemperingCurve;
 import seamsoak.steel.TemperatureRange;
+import seamsoak.unit.Temperature;
 
 /**
  * The temper for a wanted hardness.
@@ -40,7 +41,8 @@ record Tempering(
       double coldest,
       double wanted) {
     double asked =
-        curve(edge, hardenCelsius, grain).kelvinFor(wanted, HOURS * TIMES).value() - 273.15;
+        curve(edge, hardenCelsius, grain).kelvinFor(wanted, HOURS * TIMES).value()
+            - Temperature.ZERO_CELSIUS;
     Optional<TemperatureRange> range = edge.steel().heatTreatment().temper();
     double low = Math.max(COOLEST, range.map(TemperatureRange::lowC).orElse(COOLEST));
     double high = range.map(TemperatureRange::highC).orElse(Double.POSITIVE_INFINITY);
@@ -61,7 +63,8 @@ record Tempering(
   /** Hardness of a steel after them at such an edge, HRC. */
   double hrc(SteelNow steel) {
     TemperingCurve curve = curve(steel, hardenCelsius, grainNumber);
-    return Math.min(quenchedHrc(steel), curve.hrc(celsius + 273.15, HOURS, TIMES).value());
+    return Math.min(
+        quenchedHrc(steel), curve.hrc(celsius + Temperature.ZERO_CELSIUS, HOURS, TIMES).value());
   }
 
   private static TemperingCurve curve(SteelNow steel, double hardenCelsius, double grain) {

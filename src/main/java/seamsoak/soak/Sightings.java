@@ -42,7 +42,12 @@ public record Sightings(List<Step> steps) {
             .mapToDouble(p -> p.narrowestMetres() * p.trace())
             .min()
             .stream()
-            .anyMatch(least -> seen.width().get().metres() < CLEARLY_FINER * least);
+            .anyMatch(least -> isTooFine(seen.width().get().metres(), least));
+  }
+
+  /** Whether a line is too fine to be missing carbon, both widths in one unit. */
+  static boolean isTooFine(double seen, double least) {
+    return seen < CLEARLY_FINER * least;
   }
 
   public boolean none() {

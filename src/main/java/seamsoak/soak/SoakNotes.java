@@ -21,9 +21,6 @@ record SoakNotes(
     List<CrossingReport> crossings,
     double celsius,
     SoakSamples possible) {
-  /** A measured line this much narrower than any carbon line can be is something else. */
-  private static final double CLEARLY_NARROWER = 0.5;
-
   /** Share of the histories that may be left out without a word. */
   private static final double MOST_LEFT_OUT = 0.05;
 
@@ -109,6 +106,6 @@ record SoakNotes(
   private static boolean tooFine(Seen seen, LineReport line) {
     double millimetres = seen.width().orElseThrow().millimetres();
     return Sightings.isMeant(seen, line.joints().made())
-        && line.narrowestMm().filter(least -> millimetres < CLEARLY_NARROWER * least).isPresent();
+        && line.narrowestMm().filter(least -> Sightings.isTooFine(millimetres, least)).isPresent();
   }
 }

@@ -8,7 +8,7 @@ import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 
 /**
- * Numbers within a sentence.
+ * Numbers and choices within a sentence.
  *
  * @param units that are shown
  */
@@ -39,6 +39,11 @@ record Amounts(UnitSystem units) {
 
   static String format(String form, Object... of) {
     return String.format(Locale.ROOT, form, of);
+  }
+
+  /** A choice as a billet file has it. */
+  static String word(Enum<?> choice) {
+    return choice.name().toLowerCase(Locale.ROOT);
   }
 
   String length(double metres) {

@@ -1,6 +1,5 @@
 package seamsoak.words;
 
-import java.util.Locale;
 import seamsoak.billet.Default;
 import seamsoak.billet.Defaults;
 import seamsoak.unit.UnitSystem;
@@ -32,10 +31,10 @@ public record DefaultWords(UnitSystem units) {
   private String value(Default.What what) {
     return switch (what) {
       case NO_SKIN -> "no skin on the stock";
-      case FACES -> "faces to be joined " + word(Defaults.FACES);
-      case OUTSIDE -> "outer faces " + word(Defaults.OUTSIDE);
+      case FACES -> "faces to be joined " + Amounts.word(Defaults.FACES);
+      case OUTSIDE -> "outer faces " + Amounts.word(Defaults.OUTSIDE);
       case RISE -> "rise " + Defaults.RISE.format(units);
-      case COOL -> "cools in " + word(Defaults.COOL);
+      case COOL -> "cools in " + Amounts.word(Defaults.COOL);
       case NO_TURN -> "no piece turned";
       case KERF -> "kerf " + Defaults.KERF.format(units);
       case NO_GRIND -> "nothing ground off before closing";
@@ -45,7 +44,7 @@ public record DefaultWords(UnitSystem units) {
       case CAN_INSIDE_UNKNOWN -> "nothing known of what is in the can";
       case CAN_VENT_UNKNOWN -> "nothing known of a vent in the can";
       case MOST_SOAK -> "at most " + Defaults.MOST_SOAK.format(units);
-      case SOAK_OUTSIDE -> "outer faces " + word(Defaults.SOAK_OUTSIDE);
+      case SOAK_OUTSIDE -> "outer faces " + Amounts.word(Defaults.SOAK_OUTSIDE);
       case VISIBLE_DIP ->
           "visible from " + Defaults.VISIBLE_DIP.format(units) + " of carbon missing";
       case COVERED ->
@@ -63,9 +62,5 @@ public record DefaultWords(UnitSystem units) {
       case NO_ACID -> "scale ground off, no acid";
       case FAST_OIL -> "fast quench oil";
     };
-  }
-
-  private static String word(Enum<?> choice) {
-    return choice.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,6 +1,5 @@
 package seamsoak.words;
 
-import java.util.Locale;
 import java.util.Optional;
 import seamsoak.billet.Seen;
 import seamsoak.soak.Input;
@@ -184,12 +183,9 @@ public record SoakWords(UnitSystem units) {
   }
 
   private static String seen(Seen seen) {
-    String line = seen.line() == Seen.Look.NONE ? "no line" : "a " + word(seen.line()) + " line";
-    return line + " at the " + word(seen.seams()) + " seams";
-  }
-
-  private static String word(Enum<?> of) {
-    return of.name().toLowerCase(Locale.ROOT);
+    String line =
+        seen.line() == Seen.Look.NONE ? "no line" : "a " + Amounts.word(seen.line()) + " line";
+    return line + " at the " + Amounts.word(seen.seams()) + " seams";
   }
 
   private String measure(SoakNote.Measure measure) {

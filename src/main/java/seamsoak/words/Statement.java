@@ -132,9 +132,10 @@ public record Statement(String kind, String says) {
       told.put("kind", kindOf(name.kind()));
       told.put("number", name.number() == 0 ? null : name.number());
     } else if (of instanceof ScheduleAdvice.Step && value instanceof Task task) {
-      told.put("doing", STEPS.said(task).doing());
+      StepWords.Order order = STEPS.said(task);
+      told.put("doing", order.doing());
       told.put("doingKind", kindOf(task));
-      told.put("why", STEPS.said(task).why());
+      told.put("why", order.why());
     } else if (of instanceof ScheduleAdvice.Step s && key.equals("checks")) {
       told.put(key, STEPS.checks(s.checks()));
       told.put("checkKinds", s.checks().stream().map(Statement::kindOf).toList());
