@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import seamsoak.plan.Advice;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.StopWords;
 
 /** The answers on a billet, each with all of it and with what is read at once. */
@@ -76,7 +77,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
                     .toList());
     boolean refused = !advice.hardStops().isEmpty();
     Chapter answer = refused ? stops.words("But for that, what follows would hold.") : stops;
-    int assumed = new BilletText(advice, new Numbers(units)).assumed().size();
+    int assumed = new BilletText(advice, new Amounts(units)).assumed().size();
     String things =
         assumed == 0
             ? "."
@@ -99,7 +100,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   /** Which lines show. */
   private Chapter linesNow() {
-    return Chapter.of("lines").words(new LinesText(new Numbers(units)).said(advice.soak()));
+    return Chapter.of("lines").words(new LinesText(new Amounts(units)).said(advice.soak()));
   }
 
   private Chapter conflicts() {

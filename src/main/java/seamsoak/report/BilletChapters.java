@@ -11,6 +11,7 @@ import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.state.SeamProfile;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.ConflictWords;
 import seamsoak.words.ScheduleRemarkWords;
 import seamsoak.words.SeamWords;
@@ -24,13 +25,13 @@ import seamsoak.words.StopWords;
  * @param figures the charts in order, each with its SVG file; each is shown with its subject
  */
 record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figures) {
-  private Numbers numbers() {
-    return new Numbers(units);
+  private Amounts amounts() {
+    return new Amounts(units);
   }
 
   /** The lines as they are, and how they came to be so. */
   Chapter lines() {
-    LinesText text = new LinesText(numbers());
+    LinesText text = new LinesText(amounts());
     Chapter chapter =
         Chapter.of("lines", "The lines and how they fade").words(text.said(advice.soak()));
     if (advice.soak().lines().isEmpty()) {
@@ -51,12 +52,12 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
             "Carbon missing at "
                 + SeamWords.says(seam.seams())
                 + ", wt%, against "
-                + Numbers.percent(seam.farPct())
+                + Amounts.percent(seam.farPct())
                 + " far from it; the line shows from a contrast of 1 on");
   }
 
   Chapter billet() {
-    BilletText text = new BilletText(advice, numbers());
+    BilletText text = new BilletText(advice, amounts());
     Chapter chapter = Chapter.of("billet", "The billet after each step");
     int drawn = 0;
     for (Figure f : figures.keySet()) {
@@ -145,7 +146,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
 
   private String place(ScheduleAdvice.Step s) {
     String hold =
-        s.holdMinutes().map(m -> numbers().time(m) + " once the core is there").orElse("");
+        s.holdMinutes().map(m -> amounts().time(m) + " once the core is there").orElse("");
     String in = s.in() == Heater.BENCH ? "" : s.in().word();
     String both = in + (in.isEmpty() || hold.isEmpty() ? "" : ", ") + hold;
     return both.isEmpty() ? "" : " (" + both + ")";
@@ -175,7 +176,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
 
   Chapter assumed() {
     return Chapter.of("assumed", "Assumed, since the file does not say")
-        .items(new BilletText(advice, numbers()).assumed());
+        .items(new BilletText(advice, amounts()).assumed());
   }
 
   private Chapter picture(Chapter chapter, String id) {

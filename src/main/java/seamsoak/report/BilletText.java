@@ -12,10 +12,11 @@ import seamsoak.schedule.StepKind;
 import seamsoak.state.Preform;
 import seamsoak.state.StageReport;
 import seamsoak.state.StageReport.LayerCarbon;
+import seamsoak.words.Amounts;
 import seamsoak.words.DefaultWords;
 
 /** The billet itself: its size after each step, the bar that tiles would have wanted, defaults. */
-record BilletText(Advice advice, Numbers numbers) {
+record BilletText(Advice advice, Amounts amounts) {
 
   Table sizes() {
     return sizes(0, advice.history().size());
@@ -23,7 +24,7 @@ record BilletText(Advice advice, Numbers numbers) {
 
   /** Of some of the stages. */
   Table sizes(int from, int to) {
-    return Columns.of(advice.history().subList(from, to), numbers.units())
+    return Columns.of(advice.history().subList(from, to), amounts.units())
         .words("after step", LinesText::step)
         .size("long", StageReport::lengthMm)
         .size("wide", StageReport::widthMm)
@@ -36,16 +37,16 @@ record BilletText(Advice advice, Numbers numbers) {
     return ("The tiles' cells are %s times as long as they are wide by now. To end up square, forge"
             + " the bar %s thick by %s wide before cutting; %d tiles take %s of it.")
         .formatted(
-            Numbers.percent(p.aspectNow()),
-            numbers.length(p.thicknessMm()),
-            numbers.length(p.widthMm()),
+            Amounts.percent(p.aspectNow()),
+            amounts.millimetres(p.thicknessMm()),
+            amounts.millimetres(p.widthMm()),
             p.tiles(),
-            numbers.length(p.barLengthMm()));
+            amounts.millimetres(p.barLengthMm()));
   }
 
   /** What was assumed, the steps that share an assumption named together. */
   List<String> assumed() {
-    DefaultWords words = new DefaultWords(numbers.units());
+    DefaultWords words = new DefaultWords(amounts.units());
     Map<Default.What, List<String>> byWhat = new LinkedHashMap<>();
     for (Default taken : advice.defaults()) {
       byWhat.computeIfAbsent(taken.what(), k -> new ArrayList<>()).add(words.where(taken));
@@ -73,7 +74,7 @@ record BilletText(Advice advice, Numbers numbers) {
     after.stream()
         .filter(a -> a.step().kind() == StepKind.SOAK || a == after.get(after.size() - 1))
         .forEach(a -> rows.add(new Row(a.step().words(), a.layers())));
-    Columns<Row> table = Columns.of(rows, numbers.units()).words("after", Row::after);
+    Columns<Row> table = Columns.of(rows, amounts.units()).words("after", Row::after);
     steels.forEach(s -> table.numberIfKnown(s, 2, r -> mean(r.layers, s)));
     return table.captioned("Carbon of each steel, mean of its layers, wt%");
   }

@@ -11,6 +11,7 @@ import seamsoak.schedule.ScheduleAdvice.Outcome;
 import seamsoak.schedule.ScheduleAdvice.Quenched;
 import seamsoak.schedule.StepName;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.BladeWords;
 
 /** What the schedule makes of the steel: how hard the blade comes out, and what it is by then. */
@@ -31,8 +32,8 @@ record BladeText(Advice advice, UnitSystem units) {
                         ("The blade, %s thick, from %s in %s: HRC at the thin edge, at the spine's face"
                                 + " and middle, give or take 2")
                             .formatted(
-                                numbers().length(b.thicknessMm()),
-                                numbers().temperature(b.hardenC()),
+                                amounts().millimetres(b.thicknessMm()),
+                                amounts().heat(b.hardenC()),
                                 b.quenchantName()))
                 .orElse("The blade"));
   }
@@ -43,25 +44,25 @@ record BladeText(Advice advice, UnitSystem units) {
     Columns<Medium> table =
         Columns.of(media, units)
             .words("in", m -> m.name() + (m.chosen() ? " *" : ""))
-            .words("takes s", m -> Numbers.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0))
+            .words("takes s", m -> Amounts.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0))
             .both(
                 "core hotter by",
                 "F",
                 "C",
-                m -> Numbers.toFive(1.8 * m.differenceC()),
-                m -> Numbers.toFive(m.differenceC()));
+                m -> Columns.toFive(1.8 * m.differenceC()),
+                m -> Columns.toFive(m.differenceC()));
     for (int i = 0; i < quenched().size(); i++) {
       int steel = i;
       Quenched q = quenched().get(i);
       table.words(
-          q.steel() + ": " + Numbers.number(q.longestSeconds(), 1) + " s",
+          q.steel() + ": " + Amounts.number(q.longestSeconds(), 1) + " s",
           m -> BladeWords.hardens(m.middles().get(steel)));
     }
     return table.captioned(
         "How long its middle takes from "
-            + numbers().temperature(800)
+            + amounts().heat(800)
             + " to "
-            + numbers().temperature(500)
+            + amounts().heat(500)
             + ", how much hotter it gets than the face, and whether it hardens, against the time"
             + " that each steel allows; * taken here");
   }
@@ -106,7 +107,7 @@ record BladeText(Advice advice, UnitSystem units) {
     return blade().map(Outcome::steels).orElse(List.of());
   }
 
-  private Numbers numbers() {
-    return new Numbers(units);
+  private Amounts amounts() {
+    return new Amounts(units);
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 
 /**
  * A table put together column by column: a head stands beside what fills its cells, and what is
@@ -16,6 +17,7 @@ import seamsoak.unit.UnitSystem;
  * @param <R> what a row is about
  */
 final class Columns<R> {
+  private static final String UNKNOWN = "-";
   private final List<R> rows;
   private final UnitSystem units;
   private final List<Table.Column> columns = new ArrayList<>();
@@ -29,6 +31,11 @@ final class Columns<R> {
     return new Columns<>(rows, units);
   }
 
+  /** To 5 degrees, as a shop can hold. */
+  static String toFive(double degrees) {
+    return Long.toString(5 * Math.round(degrees / 5));
+  }
+
   /** Words, or a number that is none of those below. */
   Columns<R> words(String head, Function<R, String> cell) {
     return add(head, head, false, cell);
@@ -36,12 +43,11 @@ final class Columns<R> {
 
   /** A number that means the same in both systems. */
   Columns<R> number(String head, int decimals, ToDoubleFunction<R> value) {
-    return words(head, r -> Numbers.number(value.applyAsDouble(r), decimals));
+    return words(head, r -> Amounts.number(value.applyAsDouble(r), decimals));
   }
 
   Columns<R> numberIfKnown(String head, int decimals, Function<R, Optional<Double>> value) {
-    return words(
-        head, r -> value.apply(r).map(v -> Numbers.number(v, decimals)).orElse(Numbers.UNKNOWN));
+    return words(head, r -> value.apply(r).map(v -> Amounts.number(v, decimals)).orElse(UNKNOWN));
   }
 
   /** A share in hundredths of a percent. */
@@ -60,8 +66,8 @@ final class Columns<R> {
         "F",
         "C",
         celsius,
-        c -> Numbers.toFive(Temperature.ofCelsius(c).fahrenheit()),
-        Numbers::toFive);
+        c -> toFive(Temperature.ofCelsius(c).fahrenheit()),
+        Columns::toFive);
   }
 
   /** A small length, such as a skin's. */
@@ -75,8 +81,8 @@ final class Columns<R> {
         "in",
         "mm",
         millimetres,
-        mm -> Numbers.number(Length.ofMillimetres(mm).inches(), 3),
-        mm -> Numbers.number(mm, 2));
+        mm -> Amounts.number(Length.ofMillimetres(mm).inches(), 3),
+        mm -> Amounts.number(mm, 2));
   }
 
   /** A length of a bar. */
@@ -86,8 +92,8 @@ final class Columns<R> {
         "in",
         "mm",
         r -> Optional.of(millimetres.applyAsDouble(r)),
-        mm -> Numbers.number(Length.ofMillimetres(mm).inches(), 2),
-        mm -> Numbers.number(mm, mm < 1000 ? 1 : 0));
+        mm -> Amounts.number(Length.ofMillimetres(mm).inches(), 2),
+        mm -> Amounts.number(mm, mm < 1000 ? 1 : 0));
   }
 
   private Columns<R> ifKnown(
@@ -101,8 +107,8 @@ final class Columns<R> {
         name,
         usUnit,
         metricUnit,
-        r -> value.apply(r).map(us).orElse(Numbers.UNKNOWN),
-        r -> value.apply(r).map(metric).orElse(Numbers.UNKNOWN));
+        r -> value.apply(r).map(us).orElse(UNKNOWN),
+        r -> value.apply(r).map(metric).orElse(UNKNOWN));
   }
 
   /** One column or two, as the units are. On a terminal the second has only its unit for a head. */

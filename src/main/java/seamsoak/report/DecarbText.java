@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Map;
 import seamsoak.single.Decarburization;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 
 /** What one heat does to a face, in words. */
 public record DecarbText(Decarburization skin, UnitSystem units) {
   public Answer answer(List<String> remarks) {
-    Numbers numbers = new Numbers(units);
+    Amounts amounts = new Amounts(units);
     Table table =
         Columns.of(
                 List.of(
@@ -26,21 +27,21 @@ public record DecarbText(Decarburization skin, UnitSystem units) {
                     ("After %s at %s with the face %s, scale has taken %s off %s and the skin below, with"
                             + " less than 90 %% of its carbon, is %s deep.")
                         .formatted(
-                            numbers.stated(skin.minutes()),
-                            numbers.temperature(skin.temperatureC()),
+                            amounts.stated(skin.minutes()),
+                            amounts.heat(skin.temperatureC()),
                             skin.edge(),
-                            numbers.length(skin.metalLossMm()),
+                            amounts.millimetres(skin.metalLossMm()),
                             skin.steel(),
-                            numbers.length(skin.depthMm().to90Pct())))
+                            amounts.millimetres(skin.depthMm().to90Pct())))
                 .table(table)
                 .words(
                     "Carbon at the face: %s %%, %s %% before; %s."
                         .formatted(
-                            Numbers.percent(skin.surfaceCarbonPct()),
-                            Numbers.percent(skin.startCarbonPct()),
+                            Amounts.percent(skin.surfaceCarbonPct()),
+                            Amounts.percent(skin.startCarbonPct()),
                             skin.ferriteRimMm() > 0
                                 ? "a rim of ferrite "
-                                    + numbers.length(skin.ferriteRimMm())
+                                    + amounts.millimetres(skin.ferriteRimMm())
                                     + " deep"
                                 : "no rim of ferrite")),
             Chapter.of("remarks", "Remarks").items(remarks)));

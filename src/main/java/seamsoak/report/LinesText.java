@@ -9,10 +9,11 @@ import seamsoak.soak.SoakAdvice;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.SeamSet;
 import seamsoak.state.StageReport;
+import seamsoak.words.Amounts;
 import seamsoak.words.SeamWords;
 
 /** The white lines, as they are and as they faded. */
-record LinesText(Numbers numbers) {
+record LinesText(Amounts amounts) {
   private static final int MOST_COLUMNS = 5;
 
   /** From here on a line on the face is hardly broader than square to its seam. */
@@ -47,10 +48,10 @@ record LinesText(Numbers numbers) {
     return "%s: a line %s wide shows%s, with %s %% carbon at the seam and %s %% far from it."
         .formatted(
             g.name(),
-            numbers.length(g.widestMm().orElse(0.0)),
+            amounts.millimetres(g.widestMm().orElse(0.0)),
             lying(g),
-            Numbers.percent(g.seamPct()),
-            Numbers.percent(g.farPct()));
+            Amounts.percent(g.seamPct()),
+            Amounts.percent(g.farPct()));
   }
 
   /** A seam that lies flat makes a fine line broad on the face. */
@@ -93,7 +94,7 @@ record LinesText(Numbers numbers) {
                         Optional.empty(),
                         Optional.of(c.contrast()),
                         c.visible() ? "yes" : "no")));
-    return Columns.of(rows, numbers.units())
+    return Columns.of(rows, amounts.units())
         .words("seams", Row::seams)
         .percent("C % there", Row::seamPct)
         .percent("far", Row::farPct)
@@ -123,7 +124,7 @@ record LinesText(Numbers numbers) {
 
   private Columns<StageReport> bySeams(List<StageReport> history) {
     List<StageReport> seamed = history.stream().filter(s -> !s.lines().isEmpty()).toList();
-    return Columns.of(seamed, numbers.units()).words("after step", LinesText::step);
+    return Columns.of(seamed, amounts.units()).words("after step", LinesText::step);
   }
 
   private static List<SeamSet> deepest(List<StageReport> history) {
@@ -143,6 +144,6 @@ record LinesText(Numbers numbers) {
     OptionalDouble contrast = set.contrast(stage.lines());
     return contrast.isEmpty()
         ? ""
-        : Numbers.number(contrast.getAsDouble(), 2) + (set.shows(stage.lines()) ? "*" : "");
+        : Amounts.number(contrast.getAsDouble(), 2) + (set.shows(stage.lines()) ? "*" : "");
   }
 }

@@ -3,13 +3,14 @@ package seamsoak.report;
 import java.util.List;
 import seamsoak.single.Migration;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 
 /** Carbon across a seam in words. */
 public record MigrateText(Migration migration, UnitSystem units) {
   private static final double LEAST_PCT = 0.005;
 
   public Answer answer(List<String> remarks) {
-    Numbers numbers = new Numbers(units);
+    Amounts amounts = new Amounts(units);
     Migration.Layer a = migration.first();
     Migration.Layer b = migration.second();
     boolean toSecond = a.meanCarbonPct() < a.startCarbonPct();
@@ -27,29 +28,28 @@ public record MigrateText(Migration migration, UnitSystem units) {
             .captioned("Carbon in a stack of these layers in turn, wt%");
     String when =
         "After %s at %s "
-            .formatted(
-                numbers.stated(migration.minutes()), numbers.temperature(migration.temperatureC()));
+            .formatted(amounts.stated(migration.minutes()), amounts.heat(migration.temperatureC()));
     String moved =
         giver.startCarbonPct() - giver.meanCarbonPct() < LEAST_PCT
             ? "hardly any carbon has moved."
             : "%s goes from %s to %s %% carbon and %s from %s to %s %%, each the mean of its layer."
                 .formatted(
                     giver.steel(),
-                    Numbers.percent(giver.startCarbonPct()),
-                    Numbers.percent(giver.meanCarbonPct()),
+                    Amounts.percent(giver.startCarbonPct()),
+                    Amounts.percent(giver.meanCarbonPct()),
                     taker.steel(),
-                    Numbers.percent(taker.startCarbonPct()),
-                    Numbers.percent(taker.meanCarbonPct()));
+                    Amounts.percent(taker.startCarbonPct()),
+                    Amounts.percent(taker.meanCarbonPct()));
     return Answer.of(
         List.of(
-            Chapter.of("answer").words(when + moved).table(table).words(even(numbers)),
+            Chapter.of("answer").words(when + moved).table(table).words(even(amounts)),
             Chapter.of("remarks", "Remarks").items(remarks)));
   }
 
-  private String even(Numbers numbers) {
+  private String even(Amounts amounts) {
     return migration
         .minutesToEven90()
-        .map(m -> "Nine tenths of the way to even takes " + numbers.time(m) + " at that heat.")
+        .map(m -> "Nine tenths of the way to even takes " + amounts.time(m) + " at that heat.")
         .orElse("The layers are even already, or take more than 1000 h at that heat to get there.");
   }
 }

@@ -11,6 +11,7 @@ import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.Rating;
 import seamsoak.pairing.Remedy;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.PairWords;
 import seamsoak.words.RemedyWords;
 
@@ -162,45 +163,45 @@ public record PairText(PairAdvice advice, UnitSystem units) {
       return chapter;
     }
     PairAdvice.Evened c = advice.carbon().get();
-    Numbers numbers = new Numbers(units);
+    Amounts amounts = new Amounts(units);
     chapter =
         chapter.words(
             "After the first %d weld heats of %s %s holds %s %% and %s %s %%, each the mean of its layer."
                 .formatted(
                     c.weldHeats(),
-                    numbers.stated(c.weldMinutes()),
+                    amounts.stated(c.weldMinutes()),
                     advice.first(),
-                    Numbers.percent(c.firstMeanPct()),
+                    Amounts.percent(c.firstMeanPct()),
                     advice.second(),
-                    Numbers.percent(c.secondMeanPct())));
+                    Amounts.percent(c.secondMeanPct())));
     return chapter
         .table(
             Columns.of(c.heats(), units)
                 .words("held for", at -> at.heat().name().toLowerCase(Locale.ROOT))
                 .heat("at", PairAdvice.At::temperatureC)
-                .words("still to go", at -> still(numbers, at.minutesToEven90()))
+                .words("still to go", at -> still(amounts, at.minutesToEven90()))
                 .percent(advice.first() + " %", PairAdvice.At::firstEvenPct)
                 .percent(advice.second() + " %", PairAdvice.At::secondEvenPct)
                 .captioned(""))
         .words("Still to go: to nine tenths of the way to even, at these layers.");
   }
 
-  private static String still(Numbers numbers, Optional<Double> minutes) {
-    return minutes.map(m -> m == 0 ? "none" : numbers.time(m)).orElse("never");
+  private static String still(Amounts amounts, Optional<Double> minutes) {
+    return minutes.map(m -> m == 0 ? "none" : amounts.time(m)).orElse("never");
   }
 
   private String how(PairAdvice.How h) {
-    Numbers numbers = new Numbers(units);
+    Amounts amounts = new Amounts(units);
     return "Layers of %s %s and %s %s (%s to %s), %s thick when hardened, welded at %s. Assumed: %s."
         .formatted(
-            numbers.length(h.firstLayerMm()),
+            amounts.millimetres(h.firstLayerMm()),
             advice.first(),
-            numbers.length(h.secondLayerMm()),
+            amounts.millimetres(h.secondLayerMm()),
             advice.second(),
-            Numbers.number(h.firstSharePct(), 0),
-            Numbers.number(100 - h.firstSharePct(), 0),
-            numbers.length(h.sectionMm()),
-            numbers.temperature(h.weldingC()),
+            Amounts.number(h.firstSharePct(), 0),
+            Amounts.number(100 - h.firstSharePct(), 0),
+            amounts.millimetres(h.sectionMm()),
+            amounts.heat(h.weldingC()),
             h.assumed().stream().map(RemedyWords::assumed).collect(Collectors.joining(", ")));
   }
 }

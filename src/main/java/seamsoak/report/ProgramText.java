@@ -6,6 +6,7 @@ import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.BladeWords;
 
 /** What to set a kiln's controller to, to read and as plain columns for a machine. */
@@ -19,8 +20,8 @@ public record ProgramText(Advice advice, UnitSystem units) {
         .words("segment", l -> Integer.toString(l.number()))
         .both(
             "", "F/h", "C/h", l -> rate(l.ratePerHourC() * PER_KELVIN), l -> rate(l.ratePerHourC()))
-        .both("to", "F", "C", ProgramText::fahrenheit, l -> Numbers.number(l.toC(), 0))
-        .words("stay min", l -> Numbers.number(Math.ceil(l.stayMinutes()), 0))
+        .both("to", "F", "C", ProgramText::fahrenheit, l -> Amounts.number(l.toC(), 0))
+        .words("stay min", l -> Amounts.number(Math.ceil(l.stayMinutes()), 0))
         .words("then", BladeWords::then)
         .captioned(
             "For the kiln's controller: degrees per hour, to, stay. It climbs no faster and no hotter"
@@ -48,11 +49,11 @@ public record ProgramText(Advice advice, UnitSystem units) {
 
   /** Rounded down, so that no limit of the kiln is passed. */
   private static String rate(double perHour) {
-    return Numbers.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
+    return Amounts.number(perHour < 0 ? Math.ceil(perHour) : Math.floor(perHour), 0);
   }
 
   /** To 5 F, as everywhere. */
   private static String fahrenheit(ProgramLine line) {
-    return Numbers.toFive(Temperature.ofCelsius(line.toC()).fahrenheit());
+    return Columns.toFive(Temperature.ofCelsius(line.toC()).fahrenheit());
   }
 }

@@ -14,6 +14,7 @@ import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.schedule.StepKind;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.ConflictWords;
 
 /** The schedule in words: the heats as a table, why and what to check, what comes of it. */
@@ -21,8 +22,8 @@ record ScheduleText(Advice advice, UnitSystem units) {
   /** More do not fit beside the rest. */
   private static final int MOST_STEELS = 3;
 
-  private Numbers numbers() {
-    return new Numbers(units);
+  private Amounts amounts() {
+    return new Amounts(units);
   }
 
   private List<Segment> segments() {
@@ -54,13 +55,13 @@ record ScheduleText(Advice advice, UnitSystem units) {
 
   /** A heat in a few words; of the cycles the last stands for all. */
   private Optional<String> brief(ScheduleAdvice.Step s) {
-    String at = s.temperatureC().map(numbers()::temperature).orElse("");
+    String at = s.temperatureC().map(amounts()::heat).orElse("");
     long cycles =
         advice.schedule().steps().stream().filter(o -> o.step().kind() == StepKind.REFINE).count();
     String words =
         switch (s.step().kind()) {
           case COOL_DOWN, GRIND, TEST_ETCH, SUB_ZERO -> "";
-          case SOAK -> "soak at " + at + " for " + numbers().time(s.holdMinutes().orElse(0.0));
+          case SOAK -> "soak at " + at + " for " + amounts().time(s.holdMinutes().orElse(0.0));
           case REFINE ->
               s.step().number() != 0 && s.step().number() < cycles
                   ? ""
@@ -84,8 +85,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
         .map(
             s ->
                 s.in() == Heater.KILN
-                    ? "from the last forging heat into the kiln at "
-                        + numbers().temperature(s.toC())
+                    ? "from the last forging heat into the kiln at " + amounts().heat(s.toC())
                     : "bury it in dry vermiculite or ash after the last forging heat");
   }
 
@@ -107,7 +107,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
                 b.steels().stream()
                     .filter(q -> q.steel().equals(b.edge()))
                     .findFirst()
-                    .map(q -> ", for about " + Numbers.number(q.temperedHrc(), 0) + " HRC"))
+                    .map(q -> ", for about " + Amounts.number(q.temperedHrc(), 0) + " HRC"))
         .orElse("");
   }
 
@@ -138,7 +138,7 @@ record ScheduleText(Advice advice, UnitSystem units) {
 
   private static String minutes(List<Segment> parts, Segment.Kind kind) {
     double sum = parts.stream().filter(s -> s.kind() == kind).mapToDouble(Segment::minutes).sum();
-    return sum == 0 ? "-" : sum < 0.95 ? Numbers.number(sum, 1) : Numbers.number(sum, 0);
+    return sum == 0 ? "-" : sum < 0.95 ? Amounts.number(sum, 1) : Amounts.number(sum, 0);
   }
 
   /** Where each steel lets go of the magnet. */

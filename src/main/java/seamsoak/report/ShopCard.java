@@ -14,6 +14,7 @@ import seamsoak.schedule.StepKind;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.SoakWords;
 import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
@@ -82,7 +83,7 @@ record ShopCard(
             .findFirst()
             .map(c -> c.said(units))
             .orElse("");
-    List<Entry> steps = entries(advice, caution, new Numbers(units));
+    List<Entry> steps = entries(advice, caution, new Amounts(units));
     SoakText words = new SoakText(advice, units);
     Optional<SoakAdvice.Recommended> soak =
         advice.soak().recommended().filter(r -> r.minutes() > 0);
@@ -92,7 +93,7 @@ record ShopCard(
                 r ->
                     "Soak at %s for %s"
                         .formatted(
-                            first(r.temperatureC(), units), new Numbers(units).time(r.minutes())))
+                            first(r.temperatureC(), units), new Amounts(units).time(r.minutes())))
             .orElseGet(words::soak);
     return new ShopCard(
         advice.hardStops().stream().map(new StopWords(units)::says).toList(),
@@ -110,7 +111,7 @@ record ShopCard(
         steps);
   }
 
-  private static List<Entry> entries(Advice advice, String above, Numbers numbers) {
+  private static List<Entry> entries(Advice advice, String above, Amounts amounts) {
     Set<String> said = new LinkedHashSet<>(List.of(above));
     List<Entry> entries = new ArrayList<>();
     for (ScheduleAdvice.Step step : advice.schedule().steps()) {
@@ -119,29 +120,29 @@ record ShopCard(
               .filter(s -> s.step().equals(step.step()) && s.kind() == Segment.Kind.RISE)
               .mapToDouble(Segment::minutes)
               .sum();
-      entries.add(entry(entries.size() + 1, step, rise, said, numbers));
+      entries.add(entry(entries.size() + 1, step, rise, said, amounts));
     }
     return List.copyOf(entries);
   }
 
   private static Entry entry(
-      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Numbers numbers) {
-    List<String> cautions = step.cautions().stream().map(c -> c.said(numbers.units())).toList();
+      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Amounts amounts) {
+    List<String> cautions = step.cautions().stream().map(c -> c.said(amounts.units())).toList();
     List<String> fresh = cautions.stream().filter(c -> !said.contains(c)).toList();
-    StepWords words = new StepWords(numbers.units());
+    StepWords words = new StepWords(amounts.units());
     int again = cautions.size() - fresh.size();
     said.addAll(cautions);
     return new Entry(
         "step-" + number,
         step.step().words(),
         step.in() == Heater.BENCH ? "" : step.in().word(),
-        step.refused().map(new StopWords(numbers.units())::says).orElse(""),
+        step.refused().map(new StopWords(amounts.units())::says).orElse(""),
         fresh,
         again,
-        step.temperatureC().map(t -> first(t, numbers.units())).orElse(""),
-        step.temperatureC().map(t -> second(t, numbers.units())).orElse(""),
-        step.holdMinutes().map(numbers::time).orElse(""),
-        rise > 0 ? numbers.time(rise) : "",
+        step.temperatureC().map(t -> first(t, amounts.units())).orElse(""),
+        step.temperatureC().map(t -> second(t, amounts.units())).orElse(""),
+        step.holdMinutes().map(amounts::time).orElse(""),
+        rise > 0 ? amounts.time(rise) : "",
         SoakText.capital(words.said(step.task()).doing()),
         words.checks(step.checks()));
   }

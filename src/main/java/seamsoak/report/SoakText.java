@@ -3,6 +3,7 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import seamsoak.plan.Advice;
@@ -11,14 +12,15 @@ import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.SoakWords;
 
 /** The soak in words: the answer, what shows, the options, what else to know. */
 record SoakText(Advice advice, UnitSystem units) {
   private static final int TABLE_STEP = 20;
 
-  private Numbers numbers() {
-    return new Numbers(units);
+  private Amounts amounts() {
+    return new Amounts(units);
   }
 
   /** What to do in one sentence, and why. */
@@ -36,14 +38,14 @@ record SoakText(Advice advice, UnitSystem units) {
     SoakAdvice soak = advice.soak();
     if (soak.recommended().isEmpty()) {
       return "No soak within what is allowed (%s) clears the lines."
-          .formatted(numbers().time(soak.mostMinutes()));
+          .formatted(amounts().time(soak.mostMinutes()));
     }
     Recommended r = soak.recommended().get();
     if (r.minutes() == 0) {
       return "No soak needed: " + new SoakWords(units).reason(r.reason()) + ".";
     }
     return "Soak at %s for %s (%s)."
-        .formatted(numbers().temperature(r.temperatureC()), numbers().time(r.minutes()), band(r));
+        .formatted(amounts().heat(r.temperatureC()), amounts().time(r.minutes()), band(r));
   }
 
   String band(Recommended r) {
@@ -54,13 +56,13 @@ record SoakText(Advice advice, UnitSystem units) {
     return r.minutesHigh()
         .map(
             high -> {
-              String to = numbers().time(Math.ceil(high));
-              String from = numbers().time(low);
+              String to = amounts().time(Math.ceil(high));
+              String from = amounts().time(low);
               return to.endsWith(" min") && high < 120
                   ? Math.round(low) + " to " + to
                   : from + " to " + to;
             })
-        .orElse(numbers().time(low) + " to more than 24 h");
+        .orElse(amounts().time(low) + " to more than 24 h");
   }
 
   private boolean hasBand() {
@@ -79,9 +81,9 @@ record SoakText(Advice advice, UnitSystem units) {
   Table table() {
     return Columns.of(listed(), units)
         .heat("at", SoakOption::temperatureC)
-        .words("min", o -> Numbers.minutesCell(o.minutes(), true))
-        .words("low", o -> hasBand() ? Numbers.minutesCell(o.minutesLow(), false) : "-")
-        .words("high", o -> hasBand() ? Numbers.minutesCell(o.minutesHigh(), true) : "-")
+        .words("min", o -> minutesCell(o.minutes(), true))
+        .words("low", o -> hasBand() ? minutesCell(o.minutesLow(), false) : "-")
+        .words("high", o -> hasBand() ? minutesCell(o.minutesHigh(), true) : "-")
         .lengthIfKnown("lost", SoakOption::metalLossMm)
         .lengthIfKnown("skin", SoakOption::skinMm)
         .numberIfKnown("grain", 1, SoakOption::grainAstm)
@@ -97,6 +99,13 @@ record SoakText(Advice advice, UnitSystem units) {
                 + " carbon, ASTM grain size number (small is coarse)");
   }
 
+  /** Minutes of which nothing is known but that they are more than a day. */
+  private static String minutesCell(Optional<Double> minutes, boolean roundUp) {
+    return minutes
+        .map(m -> Long.toString((long) (roundUp ? Math.ceil(m) : Math.floor(m))))
+        .orElse(">24 h");
+  }
+
   private List<SoakOption> listed() {
     return advice.soak().options().stream().filter(this::listed).toList();
   }
@@ -108,9 +117,9 @@ record SoakText(Advice advice, UnitSystem units) {
     String legend =
         Stream.of(
                 "* recommended",
-                "> longer than the " + numbers().time(soak.mostMinutes()) + " allowed",
-                "f above the forging limit, " + numbers().temperature(soak.highestForgingC()),
-                "b above the burning line, " + numbers().temperature(soak.burningC()),
+                "> longer than the " + amounts().time(soak.mostMinutes()) + " allowed",
+                "f above the forging limit, " + amounts().heat(soak.highestForgingC()),
+                "b above the burning line, " + amounts().heat(soak.burningC()),
                 "h above the highest you allow")
             .filter(meaning -> used.indexOf(meaning.charAt(0)) >= 0)
             .collect(Collectors.joining("; "));

@@ -18,6 +18,7 @@ import seamsoak.single.SteelReport.Formula;
 import seamsoak.single.SteelReport.Quantity;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 
 /** One steel, or all of them, in words. */
 public record SteelText(UnitSystem units) {
@@ -91,8 +92,8 @@ public record SteelText(UnitSystem units) {
                 ? ""
                 : "Ms is for %s %% carbon dissolved at %s."
                     .formatted(
-                        Numbers.percent(r.dissolvedCarbonPct()),
-                        new Numbers(units).temperature(r.hardenC())))
+                        Amounts.percent(r.dissolvedCarbonPct()),
+                        new Amounts(units).heat(r.hardenC())))
         .words(
             r.unknown().values().stream()
                 .distinct()
@@ -163,10 +164,7 @@ public record SteelText(UnitSystem units) {
       for (int i = 0; i < at.size(); i++) {
         int c = i;
         table.words(
-            new Numbers(units)
-                .temperature(at.get(c).temperatureC())
-                .replace(" (", "/")
-                .replace(")", ""),
+            new Amounts(units).heat(at.get(c).temperatureC()).replace(" (", "/").replace(")", ""),
             d -> number(d.at().get(c).squareMetresPerSecond() * 1e12));
       }
       table

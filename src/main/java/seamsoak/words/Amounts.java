@@ -1,19 +1,25 @@
 package seamsoak.words;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
 
 /**
- * Numbers and choices within a sentence.
+ * Numbers and choices within a sentence or a cell, as a shop reads them: temperatures to 5 degrees,
+ * whole minutes, thousandths of an inch, hundredths of a millimetre.
  *
  * @param units that are shown
  */
-record Amounts(UnitSystem units) {
-  String heat(double celsius) {
+public record Amounts(UnitSystem units) {
+  private static final MathContext SIX_DIGITS = new MathContext(6);
+
+  public String heat(double celsius) {
     return Temperature.ofCelsius(celsius).format(units);
   }
 
@@ -22,14 +28,26 @@ record Amounts(UnitSystem units) {
     return heat(lowC) + (heat(lowC).equals(heat(highC)) ? "" : " to " + heat(highC));
   }
 
+  String between(TemperatureRange range) {
+    return between(range.lowC(), range.highC());
+  }
+
   /** A difference as a shop can tell it: to 10 F and 5 C. */
   String apart(double kelvin) {
     return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
   }
 
-  /** Exactly that many decimals. */
-  static String number(double value, int decimals) {
-    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  /**
+   * Exactly that many decimals; rounded from six digits, so that 0.965 reads the same before and
+   * after a trace has left.
+   */
+  public static String number(double value, int decimals) {
+    BigDecimal digits = BigDecimal.valueOf(value).round(SIX_DIGITS);
+    return digits.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  public static String percent(double value) {
+    return number(value, 2);
   }
 
   /** As many decimals as it has. */
@@ -48,5 +66,21 @@ record Amounts(UnitSystem units) {
 
   String length(double metres) {
     return new Length(metres).format(units);
+  }
+
+  public String millimetres(double millimetres) {
+    return Length.ofMillimetres(millimetres).format(units);
+  }
+
+  /** A time that somebody stated. */
+  public String stated(double minutes) {
+    return TimeSpan.ofMinutes(minutes).format(units);
+  }
+
+  /** A time that was computed. */
+  public String time(double minutes) {
+    return minutes > 0 && minutes < 0.5
+        ? "under 1 min"
+        : TimeSpan.ofMinutes(Math.round(minutes)).format(units);
   }
 }

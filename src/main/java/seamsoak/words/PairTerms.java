@@ -54,8 +54,7 @@ record PairTerms(UnitSystem units, String first, String second) {
   }
 
   private String between(TemperatureRange range) {
-    return celsius(range.lowC())
-        + (range.lowC() == range.highC() ? "" : " to " + celsius(range.highC()));
+    return new Amounts(units).between(range);
   }
 
   /** The steel of the greater value. */
