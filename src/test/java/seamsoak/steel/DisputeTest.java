@@ -31,7 +31,7 @@ class DisputeTest {
       assertTrue(steel.disputes().stream().anyMatch(d -> d.one().equals(row.text("one"))));
       found++;
     }
-    assertEquals(8, found);
+    assertEquals(11, found);
     assertEquals(
         found, table.steels().stream().mapToInt(s -> s.disputes().size()).sum(), "none is lost");
   }
