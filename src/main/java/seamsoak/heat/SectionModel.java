@@ -76,10 +76,7 @@ public final class SectionModel {
     double core = fromKelvin;
     for (int i = 0; i < MOST_STEPS && seconds < longestSeconds; i++) {
       step = Math.min(step, longestSeconds - seconds);
-      double settled = environment.settledSeconds();
-      if (seconds < settled && seconds + step > settled) {
-        step = settled - seconds;
-      }
+      step = Math.min(step, environment.around().cornerAfter(seconds) - seconds);
       boolean converged = stepper.step(seconds, step, y, after);
       double error = converged ? stepper.error() : Double.POSITIVE_INFINITY;
       if (error > 1) {

@@ -100,7 +100,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     double perHour = equipment.kilnTaken().rampTaken().kelvinPerHour();
     Environment climbing = sections().furnace().kilnRamp(fromKelvin, toKelvin, perHour);
     double core = sections().heat(section(), fromKelvin, climbing, toKelvin - close).seconds();
-    return Math.max(0, core - climbing.settledSeconds()) / 60;
+    return Math.max(0, core - climbing.around().settledSeconds()) / 60;
   }
 
   Leg hold(double celsius, double minutes) {

@@ -1,6 +1,7 @@
 package seamsoak.property.section;
 
 import java.util.List;
+import seamsoak.heat.Course;
 import seamsoak.heat.Environment;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
@@ -37,8 +38,12 @@ public final class FurnaceHeat extends PublishedFormula {
 
   /** A kiln that climbs steadily with the piece in it, then holds. */
   public Environment kilnRamp(double fromKelvin, double toKelvin, double kelvinPerHour) {
-    return new Environment(
-        fromKelvin, toKelvin, kelvinPerHour / 3600, k.get("kiln film"), k.get("emissivity"));
+    return kiln(Course.ramp(fromKelvin, toKelvin, kelvinPerHour / 3600));
+  }
+
+  /** A kiln whose temperature goes its own way. */
+  public Environment kiln(Course air) {
+    return new Environment(air, k.get("kiln film"), k.get("emissivity"));
   }
 
   /** A gas forge, by the temperature of its gas and walls. */

@@ -105,7 +105,7 @@ public final class SectionReferences {
           double kiln = in.get("kiln") + ZERO;
           Environment ramp = furnace.kilnRamp(20 + ZERO, kiln, in.get("perHour"));
           return minutes(sections.heat(plate(in), 20 + ZERO, ramp, kiln - 10))
-              - ramp.settledSeconds() / 60;
+              - ramp.around().settledSeconds() / 60;
         });
   }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.DataFolder;
+import seamsoak.heat.Course;
 import seamsoak.heat.Environment;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heat.Section;
@@ -246,7 +247,7 @@ class SectionTest {
   void aSteadyClimbLagsByItsOwnHeat() {
     double rate = 400 / 3600.0;
     SectionModel model = new SectionModel(SteelHeat.constant(CAPACITY, CONDUCTIVITY));
-    Environment climb = new Environment(293.15, 1293.15, rate, 1e5, 0);
+    Environment climb = new Environment(Course.ramp(293.15, 1293.15, rate), 1e5, 0);
     SectionCurve.Moment end = model.run(Section.plate(0.05), 293.15, climb, Double.NaN, 8000).end();
     double lag = rate * 0.025 * 0.025 * CAPACITY / (2 * CONDUCTIVITY);
     assertEquals(lag, end.faceKelvin() - end.coreKelvin(), 0.01 * lag);
