@@ -6,7 +6,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import seamsoak.plan.Advice;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.Amounts;
+import seamsoak.words.DefaultWords;
+import seamsoak.words.LineWords;
+import seamsoak.words.ScheduleWords;
+import seamsoak.words.SoakAnswerWords;
 import seamsoak.words.StopWords;
 
 /** The answers on a billet, each with all of it and with what is read at once. */
@@ -16,7 +19,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
   public Answer soak() {
     BilletChapters s = chapters();
     return answer(
-        new SoakText(advice, units).answer(),
+        new SoakAnswerWords(advice.soak(), units).answer(),
         List.of(s.lines(), s.soak(), s.billet(), s.more(), s.assumed(), s.remarks(false)),
         List.of(linesNow(), s.more()),
         CautionText.soak(advice, units),
@@ -25,13 +28,14 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   public Answer schedule() {
     BilletChapters s = chapters();
-    ScheduleText text = new ScheduleText(advice, units);
     return answer(
-        text.answer(),
+        words().answer(advice.soak().clears()),
         List.of(s.schedule(), s.assumed(), s.remarks(true)),
         // the answer names the heats: where the steels disagree, that needs the room of a table
         advice.schedule().conflicts().isEmpty()
-            ? List.of(Chapter.of("schedule").table(text.heatsTable()))
+            ? List.of(
+                Chapter.of("schedule")
+                    .table(new ScheduleTables(advice.schedule(), units).heatsTable()))
             : List.of(conflicts()),
         CautionText.schedule(advice, units),
         "--full also shows why and what to check at each step, the quench, what it leaves");
@@ -39,8 +43,8 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   public Answer plan() {
     BilletChapters s = chapters();
-    List<String> told = new ArrayList<>(new SoakText(advice, units).answer());
-    told.addAll(new ScheduleText(advice, units).told());
+    List<String> told = new ArrayList<>(new SoakAnswerWords(advice.soak(), units).answer());
+    told.addAll(words().told());
     return answer(
         told,
         List.of(
@@ -48,6 +52,10 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
         List.of(conflicts(), linesNow()),
         CautionText.all(advice, units),
         "The report and --full have all of it");
+  }
+
+  private ScheduleWords words() {
+    return new ScheduleWords(advice.schedule(), units);
   }
 
   private BilletChapters chapters() {
@@ -68,16 +76,10 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
       List<Chapter> brief,
       CautionText cautions,
       String rest) {
-    Chapter stops =
-        Chapter.of("answer")
-            .words(
-                advice.hardStops().stream()
-                    .map(new StopWords(units)::says)
-                    .map(stop -> "Do not do this. " + stop)
-                    .toList());
+    Chapter stops = Chapter.of("answer").words(new StopWords(units).forbid(advice.hardStops()));
     boolean refused = !advice.hardStops().isEmpty();
     Chapter answer = refused ? stops.words("But for that, what follows would hold.") : stops;
-    int assumed = new BilletText(advice, new Amounts(units)).assumed().size();
+    int assumed = new DefaultWords(units).together(advice.defaults()).size();
     String things =
         assumed == 0
             ? "."
@@ -100,11 +102,10 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   /** Which lines show. */
   private Chapter linesNow() {
-    return Chapter.of("lines").words(new LinesText(new Amounts(units)).said(advice.soak()));
+    return Chapter.of("lines").words(new LineWords(units).said(advice.soak()));
   }
 
   private Chapter conflicts() {
-    return Chapter.of("conflicts", "Conflicts, and what to do")
-        .items(BilletChapters.conflictsInShort(advice, units));
+    return Chapter.of("conflicts", "Conflicts, and what to do").items(words().conflicts());
   }
 }

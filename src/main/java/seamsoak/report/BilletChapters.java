@@ -7,17 +7,19 @@ import java.util.Map;
 import seamsoak.chart.Figure;
 import seamsoak.chart.SectionFigure;
 import seamsoak.plan.Advice;
-import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.state.SeamProfile;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
 import seamsoak.words.ConflictWords;
+import seamsoak.words.DefaultWords;
+import seamsoak.words.LineWords;
 import seamsoak.words.ScheduleRemarkWords;
+import seamsoak.words.ScheduleWords;
 import seamsoak.words.SeamWords;
+import seamsoak.words.SoakAnswerWords;
+import seamsoak.words.SoakWords;
 import seamsoak.words.StageWords;
-import seamsoak.words.StepWords;
-import seamsoak.words.StopWords;
 
 /**
  * What is said of a billet, a chapter for each subject.
@@ -25,15 +27,12 @@ import seamsoak.words.StopWords;
  * @param figures the charts in order, each with its SVG file; each is shown with its subject
  */
 record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figures) {
-  private Amounts amounts() {
-    return new Amounts(units);
-  }
-
   /** The lines as they are, and how they came to be so. */
   Chapter lines() {
-    LinesText text = new LinesText(amounts());
+    LineTables text = new LineTables(units);
     Chapter chapter =
-        Chapter.of("lines", "The lines and how they fade").words(text.said(advice.soak()));
+        Chapter.of("lines", "The lines and how they fade")
+            .words(new LineWords(units).said(advice.soak()));
     if (advice.soak().lines().isEmpty()) {
       return chapter;
     }
@@ -57,7 +56,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
   }
 
   Chapter billet() {
-    BilletText text = new BilletText(advice, amounts());
+    BilletTables text = new BilletTables(advice, units);
     Chapter chapter = Chapter.of("billet", "The billet after each step");
     int drawn = 0;
     for (Figure f : figures.keySet()) {
@@ -70,27 +69,28 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
     if (drawn == 0) {
       chapter = chapter.table(text.sizes());
     }
-    chapter = advice.preform().map(text::preform).map(chapter::words).orElse(chapter);
+    chapter =
+        advice.preform().map(p -> StageWords.preform(p, units)).map(chapter::words).orElse(chapter);
     return chapter.table(text.carbon());
   }
 
   Chapter soak() {
-    SoakText text = new SoakText(advice, units);
+    SoakTable soaks = new SoakTable(advice.soak(), units);
     Chapter chapter = Chapter.of("soak", "Soaks, and what each costs");
-    if (text.noneNeeded()) {
-      return chapter.words(text.soak());
+    if (soaks.noneNeeded()) {
+      return chapter.words(new SoakAnswerWords(advice.soak(), units).says());
     }
-    chapter = picture(chapter, "soak").table(text.table()).words(text.legend());
-    return text.table().rows() == 0 ? chapter.words(SoakText.nowhere()) : chapter;
+    chapter = picture(chapter, "soak").table(soaks.table()).words(soaks.legend());
+    return soaks.table().rows() == 0 ? chapter.words(SoakAnswerWords.NOWHERE) : chapter;
   }
 
   Chapter schedule() {
-    ScheduleText text = new ScheduleText(advice, units);
+    ScheduleTables text = new ScheduleTables(advice.schedule(), units);
     BladeText blade = new BladeText(advice, units);
     Chapter chapter =
         picture(Chapter.of("schedule", "The schedule"), "schedule").table(text.heatsTable());
     if (!advice.schedule().conflicts().isEmpty()) {
-      chapter = chapter.head("Conflicts, and what to do").terms(conflicts(advice, units));
+      chapter = chapter.head("Conflicts, and what to do").terms(conflicts());
     }
     chapter =
         chapter
@@ -108,64 +108,31 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
         : chapter;
   }
 
-  private static List<Part.Term> conflicts(Advice advice, UnitSystem units) {
+  private List<Part.Term> conflicts() {
     return advice.schedule().conflicts().stream()
         .map(new ConflictWords(units)::said)
-        .map(
-            c ->
-                new Part.Term(
-                    c.about(),
-                    List.of(SoakText.capital(sentence(c.says())), "Do: " + sentence(c.todo()))))
+        .map(c -> new Part.Term(c.about(), c.inFull()))
         .toList();
-  }
-
-  /** A sentence or two each. */
-  static List<String> conflictsInShort(Advice advice, UnitSystem units) {
-    return conflicts(advice, units).stream().map(c -> String.join(" ", c.said())).toList();
-  }
-
-  static String sentence(String words) {
-    return words.endsWith(".") ? words : words + ".";
   }
 
   /** The steps one by one: what to do, why, what to look for. */
   private List<Part.Term> steps() {
-    StepWords words = new StepWords(units);
+    ScheduleWords words = new ScheduleWords(advice.schedule(), units);
     List<Part.Term> all = new ArrayList<>();
     for (ScheduleAdvice.Step s : advice.schedule().steps()) {
-      List<String> said = new ArrayList<>();
-      s.refused().map(new StopWords(units)::says).ifPresent(r -> said.add("Refused. " + r));
-      StepWords.Order task = words.said(s.task());
-      said.add(task.doing() + ".");
-      said.add("Why: " + task.why() + ".");
-      words.checks(s.checks()).forEach(c -> said.add("Check: " + c + "."));
-      all.add(new Part.Term(all.size() + 1 + ". " + s.step().words() + place(s), said));
+      all.add(new Part.Term(all.size() + 1 + ". " + words.title(s), words.step(s)));
     }
     return all;
   }
 
-  private String place(ScheduleAdvice.Step s) {
-    String hold =
-        s.holdMinutes().map(m -> amounts().time(m) + " once the core is there").orElse("");
-    String in = s.in() == Heater.BENCH ? "" : s.in().word();
-    String both = in + (in.isEmpty() || hold.isEmpty() ? "" : ", ") + hold;
-    return both.isEmpty() ? "" : " (" + both + ")";
-  }
-
   Chapter more() {
-    return Chapter.of("narrow", "What else to know").items(new SoakText(advice, units).notes());
+    return Chapter.of("narrow", "What else to know")
+        .items(advice.soak().advice().stream().map(new SoakWords(units)::note).toList());
   }
 
   /** Remarks on the steps, and on the schedule where that is told. */
   Chapter remarks(boolean schedule) {
-    List<String> all = new ArrayList<>();
-    advice
-        .history()
-        .forEach(
-            s ->
-                s.remarks()
-                    .forEach(
-                        r -> all.add("step " + LinesText.step(s) + ": " + StageWords.remark(r))));
+    List<String> all = new ArrayList<>(StageWords.remarks(advice.history()));
     if (schedule) {
       advice.schedule().remarks().stream()
           .map(new ScheduleRemarkWords(units)::says)
@@ -176,7 +143,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
 
   Chapter assumed() {
     return Chapter.of("assumed", "Assumed, since the file does not say")
-        .items(new BilletText(advice, amounts()).assumed());
+        .items(new DefaultWords(units).together(advice.defaults()));
   }
 
   private Chapter picture(Chapter chapter, String id) {

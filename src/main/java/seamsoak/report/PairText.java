@@ -14,6 +14,7 @@ import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
 import seamsoak.words.PairWords;
 import seamsoak.words.RemedyWords;
+import seamsoak.words.Sentence;
 
 /** Two steels in words: the answer, why, what would make it work, where carbon goes. */
 public record PairText(PairAdvice advice, UnitSystem units) {
@@ -79,7 +80,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   /** A check without limits is no verdict. */
   private static String head(Finding f) {
     return (f.limit().silent() ? "" : f.rating().word() + ": ")
-        + SoakText.capital(f.limit().title());
+        + Sentence.capital(f.limit().title());
   }
 
   String answer() {
@@ -105,7 +106,7 @@ public record PairText(PairAdvice advice, UnitSystem units) {
   Table table() {
     PairWords words = words();
     return Columns.of(advice.checks(), units)
-        .words("check", f -> SoakText.capital(f.limit().title()))
+        .words("check", f -> Sentence.capital(f.limit().title()))
         .words("rating", f -> f.rating().word())
         .words("what was found", words::reason)
         .captioned("What was checked of " + advice.first() + " with " + advice.second());

@@ -11,11 +11,11 @@ import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.schedule.StepKind;
-import seamsoak.soak.SoakAdvice;
-import seamsoak.unit.Temperature;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
-import seamsoak.words.SoakWords;
+import seamsoak.words.CardWords;
+import seamsoak.words.ScheduleWords;
+import seamsoak.words.Sentence;
 import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
 
@@ -83,35 +83,18 @@ record ShopCard(
             .findFirst()
             .map(c -> c.said(units))
             .orElse("");
-    List<Entry> steps = entries(advice, caution, new Amounts(units));
-    SoakText words = new SoakText(advice, units);
-    Optional<SoakAdvice.Recommended> soak =
-        advice.soak().recommended().filter(r -> r.minutes() > 0);
-    boolean refused = !advice.hardStops().isEmpty();
-    String answer =
-        soak.map(
-                r ->
-                    "Soak at %s for %s"
-                        .formatted(
-                            first(r.temperatureC(), units), new Amounts(units).time(r.minutes())))
-            .orElseGet(words::soak);
+    CardWords words = new CardWords(advice, units);
     return new ShopCard(
         advice.hardStops().stream().map(new StopWords(units)::says).toList(),
         caution,
-        refused ? "Not to be done as it is written" : answer,
-        refused
-            ? ""
-            : soak.map(r -> second(r.temperatureC(), units) + "; possible: " + words.band(r))
-                .orElse(""),
-        refused
-            ? "But for that: " + BilletChapters.sentence(answer)
-            : soak.map(r -> SoakText.capital(new SoakWords(units).reason(r.reason())) + ".")
-                .orElse(""),
-        BilletChapters.conflictsInShort(advice, units),
-        steps);
+        words.answer(),
+        words.second(),
+        words.why(),
+        new ScheduleWords(advice.schedule(), units).conflicts(),
+        entries(advice, caution, words));
   }
 
-  private static List<Entry> entries(Advice advice, String above, Amounts amounts) {
+  private static List<Entry> entries(Advice advice, String above, CardWords card) {
     Set<String> said = new LinkedHashSet<>(List.of(above));
     List<Entry> entries = new ArrayList<>();
     for (ScheduleAdvice.Step step : advice.schedule().steps()) {
@@ -120,42 +103,32 @@ record ShopCard(
               .filter(s -> s.step().equals(step.step()) && s.kind() == Segment.Kind.RISE)
               .mapToDouble(Segment::minutes)
               .sum();
-      entries.add(entry(entries.size() + 1, step, rise, said, amounts));
+      entries.add(entry(entries.size() + 1, step, rise, said, card));
     }
     return List.copyOf(entries);
   }
 
   private static Entry entry(
-      int number, ScheduleAdvice.Step step, double rise, Set<String> said, Amounts amounts) {
-    List<String> cautions = step.cautions().stream().map(c -> c.said(amounts.units())).toList();
+      int number, ScheduleAdvice.Step step, double rise, Set<String> said, CardWords card) {
+    UnitSystem units = card.units();
+    Amounts amounts = new Amounts(units);
+    List<String> cautions = step.cautions().stream().map(c -> c.said(units)).toList();
     List<String> fresh = cautions.stream().filter(c -> !said.contains(c)).toList();
-    StepWords words = new StepWords(amounts.units());
+    StepWords words = new StepWords(units);
     int again = cautions.size() - fresh.size();
     said.addAll(cautions);
     return new Entry(
         "step-" + number,
         step.step().words(),
         step.in() == Heater.BENCH ? "" : step.in().word(),
-        step.refused().map(new StopWords(amounts.units())::says).orElse(""),
+        step.refused().map(new StopWords(units)::says).orElse(""),
         fresh,
         again,
-        step.temperatureC().map(t -> first(t, amounts.units())).orElse(""),
-        step.temperatureC().map(t -> second(t, amounts.units())).orElse(""),
+        step.temperatureC().map(card::first).orElse(""),
+        step.temperatureC().map(card::second).orElse(""),
         step.holdMinutes().map(amounts::time).orElse(""),
         rise > 0 ? amounts.time(rise) : "",
-        SoakText.capital(words.said(step.task()).doing()),
+        Sentence.capital(words.said(step.task()).doing()),
         words.checks(step.checks()));
-  }
-
-  private static String first(double celsius, UnitSystem units) {
-    return degrees(celsius, units == UnitSystem.METRIC ? UnitSystem.METRIC : UnitSystem.US);
-  }
-
-  private static String second(double celsius, UnitSystem units) {
-    return degrees(celsius, units == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
-  }
-
-  private static String degrees(double celsius, UnitSystem unit) {
-    return Temperature.ofCelsius(celsius).format(unit).replace(" ", " °");
   }
 }

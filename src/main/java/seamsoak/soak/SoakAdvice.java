@@ -1,5 +1,6 @@
 package seamsoak.soak;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.state.CrossingReport;
@@ -45,6 +46,11 @@ public record SoakAdvice(
     double refusalC,
     double mostMinutes,
     List<SoakNote> advice) {
+
+  /** Where two of its lines cross and stand out most. */
+  public Optional<CrossingReport> brightest() {
+    return crossings.stream().max(Comparator.comparingDouble(CrossingReport::contrast));
+  }
 
   /**
    * A soak at one temperature.

@@ -35,7 +35,12 @@ public record ConflictWords(UnitSystem units) {
    * @param says what is the matter
    * @param todo what to do about it
    */
-  public record Sentences(String about, String says, String todo) {}
+  public record Sentences(String about, String says, String todo) {
+    /** Both as sentences. */
+    public List<String> inFull() {
+      return List.of(Sentence.capital(Sentence.ended(says)), "Do: " + Sentence.ended(todo));
+    }
+  }
 
   public Sentences said(Conflict conflict) {
     return ALL.say(this, conflict);

@@ -1,5 +1,9 @@
 package seamsoak.words;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import seamsoak.billet.Default;
 import seamsoak.billet.Defaults;
 import seamsoak.unit.UnitSystem;
@@ -10,8 +14,21 @@ public record DefaultWords(UnitSystem units) {
     return where(taken) + ": " + what(taken.what());
   }
 
+  /** All of them, those that share an assumption named together. */
+  public List<String> together(List<Default> defaults) {
+    Map<Default.What, List<String>> byWhat = new LinkedHashMap<>();
+    for (Default taken : defaults) {
+      byWhat.computeIfAbsent(taken.what(), k -> new ArrayList<>()).add(where(taken));
+    }
+    List<String> items = new ArrayList<>();
+    byWhat.forEach(
+        (what, where) ->
+            items.add(String.join(", ", where).replace(", step ", ", ") + ": " + what(what)));
+    return items;
+  }
+
   /** What it is said of, such as {@code step 1 weld}. */
-  public String where(Default taken) {
+  private String where(Default taken) {
     return switch (taken.part()) {
       case STACK -> "stack";
       case STEPS -> taken.step().orElseThrow().title();
@@ -24,7 +41,7 @@ public record DefaultWords(UnitSystem units) {
     };
   }
 
-  public String what(Default.What what) {
+  private String what(Default.What what) {
     return value(what) + (what.judged() ? " (default, judgement)" : " (default)");
   }
 

@@ -201,8 +201,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
             + "; below that nothing does, so the fine grain stays. "
             + (because.isEmpty()
                 ? "No steel of it hardens in air, so more is not needed to saw, drill and grind it"
-                : Character.toUpperCase(because.charAt(0))
-                    + because.substring(1)
+                : Sentence.capital(because)
                     + ": what did is tempered soft enough here to saw, drill and grind. A slow fall"
                     + " would do it better, and needs a kiln"));
   }

@@ -1,5 +1,6 @@
 package seamsoak.words;
 
+import java.util.List;
 import seamsoak.safety.Danger;
 import seamsoak.safety.HardStop;
 import seamsoak.safety.Stop;
@@ -16,6 +17,11 @@ public record StopWords(UnitSystem units) {
           .of(Danger.HotOil.class, StopWords::of)
           .of(Danger.NitrateHeat.class, StopWords::of)
           .complete();
+
+  /** All of them, to be read first. */
+  public List<String> forbid(List<Stop> stops) {
+    return stops.stream().map(stop -> "Do not do this. " + says(stop)).toList();
+  }
 
   public String says(Stop stop) {
     return stop.step() + ": " + says(stop.danger());

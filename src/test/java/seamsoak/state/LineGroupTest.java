@@ -1,4 +1,4 @@
-package seamsoak.report;
+package seamsoak.state;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import seamsoak.carbon.SeamName;
-import seamsoak.state.Joints;
-import seamsoak.state.LineReport;
 
 class LineGroupTest {
   private static LineReport line(Optional<Double> widthMm, double trueWidthMm) {

@@ -1,0 +1,89 @@
+package seamsoak.report;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.schedule.Coolant;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.schedule.ScheduleAdvice.CriticalTemperatures;
+import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.state.StageReport;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
+
+/** The schedule row by row: its heats, what is left after them, what they rest on. */
+record ScheduleTables(ScheduleAdvice schedule, UnitSystem units) {
+  /** More do not fit beside the rest. */
+  private static final int MOST_STEELS = 3;
+
+  /** One row for each step. */
+  Table heatsTable() {
+    return Columns.of(List.copyOf(schedule.byStep().entrySet()), units)
+        .words("step", e -> e.getKey().words())
+        .heatIfKnown("to", e -> part(e.getValue(), Segment.Kind.HOLD).map(Segment::toC))
+        .words("rise min", e -> minutes(e.getValue(), Segment.Kind.RISE))
+        .words("hold min", e -> minutes(e.getValue(), Segment.Kind.HOLD))
+        .words("then", e -> then(e.getValue()))
+        .words("down in min", e -> minutes(e.getValue(), Segment.Kind.COOL))
+        .captioned("The schedule; the rise is for a kiln that is at heat, down in air is to black");
+  }
+
+  private static Optional<Segment> part(List<Segment> parts, Segment.Kind kind) {
+    return parts.stream().filter(s -> s.kind() == kind).findFirst();
+  }
+
+  private static String then(List<Segment> parts) {
+    return parts.stream()
+        .flatMap(s -> s.cool().stream())
+        .map(Coolant::word)
+        .distinct()
+        .reduce((a, b) -> a + ", " + b)
+        .orElse("");
+  }
+
+  private static String minutes(List<Segment> parts, Segment.Kind kind) {
+    double sum = parts.stream().filter(s -> s.kind() == kind).mapToDouble(Segment::minutes).sum();
+    return sum == 0 ? "-" : sum < 0.95 ? Amounts.number(sum, 1) : Amounts.number(sum, 0);
+  }
+
+  /** Where each steel lets go of the magnet. */
+  Table magnetTable() {
+    return Columns.of(schedule.critical(), units)
+        .words("steel", CriticalTemperatures::steel)
+        .heat("from", CriticalTemperatures::magnetLowC)
+        .heat("to", CriticalTemperatures::magnetHighC)
+        .captioned("Where the magnet lets go on the way up");
+  }
+
+  /** What is left after each step. */
+  Table afterTable() {
+    List<String> steels =
+        schedule.after().stream()
+            .flatMap(a -> a.layers().stream())
+            .map(StageReport.LayerCarbon::steel)
+            .distinct()
+            .limit(MOST_STEELS)
+            .toList();
+    Columns<After> table =
+        Columns.of(schedule.after(), units)
+            .words("after", a -> a.step().words())
+            .words("lines", a -> Integer.toString(a.linesVisible()))
+            .percent("lacks C %", After::deepestMissingPct)
+            .number("grain", 1, After::grainAstm)
+            .length("skin", After::skinMm);
+    steels.forEach(s -> table.numberIfKnown("C % " + s, 2, a -> BilletTables.mean(a.layers(), s)));
+    return table.captioned(
+        "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number,"
+            + " skin to grind, mean carbon of each steel");
+  }
+
+  Table criticalTable() {
+    return Columns.of(schedule.critical(), units)
+        .words("steel", CriticalTemperatures::steel)
+        .percent("C %", CriticalTemperatures::carbonPct)
+        .heat("Ac1", CriticalTemperatures::ac1C)
+        .heat("full", CriticalTemperatures::upperC)
+        .heat("Ms", CriticalTemperatures::msC)
+        .captioned("Critical temperatures with the carbon that each steel has by then");
+  }
+}

@@ -1,0 +1,64 @@
+package seamsoak.words;
+
+import java.util.Optional;
+import seamsoak.plan.Advice;
+import seamsoak.soak.SoakAdvice.Recommended;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.UnitSystem;
+
+/** The answer in large letters, with one unit and the other below it. */
+public record CardWords(Advice advice, UnitSystem units) {
+  private boolean refused() {
+    return !advice.hardStops().isEmpty();
+  }
+
+  private SoakAnswerWords soak() {
+    return new SoakAnswerWords(advice.soak(), units);
+  }
+
+  private Optional<Recommended> recommended() {
+    return advice.soak().recommended().filter(r -> r.minutes() > 0);
+  }
+
+  public String answer() {
+    return refused() ? "Not to be done as it is written" : butForStops();
+  }
+
+  private String butForStops() {
+    return recommended()
+        .map(
+            r ->
+                "Soak at %s for %s"
+                    .formatted(first(r.temperatureC()), new Amounts(units).time(r.minutes())))
+        .orElseGet(soak()::says);
+  }
+
+  /** The same temperature in the other unit, and the band. */
+  public String second() {
+    return refused()
+        ? ""
+        : recommended()
+            .map(r -> second(r.temperatureC()) + "; possible: " + soak().band(r))
+            .orElse("");
+  }
+
+  public String why() {
+    return refused()
+        ? "But for that: " + Sentence.ended(butForStops())
+        : recommended().map(r -> Sentence.capital(soak().reason(r)) + ".").orElse("");
+  }
+
+  /** In the shop's own unit. */
+  public String first(double celsius) {
+    return degrees(celsius, units == UnitSystem.METRIC ? UnitSystem.METRIC : UnitSystem.US);
+  }
+
+  /** In the other. */
+  public String second(double celsius) {
+    return degrees(celsius, units == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
+  }
+
+  private static String degrees(double celsius, UnitSystem unit) {
+    return Temperature.ofCelsius(celsius).format(unit).replace(" ", " °");
+  }
+}
