@@ -127,7 +127,8 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
     TemperatureRange range =
         s.hardening().orElseGet(() -> window.of(s.steel(), s.lines(), carbonPct));
     double heat = window.heatCelsius(range);
-    double dissolved = s.lines().dissolvedCarbonPct(carbonPct, heat).orElse(carbonPct);
+    double dissolved =
+        k.austenite(s.lines(), carbonPct, heat).map(Composition::carbon).orElse(carbonPct);
     return k.hardening().asQuenched().martensiteHrc(dissolved);
   }
 

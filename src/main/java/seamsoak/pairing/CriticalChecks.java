@@ -3,7 +3,6 @@ package seamsoak.pairing;
 import java.util.ArrayList;
 import java.util.List;
 import seamsoak.property.Correlations;
-import seamsoak.steel.Element;
 
 /** Critical temperatures, hardening heat and which steel becomes martensite first. */
 record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
@@ -46,7 +45,7 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
         CheckName.MS,
         a,
         b,
-        x -> k.critical().ms().celsius(x.analysis().with(Element.C, x.dissolvedCarbonPct(heat))),
-        new Why.Dissolved(heat, a.dissolvedCarbonPct(heat), b.dissolvedCarbonPct(heat)));
+        x -> k.critical().ms().celsius(x.austenite(k, heat)),
+        new Why.Dissolved(heat, a.austenite(k, heat).carbon(), b.austenite(k, heat).carbon()));
   }
 }

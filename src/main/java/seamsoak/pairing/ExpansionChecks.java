@@ -55,7 +55,7 @@ record ExpansionChecks(Correlations k, Judge judge) implements PairFamily {
     double carbon =
         s.hardening()
             .map(k.hardening().window()::heatCelsius)
-            .map(s::dissolvedCarbonPct)
+            .map(c -> s.austenite(k, c).carbon())
             .orElse(s.analysis().carbon());
     return k.mechanics().martensiteGrowth().lengthPct(carbon);
   }

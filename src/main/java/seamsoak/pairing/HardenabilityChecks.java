@@ -8,8 +8,6 @@ import java.util.Set;
 import seamsoak.heat.Section;
 import seamsoak.property.Correlations;
 import seamsoak.property.hardening.Quenchant;
-import seamsoak.steel.Composition;
-import seamsoak.steel.Element;
 
 /** How deep each hardens, what quench it needs in the section, and whether air is enough. */
 record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
@@ -61,8 +59,8 @@ record HardenabilityChecks(Correlations k, Judge judge) implements PairFamily {
 
   private double idealDiameter(PairSteel s, double heat) {
     double from = Math.max(heat, s.hardening().orElseThrow().lowC());
-    Composition austenite = s.analysis().with(Element.C, s.dissolvedCarbonPct(from));
-    double metres = k.hardening().idealDiameter().idealDiameterMetres(austenite, GRAIN_NUMBER);
+    double metres =
+        k.hardening().idealDiameter().idealDiameterMetres(s.austenite(k, from), GRAIN_NUMBER);
     return Math.max(LEAST_METRES, Math.min(MOST_METRES, metres));
   }
 

@@ -71,11 +71,11 @@ public record PairSteel(
   }
 
   /**
-   * Carbon in solution after a long hold at a hardening heat, wt%; the rest stays carbide. At a
-   * heat below A1, as another steel may ask for, all of it.
+   * What is in solution after a long hold at a hardening heat; the rest stays carbide. At a heat
+   * below A1, as another steel may ask for, all of it.
    */
-  public double dissolvedCarbonPct(double celsius) {
-    return lines.dissolvedCarbonPct(analysis().carbon(), celsius).orElse(analysis().carbon());
+  public Composition austenite(Correlations k, double celsius) {
+    return k.austenite(lines, analysis().carbon(), celsius).orElse(analysis());
   }
 
   /** The heat at which two steels that harden are quenched together, C. */

@@ -1,15 +1,19 @@
 package seamsoak.property;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CoefficientTable;
 import seamsoak.property.critical.Criticals;
 import seamsoak.property.forging.Forging;
 import seamsoak.property.forging.Mechanics;
 import seamsoak.property.hardening.Hardening;
+import seamsoak.property.hardening.Narita1975VanadiumCarbide;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.property.phase.Phases;
 import seamsoak.property.section.SectionHeat;
 import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
 
 /**
  * Every published correlation by its subject, read once and passed to whoever needs it.
@@ -32,6 +36,27 @@ public record Correlations(
   /** The phases of one steel. */
   public PhaseLines lines(Composition steel) {
     return new PhaseLines(phases.ironCarbon(), critical, steel);
+  }
+
+  /**
+   * The austenite of a steel after a long hold, with what is dissolved in it of its carbon and
+   * vanadium; the rest is carbide. Empty below A1, where there is none.
+   *
+   * @param lines its phases
+   * @param carbonPct it has by now, wt%
+   */
+  public Optional<Composition> austenite(PhaseLines lines, double carbonPct, double celsius) {
+    OptionalDouble most = lines.mostDissolvedCarbonPct(celsius);
+    if (most.isEmpty()) {
+      return Optional.empty();
+    }
+    Narita1975VanadiumCarbide.Dissolved d =
+        hardening
+            .vanadium()
+            .dissolved(lines.steel().percent(Element.V), carbonPct, most.getAsDouble(), celsius);
+    Composition carbon = lines.steel().with(Element.C, d.carbonPct());
+    return Optional.of(
+        carbon.percent(Element.V) > 0 ? carbon.with(Element.V, d.vanadiumPct()) : carbon);
   }
 
   /** Reads the tables. */

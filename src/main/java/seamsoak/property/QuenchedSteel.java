@@ -18,9 +18,9 @@ import seamsoak.unit.Temperature;
  * One austenite, and what quenching and tempering make of it. All that the correlations say about
  * hardening, for one analysis.
  *
- * <p>The analysis is that of the austenite at the hardening heat: its carbon is what is dissolved.
- * Elements bound in undissolved carbide are counted as dissolved, so hardenability of steels with
- * vanadium, tungsten or spare carbon is an upper bound.
+ * <p>The analysis is that of the austenite at the hardening heat: its carbon and vanadium are what
+ * is dissolved. Chromium and manganese bound in undissolved cementite are counted as dissolved, so
+ * hardenability of steels with spare carbon is an upper bound.
  */
 public final class QuenchedSteel {
   /** Where sub-zero treatment aside a quench ends, C. */
@@ -49,13 +49,15 @@ public final class QuenchedSteel {
   }
 
   /**
-   * Of a steel hardened from a heat, after a soak long enough for equilibrium: carbon beyond what
-   * austenite holds there stays in carbide, below A1 all of it.
+   * Of a steel hardened from a heat, after a soak long enough for equilibrium: carbon and vanadium
+   * beyond what austenite holds there stay in carbide, below A1 all of them.
    */
   public static QuenchedSteel from(
       Correlations k, Composition steel, double hardenCelsius, double grainNumber) {
-    double carbon = k.lines(steel).dissolvedCarbonPct(steel.carbon(), hardenCelsius).orElse(0);
-    return new QuenchedSteel(k, steel.with(Element.C, carbon), grainNumber);
+    Composition austenite =
+        k.austenite(k.lines(steel), steel.carbon(), hardenCelsius)
+            .orElse(steel.with(Element.C, 0).with(Element.V, 0));
+    return new QuenchedSteel(k, austenite, grainNumber);
   }
 
   /** The austenite. */

@@ -137,8 +137,7 @@ public record SteelReport(
     boolean cementite = lines.carbideLast(c.carbon());
     HardeningWindow window = k.hardening().window();
     double harden = window.heatCelsius(window.of(steel, lines, c.carbon()));
-    double dissolved = lines.dissolvedCarbonPct(c.carbon(), harden).orElse(c.carbon());
-    Composition austenite = c.with(Element.C, dissolved);
+    Composition austenite = k.austenite(lines, c.carbon(), harden).orElse(c);
     Estimate ms = k.critical().martensite(austenite);
     boolean transforms = !lines.alwaysAustenite();
     boolean hardens = ms.value() > CriticalTemperature.ABSOLUTE_ZERO;
@@ -166,7 +165,7 @@ public record SteelReport(
                 Math.max(CriticalTemperature.ABSOLUTE_ZERO, ms.low() - MS_BAND),
                 ms.high() + MS_BAND,
                 ms.source())),
-        dissolved,
+        austenite.carbon(),
         harden,
         single(limits.solidusCelsius(), k.forging().solidus().correlation().sourceKey()),
         quantity(forging),

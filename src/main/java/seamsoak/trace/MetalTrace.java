@@ -82,7 +82,16 @@ record MetalTrace(Correlations k, TraceEntries all) {
     Hardening h = k.hardening();
     all.use(metals, h.window());
     hardness(metals);
+    dissolved(metals);
     all.use(metals, h.idealDiameter(), h.criterion(), h.depth());
+  }
+
+  /** What of their carbides is in solution at the hardening heat. */
+  void dissolved(List<Material> metals) {
+    List<Material> some = metals.stream().filter(m -> m.analysis().percent(Element.V) > 0).toList();
+    if (!some.isEmpty()) {
+      all.use(some, k.hardening().vanadium());
+    }
   }
 
   /** How hard martensite is. */

@@ -7,7 +7,6 @@ import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairSteel;
 import seamsoak.property.Correlations;
 import seamsoak.property.forging.Mechanics;
-import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.trace.TraceEntries.Material;
@@ -37,6 +36,7 @@ record PairTrace(Correlations k, TraceEntries all) {
         .forEach(s -> all.use(m.line(s.analysis(), s.lines())));
     List<Material> dissolved =
         each.stream().flatMap(s -> s.hardening().map(r -> austenite(s, r)).stream()).toList();
+    metals.dissolved(bulk);
     if (!dissolved.isEmpty()) {
       all.use(dissolved, m.martensiteGrowth(), k.critical().ms());
       all.use(dissolved, k.hardening().idealDiameter(), k.hardening().criterion());
@@ -45,8 +45,8 @@ record PairTrace(Correlations k, TraceEntries all) {
   }
 
   private Material austenite(PairSteel steel, TemperatureRange hardening) {
-    double carbonPct = steel.dissolvedCarbonPct(k.hardening().window().heatCelsius(hardening));
-    return new Material(steel.id(), steel.analysis().with(Element.C, carbonPct));
+    double celsius = k.hardening().window().heatCelsius(hardening);
+    return new Material(steel.id(), steel.austenite(k, celsius));
   }
 
   /** The settings, and the limits, each with its own standing. */

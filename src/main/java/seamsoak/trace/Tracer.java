@@ -66,6 +66,7 @@ public final class Tracer {
     all.temperatures(steel, "published temperatures", "");
     metals(all).phaseLines(bulk);
     all.use(bulk, k.hardening().window());
+    metals(all).dissolved(bulk);
     Stream.of(c.lower(), c.upper()).flatMap(List::stream).forEach(f -> all.use(bulk, f));
     Stream.of(c.martensiteStart(), c.bainiteStart())
         .flatMap(List::stream)

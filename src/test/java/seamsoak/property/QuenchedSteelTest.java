@@ -114,8 +114,44 @@ class QuenchedSteelTest {
     double cool = dissolved(w2, 780);
     double warm = dissolved(w2, 810);
     assertTrue(cool < warm && warm < w2.carbon());
-    assertEquals(w2.carbon(), dissolved(w2, 1000));
+    assertEquals(w2.carbon(), dissolved(w2, 1200));
     assertEquals(0, dissolved(w2, 650));
+  }
+
+  /**
+   * Vanadium in carbide does not deepen hardening: what the grade comes to without any, give or
+   * take what little is in solution at its own hardening heat.
+   */
+  @ParameterizedTest
+  @CsvSource({"W2, 790, 0.03", "80CrV2, 830, 0.05", "L2, 810, 0.05", "6150, 860, 0.11"})
+  void vanadiumInCarbideDoesNotDeepenHardening(String id, double celsius, double more) {
+    Composition grade = steels.find(id).orElseThrow().analysis();
+    Composition bare = grade.with(Element.V, 0);
+    QuenchedSteel hardened = QuenchedSteel.from(k, grade, celsius, GRAIN);
+    double counted =
+        k.hardening()
+            .idealDiameter()
+            .idealDiameterMetres(
+                QuenchedSteel.from(k, bare, celsius, GRAIN)
+                    .austenite()
+                    .with(Element.V, grade.percent(Element.V)),
+                GRAIN);
+    double without = QuenchedSteel.from(k, bare, celsius, GRAIN).idealDiameterMetres();
+    assertTrue(hardened.idealDiameterMetres() < (1 + more) * without);
+    assertTrue(hardened.idealDiameterMetres() < 0.86 * counted);
+  }
+
+  /** What vanadium holds of the carbon is missing in the austenite, and no more than that. */
+  @Test
+  void vanadiumHoldsCarbonBack() {
+    Composition grade = steels.find("6150").orElseThrow().analysis();
+    Composition austenite = QuenchedSteel.from(k, grade, 860, GRAIN).austenite();
+    double bound = grade.percent(Element.V) - austenite.percent(Element.V);
+    assertEquals(12.011 / 50.942 * bound, grade.carbon() - austenite.carbon(), 1e-12);
+    assertEquals(
+        k.hardening().vanadium().product(860),
+        austenite.percent(Element.V) * austenite.carbon(),
+        1e-12);
   }
 
   @Test
@@ -257,6 +293,8 @@ class QuenchedSteelTest {
   }
 
   private double dissolved(Composition steel, double celsius) {
-    return k.lines(steel).dissolvedCarbonPct(steel.carbon(), celsius).orElse(0);
+    return k.austenite(k.lines(steel), steel.carbon(), celsius)
+        .map(Composition::carbon)
+        .orElse(0.0);
   }
 }

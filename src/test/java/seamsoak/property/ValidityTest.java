@@ -65,6 +65,7 @@ class ValidityTest {
             k.hardening().asQuenched().correlation(),
             k.hardening().normalized().correlation(),
             k.hardening().idealDiameter().correlation(),
+            k.hardening().vanadium().correlation(),
             k.hardening().parameter().correlation(),
             k.hardening().ramp().correlation(),
             k.hardening().magnet().correlation(),
@@ -143,6 +144,8 @@ class ValidityTest {
     "normalized-hardness, hardness as normalized, C 0.15 0.95",
     "astm-a255, ideal diameter,"
         + " C 0 0.9 Mn 0 1.95 Si 0 2 Ni 0 3.5 Cr 0 1.75 Mo 0 0.55 Cu 0 0.55 V 0 0.2",
+    "narita1975-vanadium-carbide, vanadium and carbon in solution beside vanadium carbide,"
+        + " temperature 750 1250",
     "hollomon-jaffe1945, tempering parameter, temperature 100 700",
     "canale2008-ramp, tempering time of a climb, temperature 100 700",
     "van-bohemen2012-bs, Bs, C 0 1.5 low alloy",

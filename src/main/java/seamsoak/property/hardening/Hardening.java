@@ -11,6 +11,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param asQuenched hardness as quenched, with retained austenite
  * @param retained austenite that a quench leaves
  * @param normalized hardness of what did not harden
+ * @param vanadium what vanadium carbide leaves in solution
  * @param idealDiameter hardenability of an analysis
  * @param criterion what hardenability a section needs in a quench
  * @param depth hardness where the quench is nearly fast enough
@@ -27,6 +28,7 @@ public record Hardening(
     AsQuenchedHardness asQuenched,
     VanBohemen2012Retained retained,
     NormalizedHardness normalized,
+    Narita1975VanadiumCarbide vanadium,
     AstmA255 idealDiameter,
     GrossmannCriterion criterion,
     HardeningDepth depth,
@@ -46,6 +48,7 @@ public record Hardening(
         new AsQuenchedHardness(table.of("as-quenched-hardness"), martensite, conversion),
         new VanBohemen2012Retained(table.of("van-bohemen2012-rate")),
         new NormalizedHardness(table.of("normalized-hardness")),
+        new Narita1975VanadiumCarbide(table.of("narita1975-vanadium-carbide")),
         new AstmA255(table.of("astm-a255")),
         new GrossmannCriterion(table.of("grossmann-criterion")),
         new HardeningDepth(table.of("hardening-depth")),

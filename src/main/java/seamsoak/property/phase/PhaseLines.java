@@ -125,12 +125,12 @@ public final class PhaseLines {
   }
 
   /**
-   * What is in solution in austenite of a carbon content after a long hold, wt%, the rest being
-   * carbide; empty below A1, where there is no austenite.
+   * The most carbon that austenite holds at a heat, wt%, beyond which there is cementite; empty
+   * below A1, where there is no austenite.
    */
-  public OptionalDouble dissolvedCarbonPct(double carbonPct, double celsius) {
+  public OptionalDouble mostDissolvedCarbonPct(double celsius) {
     return celsius < a1Celsius
         ? OptionalDouble.empty()
-        : OptionalDouble.of(Math.min(carbonPct, austeniteBesideCementitePct(celsius)));
+        : OptionalDouble.of(austeniteBesideCementitePct(celsius));
   }
 }

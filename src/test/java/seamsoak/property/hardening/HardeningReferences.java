@@ -80,6 +80,12 @@ public final class HardeningReferences {
                 .severityAtFace(
                     in.get("water") > 0 ? Quenchant.Kind.WATER : Quenchant.Kind.OIL,
                     in.get("severity")));
+    all.put(
+        "vanadium-in-austenite",
+        in ->
+            h.vanadium()
+                .dissolved(in.get("V"), in.get("C"), in.get("most"), in.get("celsius"))
+                .vanadiumPct());
     GrossmannCriterion g = h.criterion();
     all.put(
         "grossmann-criterion-plate",
