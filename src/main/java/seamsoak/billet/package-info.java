@@ -50,9 +50,6 @@
  *       to 480 C.
  *   <li><i>Narrowest carbon line</i> ({@link seamsoak.carbon.Plane#narrowestMetres}): 3.33 sqrt(D
  *       t) until the neighboring seams come in, and from there a third of their distance.
- *   <li><i>Skin</i> ({@link Stage#skinMetres}) ends where a steel has 90 % of its due again over
- *       0.05 mm; its due is the carbon it came with or what the core's activity would give it,
- *       whichever is less. So a soft jacket is not taken for a skin.
  * </ul>
  */
 package seamsoak.billet;

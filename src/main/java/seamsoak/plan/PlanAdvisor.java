@@ -115,7 +115,10 @@ public final class PlanAdvisor {
     List<List<Caution>> said =
         new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory();
     return IntStream.range(0, stages.size())
-        .mapToObj(i -> StageReport.of(stages.get(i), visibility, said.get(i)))
+        .mapToObj(
+            i ->
+                StageReport.of(
+                    stages.get(i), visibility, correlations.hardening().asQuenched(), said.get(i)))
         .toList();
   }
 

@@ -71,7 +71,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
     }
     chapter =
         advice.preform().map(p -> StageWords.preform(p, units)).map(chapter::words).orElse(chapter);
-    return chapter.table(text.carbon());
+    return chapter.table(text.skins()).table(text.carbon());
   }
 
   Chapter soak() {
@@ -100,6 +100,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
             .table(blade.mediaTable())
             .table(blade.quenchTable())
             .table(text.afterTable())
+            .table(text.skinTable())
             .table(blade.structuresTable())
             .table(text.criticalTable())
             .table(text.magnetTable());

@@ -13,6 +13,10 @@ import seamsoak.words.StageWords;
 
 /** The billet itself: its size and the carbon of its steels after each step. */
 record BilletTables(Advice advice, UnitSystem units) {
+  /** What tables of skins show. */
+  static final String SKIN =
+      "Skin with less than 90 % of the core's carbon, on the flats and on the sides; soft is what"
+          + " of it would not harden enough for an edge";
 
   Table sizes() {
     return sizes(0, advice.history().size());
@@ -25,8 +29,18 @@ record BilletTables(Advice advice, UnitSystem units) {
         .size("long", StageReport::lengthMm)
         .size("wide", StageReport::widthMm)
         .size("thick", StageReport::thicknessMm)
+        .captioned("Size after each step");
+  }
+
+  /** What the fire has taken from the faces. */
+  Table skins() {
+    return Columns.of(advice.history(), units)
+        .words("after step", StageWords::name)
         .length("skin", StageReport::skinMm)
-        .captioned("Size after each step, and the skin with less than 90 % of the core's carbon");
+        .length("sides", StageReport::sideSkinMm)
+        .length("soft", StageReport::softMm)
+        .length("sides", StageReport::sideSoftMm)
+        .captioned(SKIN);
   }
 
   /** The carbon that each steel has left, mean over its layers. */

@@ -69,12 +69,22 @@ record ScheduleTables(ScheduleAdvice schedule, UnitSystem units) {
             .words("after", a -> a.step().words())
             .words("lines", a -> Integer.toString(a.linesVisible()))
             .percent("lacks C %", After::deepestMissingPct)
-            .number("grain", 1, After::grainAstm)
-            .length("skin", After::skinMm);
+            .number("grain", 1, After::grainAstm);
     steels.forEach(s -> table.numberIfKnown("C % " + s, 2, a -> BilletTables.mean(a.layers(), s)));
     return table.captioned(
         "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number,"
-            + " skin to grind, mean carbon of each steel");
+            + " mean carbon of each steel");
+  }
+
+  /** What the fires take from the faces. */
+  Table skinTable() {
+    return Columns.of(schedule.after(), units)
+        .words("after", a -> a.step().words())
+        .length("skin", After::skinMm)
+        .length("sides", After::sideSkinMm)
+        .length("soft", After::softMm)
+        .length("sides", After::sideSoftMm)
+        .captioned(BilletTables.SKIN);
   }
 
   Table criticalTable() {

@@ -33,8 +33,8 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
         .words("min", o -> minutesCell(o.minutes(), true))
         .words("low", o -> hasBand() ? minutesCell(o.minutesLow(), false) : "-")
         .words("high", o -> hasBand() ? minutesCell(o.minutesHigh(), true) : "-")
-        .lengthIfKnown("lost", SoakOption::metalLossMm)
-        .lengthIfKnown("skin", SoakOption::skinMm)
+        .lengthIfKnown("flats", o -> sum(o.metalLossMm(), o.softMm()))
+        .lengthIfKnown("sides", o -> sum(o.metalLossMm(), o.sideSoftMm()))
         .numberIfKnown("grain", 1, SoakOption::grainAstm)
         .words("", this::mark)
         .captioned(
@@ -42,8 +42,8 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
                 + (hasBand()
                     ? "low and high of " + soak.samples() + " cases tried (8 of 10 lie between)"
                     : "no other case tried")
-                + ", metal lost on a face, skin without full"
-                + " carbon, ASTM grain size number (small is coarse)");
+                + ", what each flat and each"
+                + " side loses to scale and soft skin, ASTM grain size number (small is coarse)");
   }
 
   /** Minutes of which nothing is known but that they are more than a day. */
@@ -51,6 +51,10 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
     return minutes
         .map(m -> Long.toString((long) (roundUp ? Math.ceil(m) : Math.floor(m))))
         .orElse(">24 h");
+  }
+
+  private static Optional<Double> sum(Optional<Double> one, Optional<Double> other) {
+    return one.flatMap(a -> other.map(b -> a + b));
   }
 
   private List<SoakOption> listed() {

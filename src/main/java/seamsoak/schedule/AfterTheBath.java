@@ -8,7 +8,6 @@ import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.safety.Condition;
-import seamsoak.state.StageReport;
 import seamsoak.unit.Temperature;
 
 /**
@@ -90,7 +89,7 @@ record AfterTheBath(Course course, QuenchChoice quench) {
                 Check.Look.THERMOMETER,
                 first
                     ? Check.Look.FILE_BARELY_BITES
-                    : new Check.FinishGrinding(StageReport.skinMetres(now.piece())))),
+                    : new Check.FinishGrinding(now.skin().flats().softMetres()))),
         Structures.tempered(steels, quench, t));
   }
 

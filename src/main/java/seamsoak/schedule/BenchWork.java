@@ -3,7 +3,7 @@ package seamsoak.schedule;
 import java.util.List;
 import seamsoak.billet.Blade;
 import seamsoak.billet.Workpiece;
-import seamsoak.state.StageReport;
+import seamsoak.state.Skin;
 import seamsoak.unit.Length;
 
 /** Grinding to the blade's section, and the etch that shows whether the lines are gone. */
@@ -14,31 +14,38 @@ record BenchWork(Course course) {
   /** Ground off beyond the skin, m; judgement. */
   private static final double MARGIN_METRES = 0.1e-3;
 
+  private static final double SAME_METRES = 1e-5;
+
   /**
    * The section to grind to.
    *
    * @param thicknessMetres of the blade
    * @param widthMetres of the blade
-   * @param allowanceMetres depth that has to come off each face, a margin included
-   * @param tooThick whether the section stated leaves skin on it, or is not in the billet
+   * @param skin on the faces before
+   * @param tooThin whether the billet is, for the thickness stated: soft skin would stay on
+   * @param tooNarrow whether it is for the width stated
    */
   record Section(
-      double thicknessMetres, double widthMetres, double allowanceMetres, boolean tooThick) {}
+      double thicknessMetres, double widthMetres, Skin skin, boolean tooThin, boolean tooNarrow) {}
 
   static Section section(Course course) {
     Blade blade = course.billet().blade();
     Workpiece piece = course.piece();
-    double skin = StageReport.softMetres(piece) + MARGIN_METRES;
-    double clean = piece.size().thicknessMetres() - 2 * skin;
-    double wanted = blade.thickness().map(Length::metres).orElse(clean);
-    double thick =
+    Skin skin = course.skin();
+    double thick = piece.size().thicknessMetres() - 2 * (skin.flats().offMetres() + MARGIN_METRES);
+    double wide = piece.size().widthMetres() - 2 * (skin.sides().offMetres() + MARGIN_METRES);
+    double wantedThick = blade.thickness().map(Length::metres).orElse(thick);
+    double wantedWide = blade.width().map(Length::metres).orElse(wide);
+    double thickness =
         Math.max(
-            Math.min(THINNEST_METRES, piece.size().thicknessMetres() / 2), Math.min(wanted, clean));
-    double width =
-        Math.min(
-            blade.width().map(Length::metres).orElse(Double.POSITIVE_INFINITY),
-            Math.max(thick, piece.size().widthMetres() - 2 * skin));
-    return new Section(thick, Math.max(thick, width), skin, wanted > clean + 1e-5);
+            Math.min(THINNEST_METRES, piece.size().thicknessMetres() / 2),
+            Math.min(wantedThick, thick));
+    return new Section(
+        thickness,
+        Math.max(thickness, Math.min(wantedWide, wide)),
+        skin,
+        wantedThick > thick + SAME_METRES,
+        wantedWide > wide + SAME_METRES);
   }
 
   static Course groundAndEtched(Course course) {
@@ -58,9 +65,9 @@ record BenchWork(Course course) {
             new Task.Grind(
                 depth,
                 to.thicknessMetres(),
-                to.allowanceMetres() - MARGIN_METRES,
-                jacketed(piece),
-                to.tooThick()),
+                to.skin().sides().offMetres() + MARGIN_METRES,
+                to.skin(),
+                to.tooThin()),
             List.of(Check.Look.BOTH_FACES_ALIKE, Check.Look.FILE_FINDS_SKIN)),
         piece.shaped(to.thicknessMetres(), width, course.shop().resolution()));
   }

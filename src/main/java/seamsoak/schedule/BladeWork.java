@@ -54,8 +54,13 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
             cycled.billet().blade().hardnessTaken().hrc());
     Course tempered = new AfterTheBath(after.chilled(), quench).tempered(temper);
     List<Conflict> conflicts = new ArrayList<>();
-    if (to.tooThick()) {
-      conflicts.add(new Conflict.TooThin(Conflicts.names(annealed.steels()), to.thicknessMetres()));
+    List<String> names = Conflicts.names(annealed.steels());
+    if (to.tooThin()) {
+      conflicts.add(
+          new Conflict.TooThin(names, to.skin().flats().offMetres(), to.thicknessMetres()));
+    }
+    if (to.tooNarrow()) {
+      conflicts.add(new Conflict.TooNarrow(names, to.skin().sides().offMetres(), to.widthMetres()));
     }
     conflicts.addAll(new BladeConflicts(tempered, heat, quench, temper).all());
     Media media = new Media(cycled.shop().correlations(), section, heat.celsius(), grain);

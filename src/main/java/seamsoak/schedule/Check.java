@@ -48,6 +48,6 @@ public sealed interface Check {
   /** A piece hardened and broken. */
   record TestPiece(double hardenC) implements Check {}
 
-  /** The skin that the heats since grinding have left. */
-  record FinishGrinding(double skinMetres) implements Check {}
+  /** The soft skin that the heats since grinding have left on the flats. */
+  record FinishGrinding(double softMetres) implements Check {}
 }

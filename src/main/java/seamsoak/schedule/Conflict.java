@@ -62,8 +62,11 @@ public sealed interface Conflict {
   /** No steel has the carbon to harden. */
   record NothingHardens(List<String> steels) implements Conflict {}
 
-  /** With the skin off, less is left than the blade is to have. */
-  record TooThin(List<String> steels, double leftMetres) implements Conflict {}
+  /** With what has to come off both flats, less is left than the blade is to have. */
+  record TooThin(List<String> steels, double offMetres, double leftMetres) implements Conflict {}
+
+  /** With what has to come off both sides, less is left than the blade is to have. */
+  record TooNarrow(List<String> steels, double offMetres, double leftMetres) implements Conflict {}
 
   /** The windows of hardening do not meet; the heat is that of the edge. */
   record NoCommonHeat(List<Window> windows, String edge, double celsius) implements Conflict {

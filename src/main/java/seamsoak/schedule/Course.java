@@ -17,6 +17,7 @@ import seamsoak.source.Caution;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
+import seamsoak.state.Skin;
 import seamsoak.state.StageReport;
 
 /**
@@ -74,6 +75,15 @@ record Course(
   /** The steels as they are by now. */
   List<SteelNow> steels() {
     return SteelNow.of(billet().stack().steels().stream().distinct().toList(), piece, shop());
+  }
+
+  /** What the fire has taken from its faces so far. */
+  Skin skin() {
+    return skin(piece);
+  }
+
+  private Skin skin(Workpiece of) {
+    return Skin.of(of, shop().correlations().hardening().asQuenched());
   }
 
   /** How this piece heats and cools. */
@@ -151,6 +161,7 @@ record Course(
                 step.fire().conditions(workshop.cautions().fire(), on));
     List<SeamPlace> places = SeamPlace.of(left, workshop.visibility());
     List<LineReport> lines = LineReport.of(places, workshop.visibility());
+    Skin skin = skin(left);
     ScheduleAdvice.After after =
         new ScheduleAdvice.After(
             step.name(),
@@ -161,7 +172,10 @@ record Course(
                     .count(),
             LineReport.deepestPct(lines),
             grains().number(grain),
-            StageReport.skinMetres(left) * 1e3,
+            skin.flats().metres() * 1e3,
+            skin.sides().metres() * 1e3,
+            skin.flats().softMetres() * 1e3,
+            skin.sides().softMetres() * 1e3,
             StageReport.layers(left),
             lines,
             becomes,

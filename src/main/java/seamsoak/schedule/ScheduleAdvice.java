@@ -145,7 +145,10 @@ public record ScheduleAdvice(
    * @param crossingsVisible sets of places where seams cross and show
    * @param deepestMissingPct carbon missing at the worst seam, wt%
    * @param grainAstm austenite grain size number, an upper estimate of the size
-   * @param skinMm depth of the skin to 90 % of the core's carbon, to be ground off
+   * @param skinMm depth of the skin on the flats, to 90 % of the core's carbon
+   * @param sideSkinMm the same on the sides
+   * @param softMm depth on the flats that no quench makes hard enough for an edge, to be ground off
+   * @param sideSoftMm the same on the sides
    * @param layers carbon of each steel
    * @param lines at every set of seams
    * @param metals structure and hardness of each steel
@@ -158,6 +161,9 @@ public record ScheduleAdvice(
       double deepestMissingPct,
       double grainAstm,
       double skinMm,
+      double sideSkinMm,
+      double softMm,
+      double sideSoftMm,
       List<StageReport.LayerCarbon> layers,
       List<LineReport> lines,
       List<Metal> metals,

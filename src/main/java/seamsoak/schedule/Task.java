@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.state.Skin;
 
 /**
  * What a step does and why, in the numbers that decided it. Whoever says or writes it implements
@@ -171,18 +172,14 @@ public sealed interface Task {
   /**
    * Grinding to the blade's section.
    *
-   * @param depthMetres off each face
+   * @param depthMetres off each flat
    * @param thicknessMetres left
-   * @param skinMetres depth that would stay soft
-   * @param jacketed whether a jacket is part of that
+   * @param insideMetres how far inside each side the blade has to lie
+   * @param skin on the faces before
    * @param tooThin whether the billet is, for the blade
    */
   record Grind(
-      double depthMetres,
-      double thicknessMetres,
-      double skinMetres,
-      boolean jacketed,
-      boolean tooThin)
+      double depthMetres, double thicknessMetres, double insideMetres, Skin skin, boolean tooThin)
       implements Task {
     public <T> T as(Cases<T> cases) {
       return cases.of(this);

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
-import seamsoak.billet.Stage;
 import seamsoak.carbon.Grid;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.phase.PhaseLines;
+import seamsoak.state.Skin;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;
 
@@ -90,9 +90,9 @@ public record Decarburization(
         surface(after),
         ferriteRim(after, kelvin) * 1e3,
         new Depth(
-            Stage.skinMetres(after, 0.50) * 1e3,
-            Stage.skinMetres(after, 0.90) * 1e3,
-            Stage.skinMetres(after, 0.98) * 1e3),
+            Skin.depth(after, 0.50) * 1e3,
+            Skin.depth(after, 0.90) * 1e3,
+            Skin.depth(after, 0.98) * 1e3),
         end.massErrorRelative(),
         profile);
   }

@@ -61,7 +61,10 @@ public record SoakAdvice(
    * @param minutesHigh 90 % of the samples need less
    * @param clears whether the lines go within the longest soak allowed
    * @param metalLossMm metal that scale takes off a face meanwhile
-   * @param skinMm depth of the skin afterwards, to 90 % of the core's carbon
+   * @param skinMm depth of the skin on the flats afterwards, to 90 % of the core's carbon
+   * @param sideSkinMm the same on the sides
+   * @param softMm depth on the flats that no quench makes hard enough for an edge
+   * @param sideSoftMm the same on the sides
    * @param grainAstm austenite grain size number afterwards, an upper estimate of the size
    * @param remarks what speaks against it
    */
@@ -73,6 +76,9 @@ public record SoakAdvice(
       boolean clears,
       Optional<Double> metalLossMm,
       Optional<Double> skinMm,
+      Optional<Double> sideSkinMm,
+      Optional<Double> softMm,
+      Optional<Double> sideSoftMm,
       Optional<Double> grainAstm,
       List<OptionRemark> remarks) {}
 

@@ -10,17 +10,20 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Resolution;
+import seamsoak.billet.SectionLine;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
+import seamsoak.property.hardening.AsQuenchedHardness;
 import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.soak.SoakReason.Kind;
 import seamsoak.state.Limits;
+import seamsoak.state.Skin;
 import seamsoak.unit.Temperature;
 
 /** Finds the soak that clears the lines of a billet, what each would cost and how sure that is. */
@@ -185,8 +188,7 @@ public final class SoakAdvisor {
     if (billet.soak().highest().map(t -> celsius > t.celsius()).orElse(false)) {
       remarks.add(OptionRemark.ABOVE_WISH);
     }
-    Optional<Double> loss = Optional.empty();
-    Optional<Double> skin = Optional.empty();
+    Optional<Faces> faces = Optional.empty();
     Optional<Double> grain = Optional.empty();
     if (minutes.isPresent()) {
       HeatCurve curve =
@@ -195,12 +197,10 @@ public final class SoakAdvisor {
               celsius + Temperature.ZERO_CELSIUS,
               Clearing.RISE_SECONDS,
               seconds.getAsDouble());
-      Optional<StripSolver.Advanced> face = face(curve);
-      if (face.isEmpty()) {
+      faces = faces(curve);
+      if (faces.isEmpty()) {
         remarks.add(OptionRemark.EATEN_FIRST);
       }
-      loss = face.map(f -> f.metalLost() * 1e3);
-      skin = face.map(f -> Stage.skinMetres(f.strip(), Stage.SKIN_ENDS_AT) * 1e3);
       grain = Optional.of(this.grain.applyAsDouble(curve));
     }
     Optional<Double> low = possible.minutes(celsius, 0.1);
@@ -210,22 +210,34 @@ public final class SoakAdvisor {
         minutes,
         low,
         high,
-        loss.isPresent() && minutes.get() <= most(),
-        loss,
-        skin,
+        faces.isPresent() && minutes.get() <= most(),
+        faces.map(f -> f.lostMetres() * 1e3),
+        faces.map(f -> f.skin().flats().metres() * 1e3),
+        faces.map(f -> f.skin().sides().metres() * 1e3),
+        faces.map(f -> f.skin().flats().softMetres() * 1e3),
+        faces.map(f -> f.skin().sides().softMetres() * 1e3),
         grain,
         remarks);
   }
 
-  /** The face after a soak; empty when the scale meets in the middle before its end. */
-  private Optional<StripSolver.Advanced> face(HeatCurve curve) {
+  /** What a soak does to the faces: metal that scale takes off a flat, and the skins. */
+  private record Faces(double lostMetres, Skin skin) {}
+
+  /** The faces after a soak; empty when the scale meets in the middle before its end. */
+  private Optional<Faces> faces(HeatCurve curve) {
     try {
+      StripSolver.Advanced flat = heated(end.thickness(), curve);
+      StripSolver.Advanced side = heated(end.width(), curve);
+      AsQuenchedHardness hardness = shop.correlations().hardening().asQuenched();
       return Optional.of(
-          shop.solver()
-              .advance(end.thickness().toMiddle(), curve, shop.edge(billet.soak().outsideTaken())));
+          new Faces(flat.metalLost(), Skin.of(end, flat.strip(), side.strip(), hardness)));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }
+  }
+
+  private StripSolver.Advanced heated(SectionLine line, HeatCurve curve) {
+    return shop.solver().advance(line.toMiddle(), curve, shop.edge(billet.soak().outsideTaken()));
   }
 
   private Optional<Recommended> recommend(

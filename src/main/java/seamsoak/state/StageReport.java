@@ -10,6 +10,7 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
+import seamsoak.property.hardening.AsQuenchedHardness;
 import seamsoak.source.Caution;
 
 /**
@@ -24,7 +25,10 @@ import seamsoak.source.Caution;
  * @param lines at every set of seams and boundaries of layers
  * @param crossings where seams of two directions cross
  * @param layers carbon of each steel
- * @param skinMm depth of the skin to 90 % of the core's carbon, the deeper of the two faces
+ * @param skinMm depth of the skin on the flats, to 90 % of the core's carbon
+ * @param sideSkinMm the same on the sides
+ * @param softMm depth on the flats that no quench makes hard enough for an edge
+ * @param sideSoftMm the same on the sides
  * @param faceCarbonPct carbon at the face across the thickness, wt%
  * @param scaledMm metal that scale took off a face in this step
  * @param remarks what to know of this step
@@ -41,6 +45,9 @@ public record StageReport(
     List<CrossingReport> crossings,
     List<LayerCarbon> layers,
     double skinMm,
+    double sideSkinMm,
+    double softMm,
+    double sideSoftMm,
     double faceCarbonPct,
     double scaledMm,
     List<Stage.Remark> remarks,
@@ -54,8 +61,10 @@ public record StageReport(
    */
   public record LayerCarbon(String steel, double meanPct) {}
 
-  public static StageReport of(Stage stage, LineVisibility visibility, List<Caution> cautions) {
+  public static StageReport of(
+      Stage stage, LineVisibility visibility, AsQuenchedHardness hardness, List<Caution> cautions) {
     Workpiece p = stage.piece();
+    Skin skin = Skin.of(p, hardness);
     List<SeamPlace> places = SeamPlace.of(p, visibility);
     return new StageReport(
         stage.step(),
@@ -67,26 +76,14 @@ public record StageReport(
         LineReport.of(places, visibility),
         CrossingReport.of(places, visibility),
         layers(p),
-        skinMetres(p) * 1e3,
+        skin.flats().metres() * 1e3,
+        skin.sides().metres() * 1e3,
+        skin.flats().softMetres() * 1e3,
+        skin.sides().softMetres() * 1e3,
         p.thickness().parts().get(0).percent(0),
         stage.scaledMetres() * 1e3,
         stage.remarks(),
         cautions);
-  }
-
-  /** Depth to 90 % of the core's carbon, the deeper of the two faces, below the jacket's metal. */
-  public static double skinMetres(Workpiece p) {
-    return p.skins().mapToDouble(s -> skin(p, s)).max().orElseThrow();
-  }
-
-  /** What has to come off a face: the jacket while there is one, and the skin below it. */
-  public static double softMetres(Workpiece p) {
-    return p.skins().mapToDouble(s -> p.jacketMetres(s) + skin(p, s)).max().orElseThrow();
-  }
-
-  private static double skin(Workpiece p, Strip strip) {
-    double jacket = p.jacketMetres(strip);
-    return Stage.skinMetres(jacket > 0 ? strip.ground(jacket) : strip, Stage.SKIN_ENDS_AT);
   }
 
   /** Mean carbon of each steel over its layers; of the body where there are none. */

@@ -11,6 +11,10 @@
  * draw it to a size. The moment at which something has faded below a level ({@link Fading}) is read
  * off a parabola in its logarithm, which falls nearly straight in time; straight on two logarithmic
  * scales it came out 3 to 7 % too early. Carbon across a seam ({@link Spots}) is told as means over
- * 0.03 mm, what a probe would see.
+ * 0.03 mm, what a probe would see. A {@link Skin} ends where a steel has 90 % of its due again over
+ * 0.05 mm; its due is the carbon it came with or what the core's activity would give it, whichever
+ * is less, so that a layer of soft steel is not taken for a skin. Soft, and to be ground off, is
+ * only what a quench does not make hard enough: much less than the skin, for 0.68 %C is as hard as
+ * 0.95.
  */
 package seamsoak.state;

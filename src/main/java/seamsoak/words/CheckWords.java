@@ -85,8 +85,11 @@ record CheckWords(Amounts amounts) {
   }
 
   private String of(Check.FinishGrinding check) {
-    return "finish grinding takes off the last "
-        + amounts.length(check.skinMetres())
-        + " of skin; keep it so cool that no color runs";
+    return (check.softMetres() < StepWords.NOTHING_METRES
+            ? "finish grinding has no soft skin left to take off"
+            : "finish grinding takes off the last "
+                + amounts.length(check.softMetres())
+                + " of soft skin")
+        + "; keep it so cool that no color runs";
   }
 }

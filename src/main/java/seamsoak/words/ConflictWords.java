@@ -19,6 +19,7 @@ public record ConflictWords(UnitSystem units) {
           .of(Conflict.BeyondFormulas.class, ConflictWords::of)
           .of(Conflict.NothingHardens.class, ConflictWords::of)
           .of(Conflict.TooThin.class, ConflictWords::of)
+          .of(Conflict.TooNarrow.class, ConflictWords::of)
           .of(Conflict.NoCommonHeat.class, ConflictWords::of)
           .of(Conflict.HeatOutsideSheet.class, ConflictWords::of)
           .of(Conflict.SoftLayer.class, ConflictWords::of)
@@ -146,11 +147,25 @@ public record ConflictWords(UnitSystem units) {
   private Sentences of(Conflict.TooThin c) {
     return new Sentences(
         "grinding allowance",
-        "the billet is too thin for the blade: with the skin off both faces "
+        "the billet is too thin for the blade: "
+            + amounts().length(c.offMetres())
+            + " of what would stay soft has to come off each flat, and with that off "
             + amounts().length(c.leftMetres())
             + " is left",
         "leave the next billet thicker, cover it in the fire, or make the blade thinner; soft skin"
             + " left on does not hold an edge");
+  }
+
+  private Sentences of(Conflict.TooNarrow c) {
+    return new Sentences(
+        "grinding allowance",
+        "the billet is too narrow for the blade: "
+            + amounts().length(c.offMetres())
+            + " of what would stay soft has to come off each side, and with that off "
+            + amounts().length(c.leftMetres())
+            + " is left",
+        "take all of the side at the edge down to hard metal, and make the blade narrower; a spine"
+            + " may keep some of it");
   }
 
   private Sentences of(Conflict.NoCommonHeat c) {

@@ -5,6 +5,7 @@ import seamsoak.schedule.Check;
 import seamsoak.schedule.Down;
 import seamsoak.schedule.Guard;
 import seamsoak.schedule.Task;
+import seamsoak.state.Skin;
 import seamsoak.unit.HeatingRate;
 import seamsoak.unit.UnitSystem;
 
@@ -14,6 +15,9 @@ import seamsoak.unit.UnitSystem;
  * @param units that are shown
  */
 public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order> {
+  /** Less than this is told as none, m. */
+  static final double NOTHING_METRES = 20e-6;
+
   private static final String FAINT = ". It may bring a faint line back to sight";
 
   /**
@@ -211,17 +215,27 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
     return new Order(
         "Grind "
             + amounts().length(t.depthMetres())
-            + " off each face, to "
+            + " off each flat, to "
             + amounts().length(t.thicknessMetres())
-            + ", and profile the blade; leave the edge as thick as a coin",
-        (t.jacketed()
-                ? "the jacket and the skin short of carbon below it are "
-                : "the skin short of carbon is ")
-            + amounts().length(t.skinMetres())
-            + " deep on each face, edges too, and would stay soft"
+            + ", and profile the blade at least "
+            + amounts().length(t.insideMetres())
+            + " inside each side; leave the edge as thick as a coin",
+        "each flat has "
+            + lies(t.skin().flats())
+            + ", each side "
+            + lies(t.skin().sides())
+            + "; a little more takes the scale off"
             + (t.tooThin()
                 ? "; the billet is too thin to leave the thickness that was asked for"
                 : ""));
+  }
+
+  /** What has to come off a face. */
+  private String lies(Skin.Face face) {
+    boolean jacket = face.jacketMetres() > 0;
+    boolean soft = face.softMetres() >= NOTHING_METRES;
+    String what = jacket ? soft ? "jacket and soft skin" : "jacket" : "skin too soft for an edge";
+    return jacket || soft ? amounts().length(face.offMetres()) + " of " + what : "no soft skin";
   }
 
   @Override

@@ -161,6 +161,9 @@ class FlatRestackTest {
         o.clears(),
         o.metalLossMm(),
         o.skinMm(),
+        o.sideSkinMm(),
+        o.softMm(),
+        o.sideSoftMm(),
         o.grainAstm(),
         o.remarks());
   }

@@ -234,9 +234,9 @@ class ScheduleShopTest {
     Advice bare = Schedules.of(String.format(TILES, ", \"coating\": \"none\"", ""));
     assertTrue(conflict(on, Conflict.JacketOn.class).orElseThrow().says().contains("1008"));
     assertEquals(Optional.empty(), conflict(off, Conflict.JacketOn.class));
-    assertTrue(why(step(on, "grind")).startsWith("the jacket and the skin"));
-    assertTrue(why(step(off, "grind")).startsWith("the skin"));
-    assertTrue(last(on).skinMm() < 0.2, "only the skin of the hardening heat");
+    assertTrue(why(step(on, "grind")).contains(" of jacket"));
+    assertFalse(why(step(off, "grind")).contains("jacket"));
+    assertTrue(last(on).softMm() < 0.1, "only what the hardening heat took");
     assertTrue(warnsOfZinc(on, "normalize"), "its coating is unknown");
     assertFalse(warnsOfZinc(bare, "normalize"));
     assertFalse(warnsOfZinc(off, "normalize"));

@@ -40,6 +40,7 @@ class ScheduleToldTest {
             "soft-layer",
             "soft-middle",
             "temper-parts",
+            "too-narrow",
             "too-thin"),
         kinds(Conflict.class));
   }
@@ -75,12 +76,14 @@ class ScheduleToldTest {
 
   @Test
   void wordsAreMetricAndStandBesideTheirKind() {
-    Map<String, Object> conflict = Statement.members(new Conflict.TooThin(List.of("1084"), 3e-3));
+    Map<String, Object> conflict =
+        Statement.members(new Conflict.TooThin(List.of("1084"), 0.4e-3, 3e-3));
     assertEquals(
         List.of("kind", "about", "steels", "says", "todo"), List.copyOf(conflict.keySet()));
     assertEquals("too-thin", conflict.get("kind"));
     assertEquals(
-        "the billet is too thin for the blade: with the skin off both faces 3 mm is left",
+        "the billet is too thin for the blade: 0.4 mm of what would stay soft has to come off each"
+            + " flat, and with that off 3 mm is left",
         conflict.get("says"));
     Map<String, Object> told = new HashMap<>();
     Statement.put(told, "hardStops", List.of(new Stop("harden", new Danger.NitrateHeat(800))));

@@ -25,6 +25,10 @@ import seamsoak.steel.Composition;
  * and the hardness of austenite are our judgement: with them the handbook figures of high-carbon
  * steels come out within 2 HRC.
  *
+ * <p>What is soft follows from the same curve: a steel that comes to less than 50 HRC does not
+ * harden at all; a skin is soft where it stays below 58 HRC, which 0.44 %C gives, or 2 HRC below
+ * the metal under it where that is no harder itself. All three are judgement.
+ *
  * <p>Range: 0.10 to 1.5 %C.
  *
  * <p>Band: 2 HRC either way, judgement.
@@ -53,6 +57,21 @@ public final class AsQuenchedHardness extends PublishedFormula {
     double share = Math.min(1, (dissolvedCarbonPct - from) / (k.get("level from") - from));
     double start = a255.martensiteHrc(from);
     return start + share * (k.get("level") - start);
+  }
+
+  /** Whether a fast enough quench makes a steel with that much carbon hard at all. */
+  public boolean hardens(double carbonPct) {
+    return martensiteHrc(carbonPct) >= k.get("hardens");
+  }
+
+  /**
+   * As hard as a skin has to get so as not to be soft, HRC: as a blade's edge has to be, or a
+   * little less than the metal below, where that is no harder itself.
+   *
+   * @param belowPct carbon of the metal below, wt%
+   */
+  public double enoughHrc(double belowPct) {
+    return Math.min(k.get("enough"), martensiteHrc(belowPct) - k.get("below core"));
   }
 
   /** Hardness of martensite with that share of austenite, HRC. */

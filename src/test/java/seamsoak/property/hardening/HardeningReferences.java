@@ -42,6 +42,8 @@ public final class HardeningReferences {
     all.put("astm-e140-vickers", in -> h.conversion().vickers(in.get("HRC")));
     all.put("normalized-hardness", in -> h.normalized().vickers(in.get("C")));
     all.put("as-quenched-martensite", in -> h.asQuenched().martensiteHrc(in.get("C")));
+    all.put("as-quenched-enough", in -> h.asQuenched().enoughHrc(in.get("C")));
+    all.put("as-quenched-hardens", in -> h.asQuenched().hardens(in.get("C")) ? 1 : 0);
     all.put("as-quenched-mixed", in -> h.asQuenched().hrc(in.get("C"), in.get("retained")));
     all.put("as-quenched-band", in -> h.asQuenched().estimate(in.get("C"), 0).high());
     all.put(
