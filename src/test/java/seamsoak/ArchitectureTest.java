@@ -34,6 +34,7 @@ class ArchitectureTest {
           "property",
           "carbon",
           "billet",
+          "billet.file",
           "state",
           "safety",
           "pairing",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.carbon.Line;
 import seamsoak.data.Fault;
+import seamsoak.data.Mistake;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -50,11 +51,20 @@ public final class BilletWalk {
         Stage after = after(step, before, billet.stack().units());
         stages.add(linesOnly ? after.withPiece(forLines(after.piece())) : after);
       } catch (IllegalArgumentException e) {
-        throw new Fault(
-            step.place(), step.title() + " cannot be done: " + e.getMessage(), "change the step");
+        throw cannotBeDone(step, e.getMessage());
       }
     }
     return List.copyOf(stages);
+  }
+
+  private static Fault cannotBeDone(Step step, String why) {
+    return new Fault(
+        List.of(
+            new Mistake(
+                step.place(),
+                "steps[" + (step.mark().number() - 1) + "]",
+                step.title() + " cannot be done: " + why,
+                "change the step")));
   }
 
   private Workpiece forLines(Workpiece piece) {

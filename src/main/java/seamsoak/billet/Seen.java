@@ -20,7 +20,7 @@ public record Seen(Seams seams, OptionalInt step, Look line, Optional<Length> wi
     TILE;
 
     /** The kind of step that makes them; none for the stack itself. */
-    Optional<Step.Kind> madeBy() {
+    public Optional<Step.Kind> madeBy() {
       return switch (this) {
         case LAYERS -> Optional.empty();
         case RESTACK -> Optional.of(Step.Kind.RESTACK);

@@ -6,7 +6,7 @@ import seamsoak.unit.UnitSystem;
 /** Outer size of a billet, jacket included, m. */
 public record Size(double lengthMetres, double widthMetres, double thicknessMetres) {
   /** What is thicker is beyond any fire of a smith; judgement. */
-  static final double THICKEST_METRES = 0.5;
+  public static final double THICKEST_METRES = 0.5;
 
   /** What is thinner is no billet any more but a foil that any fire eats; judgement. */
   private static final double THINNEST_METRES = 0.25e-3;

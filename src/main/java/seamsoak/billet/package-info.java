@@ -1,10 +1,10 @@
 /**
- * The billet file, its steps, and the walk through them: size, lines of carbon and pattern after
- * each.
+ * A billet, its steps, and the walk through them: size, lines of carbon and pattern after each.
  *
  * <p>It may use everything from {@code unit} to {@code carbon}. It says what is, not what to do
- * about it: soaks and schedules belong to {@code soak} and {@code schedule}. A step that cannot be
- * done is refused with a {@link seamsoak.data.Fault} at its place in the file.
+ * about it: soaks and schedules belong to {@code soak} and {@code schedule}, and how a file is
+ * written to {@code billet.file}. A step that cannot be done is refused with a {@link
+ * seamsoak.data.Fault} at its place in the file.
  *
  * <p>Read {@link BilletWalk} first, a fold over the {@link Step}s, and {@link StepWork} for what
  * each does. Whatever acts by the kind of a step switches over {@link Step.Kind} without a default,

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletReader;
+import seamsoak.billet.file.BilletReader;
 import seamsoak.data.TextFile;
 import seamsoak.plan.Advice;
 import seamsoak.plan.PlanAdvisor;

@@ -15,11 +15,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
+import seamsoak.data.Mistake;
 
 /** Puts the commands together and turns what goes wrong in them into a sentence and a code. */
 public final class Commands {
   /** So wide that no example is broken: they are there to be copied. */
   private static final int HELP_WIDTH = 100;
+
+  private static final int MOST_TOLD = 100;
 
   /** Examples come before the options: they are what people read first. */
   private static final List<String> HELP_SECTIONS =
@@ -125,12 +128,23 @@ public final class Commands {
   private static IExecutionExceptionHandler failures() {
     return (e, line, parsed) -> {
       line.getOut().flush();
-      if (e instanceof Fault) {
-        line.getErr().println(e.getMessage() + (e.getMessage().endsWith("?") ? "" : "."));
+      if (e instanceof Fault fault) {
+        tell(fault.mistakes(), line.getErr());
         return Program.WRONG_DATA;
       }
       return unexpected(e, line.getErr());
     };
+  }
+
+  /** One sentence to a line; beyond some dozens nobody reads on. */
+  private static void tell(List<Mistake> mistakes, PrintWriter err) {
+    for (Mistake mistake : mistakes.subList(0, Math.min(MOST_TOLD, mistakes.size()))) {
+      String sentence = mistake.sentence();
+      err.println(sentence + (sentence.endsWith("?") ? "" : "."));
+    }
+    if (mistakes.size() > MOST_TOLD) {
+      err.println("And " + (mistakes.size() - MOST_TOLD) + " more; mend these first.");
+    }
   }
 
   private static int unexpected(Throwable e, PrintWriter err) {

@@ -1,27 +1,28 @@
 package seamsoak.data;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import seamsoak.unit.Printable;
 
 /**
- * What is wrong with the user's data, in one clear sentence: where, what was found, what was
- * expected. The only exception of ours that reaches the command line (exit code 3).
+ * What is wrong with the user's data: each mistake where it stands, with what was found and what
+ * was expected. The only exception of ours that reaches the command line (exit code 3).
  */
 public final class Fault extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private static final int SHOWN = 40;
 
-  private final transient Place place;
+  private final transient List<Mistake> mistakes;
 
   public Fault(Place place, String found, String expected) {
-    super(place + ": " + found + "; " + expected);
-    this.place = place;
+    this(List.of(new Mistake(place, "", found, expected)));
   }
 
-  /** For a sentence that already says what was found and what is expected. */
-  public Fault(Place place, String sentence) {
-    super(place + ": " + sentence);
-    this.place = place;
+  public Fault(List<Mistake> mistakes) {
+    super(
+        mistakes.stream().map(m -> m.place() + ": " + m.said()).collect(Collectors.joining("\n")));
+    this.mistakes = List.copyOf(mistakes);
   }
 
   /** The user's text as a sentence may repeat it: printable, and cut when it is long. */
@@ -29,7 +30,13 @@ public final class Fault extends RuntimeException {
     return Printable.of(text, SHOWN);
   }
 
+  /** In the order in which they were found. */
+  public List<Mistake> mistakes() {
+    return mistakes;
+  }
+
+  /** Where the first of them stands. */
   public Place place() {
-    return place;
+    return mistakes.get(0).place();
   }
 }

@@ -30,9 +30,13 @@ public final class JsonTree {
   /** The places of the objects and lists that are open while reading, innermost first. */
   private final Deque<Place> open = new ArrayDeque<>();
 
-  private JsonTree(String file, JsonParser parser) {
+  /** What is wrong without keeping the rest from being read. */
+  private final Faults faults;
+
+  private JsonTree(String file, JsonParser parser, Faults faults) {
     this.file = file;
     this.parser = parser;
+    this.faults = faults;
   }
 
   /** Reads a file of at most 1 MB; {@link Fault} for anything that is not one JSON value. */
@@ -42,8 +46,16 @@ public final class JsonTree {
 
   /** Reads text that was read from a file of that name. */
   public static JsonValue parse(String file, String text) {
+    Faults faults = new Faults();
+    JsonValue root = parse(file, text, faults);
+    faults.throwAny();
+    return root;
+  }
+
+  /** The same, with keys that stand twice told to the faults; the first of them counts. */
+  public static JsonValue parse(String file, String text, Faults faults) {
     try (JsonParser parser = FACTORY.createParser(text)) {
-      JsonTree tree = new JsonTree(file, parser);
+      JsonTree tree = new JsonTree(file, parser, faults);
       try {
         return tree.whole();
       } catch (JsonEOFException e) {
@@ -88,17 +100,27 @@ public final class JsonTree {
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       Place place = place();
       String key = parser.currentName();
-      JsonValue.Member earlier = members.get(key);
+      JsonValue.Member member = new JsonValue.Member(place, value(parser.nextToken()));
+      JsonValue.Member earlier = members.putIfAbsent(key, member);
       if (earlier != null) {
-        throw new Fault(
-            place,
-            "the key '" + Fault.shown(key) + "' stands twice",
-            "it already stands in line " + earlier.place().line() + "; keep one");
+        faults.add(
+            new Fault(
+                List.of(
+                    new Mistake(
+                        place,
+                        field(),
+                        "the key '" + Fault.shown(key) + "' stands twice",
+                        "it already stands in line " + earlier.place().line() + "; keep one"))));
       }
-      members.put(key, new JsonValue.Member(place, value(parser.nextToken())));
     }
     open.pop();
     return Collections.unmodifiableMap(members);
+  }
+
+  /** Where the parser is, such as {@code steps[1].heats}. */
+  private String field() {
+    String pointer = parser.getParsingContext().pathAsPointer().toString();
+    return pointer.substring(1).replaceAll("/([0-9]+)(?=/|$)", "[$1]").replace('/', '.');
   }
 
   private List<JsonValue> items(Place start) throws IOException {

@@ -16,9 +16,20 @@ public record Place(String file, int line, int column) {
     return new Place(file, 0, 0);
   }
 
+  /** For people, who count lines but not columns. */
+  public String words() {
+    return line == 0 ? shown() : shown() + ", line " + line;
+  }
+
+  /** Exactly. */
   @Override
   public String toString() {
-    String shown = Printable.of(file, LONGEST);
-    return line == 0 ? shown : column == 0 ? shown + ":" + line : shown + ":" + line + ":" + column;
+    return line == 0
+        ? shown()
+        : column == 0 ? shown() + ":" + line : shown() + ":" + line + ":" + column;
+  }
+
+  private String shown() {
+    return Printable.of(file, LONGEST);
   }
 }

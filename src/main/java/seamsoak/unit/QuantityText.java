@@ -56,16 +56,16 @@ record QuantityText(String examples) {
   }
 
   /** The exception that says why the text was refused. */
-  IllegalArgumentException refuse(String text, String why) {
+  Refused refuse(String text, String why) {
     String shown = printable(text);
     if (shown.length() > LONGEST) {
       shown = shown.substring(0, LONGEST - 20) + "...";
     }
-    return new IllegalArgumentException("'" + shown + "' " + why + "; write " + examples);
+    return new Refused("'" + shown + "' " + why, "write " + examples);
   }
 
   /** The exception for a unit that does not belong to this kind of quantity, or for none. */
-  IllegalArgumentException refuseUnit(String text, String unit) {
+  Refused refuseUnit(String text, String unit) {
     return unit.isEmpty()
         ? refuse(text, "has no unit")
         : refuse(text, "has '" + printable(unit) + "' where its unit should stand");

@@ -18,11 +18,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletReader;
 import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
+import seamsoak.billet.file.BilletReader;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.property.Correlations;
@@ -109,7 +109,7 @@ class MutationTest {
     try {
       billet = BilletReader.read(file, steels);
     } catch (Fault fault) {
-      Contract.oneSentence(fault.getMessage() + ".");
+      fault.mistakes().forEach(m -> Contract.oneSentence(m.sentence() + "."));
       return "not read";
     }
     try {
@@ -117,7 +117,7 @@ class MutationTest {
         sound(stage);
       }
     } catch (Fault fault) {
-      Contract.oneSentence(fault.getMessage() + ".");
+      fault.mistakes().forEach(m -> Contract.oneSentence(m.sentence() + "."));
       return "not walked";
     }
     return "walked";

@@ -181,7 +181,7 @@ class PairAnswerTest {
     Files.writeString(own, lines.get(0) + "\n" + mine.replace(",0.865,", ",0.99,") + "\n");
     Ran bad = Ran.run("pair", "MINE", "C0.75 Ni2", "--data", folder.toString());
     assertEquals(3, bad.code(), bad.out());
-    assertTrue(bad.err().contains("steels.csv:2:"), bad.err());
+    assertTrue(bad.err().contains("steels.csv, line 2:"), bad.err());
     assertTrue(bad.err().contains("C_typ_pct 0.99 is above C_max_pct 0.93"), bad.err());
   }
 

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletReader;
+import seamsoak.billet.file.BilletReader;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.state.LineReport;
 import seamsoak.support.Answer;

@@ -74,7 +74,7 @@ public final class Contract {
     } else {
       assertTrue(ran.code() == 2 || ran.code() == 3, ran.code() + " " + ran.err());
       assertEquals("", ran.out());
-      oneSentence(ran.err());
+      sentences(ran.err());
     }
   }
 
@@ -86,6 +86,12 @@ public final class Contract {
               boolean json = line.matches("\\s*(\"[A-Za-z0-9]+\" ?: )?null,?");
               assertFalse(!json && INSIDE.matcher(line).find(), line);
             });
+  }
+
+  /** Each line is a sentence. */
+  public static void sentences(String err) {
+    assertFalse(err.isBlank());
+    err.lines().forEach(Contract::oneSentence);
   }
 
   public static void oneSentence(String err) {

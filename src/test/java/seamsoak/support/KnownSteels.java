@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletReader;
+import seamsoak.billet.file.BilletReader;
 import seamsoak.data.Nearest;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;

@@ -1,0 +1,164 @@
+package seamsoak.billet.file;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import seamsoak.billet.Bath;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Blade;
+import seamsoak.billet.Equipment;
+import seamsoak.billet.Exposure;
+import seamsoak.billet.Face;
+import seamsoak.billet.SoakWish;
+import seamsoak.billet.Stack;
+import seamsoak.billet.Step;
+import seamsoak.billet.Visible;
+import seamsoak.data.Fault;
+import seamsoak.data.Faults;
+import seamsoak.data.JsonTree;
+import seamsoak.data.JsonValue;
+import seamsoak.data.TextFile;
+import seamsoak.steel.Steel;
+import seamsoak.steel.SteelTable;
+import seamsoak.unit.Length;
+import seamsoak.unit.Percent;
+import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
+
+/** Reads a billet file, or says where and why it cannot be understood: all of it at once. */
+public final class BilletReader {
+  private static final int MOST_BATHS = 20;
+
+  private static final Key<Optional<TimeSpan>> MOST =
+      Key.optional("most", "\"60 min\"", Values::time);
+  private static final Key<Optional<Exposure>> OUTSIDE =
+      Key.optional("outside", "\"covered\"", Values.choice(Exposure.class));
+  private static final Key<Optional<Temperature>> HIGHEST =
+      Key.optional("highest", "\"1150 C\"", Values::temperature);
+  private static final Form<SoakWish> SOAK_WISH =
+      new Form<>(
+          List.of(MOST, OUTSIDE, HIGHEST),
+          f -> new SoakWish(f.get(MOST), f.get(OUTSIDE), f.get(HIGHEST)));
+
+  private static final Key<Optional<Percent>> DIP = Key.optional("dip", "\"0.1 %\"", Values::dip);
+  private static final Key<Optional<Length>> LINE_WIDTH =
+      Key.optional("width", "\"0.1 mm\"", Values::size);
+  private static final Form<Visible> WHAT_SHOWS =
+      new Form<>(List.of(DIP, LINE_WIDTH), f -> new Visible(f.get(DIP), f.get(LINE_WIDTH)));
+
+  private static final Key<Optional<String>> NAME =
+      Key.optional("name", "\"San-mai, 1/8 in\"", Values::text);
+  private static final Key<Stack> STACK =
+      Key.required("stack", "{ \"layers\": 13, \"steels\": [...], ... }", StackReader.STACK);
+  private static final Key<List<Step>> STEPS =
+      Key.required("steps", "[{ \"do\": \"weld\", ... }]", StepReader::steps);
+  private static final Key<SoakWish> SOAK =
+      Key.or(
+          new SoakWish(Optional.empty(), Optional.empty(), Optional.empty()),
+          "soak",
+          "{ \"most\": \"60 min\" }",
+          SOAK_WISH);
+  private static final Key<Blade> BLADE =
+      Key.or(Blade.UNSTATED, "blade", "{ \"hardness\": \"60 HRC\" }", ShopReader.BLADE);
+  private static final Key<Equipment> EQUIPMENT =
+      Key.or(Equipment.UNSTATED, "equipment", "{ \"forge\": \"gas\" }", ShopReader.EQUIPMENT);
+  private static final Key<List<Bath>> QUENCHANTS =
+      Key.or(
+          List.of(),
+          "quenchants",
+          "[{ \"kind\": \"oil-fast\" }]",
+          new ListOf<>(MOST_BATHS, "quenchant", ShopReader.BATH));
+  private static final Key<Optional<Face>> SHOWN =
+      Key.optional("shown", "\"side\"", Values.choice(Face.class));
+  private static final Key<Visible> VISIBLE =
+      Key.or(
+          new Visible(Optional.empty(), Optional.empty()),
+          "visible",
+          "{ \"dip\": \"0.1 %\" }",
+          WHAT_SHOWS);
+  private static final Key<Optional<Percent>> COVERED =
+      Key.optional("covered", "\"50 %\"", Values::share);
+
+  /** All that a file may hold. */
+  static final Form<Billet> BILLET =
+      new Form<>(
+          List.of(NAME, STACK, STEPS, SOAK, BLADE, EQUIPMENT, QUENCHANTS, SHOWN, VISIBLE, COVERED),
+          BilletReader::billet);
+
+  private BilletReader() {}
+
+  /** Reads a file whose steels stand in the table. */
+  public static Billet read(Path file, SteelTable table) {
+    return read(file, table::find, table::nearest);
+  }
+
+  /** Reads the text of a file whose steels stand in the table. */
+  public static Billet read(Path file, String text, SteelTable table) {
+    return read(file, text, table::find, table::nearest);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @param find the steel of an id, an alias or a written analysis
+   * @param nearest the known name nearest to a misspelt one
+   */
+  public static Billet read(
+      Path file,
+      Function<String, Optional<Steel>> find,
+      Function<String, Optional<String>> nearest) {
+    return read(file, TextFile.read(file.toString(), file), find, nearest);
+  }
+
+  private static Billet read(
+      Path file,
+      String text,
+      Function<String, Optional<Steel>> find,
+      Function<String, Optional<String>> nearest) {
+    Faults faults = new Faults();
+    JsonValue root = JsonTree.parse(file.toString(), text, faults);
+    Reading reading = new Reading(new SteelReader(find, nearest, new ArrayList<>()));
+    Optional<Billet> billet =
+        faults.tried(() -> BILLET.read(new Entry(root, "the billet", "", reading)));
+    faults.throwAny();
+    return billet.orElseThrow();
+  }
+
+  private static Billet billet(Fields f) {
+    Stack stack = f.get(STACK);
+    f.get(BLADE)
+        .edge()
+        .filter(edge -> !stack.steels().contains(edge))
+        .ifPresent(
+            edge -> {
+              throw notInStack(f, edge);
+            });
+    return new Billet(
+        f.get(NAME).orElseGet(() -> nameOf(f.object().place().file())),
+        stack,
+        f.get(STEPS),
+        f.get(SOAK),
+        f.get(BLADE),
+        f.get(EQUIPMENT),
+        f.get(QUENCHANTS),
+        f.get(SHOWN),
+        f.get(VISIBLE),
+        f.get(COVERED));
+  }
+
+  private static String nameOf(String file) {
+    return Path.of(file).getFileName().toString().replaceFirst("\\.json$", "");
+  }
+
+  private static Fault notInStack(Fields f, Steel edge) {
+    List<String> there = f.get(STACK).steels().stream().map(Steel::id).distinct().sorted().toList();
+    return f.at(BLADE)
+        .member(ShopReader.EDGE.name())
+        .orElseThrow()
+        .fault(
+            "edge is '" + edge.id() + "', which is not in the stack",
+            "it is one of " + String.join(", ", there));
+  }
+}

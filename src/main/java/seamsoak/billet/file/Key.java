@@ -1,0 +1,44 @@
+package seamsoak.billet.file;
+
+import java.util.Optional;
+
+/**
+ * A key that an object of the file may have.
+ *
+ * @param <T> what it gives; an {@code Optional} where it may be left out
+ * @param name as it stands in the file
+ * @param example how its value is written
+ * @param values reads the value where there is one
+ * @param reader the same as what the key gives
+ * @param absent what it gives when it is left out; nothing where it may not be
+ */
+record Key<T>(String name, String example, Reader<?> values, Reader<T> reader, Optional<T> absent) {
+  static <T> Key<T> required(String name, String example, Reader<T> values) {
+    return new Key<>(name, example, values, values, Optional.empty());
+  }
+
+  static <T> Key<Optional<T>> optional(String name, String example, Reader<T> values) {
+    return new Key<>(
+        name, example, values, e -> Optional.of(values.read(e)), Optional.of(Optional.empty()));
+  }
+
+  /** One that means the same as some value when it is left out. */
+  static <T> Key<T> or(T absent, String name, String example, Reader<T> values) {
+    return new Key<>(name, example, values, values, Optional.of(absent));
+  }
+
+  /** What an object has under it. */
+  T in(Entry object) {
+    return object
+        .member(name)
+        .map(reader::read)
+        .or(() -> absent)
+        .orElseThrow(
+            () ->
+                object.faultAt(
+                    object.place(),
+                    name,
+                    object.name() + " has no '" + name + "'",
+                    "add one, such as \"" + name + "\": " + example));
+  }
+}

@@ -1,0 +1,81 @@
+package seamsoak.billet.file;
+
+import java.util.List;
+import java.util.Optional;
+import seamsoak.billet.Bath;
+import seamsoak.billet.Blade;
+import seamsoak.billet.Equipment;
+import seamsoak.billet.Kiln;
+import seamsoak.data.JsonValue.TextValue;
+import seamsoak.steel.Steel;
+import seamsoak.unit.Hardness;
+import seamsoak.unit.HeatingRate;
+import seamsoak.unit.Length;
+import seamsoak.unit.Temperature;
+
+/** Reads what a billet file says of the blade and of the shop. */
+final class ShopReader {
+  private static final Key<Optional<Length>> THICKNESS =
+      Key.optional("thickness", "\"4 mm\"", Values::size);
+  private static final Key<Optional<Length>> WIDTH =
+      Key.optional("width", "\"32 mm\"", Values::size);
+  private static final Key<Optional<Hardness>> HARDNESS =
+      Key.optional("hardness", "\"60 HRC\"", Values::hardness);
+  static final Key<Optional<Steel>> EDGE = Key.optional("edge", "\"1084\"", SteelReader::steel);
+  static final Form<Blade> BLADE =
+      new Form<>(
+          List.of(THICKNESS, WIDTH, HARDNESS, EDGE),
+          f -> new Blade(f.get(THICKNESS), f.get(WIDTH), f.get(HARDNESS), f.get(EDGE)));
+
+  private static final Key<Optional<Temperature>> HIGHEST =
+      Key.optional("highest", "\"1200 C\"", Values::temperature);
+  private static final Key<Optional<HeatingRate>> RAMP =
+      Key.optional("ramp", "\"600 C/h\"", Values::rate);
+  static final Form<Kiln> KILN =
+      new Form<>(List.of(HIGHEST, RAMP), f -> new Kiln(true, f.get(HIGHEST), f.get(RAMP)));
+
+  private static final Key<Optional<Equipment.Forge>> FORGE =
+      Key.optional("forge", "\"gas\"", Values.choice(Equipment.Forge.class));
+  private static final Key<Optional<Kiln>> HAS_KILN =
+      Key.optional("kiln", "{ \"highest\": \"1200 C\" }", ShopReader::kiln);
+  private static final Key<Optional<Equipment.Salt>> SALT =
+      Key.optional("salt", "\"none\"", Values.choice(Equipment.Salt.class));
+  private static final Key<Optional<Equipment.Cold>> COLD =
+      Key.optional("cold", "\"dry ice\"", Values.choice(Equipment.Cold.class));
+  private static final Key<Optional<Equipment.Room>> SHOP =
+      Key.optional("shop", "\"open\"", Values.choice(Equipment.Room.class));
+  private static final Key<Optional<Equipment.Descale>> DESCALE =
+      Key.optional("descale", "\"acid\"", Values.choice(Equipment.Descale.class));
+  static final Form<Equipment> EQUIPMENT =
+      new Form<>(
+          List.of(FORGE, HAS_KILN, SALT, COLD, SHOP, DESCALE),
+          f ->
+              new Equipment(
+                  f.get(FORGE),
+                  f.get(HAS_KILN),
+                  f.get(SALT),
+                  f.get(COLD),
+                  f.get(SHOP),
+                  f.get(DESCALE)));
+
+  private static final Key<String> KIND = Key.required("kind", "\"oil-fast\"", Values::text);
+  private static final Key<Optional<Temperature>> AT = Key.optional("at", "\"50 C\"", Values::bath);
+  private static final Key<Optional<Temperature>> FLASH =
+      Key.optional("flash", "\"180 C\"", Values::bath);
+  static final Form<Bath> BATH =
+      new Form<>(
+          List.of(KIND, AT, FLASH),
+          f -> new Bath(f.get(KIND), f.get(AT), f.get(FLASH), f.at(KIND).place()));
+
+  private ShopReader() {}
+
+  private static Kiln kiln(Entry entry) {
+    if (entry.value() instanceof TextValue text) {
+      if (text.text().equals("none")) {
+        return Kiln.NONE;
+      }
+      throw entry.refused("it is \"none\", or its limits in braces: highest and ramp");
+    }
+    return KILN.read(entry);
+  }
+}
