@@ -16,9 +16,9 @@ import seamsoak.unit.Temperature;
  *
  * <p>Above A1, by rising carbon: ferrite, ferrite with austenite (level), austenite, austenite with
  * cementite (level). The ends of the levels are the steel's own A3 and Accm lines ({@link
- * PhaseLines}); their activity is the alloyed austenite's at these ends. Below A1: ferrite, then
- * ferrite with cementite (level, at the activity of plain ferrite and cementite). Ferrite is taken
- * as plain iron with carbon.
+ * PhaseLines}); their activity is the alloyed austenite's at these ends. Where three phases stand
+ * side by side the two ends are one. Below A1: ferrite, then ferrite with cementite (level, at the
+ * activity of plain ferrite and cementite). Ferrite is taken as plain iron with carbon.
  */
 public final class CarbonInSteel implements CarbonLaw {
   /** So little carbon that activity is proportional to it; stands in for none, where 0/0 stood. */

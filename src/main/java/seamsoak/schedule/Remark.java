@@ -26,9 +26,9 @@ public sealed interface Remark {
    * @param endPct after the cycles
    */
   record LineClears(double beforePct, Optional<Double> soakedPct, double endPct) implements Remark {
-    /** What the soak does of all that is cleared, percent. */
+    /** What the soak does of all that is cleared, percent; cycles may undo a trace of it. */
     public double soakSharePct() {
-      return 100 * (beforePct - soakedPct.orElse(beforePct)) / (beforePct - endPct);
+      return Math.min(100, 100 * (beforePct - soakedPct.orElse(beforePct)) / (beforePct - endPct));
     }
   }
 

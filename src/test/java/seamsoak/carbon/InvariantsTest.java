@@ -17,6 +17,9 @@ import seamsoak.support.Depths;
 class InvariantsTest {
   private static final double TOLERANCE = 1e-4;
 
+  /** Of carbon that nothing has changed, wt%. */
+  private static final double ROUNDING = 1e-15;
+
   static LongStream seeds() {
     return LongStream.range(0, 40);
   }
@@ -113,7 +116,9 @@ class InvariantsTest {
     double range = extremePercent(skin, 1) - extremePercent(skin, -1);
     for (double x = 0.02; x < 0.98; x += 0.03) {
       assertEquals(
-          Depths.percentAt(skin, x * near), Depths.percentAt(anew, x * near), 0.02 * range);
+          Depths.percentAt(skin, x * near),
+          Depths.percentAt(anew, x * near),
+          0.02 * range + ROUNDING);
     }
   }
 
@@ -140,7 +145,7 @@ class InvariantsTest {
     Case c = new Case(seed);
     Strip bare = Strip.of(c.pick(), 3e-3, new Grid(1e-3, 1.1, false));
     Strip strip = advanced(bare, 1423, 300, Edge.OPEN);
-    double shallow = 0.4 * line(strip).dipPct();
+    double shallow = Math.max(ROUNDING, 0.4 * line(strip).dipPct());
     double last = Double.POSITIVE_INFINITY;
     for (double kelvin = 1223; kelvin <= 1473; kelvin += 50) {
       double seconds = secondsUntil(strip, kelvin, shallow);

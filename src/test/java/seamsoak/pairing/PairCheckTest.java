@@ -138,7 +138,7 @@ class PairCheckTest {
         pairs++;
       }
     }
-    assertEquals(1711, pairs);
+    assertEquals(1953, pairs);
   }
 
   private static void assertMirrored(PairResult one, PairResult other) {

@@ -15,10 +15,12 @@ import seamsoak.steel.Element;
  * the schedule use.
  *
  * <p>A3 is the iron-carbon line shifted by Andrews's alloy terms, Accm the iron-carbon line shifted
- * by Lee and Lee's ({@link FeCLines}, {@link Criticals}). Below A1 there is ferrite and cementite;
- * A1 is {@code Ae1Mean}, but never below the point where the two shifted lines cross. A steel with
- * much nickel is austenite at every temperature (from 8 wt%, judgement: pure nickel and the
- * austenitic stainless grades).
+ * by Lee and Lee's ({@link FeCLines}, {@link Criticals}). Below A1, which is {@code Ae1Mean}, there
+ * is ferrite and cementite. In steels of much silicon or vanadium the two shifted lines cross above
+ * A1: from there to the crossing ferrite, cementite and austenite stand side by side, as alloy
+ * steels have it, the austenite with the carbon of the crossing. A steel with much nickel is
+ * austenite at every temperature (from 8 wt%, judgement: pure nickel and the austenitic stainless
+ * grades).
  */
 public final class PhaseLines {
   private static final double AUSTENITIC_FROM_NICKEL = 8;
@@ -28,7 +30,8 @@ public final class PhaseLines {
   public static final String WHY =
       "Ac3 and Accm are the iron-carbon lines moved by alloy terms (Andrews, Lee and Lee): above"
           + " 0.6 % carbon the regressions part, and carbon moves from layer to layer, which needs"
-          + " lines that hold from pure iron to cementite. Neither is ever below Ac1.";
+          + " lines that hold from pure iron to cementite. Neither is ever below Ac1, nor"
+          + " below the point where the two cross.";
 
   /** The rule for steels that nickel keeps austenitic. */
   public static Correlation austenitic() {
@@ -50,6 +53,11 @@ public final class PhaseLines {
   private final double accmShiftPerCarbon;
   private final double a1Celsius;
 
+  /** Carbon where the lines cross, and from where up austenite can stand alone, never below A1. */
+  private final double crossingPct;
+
+  private final double aloneCelsius;
+
   public PhaseLines(FeCLines lines, Criticals criticals, Composition steel) {
     this.lines = lines;
     this.steel = steel;
@@ -57,7 +65,9 @@ public final class PhaseLines {
     this.a3Shift = criticals.a3Alloy().alloyShiftCelsius(steel);
     this.accmShift = criticals.accmAlloy().alloyShiftCelsius(steel, 0);
     this.accmShiftPerCarbon = criticals.accmAlloy().alloyShiftCelsius(steel, 1) - accmShift;
-    this.a1Celsius = Math.max(criticals.ae1().celsius(steel), a3Celsius(crossingPct()));
+    this.a1Celsius = criticals.ae1().celsius(steel);
+    this.crossingPct = crossingPct();
+    this.aloneCelsius = Math.max(a1Celsius, a3Celsius(crossingPct));
   }
 
   /** Where the shifted lines cross; the end where they do not, far beyond any steel's analysis. */
@@ -83,12 +93,12 @@ public final class PhaseLines {
 
   /** Temperature above which no ferrite is left with that much carbon, degC, never below A1. */
   public double ac3Celsius(double carbonPct) {
-    return Math.max(a1Celsius, a3Celsius(carbonPct));
+    return Math.max(aloneCelsius, a3Celsius(carbonPct));
   }
 
   /** Temperature above which no cementite is left with that much carbon, degC, never below A1. */
   public double accmCelsius(double carbonPct) {
-    return Math.max(a1Celsius, shiftedAccm(carbonPct));
+    return Math.max(aloneCelsius, shiftedAccm(carbonPct));
   }
 
   /** Temperature above which there is nothing but austenite with that much carbon, degC. */
@@ -98,12 +108,12 @@ public final class PhaseLines {
 
   /** Carbon of austenite beside ferrite, wt%; 0 where there is no ferrite. Meant above A1. */
   public double austeniteBesideFerritePct(double celsius) {
-    return alwaysAustenite ? 0 : lines.a3CarbonPct(celsius, a3Shift);
+    return alwaysAustenite ? 0 : Math.min(crossingPct, lines.a3CarbonPct(celsius, a3Shift));
   }
 
   /** Carbon of austenite beside cementite, wt%. Meant above A1. */
   public double austeniteBesideCementitePct(double celsius) {
-    return lines.accmCarbonPct(celsius, accmShift, accmShiftPerCarbon);
+    return Math.max(crossingPct, lines.accmCarbonPct(celsius, accmShift, accmShiftPerCarbon));
   }
 
   private double a3Celsius(double carbonPct) {
