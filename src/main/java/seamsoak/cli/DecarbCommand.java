@@ -13,6 +13,7 @@ import seamsoak.property.Correlations;
 import seamsoak.report.DecarbText;
 import seamsoak.report.JsonReport;
 import seamsoak.single.Decarburization;
+import seamsoak.single.HeatRemark;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
 
@@ -53,7 +54,7 @@ final class DecarbCommand extends Subcommand {
             hold.time.seconds(),
             edge);
     Trace trace = root.trace(t -> t.ofDecarb(s, hold.at.celsius(), edge));
-    List<String> remarks = new HeatRemarks(correlations, hold.at, root.unitsOfAnswer()).of(s);
+    List<HeatRemark> remarks = HeatRemark.of(correlations, hold.at.celsius(), s);
     return root.print(
         () -> JsonReport.decarb(skin, remarks, trace),
         () -> new DecarbText(skin, root.units()).answer(remarks),

@@ -11,6 +11,7 @@ import seamsoak.billet.Shop;
 import seamsoak.property.Correlations;
 import seamsoak.report.JsonReport;
 import seamsoak.report.MigrateText;
+import seamsoak.single.HeatRemark;
 import seamsoak.single.Migration;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
@@ -54,7 +55,7 @@ final class MigrateCommand extends Subcommand {
             hold.time.seconds());
     Trace trace =
         root.trace(t -> t.ofMigration(Stream.of(a, b).distinct().toList(), hold.at.celsius()));
-    List<String> remarks = new HeatRemarks(correlations, hold.at, root.unitsOfAnswer()).of(a, b);
+    List<HeatRemark> remarks = HeatRemark.of(correlations, hold.at.celsius(), a, b);
     return root.print(
         () -> JsonReport.migrate(migration, remarks, trace),
         () -> new MigrateText(migration, root.units()).answer(remarks),

@@ -123,11 +123,6 @@ final class Root implements Callable<Integer> {
     return units;
   }
 
-  /** What the sentences of an answer are told in: JSON is metric, whatever is shown. */
-  UnitSystem unitsOfAnswer() {
-    return json ? UnitSystem.METRIC : units;
-  }
-
   boolean json() {
     return json;
   }

@@ -78,7 +78,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
       String rest) {
     Chapter stops = Chapter.of("answer").words(new StopWords(units).forbid(advice.hardStops()));
     boolean refused = !advice.hardStops().isEmpty();
-    Chapter answer = refused ? stops.words("But for that, what follows would hold.") : stops;
+    Chapter answer = refused ? stops.words(StopWords.OTHERWISE) : stops;
     int assumed = new DefaultWords(units).together(advice.defaults()).size();
     String things =
         assumed == 0

@@ -9,11 +9,14 @@ import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairList;
 import seamsoak.plan.Advice;
 import seamsoak.single.Decarburization;
+import seamsoak.single.HeatRemark;
 import seamsoak.single.Migration;
 import seamsoak.single.SteelReport;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.SingleWords;
 import seamsoak.words.Statement;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
@@ -37,18 +40,18 @@ public final class JsonReport {
     return write("steels", JsonWriter.members(steel), sources);
   }
 
-  public static String migrate(Migration migration, List<String> remarks, Trace sources) {
+  public static String migrate(Migration migration, List<HeatRemark> remarks, Trace sources) {
     return remarked("migrate", migration, remarks, sources);
   }
 
-  public static String decarb(Decarburization skin, List<String> remarks, Trace sources) {
+  public static String decarb(Decarburization skin, List<HeatRemark> remarks, Trace sources) {
     return remarked("decarb", skin, remarks, sources);
   }
 
   private static String remarked(
-      String command, Record answer, List<String> remarks, Trace sources) {
+      String command, Record answer, List<HeatRemark> remarks, Trace sources) {
     Map<String, Object> all = JsonWriter.members(answer);
-    all.put("remarks", remarks);
+    all.put("remarks", remarks.stream().map(new SingleWords(UnitSystem.METRIC)::remark).toList());
     return write(command, all, sources);
   }
 

@@ -1,13 +1,11 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairMatrix;
-import seamsoak.pairing.Rating;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.PairsWords;
 
 /** Many pairs: a list with reasons, a matrix with a letter for each pair, or lines of CSV. */
 public record PairsText(PairList list) {
@@ -25,18 +23,15 @@ public record PairsText(PairList list) {
             .words("rating", r -> r.rating().word())
             .words("decided by", PairList.Row::title)
             .captioned("");
-    Map<Rating, List<String>> byRating = new EnumMap<>(Rating.class);
-    for (PairList.Row row : list.pairs()) {
-      byRating
-          .computeIfAbsent(row.rating(), r -> new ArrayList<>())
-          .add(row.first() + " with " + row.second());
-    }
-    List<String> ratings = new ArrayList<>();
-    byRating.forEach((r, pairs) -> ratings.add(r.word() + ": " + String.join(", ", pairs) + "."));
-    Chapter counts = Chapter.of("answer").words(counts());
+    Chapter counts = Chapter.of("answer").words(words().counts());
     return new Answer(
         List.of(counts, Chapter.of("pairs", "Pairs").table(table)),
-        List.of(counts.words(ratings), rest("--full also shows which check decides each.")));
+        List.of(
+            counts.words(words().byRating()), rest("--full also shows which check decides each.")));
+  }
+
+  private PairsWords words() {
+    return new PairsWords(list);
   }
 
   private static Chapter rest(String words) {
@@ -46,7 +41,7 @@ public record PairsText(PairList list) {
   /** The matrix. */
   public Answer matrix() {
     PairMatrix m = list.matrix();
-    Chapter counts = Chapter.of("answer").words(counts());
+    Chapter counts = Chapter.of("answer").words(words().counts());
     if (m.steels().size() > MOST_COLUMNS) {
       return Answer.of(
           List.of(counts.words("Too many steels for a matrix on a terminal: ask for --csv.")));
@@ -68,7 +63,7 @@ public record PairsText(PairList list) {
         List.of(
             counts,
             Chapter.of("matrix").with(new Part.Lines(lines)),
-            Chapter.of("key").words(key()));
+            Chapter.of("key").words(words().key()));
     return lines.size() <= MOST_LINES
         ? Answer.of(all)
         : new Answer(
@@ -81,32 +76,6 @@ public record PairsText(PairList list) {
 
   private static String cut(String name, int width) {
     return name.length() <= width ? name : name.substring(0, width - 1) + "~";
-  }
-
-  private String counts() {
-    return "%d %s: %d fit, %d to watch, %d clash."
-        .formatted(
-            list.pairs().size(),
-            list.pairs().size() == 1 ? "pair" : "pairs",
-            count(Rating.FITS),
-            count(Rating.WATCH),
-            count(Rating.CLASH));
-  }
-
-  private long count(Rating rating) {
-    return list.pairs().stream().filter(r -> r.rating() == rating).count();
-  }
-
-  /** What the letters mean, of those that stand in the matrix. */
-  private String key() {
-    List<String> said = new ArrayList<>();
-    list.matrix()
-        .letters()
-        .forEach((letter, titles) -> said.add(letter + " " + String.join(" or ", titles)));
-    return "A row's steels stand above it in the same order: read across to a letter and down to the"
-        + " backslash below it. A point fits, a small letter is to be watched, a capital clashes, by "
-        + String.join(", ", said)
-        + ".";
   }
 
   /** One line a pair, with a header. */

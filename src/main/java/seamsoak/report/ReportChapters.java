@@ -5,6 +5,8 @@ import java.util.stream.Stream;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.trace.Trace;
 import seamsoak.words.Glossary;
+import seamsoak.words.PairAnswerWords;
+import seamsoak.words.SourceWords;
 
 /**
  * What follows the shop card in a report.
@@ -35,7 +37,8 @@ record ReportChapters(
     Chapter chapter = Chapter.of("pairing", "The pairing");
     for (PairAdvice pair : pairs) {
       PairText text = new PairText(pair, billet.units());
-      chapter = chapter.head(text.answer()).items(text.remedies()).table(text.table());
+      String answer = new PairAnswerWords(pair, billet.units()).says();
+      chapter = chapter.head(answer).items(text.remedies()).table(text.table());
     }
     return chapter;
   }
@@ -48,12 +51,8 @@ record ReportChapters(
                     new Part.Term("program", List.of(colophon.program())),
                     new Part.Term("tables", List.of(colophon.data())),
                     new Part.Term("command", List.of(colophon.command()))))
-            .words(
-                "Carbon is followed through the whole history by one calculation: from its activity"
-                    + " in each steel, across seams, layers and faces, heat by heat. The band holds"
-                    + " eight of ten cases tried. Temperatures below are in C, contents in"
-                    + " wt%.");
-    List<String> left = SourcesText.exceeded(trace);
+            .words(SourceWords.METHOD);
+    List<String> left = SourceWords.exceeded(trace);
     chapter =
         left.isEmpty()
             ? chapter.words("No formula was used outside its range.")

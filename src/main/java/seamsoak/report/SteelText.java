@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import seamsoak.single.SteelReport;
 import seamsoak.single.SteelReport.AtTemperature;
@@ -19,6 +18,7 @@ import seamsoak.single.SteelReport.Quantity;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
+import seamsoak.words.SteelWords;
 
 /** One steel, or all of them, in words. */
 public record SteelText(UnitSystem units) {
@@ -73,32 +73,17 @@ public record SteelText(UnitSystem units) {
                         + " the speed of carbon, and sources.")));
   }
 
-  private static Chapter answer(SteelReport r) {
-    String analysis =
-        r.analysisPct().entrySet().stream()
-            .map(e -> e.getKey() + " " + trimmed(e.getValue()))
-            .collect(Collectors.joining(", "));
-    return Chapter.of("answer")
-        .words(r.designation() + ", " + r.category() + ": " + analysis + " wt%, the rest iron.")
-        .words(
-            r.aliases().isEmpty() ? "" : "Also known as " + String.join(", ", r.aliases()) + ".");
+  private Chapter answer(SteelReport r) {
+    SteelWords words = new SteelWords(r, units);
+    return Chapter.of("answer").words(words.analysis()).words(words.aliases());
   }
 
   private Chapter temperatures(SteelReport r) {
+    SteelWords words = new SteelWords(r, units);
     return Chapter.of("temperatures", "Temperatures")
         .table(limits(r))
-        .words(
-            r.msC().isEmpty()
-                ? ""
-                : "Ms is for %s %% carbon dissolved at %s."
-                    .formatted(
-                        Amounts.percent(r.dissolvedCarbonPct()),
-                        new Amounts(units).heat(r.hardenC())))
-        .words(
-            r.unknown().values().stream()
-                .distinct()
-                .map(why -> "Unknown (" + names(r, why) + "): " + why + ".")
-                .toList());
+        .words(words.martensite())
+        .words(words.unknown());
   }
 
   private Chapter ranges(SteelReport r) {
@@ -109,14 +94,6 @@ public record SteelText(UnitSystem units) {
                 .heat("from", e -> e.getValue().lowC())
                 .heat("to", e -> e.getValue().highC())
                 .captioned(""));
-  }
-
-  private static String names(SteelReport r, String why) {
-    Map<String, String> known = Map.of("ac1C", "Ac1", "ac3OrAccmC", r.upper(), "msC", "Ms");
-    return r.unknown().entrySet().stream()
-        .filter(e -> e.getValue().equals(why))
-        .map(e -> known.getOrDefault(e.getKey(), e.getKey()))
-        .collect(Collectors.joining(", "));
   }
 
   private Table limits(SteelReport r) {
@@ -189,9 +166,5 @@ public record SteelText(UnitSystem units) {
     List<String> all = new ArrayList<>();
     keys.forEach(k -> citation.apply(k).ifPresent(c -> all.add(k + ": " + c)));
     return all;
-  }
-
-  private static String trimmed(double value) {
-    return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,7 +1,11 @@
 package seamsoak.words;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairSetting;
+import seamsoak.pairing.Rating;
 import seamsoak.pairing.Remedy;
 import seamsoak.steel.Deviation;
 import seamsoak.unit.UnitSystem;
@@ -12,8 +16,38 @@ import seamsoak.unit.UnitSystem;
  * @param units that are shown
  */
 public record RemedyWords(UnitSystem units) {
+  /** What would make a pair work, a sentence each, and which grade would. */
+  public List<String> all(PairAdvice advice) {
+    List<String> all = new ArrayList<>();
+    for (Remedy r : advice.remedies()) {
+      all.add(
+          "%s: %s %s the better for it; the pair is then %s."
+              .formatted(
+                  change(r, advice),
+                  r.better().stream().distinct().collect(Collectors.joining(", ")),
+                  r.better().size() == 1 ? "is" : "are",
+                  r.rating() == Rating.FITS ? "one that fits" : "rated " + r.rating().word()));
+    }
+    List<String> near = advice.insteadOfSecond().stream().map(PairAdvice.Near::id).toList();
+    all.add(
+        near.isEmpty()
+            ? "No grade of the table fits with "
+                + advice.first()
+                + ", not in a closed stack either."
+            : "Another grade: of those that fit with %s %s, nearest to %s by analysis %s %s."
+                .formatted(
+                    advice.first(),
+                    advice.insteadOfSecond().get(0).closedStack()
+                        ? "in a closed stack, and none does in the open"
+                        : "as they are",
+                    advice.second(),
+                    near.size() == 1 ? "is" : "are",
+                    String.join(", ", near)));
+    return all;
+  }
+
   /** What to do. */
-  public String change(Remedy remedy, PairAdvice advice) {
+  String change(Remedy remedy, PairAdvice advice) {
     Amounts amounts = new Amounts(units);
     PairSetting then = remedy.setting();
     return switch (remedy.change()) {

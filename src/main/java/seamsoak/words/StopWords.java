@@ -9,6 +9,9 @@ import seamsoak.unit.UnitSystem;
 
 /** Why a step must not be done as planned, and what to do instead. */
 public record StopWords(UnitSystem units) {
+  /** Below them, before the answer itself. */
+  public static final String OTHERWISE = "But for that, what follows would hold.";
+
   private static final Sayings<StopWords, Danger, String> ALL =
       new Sayings<StopWords, Danger, String>(Danger.class)
           .of(Danger.CoatedJacket.class, StopWords::of)

@@ -1,0 +1,94 @@
+package seamsoak.words;
+
+import seamsoak.single.Decarburization;
+import seamsoak.single.HeatRemark;
+import seamsoak.single.Migration;
+import seamsoak.unit.UnitSystem;
+
+/** One heat: carbon across a seam, the skin it leaves, what else to know of it. */
+public record SingleWords(UnitSystem units) {
+  /** Too little carbon to speak of, wt%. */
+  private static final double LEAST_PCT = 0.005;
+
+  private Amounts amounts() {
+    return new Amounts(units);
+  }
+
+  /** Where the carbon of two layers has gone. */
+  public String moved(Migration migration) {
+    Migration.Layer a = migration.first();
+    Migration.Layer b = migration.second();
+    boolean toSecond = a.meanCarbonPct() < a.startCarbonPct();
+    Migration.Layer giver = toSecond ? a : b;
+    Migration.Layer taker = toSecond ? b : a;
+    return after(migration.minutes(), migration.temperatureC())
+        + (giver.startCarbonPct() - giver.meanCarbonPct() < LEAST_PCT
+            ? " hardly any carbon has moved."
+            : " %s goes from %s to %s %% carbon and %s from %s to %s %%, each the mean of its layer."
+                .formatted(
+                    giver.steel(),
+                    Amounts.percent(giver.startCarbonPct()),
+                    Amounts.percent(giver.meanCarbonPct()),
+                    taker.steel(),
+                    Amounts.percent(taker.startCarbonPct()),
+                    Amounts.percent(taker.meanCarbonPct())));
+  }
+
+  private String after(double minutes, double celsius) {
+    return "After " + amounts().stated(minutes) + " at " + amounts().heat(celsius);
+  }
+
+  /** How long it would take to even out. */
+  public String even(Migration migration) {
+    return migration
+        .minutesToEven90()
+        .map(m -> "Nine tenths of the way to even takes " + amounts().time(m) + " at that heat.")
+        .orElse("The layers are even already, or take more than 1000 h at that heat to get there.");
+  }
+
+  /** What scale and the fire have taken. */
+  public String taken(Decarburization skin) {
+    return after(skin.minutes(), skin.temperatureC())
+        + (" with the face %s, scale has taken %s off %s and the skin below, with less than 90 %% of"
+                + " its carbon, is %s deep.")
+            .formatted(
+                skin.edge(),
+                amounts().millimetres(skin.metalLossMm()),
+                skin.steel(),
+                amounts().millimetres(skin.depthMm().to90Pct()));
+  }
+
+  /** What the face itself has left. */
+  public String face(Decarburization skin) {
+    return "Carbon at the face: %s %%, %s %% before; %s."
+        .formatted(
+            Amounts.percent(skin.surfaceCarbonPct()),
+            Amounts.percent(skin.startCarbonPct()),
+            skin.ferriteRimMm() > 0
+                ? "a rim of ferrite " + amounts().millimetres(skin.ferriteRimMm()) + " deep"
+                : "no rim of ferrite");
+  }
+
+  public String remark(HeatRemark r) {
+    return switch (r.what()) {
+      case MELTS -> above(r, "begins to melt");
+      case BURNS -> above(r, "burns");
+      case NO_AUSTENITE ->
+          r.steel()
+              + " holds no austenite at "
+              + amounts().heat(r.celsius())
+              + ", so it dissolves little carbon: the estimate is rough.";
+    };
+  }
+
+  private String above(HeatRemark r, String what) {
+    return r.steel()
+        + " "
+        + what
+        + " at about "
+        + amounts().heat(r.limitCelsius())
+        + ": "
+        + amounts().heat(r.celsius())
+        + " is above that.";
+  }
+}
