@@ -120,7 +120,8 @@ record Manifest(List<Entry> entries) {
     }
   }
 
-  private static String digest(byte[] content) {
+  /** SHA-256. */
+  static String digest(byte[] content) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
     } catch (NoSuchAlgorithmException e) {

@@ -72,6 +72,20 @@ final class PartFile {
     }
   }
 
+  /**
+   * For a file of the user's that is replaced: who may read and write it stays, where the system
+   * knows such rights. Told to stop meanwhile, the program leaves nothing beside it.
+   */
+  PartFile inPlaceOf(Path old) {
+    part.toFile().deleteOnExit();
+    try {
+      Files.setPosixFilePermissions(part, Files.getPosixFilePermissions(old));
+    } catch (UnsupportedOperationException | IOException e) {
+      // then it has those of any new file
+    }
+    return this;
+  }
+
   /** Puts it in its place. */
   void move() {
     try {
@@ -112,7 +126,12 @@ final class PartFile {
   private static boolean isBeingWritten(Path part, long pid) throws IOException {
     Optional<Instant> start =
         ProcessHandle.of(pid).flatMap(process -> process.info().startInstant());
-    Instant written = Files.getLastModifiedTime(part).toInstant();
+    Instant written;
+    try {
+      written = Files.getLastModifiedTime(part).toInstant();
+    } catch (NoSuchFileException e) {
+      return true; // and it is in its place by now
+    }
     return start.isPresent() && !start.get().isAfter(written.plus(CLOCKS_DIFFER));
   }
 

@@ -14,5 +14,9 @@
  * middle of the moves may leave files of two runs; the list of them ({@link Manifest}) has both by
  * then, and the next run puts it right. The list is also how files of other hands are told from
  * ours: by their bytes, so that one which somebody has changed is theirs.
+ *
+ * <p>{@link UserFile} is for what is the user's own and changed by the program: {@link JsonEditor}
+ * changes single values in its text, and a run that finds the file other than it was read writes
+ * nothing. Both know nothing of billets.
  */
 package seamsoak.data;
