@@ -31,6 +31,7 @@ class ArchitectureTest {
           "property.forging",
           "property.hardening",
           "property.section",
+          "property.etch",
           "property",
           "carbon",
           "billet",

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CoefficientTable;
 import seamsoak.property.critical.Criticals;
+import seamsoak.property.etch.Etching;
 import seamsoak.property.forging.Forging;
 import seamsoak.property.forging.Mechanics;
 import seamsoak.property.hardening.Hardening;
@@ -24,6 +25,7 @@ import seamsoak.steel.Element;
  * @param mechanics how steel grows, yields, welds and hardens
  * @param hardening hardness, hardenability, quenching, tempering
  * @param sections heating and cooling of sections
+ * @param etching what an etch makes of ferrite, pearlite and martensite
  */
 public record Correlations(
     Criticals critical,
@@ -31,7 +33,8 @@ public record Correlations(
     Forging forging,
     Mechanics mechanics,
     Hardening hardening,
-    SectionHeat sections) {
+    SectionHeat sections,
+    Etching etching) {
 
   /** The phases of one steel. */
   public PhaseLines lines(Composition steel) {
@@ -63,12 +66,15 @@ public record Correlations(
   public static Correlations load(DataFolder data) {
     CoefficientTable table = CoefficientTable.load(data);
     Hardening hardening = Hardening.load(data, table);
+    Phases phases = Phases.load(data, table);
+    Forging forging = Forging.load(data, table);
     return new Correlations(
         Criticals.load(data, table),
-        Phases.load(data, table),
-        Forging.load(data, table),
+        phases,
+        forging,
         Mechanics.of(table),
         hardening,
-        SectionHeat.of(table, hardening.criterion()));
+        SectionHeat.of(table, hardening.criterion()),
+        Etching.of(table, phases.austeniteDiffusivity(), forging.grainNumber()));
   }
 }

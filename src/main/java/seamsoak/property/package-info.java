@@ -27,9 +27,10 @@
  * <p>Choices of ours:
  *
  * <ul>
- *   <li><i>Above 0.60 %C</i> martensite rises to 67 HRC at 0.80 %, and austenite is taken off that
- *       by Vickers hardness. A cap at 65 to 66 HRC with austenite taken off as well came out 2 to 4
- *       HRC below handbook figures.
+ *   <li><i>Above 0.60 %C</i> martensite bends over to 67 HRC at 0.80 %, without a corner (one would
+ *       make what an etch tells of hardness jump), and austenite is taken off that by Vickers
+ *       hardness. A cap at 65 to 66 HRC with austenite taken off as well came out 2 to 4 HRC below
+ *       handbook figures.
  *   <li><i>How long a middle may take</i> from 800 to 500 C is told on the section's own way down:
  *       the time it takes, times the square of its margin over the margin of through hardening. The
  *       criterion's own time belongs to the curve of an ideally quenched bar; beside it a blade

@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CriticalTemperature;
+import seamsoak.property.etch.EtchReferences;
 import seamsoak.property.forging.AstmE112;
 import seamsoak.property.forging.MechanicsReferences;
 import seamsoak.property.forging.ScalingConstant;
@@ -37,6 +38,7 @@ public final class PropertyReferences {
     HardeningReferences.add(all, k);
     SectionReferences.add(all, k);
     MechanicsReferences.add(all, k);
+    EtchReferences.add(all, k);
     all.putAll(CarbonPropertyReferences.all(data));
     return all;
   }

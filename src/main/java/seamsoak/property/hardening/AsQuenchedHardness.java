@@ -16,7 +16,7 @@ import seamsoak.steel.Composition;
  * Hardness of hardened, untempered steel: martensite with some austenite left in it.
  *
  * <p>HV = (1 - f) HV(martensite) + f 250; martensite is that of {@link AstmA255Hardness} up to 0.60
- * %C, then rises straight to 67 HRC at 0.80 %C and stays there
+ * %C, then bends over without a corner to 67 HRC at 0.80 %C and stays there
  *
  * <p>f share of retained austenite; carbon is what is dissolved when quenched; HV and HRC by {@link
  * AstmE140}.
@@ -54,9 +54,13 @@ public final class AsQuenchedHardness extends PublishedFormula {
     if (dissolvedCarbonPct <= from) {
       return a255.martensiteHrc(dissolvedCarbonPct);
     }
-    double share = Math.min(1, (dissolvedCarbonPct - from) / (k.get("level from") - from));
+    double span = k.get("level from") - from;
+    double s = Math.min(1, (dissolvedCarbonPct - from) / span);
     double start = a255.martensiteHrc(from);
-    return start + share * (k.get("level") - start);
+    // a cubic: as steep as the polynomial at first, level at the end
+    return start
+        + s * s * (3 - 2 * s) * (k.get("level") - start)
+        + s * (1 - s) * (1 - s) * span * a255.martensiteSlope(from);
   }
 
   /** Whether a fast enough quench makes a steel with that much carbon hard at all. */

@@ -41,6 +41,15 @@ public final class AstmA255Hardness extends PublishedFormula {
     return polynomial(full, dissolvedCarbonPct);
   }
 
+  /** How fast that rises, HRC per wt%; within the range. */
+  double martensiteSlope(double dissolvedCarbonPct) {
+    double sum = 0;
+    for (int i = TERMS - 1; i >= 1; i--) {
+      sum = sum * dissolvedCarbonPct + i * full[i];
+    }
+    return sum;
+  }
+
   /** Hardness of half martensite, HRC. */
   public double halfMartensiteHrc(double dissolvedCarbonPct) {
     return polynomial(half, dissolvedCarbonPct);

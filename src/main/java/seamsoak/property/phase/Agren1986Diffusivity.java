@@ -23,6 +23,7 @@ import seamsoak.steel.Element;
  */
 public final class Agren1986Diffusivity extends PublishedFormula implements CarbonDiffusivity {
   private final Agren1986Mobility mobility;
+  private final double interaction = k.get("interaction");
 
   public Agren1986Diffusivity(Coefficients k) {
     super(
@@ -36,8 +37,12 @@ public final class Agren1986Diffusivity extends PublishedFormula implements Carb
 
   @Override
   public double squareMetresPerSecond(double kelvin, Composition steel) {
-    double y = CarbonDiffusivity.ratio(steel);
-    return mobility.squareMetresPerSecond(kelvin, y)
-        * (1 + y * (1 - y) * k.get("interaction") / kelvin);
+    return squareMetresPerSecond(kelvin, steel.carbon());
+  }
+
+  /** The same of iron with that much carbon, wt%. */
+  public double squareMetresPerSecond(double kelvin, double carbonPct) {
+    double y = CarbonDiffusivity.ratio(carbonPct);
+    return mobility.squareMetresPerSecond(kelvin, y) * (1 + y * (1 - y) * interaction / kelvin);
   }
 }

@@ -21,7 +21,11 @@ public interface CarbonDiffusivity extends Published {
 
   /** Carbon atoms per metal atom, all metal counted as iron, as plain iron-carbon fits have it. */
   static double ratio(Composition steel) {
-    double carbon = steel.carbon() / Element.C.mass();
-    return carbon / ((100 - steel.carbon()) / Element.IRON_MASS);
+    return ratio(steel.carbon());
+  }
+
+  /** The same of so much carbon, wt%. */
+  static double ratio(double carbonPct) {
+    return carbonPct / Element.C.mass() / ((100 - carbonPct) / Element.IRON_MASS);
   }
 }

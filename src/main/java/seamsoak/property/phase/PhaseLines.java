@@ -106,6 +106,31 @@ public final class PhaseLines {
     return Math.max(ac3Celsius(carbonPct), accmCelsius(carbonPct));
   }
 
+  /** Carbon of the eutectoid, where the lines of ferrite and cementite cross, wt%. */
+  public double eutectoidPct() {
+    return crossingPct;
+  }
+
+  /** Temperature below which ferrite can form at that much carbon, degC, above A1 or below it. */
+  public double ferriteBelowCelsius(double carbonPct) {
+    return a3Celsius(carbonPct);
+  }
+
+  /** Carbon on the line of ferrite, run on below the eutectoid's temperature too, wt%. */
+  public double ferriteLinePct(double celsius) {
+    return lines.a3CarbonPct(celsius, a3Shift);
+  }
+
+  /** What alloying adds to the line of ferrite, K. */
+  public double a3ShiftCelsius() {
+    return a3Shift;
+  }
+
+  /** What alloying adds to the line of cementite at that much carbon, K. */
+  public double accmShiftCelsius(double carbonPct) {
+    return accmShift + accmShiftPerCarbon * carbonPct;
+  }
+
   /** Carbon of austenite beside ferrite, wt%; 0 where there is no ferrite. Meant above A1. */
   public double austeniteBesideFerritePct(double celsius) {
     return alwaysAustenite ? 0 : Math.min(crossingPct, lines.a3CarbonPct(celsius, a3Shift));
@@ -121,7 +146,7 @@ public final class PhaseLines {
   }
 
   private double shiftedAccm(double carbonPct) {
-    return lines.accmCelsius(carbonPct) + accmShift + accmShiftPerCarbon * carbonPct;
+    return lines.accmCelsius(carbonPct) + accmShiftCelsius(carbonPct);
   }
 
   /** The analysis these lines are for. */

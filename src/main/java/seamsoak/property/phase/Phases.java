@@ -11,6 +11,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param ironCarbon phase lines of plain iron and carbon
  * @param activity parameters of carbon in austenite
  * @param mobility of carbon in austenite
+ * @param austeniteDiffusivity of carbon in austenite
  * @param austeniteDiffusivities all that give it in austenite, the one in use first
  * @param ferriteActivity of carbon in ferrite
  * @param ferriteDiffusivity of carbon in ferrite
@@ -21,6 +22,7 @@ public record Phases(
     FeCLines ironCarbon,
     ActivityParameters activity,
     Agren1986Mobility mobility,
+    Agren1986Diffusivity austeniteDiffusivity,
     List<CarbonDiffusivity> austeniteDiffusivities,
     GustafsonFerrite ferriteActivity,
     Agren1982Ferrite ferriteDiffusivity,
@@ -29,6 +31,7 @@ public record Phases(
 
   public static Phases load(DataFolder data, CoefficientTable table) {
     Agren1982Ferrite ferrite = new Agren1982Ferrite(table.of("agren1982-ferrite"));
+    Agren1986Diffusivity austenite = new Agren1986Diffusivity(table.of("agren1986-mobility"));
     Stream<CarbonDiffusivity> constantInAustenite =
         Stream.of(
                 "callister-austenite",
@@ -44,9 +47,10 @@ public record Phases(
         new FeCLines(table.of("fe-c-a3"), table.of("fe-c-accm")),
         ActivityParameters.load(data),
         Agren1986Mobility.of(table.of("agren1986-mobility")),
+        austenite,
         Stream.concat(
                 Stream.of(
-                    new Agren1986Diffusivity(table.of("agren1986-mobility")),
+                    austenite,
                     new Tibbetts1980Diffusivity(table.of("tibbetts1980")),
                     new LeeMatlockVanTyne2011Diffusivity(table.of("lee-matlock-van-tyne2011")),
                     new SlyckeEricsson1981Diffusivity(table.of("slycke-ericsson1981")),

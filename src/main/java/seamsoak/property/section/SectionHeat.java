@@ -56,6 +56,14 @@ public record SectionHeat(
   }
 
   /**
+   * Cooling in still air of a section that stays austenite, until the core reaches a temperature
+   * above the air's: what leads to the start of ferrite and pearlite.
+   */
+  public SectionCurve austeniteInAir(Section section, double fromKelvin, double untilCoreKelvin) {
+    return austenite.run(section, fromKelvin, airCooling.air(), untilCoreKelvin, LONGEST_SECONDS);
+  }
+
+  /**
    * Quench until the core reaches a temperature above that of the bath. In baths and between plates
    * the steel is taken to stay austenite, in air and in vermiculite to change to pearlite.
    *

@@ -1,0 +1,67 @@
+package seamsoak.property.etch;
+
+import seamsoak.property.correlation.CoefficientTable;
+import seamsoak.property.forging.AstmE112;
+import seamsoak.property.phase.Agren1986Diffusivity;
+import seamsoak.property.phase.PhaseLines;
+import seamsoak.unit.Temperature;
+
+/**
+ * What is known of what an etch shows, read once.
+ *
+ * @param pearlite when it starts
+ * @param ferrite when it starts
+ * @param extendedAccm carbon from which pearlite can start
+ * @param extendedA3 carbon beside ferrite that grows
+ * @param whiteness what the etch makes of the structure
+ * @param carbonInAustenite how fast it moves there
+ * @param grainNumber grain size numbers and lengths
+ */
+public record Etching(
+    LiNiebuhr1998Start pearlite,
+    LiNiebuhr1998Start ferrite,
+    ExtendedLine extendedAccm,
+    ExtendedLine extendedA3,
+    Whiteness whiteness,
+    Agren1986Diffusivity carbonInAustenite,
+    AstmE112 grainNumber) {
+  private static final double EXTENDED_BELOW = 727;
+  private static final int ROUNDS = 4;
+
+  public static Etching of(
+      CoefficientTable table, Agren1986Diffusivity carbonInAustenite, AstmE112 grainNumber) {
+    return new Etching(
+        new LiNiebuhr1998Start(table.of("li-niebuhr1998-pearlite"), "start of pearlite"),
+        new LiNiebuhr1998Start(table.of("li-niebuhr1998-ferrite"), "start of ferrite"),
+        new ExtendedLine(table.of("extended-accm"), "carbon beside cementite below A1", "4e-5 wt%"),
+        new ExtendedLine(table.of("extended-a3"), "carbon beside ferrite below A1", "3e-4 wt%"),
+        new Whiteness(table.of("whiteness")),
+        carbonInAustenite,
+        grainNumber);
+  }
+
+  /** The free ferrite that a cooling leaves in a steel. */
+  public FreeFerrite ferrite(PhaseLines steel, Descent descent, double grainNumber) {
+    return new FreeFerrite(this, steel, steel.a1Celsius(), descent, grainNumber);
+  }
+
+  /** Carbon of a steel's austenite from which pearlite can start, wt%. */
+  double besideCementitePct(PhaseLines steel, double celsius) {
+    double carbon = extendedAccm.percent(celsius);
+    for (int i = 0; i < ROUNDS; i++) {
+      carbon = extendedAccm.percent(celsius - steel.accmShiftCelsius(carbon));
+    }
+    return carbon;
+  }
+
+  /** Carbon of a steel's austenite beside ferrite, wt%. */
+  double besideFerritePct(PhaseLines steel, double celsius) {
+    double plain = celsius - steel.a3ShiftCelsius();
+    return plain > EXTENDED_BELOW ? steel.ferriteLinePct(celsius) : extendedA3.percent(plain);
+  }
+
+  /** Of carbon in austenite of iron with so much of it, m2/s. */
+  double diffusivity(double carbonPct, double celsius) {
+    return carbonInAustenite.squareMetresPerSecond(celsius + Temperature.ZERO_CELSIUS, carbonPct);
+  }
+}

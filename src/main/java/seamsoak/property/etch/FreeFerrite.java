@@ -1,0 +1,190 @@
+package seamsoak.property.etch;
+
+import seamsoak.property.phase.PhaseLines;
+
+/**
+ * The free ferrite that a cooling leaves in one steel, by the carbon that is there. What does not
+ * depend on the layer that it lies in is worked out once.
+ */
+public final class FreeFerrite {
+  /** Carbon that ferrite holds, wt%. */
+  static final double IN_FERRITE_PCT = 0.02;
+
+  /** Carbon beyond which pearlite starts no later, wt%. */
+  private static final double MOST_FOR_PEARLITE_PCT = 0.8;
+
+  private static final double STEP_PCT = 0.005;
+
+  private final Etching laws;
+  private final PhaseLines lines;
+  private final Descent descent;
+  private final double grainNumber;
+  private final double eutectoidPct;
+
+  /** By degree passed, what drives pearlite summed up. */
+  private final double[] pearlite;
+
+  /** By carbon and degree, the growth of ferrite that started late, and early, squared, m2. */
+  private final double[][] late;
+
+  private final double[][] early;
+
+  FreeFerrite(
+      Etching laws, PhaseLines lines, double a1Celsius, Descent descent, double grainNumber) {
+    this.laws = laws;
+    this.lines = lines;
+    this.descent = descent;
+    this.grainNumber = grainNumber;
+    this.eutectoidPct = lines.alwaysAustenite() ? 0 : lines.eutectoidPct();
+    this.pearlite = new double[descent.seconds().length + 1];
+    for (int i = 0; i + 1 < pearlite.length; i++) {
+      double celsius = Descent.middle(i);
+      pearlite[i + 1] =
+          pearlite[i] + descent.seconds()[i] * laws.pearlite().drive(a1Celsius - celsius, celsius);
+    }
+    int carbons = 1 + (int) Math.ceil(Math.max(STEP_PCT, eutectoidPct) / STEP_PCT);
+    this.late = new double[carbons][];
+    this.early = new double[carbons][];
+    grow();
+  }
+
+  private void grow() {
+    int n = descent.seconds().length;
+    double[] lateDrive = new double[n];
+    double[] earlyDrive = new double[n];
+    double[] beside = new double[n];
+    for (int i = 0; i < n; i++) {
+      double celsius = Descent.middle(i);
+      lateDrive[i] = laws.ferrite().drive(1, celsius);
+      earlyDrive[i] = laws.ferrite().earlyDrive(1, celsius);
+      beside[i] = laws.besideFerritePct(lines, celsius);
+    }
+    for (int k = 0; k < late.length; k++) {
+      double carbon = carbon(k);
+      double a3 = lines.ferriteBelowCelsius(carbon);
+      double needed = laws.ferrite().needed(lines.steel(), carbon, grainNumber);
+      double[] speed = speeds(carbon, beside);
+      late[k] = grown(a3, needed, lateDrive, speed);
+      early[k] = grown(a3, needed, earlyDrive, speed);
+    }
+  }
+
+  /** Carbon of a line of the tables, none of which is that of ferrite itself, wt%. */
+  private static double carbon(int k) {
+    return IN_FERRITE_PCT + (k + 1) * STEP_PCT;
+  }
+
+  /** By degree, D times the square of what drives growth, m2/s: parabolic, planar. */
+  private double[] speeds(double carbonPct, double[] beside) {
+    double[] speed = new double[beside.length];
+    for (int i = 0; i < speed.length; i++) {
+      double over = beside[i] - carbonPct;
+      if (over > 0) {
+        double between = 0.5 * (beside[i] + carbonPct);
+        speed[i] =
+            laws.diffusivity(between, Descent.middle(i))
+                * over
+                * over
+                / ((beside[i] - IN_FERRITE_PCT) * (carbonPct - IN_FERRITE_PCT));
+      }
+    }
+    return speed;
+  }
+
+  private double[] grown(double a3, double needed, double[] drive, double[] speed) {
+    double[] grown = new double[speed.length + 1];
+    double sum = 0;
+    for (int i = 0; i < speed.length; i++) {
+      double seconds = descent.seconds()[i];
+      double below = Math.max(0, a3 - Descent.middle(i));
+      double more = seconds * below * below * below * drive[i];
+      // of the degree in which it starts, what is left of it
+      double part = sum >= needed ? 1 : Math.max(0, 1 - (needed - sum) / Math.max(more, 1e-300));
+      sum += more;
+      grown[i + 1] = grown[i] + part * seconds * speed[i];
+    }
+    return grown;
+  }
+
+  /** Where pearlite starts with that much carbon, C; the lowest there is where it does not. */
+  public double pearliteCelsius(double carbonPct) {
+    return Descent.HIGHEST - pearliteDegree(carbonPct);
+  }
+
+  private double pearliteDegree(double carbonPct) {
+    double needed = laws.pearlite().needed(lines.steel(), carbonPct, grainNumber);
+    int low = 0;
+    int high = pearlite.length - 1;
+    if (pearlite[high] <= needed) {
+      return high;
+    }
+    while (high - low > 1) {
+      int middle = (low + high) / 2;
+      if (pearlite[middle] <= needed) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low + (needed - pearlite[low]) / (pearlite[high] - pearlite[low]);
+  }
+
+  /** Shares by carbon in a layer. */
+  public interface Shares {
+    /** The share of ferrite where there is that much carbon, 0 to 1. */
+    Band at(double carbonPct);
+  }
+
+  /**
+   * The shares of ferrite in and beside a layer.
+   *
+   * @param layerCarbonPct carbon of the layer far from any seam
+   */
+  public Shares beside(double layerCarbonPct) {
+    if (lines.alwaysAustenite()) {
+      return c -> Band.of(0);
+    }
+    double enriched = Math.max(eutectoidPct, layerCarbonPct);
+    double degree = pearliteDegree(Math.min(MOST_FOR_PEARLITE_PCT, enriched));
+    double most = laws.besideCementitePct(lines, Descent.HIGHEST - degree);
+    return c -> {
+      double left = left(c);
+      double room = share(eutectoidPct, c);
+      return new Band(
+          Math.max(left, Math.min(room, grown(late, c, degree))),
+          Math.max(left, share(most, c)),
+          Math.max(left, Math.min(room, grown(early, c, degree))));
+    };
+  }
+
+  /** Undissolved in the heat that it came from. */
+  private double left(double carbonPct) {
+    return descent.fromCelsius() >= lines.a1Celsius()
+        ? share(lines.austeniteBesideFerritePct(descent.fromCelsius()), carbonPct)
+        : 0;
+  }
+
+  /** The lever: ferrite beside austenite of that carbon. */
+  static double share(double austenitePct, double carbonPct) {
+    return carbonPct >= austenitePct
+        ? 0
+        : Math.min(1, (austenitePct - carbonPct) / (austenitePct - IN_FERRITE_PCT));
+  }
+
+  private double grown(double[][] table, double carbonPct, double degree) {
+    double line = (carbonPct - carbon(0)) / STEP_PCT;
+    if (line > table.length - 1) {
+      return 0; // beyond the eutectoid
+    }
+    int k = (int) Math.max(0, Math.min(table.length - 2, line));
+    double part = Math.max(0, line - k);
+    return (1 - part) * grown(table[k], degree) + part * grown(table[k + 1], degree);
+  }
+
+  /** Thickness of ferrite on both sides of all grain boundaries, per volume. */
+  private double grown(double[] squares, double degree) {
+    int i = (int) Math.min(squares.length - 2, degree);
+    double square = squares[i] + (degree - i) * (squares[i + 1] - squares[i]);
+    return 4 / laws.grainNumber().interceptMetres(grainNumber) * Math.sqrt(square);
+  }
+}
