@@ -14,7 +14,7 @@ import seamsoak.unit.Length;
 /** Draws a {@link FadingFigure}: contrast above, width of the line below, steps across. */
 final class FadingDrawing implements Drawing {
   private static final double LEFT = 66;
-  private static final double RIGHT = 258;
+  private static final double RIGHT = 314;
   private static final double ROW = 15;
   private static final double LEAST_WIDEST_MM = 0.2;
 
@@ -118,7 +118,7 @@ final class FadingDrawing implements Drawing {
       if (last.isPresent()) {
         String end = Double.isNaN(at[at.length - 1]) ? "last seen " : "at the end ";
         Block block =
-            Block.of(set.name(), RIGHT - 130, 1, Ink.NAME.in(style.color()))
+            Block.of(set.name(), RIGHT - 130, 2, Ink.NAME.in(style.color()))
                 .and(end + said.apply(last.getAsDouble()), RIGHT - 130, 2, Ink.NOTE);
         double y = frame.y(last.getAsDouble());
         sides.add(new SideLabels.Side(y, block, style.color(), style));

@@ -47,7 +47,7 @@ record FadingFigures(Advice advice, UnitSystem units) {
             .map(
                 set ->
                     new FadingFigure.Trail(
-                        SeamWords.name(set.made()),
+                        SeamWords.says(set.made()),
                         lines.stream().map(l -> state(set, l)).toList()))
             .toList();
     return Optional.of(

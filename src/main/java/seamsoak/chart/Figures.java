@@ -189,7 +189,7 @@ public final class Figures {
     SeamProfile.AtStage after = seam.stages().get(seam.stages().size() - 1);
     return new SeamFigure(
         "seam",
-        "Carbon across the seams: " + SeamWords.name(seam.seams()),
+        "Carbon across the seams: " + SeamWords.says(seam.seams()),
         String.format(
             Locale.ROOT,
             "Contrast %.2f before, %.2f at the end; a line shows from 1",

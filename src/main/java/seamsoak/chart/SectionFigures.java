@@ -9,9 +9,11 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Size;
 import seamsoak.billet.Step;
 import seamsoak.billet.Turn;
+import seamsoak.carbon.SeamName;
 import seamsoak.plan.Advice;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SeamWords;
 
 /** Draws the billet's section after each step; so many to a drawing as a page holds. */
 record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
@@ -60,13 +62,15 @@ record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
   private List<SectionFigure.SeamsOf> sets() {
     List<SectionFigure.SeamsOf> sets = new ArrayList<>();
     if (!Pattern.of(billet.stack()).seams().isEmpty()) {
-      sets.add(new SectionFigure.SeamsOf(0, "like layers"));
+      sets.add(new SectionFigure.SeamsOf(0, "seams of like layers"));
     }
     for (Step step : billet.steps()) {
       if (step instanceof Step.Restack || step instanceof Step.Tile) {
-        int number = step.mark().number();
-        String what = step instanceof Step.Tile ? "tiles " : "restack ";
-        sets.add(new SectionFigure.SeamsOf(number, what + number));
+        SeamName made =
+            new SeamName(
+                step instanceof Step.Tile ? SeamName.Kind.TILES : SeamName.Kind.RESTACK,
+                step.mark().number());
+        sets.add(new SectionFigure.SeamsOf(made.step(), SeamWords.says(made)));
       }
     }
     return sets;

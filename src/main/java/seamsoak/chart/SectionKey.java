@@ -54,7 +54,7 @@ record SectionKey(UnitSystem units, double scale, List<Swatch> swatches, double 
       add(all, "jacket", new Ink.Style(JACKET, null));
     }
     for (int i = 0; i < figure.seams().size(); i++) {
-      add(all, "seams of " + figure.seams().get(i).name(), seam(i));
+      add(all, figure.seams().get(i).name(), seam(i));
     }
     return new SectionKey(figure.units(), scale, all, all.get(all.size() - 1).y() + 48);
   }

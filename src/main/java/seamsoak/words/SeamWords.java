@@ -45,15 +45,6 @@ public final class SeamWords {
     return first + (first.contains(",") ? ", cross " : " cross ") + says(c.second());
   }
 
-  /** All that one step made, such as {@code restack 4}, where there is little room. */
-  public static String name(SeamName made) {
-    return switch (made.kind()) {
-      case LAYERS -> "layers";
-      case RESTACK -> "restack " + made.step();
-      case TILES -> "tile " + made.step();
-    };
-  }
-
   public static String moment(SeamProfile.Moment moment) {
     return switch (moment) {
       case BEFORE -> "before";

@@ -210,7 +210,8 @@ final class Samples {
         units,
         steps,
         5,
-        List.of(faded("restack 4", 12, 0, 4), faded("tile 9", 12, 4, 2.5)));
+        List.of(
+            faded("restack joints (step 4)", 12, 0, 4), faded("tile joints (step 9)", 12, 4, 2.5)));
   }
 
   private static FadingFigure.Trail faded(String name, int steps, int made, double contrast) {
@@ -271,7 +272,9 @@ final class Samples {
                     new SectionFigure.View(
                         "cut lengthwise", 40, 10, 0, 1, true, tiles.side(0.040, 0.008))))),
         List.of("80CrV2", "75Ni8"),
-        List.of(new SectionFigure.SeamsOf(1, "restack 1"), new SectionFigure.SeamsOf(3, "tiles 3")),
+        List.of(
+            new SectionFigure.SeamsOf(1, "restack joints (step 1)"),
+            new SectionFigure.SeamsOf(3, "tile joints (step 3)")),
         40);
   }
 

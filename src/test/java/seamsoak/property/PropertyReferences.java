@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CriticalTemperature;
@@ -107,10 +106,16 @@ public final class PropertyReferences {
 
   private static void heat(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
     En1993Steel steel = k.sections().steel();
-    all.put("specific-heat", in -> steel.specificHeat(in.get("celsius")));
+    all.put(
+        "specific-heat",
+        in ->
+            (steel.heatContent(in.get("celsius") + 1e-4) - steel.heatContent(in.get("celsius")))
+                / 1e-4);
     all.put("conductivity", in -> steel.conductivity(in.get("celsius")));
     all.put("elongation", in -> 1e3 * steel.elongation(in.get("celsius")));
-    all.put("enthalpy", in -> integral(steel::specificHeat, in.get("from"), in.get("to")) / 1000);
+    all.put(
+        "enthalpy",
+        in -> (steel.heatContent(in.get("to")) - steel.heatContent(in.get("from"))) / 1000);
   }
 
   private static double kelvin(Inputs in) {
@@ -119,15 +124,5 @@ public final class PropertyReferences {
 
   private static double seconds(Inputs in) {
     return 60 * in.get("minutes");
-  }
-
-  /** Midpoints every 0.01, fine enough for the peak of the specific heat. */
-  private static double integral(DoubleUnaryOperator f, double from, double to) {
-    int steps = (int) Math.round((to - from) * 100);
-    double sum = 0;
-    for (int i = 0; i < steps; i++) {
-      sum += f.applyAsDouble(from + (i + 0.5) * (to - from) / steps);
-    }
-    return sum * (to - from) / steps;
   }
 }

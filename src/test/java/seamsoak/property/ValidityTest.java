@@ -67,7 +67,6 @@ class ValidityTest {
             k.hardening().idealDiameter().correlation(),
             k.hardening().vanadium().correlation(),
             k.hardening().parameter().correlation(),
-            k.hardening().ramp().correlation(),
             k.hardening().magnet().correlation(),
             k.hardening().conversion().correlation(),
             k.hardening().criterion().correlation(),
@@ -147,7 +146,6 @@ class ValidityTest {
     "narita1975-vanadium-carbide, vanadium and carbon in solution beside vanadium carbide,"
         + " temperature 750 1250",
     "hollomon-jaffe1945, tempering parameter, temperature 100 700",
-    "canale2008-ramp, tempering time of a climb, temperature 100 700",
     "van-bohemen2012-bs, Bs, C 0 1.5 low alloy",
     "steven-haynes1956-bs, Bs, C 0.1 0.55 low alloy",
     "li1998-bs, Bs, C 0 1 low alloy",

@@ -17,7 +17,6 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param depth hardness where the quench is nearly fast enough
  * @param quenchants what to quench in
  * @param parameter time and temperature of a temper in one number
- * @param ramp what a climb is worth in a temper
  * @param tempering tempering tables
  * @param magnet where the magnet lets go
  * @param window to harden from
@@ -34,7 +33,6 @@ public record Hardening(
     HardeningDepth depth,
     QuenchantTable quenchants,
     HollomonJaffe1945 parameter,
-    Canale2008Ramp ramp,
     TemperingTable tempering,
     MagnetRule magnet,
     HardeningWindow window) {
@@ -54,7 +52,6 @@ public record Hardening(
         new HardeningDepth(table.of("hardening-depth")),
         QuenchantTable.load(data),
         parameter,
-        new Canale2008Ramp(table.of("canale2008-ramp")),
         TemperingTable.load(data, parameter),
         new MagnetRule(table.of("magnet")),
         new HardeningWindow(table.of("hardening-range")));

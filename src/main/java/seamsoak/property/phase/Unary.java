@@ -6,8 +6,8 @@ import seamsoak.source.Standing;
 
 /**
  * Gibbs energies of the pure phases that cementite and ferrite are counted against, J/mol of
- * formula, T kelvin: bcc and fcc iron and graphite from A.T. Dinsdale, Calphad 15 (1991) 317, with
- * the magnetic term of Inden, Hillert and Jarl; cementite Fe3C from B. Hallstedt et al., Calphad 34
+ * formula, T kelvin: bcc iron and graphite from A.T. Dinsdale, Calphad 15 (1991) 317, with the
+ * magnetic term of Inden, Hillert and Jarl; cementite Fe3C from B. Hallstedt et al., Calphad 34
  * (2010) 129-133. Range 298 to 1811 K, here taken as 20 to 1538 C.
  */
 public final class Unary {
@@ -45,16 +45,6 @@ public final class Unary {
         - 5.8927e-8 * t * t * t
         + 77359 / t
         + magnetic(t, 1043, 2.22, 0.40);
-  }
-
-  /** Without its magnetic term, which is below 1 J above 700 C. */
-  public static double fccIron(double t) {
-    return -236.7
-        + 132.416 * t
-        - 24.6643 * t * Math.log(t)
-        - 3.75752e-3 * t * t
-        - 5.8927e-8 * t * t * t
-        + 77359 / t;
   }
 
   public static double cementite(double t) {

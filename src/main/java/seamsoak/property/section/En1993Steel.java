@@ -42,20 +42,6 @@ public final class En1993Steel extends PublishedFormula {
     return Arrays.stream(terms).mapToDouble(term -> k.get(piece + " " + term)).toArray();
   }
 
-  /** Specific heat, J/kg/K. */
-  public double specificHeat(double celsius) {
-    if (celsius < 600) {
-      return cubic[0] + celsius * (cubic[1] + celsius * (cubic[2] + celsius * cubic[3]));
-    }
-    if (celsius <= 735) {
-      return below735[0] + below735[1] / (below735[2] - celsius);
-    }
-    if (celsius <= 900) {
-      return below900[0] + below900[1] / (celsius - below900[2]);
-    }
-    return above900;
-  }
-
   /** Heat held above 0 C, J/kg: the integral of the specific heat. */
   public double heatContent(double celsius) {
     double cool = Math.min(celsius, 600);

@@ -142,7 +142,6 @@ public final class HardeningReferences {
     all.put(
         "hollomon-jaffe1945-celsius",
         in -> law.kelvin(law.parameter(kelvin(in), in.get("hours")), in.get("to")) - 273.15);
-    all.put("canale2008-ramp", in -> h.ramp().hours(kelvin(in), in.get("perHour")));
     for (TemperingSheet sheet : h.tempering().sheets()) {
       TemperingCurve curve = h.tempering().of(sheet.steel()).orElseThrow();
       all.put("tempering-" + sheet.steel(), in -> curve.hrc(kelvin(in), in.get("hours")).value());

@@ -45,7 +45,9 @@ public final class CarbonPropertyReferences {
 
   private void ironCarbon(Map<String, ToDoubleFunction<Inputs>> all) {
     all.put("iron-transition", in -> ironTurns(in.get("near")));
-    all.put("iron-fcc-less-bcc", in -> Unary.fccIron(kelvin(in)) - Unary.bccIron(kelvin(in)));
+    all.put(
+        "iron-fcc-less-bcc",
+        in -> IronCarbonEquilibria.fccIron(kelvin(in)) - Unary.bccIron(kelvin(in)));
     all.put("eutectoid-temperature", this::eutectoid);
     all.put("eutectoid-carbon", in -> feC.besideFerrite(eutectoid(in)));
     all.put("eutectoid-ferrite", in -> feC.ferriteBesideAustenite(eutectoid(in)));
@@ -65,7 +67,8 @@ public final class CarbonPropertyReferences {
 
   private double ironTurns(double near) {
     double from = near + ZERO_CELSIUS;
-    return Roots.between(t -> Unary.fccIron(t) - Unary.bccIron(t), from - 60, from + 60, 1e-9)
+    return Roots.between(
+            t -> IronCarbonEquilibria.fccIron(t) - Unary.bccIron(t), from - 60, from + 60, 1e-9)
         - ZERO_CELSIUS;
   }
 

@@ -72,9 +72,22 @@ final class IronCarbonEquilibria {
     return ferrite.ratioAt(t, austenite.at(t).lnActivity(y));
   }
 
+  /**
+   * Gibbs energy of fcc iron, Dinsdale (1991), J/mol; without its magnetic term, which is below 1 J
+   * above 700 C.
+   */
+  static double fccIron(double t) {
+    return -236.7
+        + 132.416 * t
+        - 24.6643 * t * Math.log(t)
+        - 3.75752e-3 * t * t
+        - 5.8927e-8 * t * t * t
+        + 77359 / t;
+  }
+
   private double ironInAustenite(double t, double y) {
     double interaction = -0.5 * austenite.at(t).c1() * R * t;
-    return Unary.fccIron(t) + R * t * Math.log(1 - y) + interaction * y * y;
+    return fccIron(t) + R * t * Math.log(1 - y) + interaction * y * y;
   }
 
   private double ironInFerrite(double t, double y) {
