@@ -3,11 +3,13 @@ package seamsoak.billet;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.unit.Percent;
+import seamsoak.unit.UnitSystem;
 
 /**
  * A billet file as written: the stack, what is done to it, and what is asked.
  *
  * @param name as stated, or the name of the file
+ * @param units that it is written in, if stated; its answers are shown in them
  * @param stack the pieces before the first weld
  * @param steps in their order, at least one
  * @param soak what is allowed for the soak
@@ -20,6 +22,7 @@ import seamsoak.unit.Percent;
  */
 public record Billet(
     String name,
+    Optional<UnitSystem> units,
     Stack stack,
     List<Step> steps,
     SoakWish soak,

@@ -10,6 +10,7 @@ import seamsoak.plan.Advice;
 import seamsoak.plan.PlanAdvisor;
 import seamsoak.safety.CautionTable;
 import seamsoak.state.Progress;
+import seamsoak.unit.UnitSystem;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
@@ -33,6 +34,11 @@ final class BilletFile {
       billet = BilletReader.read(file, text, root.steels());
     }
     return billet;
+  }
+
+  /** What its answers are told in. */
+  UnitSystem units(Root root) {
+    return root.unitsFor(read(root).units());
   }
 
   /** All of it. */

@@ -17,6 +17,7 @@ import seamsoak.billet.Exposure;
 import seamsoak.data.Fault;
 import seamsoak.data.Nearest;
 import seamsoak.unit.Length;
+import seamsoak.unit.Refused;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
@@ -170,8 +171,8 @@ final class OptionValues {
   private static <T> T quantity(String text, Function<String, T> parse) {
     try {
       return parse.apply(text);
-    } catch (IllegalArgumentException e) {
-      String hint = e.getMessage().contains("no unit") ? " (in quotes, or without the space)" : "";
+    } catch (Refused e) {
+      String hint = e.bare() ? " (in quotes, or without the space)" : "";
       throw new TypeConversionException(e.getMessage() + hint);
     }
   }

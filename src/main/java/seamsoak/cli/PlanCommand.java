@@ -54,16 +54,16 @@ final class PlanCommand extends Subcommand {
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
     List<PairAdvice> pairs = pairs(read, advice);
-    Answer answer = new BilletAnswer(advice, root.units()).plan();
+    Answer answer = new BilletAnswer(advice, billet.units(root)).plan();
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
-    for (Figure figure : new Figures(advice, root.units()).all(read)) {
+    for (Figure figure : new Figures(advice, billet.units(root)).all(read)) {
       figures.put(figure, charts.put(files, figure));
     }
     files.put(
         "report.html",
-        new HtmlReport(advice, root.units(), figures, pairs, rests, root.colophon()).bytes());
+        new HtmlReport(advice, billet.units(root), figures, pairs, rests, root.colophon()).bytes());
     if (advice.hardStops().isEmpty() && !advice.schedule().program().isEmpty()) {
-      files.put("kiln.csv", utf8(new ProgramText(advice, root.units()).csv()));
+      files.put("kiln.csv", utf8(new ProgramText(advice, billet.units(root)).csv()));
     }
     files.put("plan.txt", utf8(answer.full() + new SourcesText(trace).page()));
     files.put("advice.json", new byte[0]);

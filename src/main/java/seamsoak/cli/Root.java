@@ -57,8 +57,11 @@ final class Root implements Callable<Integer> {
       paramLabel = "us|metric|both",
       scope = ScopeType.INHERIT,
       completionCandidates = OptionValues.UnitNames.class,
-      description = "Units to show; both unless given. JSON is always metric.")
-  private UnitSystem units = UnitSystem.BOTH;
+      description = {
+        "Units to show; those of the billet unless given, both where it names none.",
+        "JSON is always metric."
+      })
+  private UnitSystem units;
 
   @Option(names = "--json", scope = ScopeType.INHERIT, description = "Answer with one JSON object.")
   private boolean json;
@@ -120,7 +123,12 @@ final class Root implements Callable<Integer> {
   }
 
   UnitSystem units() {
-    return units;
+    return unitsFor(Optional.empty());
+  }
+
+  /** Units for something that may be written in some of its own. */
+  UnitSystem unitsFor(Optional<UnitSystem> own) {
+    return units == null ? own.orElse(UnitSystem.BOTH) : units;
   }
 
   boolean json() {

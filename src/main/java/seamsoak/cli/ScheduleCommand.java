@@ -45,7 +45,7 @@ final class ScheduleCommand extends Subcommand {
     }
     Advice advice = billet.advice(root);
     if (program != null && advice.hardStops().isEmpty()) {
-      file(new ProgramText(advice, root.units()).csv()).write(Program.version());
+      file(new ProgramText(advice, billet.units(root)).csv()).write(Program.version());
     } else if (program != null) {
       root.err().println(program + " is not written: this billet is refused.");
     }
@@ -53,7 +53,7 @@ final class ScheduleCommand extends Subcommand {
     String next = billet.next("plan", advice);
     root.print(
         () -> JsonReport.schedule(advice, trace),
-        () -> new BilletAnswer(advice, root.units()).schedule(),
+        () -> new BilletAnswer(advice, billet.units(root)).schedule(),
         trace,
         next,
         next);

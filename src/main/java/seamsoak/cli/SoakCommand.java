@@ -25,7 +25,7 @@ final class SoakCommand extends Subcommand {
     String next = billet.next("schedule", advice);
     root.print(
         () -> JsonReport.soak(advice, trace),
-        () -> new BilletAnswer(advice, root.units()).soak(),
+        () -> new BilletAnswer(advice, billet.units(root)).soak(),
         trace,
         next,
         next);

@@ -45,6 +45,11 @@ record Amount(double value, String unit) {
     return of(text, accepted, m.group(1), whole + above / below, m.group(5));
   }
 
+  /** With a unit for a bare number. */
+  Amount or(String bare) {
+    return unit.isEmpty() ? new Amount(value, bare) : this;
+  }
+
   private static Amount of(
       String text, QuantityText accepted, String sign, double size, String unit) {
     if (!Double.isFinite(size)) {

@@ -18,7 +18,15 @@ public record Angle(double radians) {
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
   public static Angle parse(String text) {
-    Amount amount = Amount.read(text, ACCEPTED);
+    return of(text, Amount.read(text, ACCEPTED));
+  }
+
+  /** The same where a bare number is one of degrees, whatever the system. */
+  public static Angle parse(String text, UnitSystem bare) {
+    return of(text, Amount.read(text, ACCEPTED).or(bare.bare("deg", "deg")));
+  }
+
+  private static Angle of(String text, Amount amount) {
     switch (amount.unit()) {
       case "deg", "deg.", "°", "degree", "degrees" -> {}
       default -> throw ACCEPTED.refuseUnit(text, amount.unit());

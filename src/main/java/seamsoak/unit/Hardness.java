@@ -17,7 +17,15 @@ public record Hardness(double hrc) {
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
   public static Hardness parse(String text) {
-    Amount amount = Amount.read(text, ACCEPTED);
+    return of(text, Amount.read(text, ACCEPTED));
+  }
+
+  /** The same where a bare number is one of HRC, whatever the system. */
+  public static Hardness parse(String text, UnitSystem bare) {
+    return of(text, Amount.read(text, ACCEPTED).or(bare.bare("hrc", "hrc")));
+  }
+
+  private static Hardness of(String text, Amount amount) {
     switch (amount.unit()) {
       case "hrc", "rc", "rockwell c" -> {}
       default -> throw ACCEPTED.refuseUnit(text, amount.unit());

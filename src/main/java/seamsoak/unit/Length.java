@@ -21,7 +21,15 @@ public record Length(double metres) {
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
   public static Length parse(String text) {
-    Amount amount = Amount.readFraction(text, ACCEPTED);
+    return of(text, Amount.readFraction(text, ACCEPTED));
+  }
+
+  /** The same where a bare number is one of inches or of millimetres. */
+  public static Length parse(String text, UnitSystem bare) {
+    return of(text, Amount.readFraction(text, ACCEPTED).or(bare.bare("in", "mm")));
+  }
+
+  private static Length of(String text, Amount amount) {
     double value = amount.value();
     double metres =
         switch (amount.unit()) {

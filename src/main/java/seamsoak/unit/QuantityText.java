@@ -57,17 +57,21 @@ record QuantityText(String examples) {
 
   /** The exception that says why the text was refused. */
   Refused refuse(String text, String why) {
+    return refuse(text, why, false);
+  }
+
+  private Refused refuse(String text, String why, boolean bare) {
     String shown = printable(text);
     if (shown.length() > LONGEST) {
       shown = shown.substring(0, LONGEST - 20) + "...";
     }
-    return new Refused("'" + shown + "' " + why, "write " + examples);
+    return new Refused("'" + shown + "' " + why, "write " + examples, bare);
   }
 
   /** The exception for a unit that does not belong to this kind of quantity, or for none. */
   Refused refuseUnit(String text, String unit) {
     return unit.isEmpty()
-        ? refuse(text, "has no unit")
+        ? refuse(text, "has no unit", true)
         : refuse(text, "has '" + printable(unit) + "' where its unit should stand");
   }
 

@@ -6,11 +6,13 @@ public final class Refused extends IllegalArgumentException {
 
   private final String found;
   private final String expected;
+  private final boolean bare;
 
-  Refused(String found, String expected) {
+  Refused(String found, String expected, boolean bare) {
     super(found + "; " + expected);
     this.found = found;
     this.expected = expected;
+    this.bare = bare;
   }
 
   public String found() {
@@ -19,5 +21,10 @@ public final class Refused extends IllegalArgumentException {
 
   public String expected() {
     return expected;
+  }
+
+  /** Whether it is a number that only wants its unit. */
+  public boolean bare() {
+    return bare;
   }
 }

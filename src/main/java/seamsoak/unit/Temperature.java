@@ -25,7 +25,15 @@ public record Temperature(double kelvin) {
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
   public static Temperature parse(String text) {
-    Amount amount = Amount.read(text, ACCEPTED);
+    return of(text, Amount.read(text, ACCEPTED));
+  }
+
+  /** The same where a bare number is one of Fahrenheit or of Celsius. */
+  public static Temperature parse(String text, UnitSystem bare) {
+    return of(text, Amount.read(text, ACCEPTED).or(bare.bare("f", "c")));
+  }
+
+  private static Temperature of(String text, Amount amount) {
     TemperatureScale scale =
         TemperatureScale.of(amount.unit())
             .orElseThrow(() -> ACCEPTED.refuseUnit(text, amount.unit()));

@@ -28,6 +28,20 @@ public record TimeSpan(double seconds) {
 
   /** Reads what people write; {@code IllegalArgumentException} with one sentence otherwise. */
   public static TimeSpan parse(String text) {
+    return of(text, 0);
+  }
+
+  /** The same where a bare number is one of minutes, whatever the system. */
+  public static TimeSpan parse(String text, UnitSystem bare) {
+    return of(text, unit(bare.bare("min", "min")));
+  }
+
+  /**
+   * Reads parts with their units.
+   *
+   * @param alone the unit of a number that stands all alone, s; 0 where it needs one
+   */
+  private static TimeSpan of(String text, double alone) {
     String tidy = ACCEPTED.tidy(text).toLowerCase(Locale.ROOT);
     if (tidy.indexOf(':') >= 0) {
       throw ACCEPTED.refuse(text, "could be hours or minutes (say 1 h 20 min or 1 min 20 s)");
@@ -43,7 +57,8 @@ public record TimeSpan(double seconds) {
       double value = Double.parseDouble(part.group(1));
       String word = part.group(2);
       boolean clockStyle = word.isEmpty() && larger == HOUR && part.group(1).length() == 2;
-      double unit = clockStyle ? MINUTE : unit(word);
+      boolean bare = word.isEmpty() && at == 0 && part.end() == tidy.length();
+      double unit = clockStyle ? MINUTE : bare ? alone : unit(word);
       if (unit == 0) {
         throw ACCEPTED.refuseUnit(text, word);
       }

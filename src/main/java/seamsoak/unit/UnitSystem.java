@@ -12,6 +12,11 @@ public enum UnitSystem {
     return written.matches("(?s).*(in\\.?|inch|inches|ft\\.?|foot|feet|\"|')\\s*") ? US : METRIC;
   }
 
+  /** The unit of a bare number in a text that is in this system; US where it is in both. */
+  String bare(String us, String metric) {
+    return this == METRIC ? metric : us;
+  }
+
   /** The one of two wordings that this system shows, or both. */
   public String show(String us, String metric) {
     return switch (this) {

@@ -52,6 +52,25 @@ class BilletAnswerTest {
     assertEquals("", ran.err(), "it is an answer, no error");
   }
 
+  /** A smith who thinks in inches says so once, in the file. */
+  @Test
+  void answersAreInTheUnitsOfTheFileUnlessOthersAreAskedFor() throws IOException {
+    String us =
+        STUBBORN
+            .replace("{ \"name\"", "{ \"units\": \"us\", \"name\"")
+            .replace("\"1200 C\"", "2200");
+    String file = Files.writeString(folder.resolve("us.json"), us).toString();
+    String told = run("soak", file).out();
+    assertTrue(told.contains(" F ") && !told.contains(" C)") && !told.contains(" mm"), told);
+    String both = run("soak", file, "--units", "both").out();
+    assertTrue(both.contains(" C)") && both.contains(" mm)"), both);
+    String metric = run("soak", file, "--units", "metric").out();
+    assertTrue(
+        metric.contains(" C ") && !metric.contains(" F ") && !metric.contains(" in)"), metric);
+    String json = run("soak", file, "--json").out();
+    assertEquals(json, run("soak", file, "--json", "--units", "metric").out());
+  }
+
   @Test
   void aGalvanizedJacketIsRefusedInTheScheduleToo() throws IOException {
     Ran ran = run("schedule", GALVANIZED);

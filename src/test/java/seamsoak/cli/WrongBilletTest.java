@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +54,39 @@ class WrongBilletTest {
     Path good = Files.writeString(folder.resolve("good.json"), GOOD);
     Ran ran = Ran.run("soak", good.toString(), "--samples", "2");
     assertTrue(ran.code() == 0 || ran.code() == 4, ran.err());
+  }
+
+  /** Seven slips of one evening, among them two that hide nothing of the rest. */
+  @Test
+  void sevenMistakesAreTold() throws IOException {
+    Path bad =
+        Files.writeString(
+            folder.resolve("seven.json"),
+            """
+            { "stack": { "layers": 3, "steels": ["1083"], "thickness": 5, "width": "30 mm",
+                "lenght": "100 mm" },
+              "steps": [
+                { "do": "wled", "heats": [{ "at": "1200 C", "for": "5 min" }] },
+                { "do": "draw", "thickness": "12 mm", "width": "12 mm", "width": "13 mm",
+                  "heats": [{ "at": "1200 mm", "for": "5 min" }] },
+                { "do": "cool" } ] }
+            """);
+    Ran ran = Ran.run("plan", bad.toString(), "--out", folder.resolve("out").toString());
+    assertEquals(3, ran.code());
+    assertEquals(
+        List.of(
+            "line 1: there is no steel '1083'; did you mean '1080'?",
+            "line 1: thickness '5' has no unit",
+            "line 2: stack has no key 'lenght'; did you mean 'length'?",
+            "line 4: do is 'wled'; did you mean 'weld'?",
+            "line 5: the key 'width' stands twice",
+            "line 6: at '1200 mm' has 'mm' where its unit should stand",
+            "line 7: step 3 cool has no 'in'"),
+        ran.err()
+            .lines()
+            .map(l -> l.replace(bad + ", ", "").replaceFirst("(?<!\\?); .*\\.$", ""))
+            .toList());
+    assertFalse(Files.exists(folder.resolve("out")));
   }
 
   @Test

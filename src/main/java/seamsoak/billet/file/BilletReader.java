@@ -26,28 +26,32 @@ import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
+import seamsoak.unit.UnitSystem;
 
 /** Reads a billet file, or says where and why it cannot be understood: all of it at once. */
 public final class BilletReader {
   private static final int MOST_BATHS = 20;
 
   private static final Key<Optional<TimeSpan>> MOST =
-      Key.optional("most", "\"60 min\"", Values::time);
+      Key.optional("most", "\"60 min\"", Quantities::time);
   private static final Key<Optional<Exposure>> OUTSIDE =
       Key.optional("outside", "\"covered\"", Values.choice(Exposure.class));
   private static final Key<Optional<Temperature>> HIGHEST =
-      Key.optional("highest", "\"1150 C\"", Values::temperature);
+      Key.optional("highest", new Key.Example("\"2100 F\"", "\"1150 C\""), Quantities::temperature);
   private static final Form<SoakWish> SOAK_WISH =
       new Form<>(
           List.of(MOST, OUTSIDE, HIGHEST),
           f -> new SoakWish(f.get(MOST), f.get(OUTSIDE), f.get(HIGHEST)));
 
-  private static final Key<Optional<Percent>> DIP = Key.optional("dip", "\"0.1 %\"", Values::dip);
+  private static final Key<Optional<Percent>> DIP =
+      Key.optional("dip", "\"0.1 %\"", Quantities::dip);
   private static final Key<Optional<Length>> LINE_WIDTH =
-      Key.optional("width", "\"0.1 mm\"", Values::size);
+      Key.optional("width", new Key.Example("\"0.004 in\"", "\"0.1 mm\""), Quantities::size);
   private static final Form<Visible> WHAT_SHOWS =
       new Form<>(List.of(DIP, LINE_WIDTH), f -> new Visible(f.get(DIP), f.get(LINE_WIDTH)));
 
+  private static final Key<Optional<UnitSystem>> UNITS =
+      Key.optional("units", "\"us\"", Values.choice(List.of(UnitSystem.US, UnitSystem.METRIC)));
   private static final Key<Optional<String>> NAME =
       Key.optional("name", "\"San-mai, 1/8 in\"", Values::text);
   private static final Key<Stack> STACK =
@@ -79,12 +83,23 @@ public final class BilletReader {
           "{ \"dip\": \"0.1 %\" }",
           WHAT_SHOWS);
   private static final Key<Optional<Percent>> COVERED =
-      Key.optional("covered", "\"50 %\"", Values::share);
+      Key.optional("covered", "\"50 %\"", Quantities::share);
 
   /** All that a file may hold. */
   static final Form<Billet> BILLET =
       new Form<>(
-          List.of(NAME, STACK, STEPS, SOAK, BLADE, EQUIPMENT, QUENCHANTS, SHOWN, VISIBLE, COVERED),
+          List.of(
+              NAME,
+              UNITS,
+              STACK,
+              STEPS,
+              SOAK,
+              BLADE,
+              EQUIPMENT,
+              QUENCHANTS,
+              SHOWN,
+              VISIBLE,
+              COVERED),
           BilletReader::billet);
 
   private BilletReader() {}
@@ -119,11 +134,17 @@ public final class BilletReader {
       Function<String, Optional<String>> nearest) {
     Faults faults = new Faults();
     JsonValue root = JsonTree.parse(file.toString(), text, faults);
-    Reading reading = new Reading(new SteelReader(find, nearest, new ArrayList<>()));
-    Optional<Billet> billet =
-        faults.tried(() -> BILLET.read(new Entry(root, "the billet", "", reading)));
+    SteelReader steels = new SteelReader(find, nearest, new ArrayList<>());
+    Entry top = new Entry(root, "the billet", "", new Reading(steels));
+    Optional<Billet> billet = faults.tried(() -> BILLET.read(inItsUnits(top)));
     faults.throwAny();
     return billet.orElseThrow();
+  }
+
+  /** Units are told once, wherever they stand; so they are looked up before all is read. */
+  private static Entry inItsUnits(Entry top) {
+    Entry meant = BILLET.meant(top, new Faults());
+    return top.with(top.reading().in(new Faults().tried(() -> UNITS.in(meant))));
   }
 
   private static Billet billet(Fields f) {
@@ -137,6 +158,7 @@ public final class BilletReader {
             });
     return new Billet(
         f.get(NAME).orElseGet(() -> nameOf(f.object().place().file())),
+        f.get(UNITS),
         stack,
         f.get(STEPS),
         f.get(SOAK),

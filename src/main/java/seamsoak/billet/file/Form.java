@@ -37,7 +37,7 @@ record Form<T>(List<Key<?>> keys, Function<Fields, T> maker) implements Reader<T
    * The object with every key that is none told, and taken for the one that it is nearest to where
    * that is missing, so that its value is looked at and nobody is told that the key is missing.
    */
-  private Entry meant(Entry entry, Faults faults) {
+  Entry meant(Entry entry, Faults faults) {
     List<String> names = keys.stream().map(Key::name).toList();
     Map<String, JsonValue.Member> there = entry.object().members();
     Map<String, JsonValue.Member> meant = new HashMap<>(there);

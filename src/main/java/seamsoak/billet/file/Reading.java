@@ -5,26 +5,39 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Step;
+import seamsoak.unit.UnitSystem;
 
 /**
  * What the reading of an entry leans on besides the entry.
  *
+ * @param units which a bare number takes, if the file names any
+ * @param unitsToldWrong whether it names some that are none, which is told once and not at each
+ *     bare number
  * @param steels looks up the steels that the file names
  * @param steps the kinds of the steps so far, with the one that is being read; none where a kind
  *     could not be read
  */
-record Reading(SteelReader steels, List<Optional<Step.Kind>> steps) {
+record Reading(
+    Optional<UnitSystem> units,
+    boolean unitsToldWrong,
+    SteelReader steels,
+    List<Optional<Step.Kind>> steps) {
   Reading {
     steps = Collections.unmodifiableList(new ArrayList<>(steps));
   }
 
   Reading(SteelReader steels) {
-    this(steels, List.of());
+    this(Optional.empty(), false, steels, List.of());
+  }
+
+  /** With the units that the file names, if it names any that could be read. */
+  Reading in(Optional<Optional<UnitSystem>> read) {
+    return new Reading(read.orElse(Optional.empty()), read.isEmpty(), steels, steps);
   }
 
   /** With steps so far. */
   Reading amid(List<Optional<Step.Kind>> these) {
-    return new Reading(steels, these);
+    return new Reading(units, unitsToldWrong, steels, these);
   }
 
   /** The number of the step that is being read. */

@@ -32,7 +32,7 @@ final class SeenReader {
   private static final Key<Seen.Look> LINE =
       Key.required("line", "\"none\"", Values.choice(Seen.Look.class));
   private static final Key<Optional<Length>> WIDTH =
-      Key.optional("width", "\"0.5 mm\"", Values::size);
+      Key.optional("width", new Key.Example("\"1/32 in\"", "\"0.5 mm\""), Quantities::size);
   static final Form<Seen> SEEN = new Form<>(List.of(SEAMS, LINE, WIDTH), SeenReader::seen);
 
   private SeenReader() {}

@@ -16,11 +16,11 @@ import seamsoak.unit.Temperature;
 /** Reads what a billet file says of the blade and of the shop. */
 final class ShopReader {
   private static final Key<Optional<Length>> THICKNESS =
-      Key.optional("thickness", "\"4 mm\"", Values::size);
+      Key.optional("thickness", new Key.Example("\"1/8 in\"", "\"4 mm\""), Quantities::size);
   private static final Key<Optional<Length>> WIDTH =
-      Key.optional("width", "\"32 mm\"", Values::size);
+      Key.optional("width", new Key.Example("\"1-1/4 in\"", "\"32 mm\""), Quantities::size);
   private static final Key<Optional<Hardness>> HARDNESS =
-      Key.optional("hardness", "\"60 HRC\"", Values::hardness);
+      Key.optional("hardness", "\"60 HRC\"", Quantities::hardness);
   static final Key<Optional<Steel>> EDGE = Key.optional("edge", "\"1084\"", SteelReader::steel);
   static final Form<Blade> BLADE =
       new Form<>(
@@ -28,16 +28,19 @@ final class ShopReader {
           f -> new Blade(f.get(THICKNESS), f.get(WIDTH), f.get(HARDNESS), f.get(EDGE)));
 
   private static final Key<Optional<Temperature>> HIGHEST =
-      Key.optional("highest", "\"1200 C\"", Values::temperature);
+      Key.optional("highest", new Key.Example("\"2200 F\"", "\"1200 C\""), Quantities::temperature);
   private static final Key<Optional<HeatingRate>> RAMP =
-      Key.optional("ramp", "\"600 C/h\"", Values::rate);
+      Key.optional("ramp", new Key.Example("\"1000 F/h\"", "\"600 C/h\""), Quantities::rate);
   static final Form<Kiln> KILN =
       new Form<>(List.of(HIGHEST, RAMP), f -> new Kiln(true, f.get(HIGHEST), f.get(RAMP)));
 
   private static final Key<Optional<Equipment.Forge>> FORGE =
       Key.optional("forge", "\"gas\"", Values.choice(Equipment.Forge.class));
   private static final Key<Optional<Kiln>> HAS_KILN =
-      Key.optional("kiln", "{ \"highest\": \"1200 C\" }", ShopReader::kiln);
+      Key.optional(
+          "kiln",
+          new Key.Example("{ \"highest\": \"2200 F\" }", "{ \"highest\": \"1200 C\" }"),
+          ShopReader::kiln);
   private static final Key<Optional<Equipment.Salt>> SALT =
       Key.optional("salt", "\"none\"", Values.choice(Equipment.Salt.class));
   private static final Key<Optional<Equipment.Cold>> COLD =
@@ -59,9 +62,10 @@ final class ShopReader {
                   f.get(DESCALE)));
 
   private static final Key<String> KIND = Key.required("kind", "\"oil-fast\"", Values::text);
-  private static final Key<Optional<Temperature>> AT = Key.optional("at", "\"50 C\"", Values::bath);
+  private static final Key<Optional<Temperature>> AT =
+      Key.optional("at", new Key.Example("\"120 F\"", "\"50 C\""), Quantities::bath);
   private static final Key<Optional<Temperature>> FLASH =
-      Key.optional("flash", "\"180 C\"", Values::bath);
+      Key.optional("flash", new Key.Example("\"350 F\"", "\"180 C\""), Quantities::bath);
   static final Form<Bath> BATH =
       new Form<>(
           List.of(KIND, AT, FLASH),

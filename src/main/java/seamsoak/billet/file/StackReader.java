@@ -15,7 +15,7 @@ import seamsoak.unit.UnitSystem;
 final class StackReader {
   private static final int MOST_LAYERS = 1000;
   private static final int MOST_STEELS = 20;
-  private static final ListOf<Length> EACH = new ListOf<>(MOST_STEELS, Values::size);
+  private static final ListOf<Length> EACH = new ListOf<>(MOST_STEELS, Quantities::size);
 
   private static final Key<Integer> LAYERS =
       Key.required("layers", "13", Values.count(1, MOST_LAYERS));
@@ -23,11 +23,13 @@ final class StackReader {
       Key.required(
           "steels", "[\"1084\", \"75Ni8\"]", new ListOf<>(MOST_STEELS, SteelReader::steel));
   private static final Key<List<Length>> THICKNESS =
-      Key.required("thickness", "\"25 mm\"", StackReader::thicknesses);
-  private static final Key<Length> WIDTH = Key.required("width", "\"35 mm\"", Values::size);
-  private static final Key<Length> LENGTH = Key.required("length", "\"150 mm\"", Values::size);
+      Key.required("thickness", new Key.Example("\"1 in\"", "\"25 mm\""), StackReader::thicknesses);
+  private static final Key<Length> WIDTH =
+      Key.required("width", new Key.Example("\"1-3/8 in\"", "\"35 mm\""), Quantities::size);
+  private static final Key<Length> LENGTH =
+      Key.required("length", new Key.Example("\"6 in\"", "\"150 mm\""), Quantities::size);
   private static final Key<Optional<Length>> SKIN =
-      Key.optional("skin", "\"0.1 mm\"", Values::depth);
+      Key.optional("skin", new Key.Example("\"0.004 in\"", "\"0.1 mm\""), Quantities::depth);
   static final Form<Stack> STACK =
       new Form<>(List.of(LAYERS, STEELS, THICKNESS, WIDTH, LENGTH, SKIN), StackReader::stack);
 
@@ -35,7 +37,7 @@ final class StackReader {
 
   /** One for each steel, or one for all. */
   private static List<Length> thicknesses(Entry entry) {
-    return entry.value() instanceof ListValue ? EACH.read(entry) : List.of(Values.size(entry));
+    return entry.value() instanceof ListValue ? EACH.read(entry) : List.of(Quantities.size(entry));
   }
 
   private static Stack stack(Fields f) {
@@ -66,7 +68,10 @@ final class StackReader {
             each ? given : Collections.nCopies(steels.size(), given.get(0)),
             f.get(WIDTH),
             f.get(LENGTH),
-            UnitSystem.ofLength(Values.text(f.at(WIDTH))),
+            f.object()
+                .reading()
+                .units()
+                .orElseGet(() -> UnitSystem.ofLength(Values.text(f.at(WIDTH)))),
             f.get(SKIN),
             f.object().place());
     requirePossible(stack, f);

@@ -29,11 +29,12 @@ final class StepReader {
   private static final int MOST_HEATS = 500;
   private static final int MOST_PIECES = 1000;
 
-  private static final Key<Temperature> AT = Key.required("at", "\"1150 C\"", Values::temperature);
-  private static final Key<TimeSpan> FOR = Key.required("for", "\"3 min\"", Values::time);
+  private static final Key<Temperature> AT =
+      Key.required("at", new Key.Example("\"2100 F\"", "\"1150 C\""), Quantities::temperature);
+  private static final Key<TimeSpan> FOR = Key.required("for", "\"3 min\"", Quantities::time);
   private static final Key<Integer> TIMES = Key.or(1, "times", "3", Values.count(1, 100));
   private static final Key<Optional<TimeSpan>> RISE =
-      Key.optional("rise", "\"5 min\"", Values::time);
+      Key.optional("rise", "\"5 min\"", Quantities::time);
   private static final Key<Optional<Cooling>> COOL =
       Key.optional("cool", "\"air\"", Values.choice(Cooling.class));
   static final Form<Heat> HEAT =
@@ -49,7 +50,8 @@ final class StepReader {
       new Form<>(List.of(INSIDE, VENT), f -> new Can(f.get(INSIDE), f.get(VENT)));
 
   private static final Key<Steel> STEEL = Key.required("steel", "\"1008\"", SteelReader::steel);
-  private static final Key<Length> THICKNESS = Key.required("thickness", "\"25 mm\"", Values::size);
+  private static final Key<Length> THICKNESS =
+      Key.required("thickness", new Key.Example("\"1 in\"", "\"25 mm\""), Quantities::size);
   private static final Key<Optional<Coating>> COATING =
       Key.optional("coating", "\"none\"", Values.choice(Coating.class));
   static final Form<Jacket> JACKET =
@@ -66,33 +68,46 @@ final class StepReader {
 
   private static final Key<List<Heat>> HEATS =
       Key.required(
-          "heats", "[{ \"at\": \"1150 C\", \"for\": \"3 min\" }]", new ListOf<>(100, "heat", HEAT));
+          "heats",
+          new Key.Example(
+              "[{ \"at\": \"2100 F\", \"for\": \"3 min\" }]",
+              "[{ \"at\": \"1150 C\", \"for\": \"3 min\" }]"),
+          new ListOf<>(100, "heat", HEAT));
   private static final Key<Optional<Exposure>> OUTSIDE =
       Key.optional("outside", "\"covered\"", Values.choice(Exposure.class));
   private static final Key<Optional<Exposure>> FACES =
       Key.optional("faces", "\"open\"", Values.choice(Exposure.class));
   private static final Key<Optional<Can>> IN_CAN =
       Key.optional("can", "{ \"inside\": \"baked dry\", \"vent\": \"hole\" }", CAN);
-  private static final Key<Length> WIDTH = Key.required("width", "\"35 mm\"", Values::size);
+  private static final Key<Length> WIDTH =
+      Key.required("width", new Key.Example("\"1-3/8 in\"", "\"35 mm\""), Quantities::size);
   private static final Key<Optional<Length>> ANY_WIDTH =
-      Key.optional("width", "\"35 mm\"", Values::size);
-  private static final Key<Length> DEPTH = Key.required("depth", "\"0.3 mm\"", Values::size);
+      Key.optional("width", new Key.Example("\"1-3/8 in\"", "\"35 mm\""), Quantities::size);
+  private static final Key<Length> DEPTH =
+      Key.required("depth", new Key.Example("\"0.015 in\"", "\"0.3 mm\""), Quantities::size);
   private static final Key<Optional<Length>> ANY_DEPTH =
-      Key.optional("depth", "\"0.3 mm\"", Values::depth);
+      Key.optional("depth", new Key.Example("\"0.015 in\"", "\"0.3 mm\""), Quantities::depth);
   private static final Key<Integer> ACROSS =
       Key.required("across", "3", Values.count(1, MOST_PIECES));
   private static final Key<Integer> HIGH = Key.required("high", "3", Values.count(1, MOST_PIECES));
   private static final Key<Optional<Turn>> TURN =
       Key.optional("turn", "\"alternate\"", Values.choice(Turn.class));
-  private static final Key<Optional<Length>> KERF = Key.optional("kerf", "\"2 mm\"", Values::depth);
-  private static final Key<Angle> ANGLE = Key.required("angle", "\"45 deg\"", Values::cut);
-  private static final Key<Length> SLICE = Key.required("slice", "\"15 mm\"", Values::size);
+  private static final Key<Optional<Length>> KERF =
+      Key.optional("kerf", new Key.Example("\"1/16 in\"", "\"2 mm\""), Quantities::depth);
+  private static final Key<Angle> ANGLE = Key.required("angle", "\"45 deg\"", Quantities::cut);
+  private static final Key<Length> SLICE =
+      Key.required("slice", new Key.Example("\"5/8 in\"", "\"15 mm\""), Quantities::size);
   private static final Key<Optional<Length>> GRIND =
-      Key.optional("grind", "\"0.3 mm\"", Values::depth);
+      Key.optional("grind", new Key.Example("\"0.015 in\"", "\"0.3 mm\""), Quantities::depth);
   private static final Key<Optional<Integer>> COUNT =
       Key.optional("count", "8", Values.count(2, MOST_PIECES));
   private static final Key<Optional<Jacket>> IN_JACKET =
-      Key.optional("jacket", "{ \"steel\": \"1008\", \"thickness\": \"1.2 mm\" }", JACKET);
+      Key.optional(
+          "jacket",
+          new Key.Example(
+              "{ \"steel\": \"1008\", \"thickness\": \"16 ga\" }",
+              "{ \"steel\": \"1008\", \"thickness\": \"1.2 mm\" }"),
+          JACKET);
   private static final Key<Cooling> IN =
       Key.required("in", "\"air\"", Values.choice(Cooling.class));
 

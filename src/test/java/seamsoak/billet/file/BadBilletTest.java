@@ -50,6 +50,8 @@ class BadBilletTest {
       "; write a temperature such as 2150 F, 1500 °F, 1177 C or 1450 K";
   private static final String TIMES = "; write a time such as 90 s, 4 min, 1.5 h or 1 h 20 min";
 
+  private static final String UNITS = ", or begin the file with \"units\": \"us\" or \"metric\"";
+
   @TempDir Path folder;
 
   @Test
@@ -76,29 +78,30 @@ class BadBilletTest {
         "'seams' | ^'seam' | seen has no key 'seam'; did you mean 'seams'?",
         "'steel': | ^'steal': | jacket has no key 'steal'; did you mean 'steel'?",
         "'width': '24 mm' | ^'thickness': '24 mm' | the key 'thickness' stands twice; it already stands in line 6; keep one",
-        "'24 mm', 'width' | ^24, 'width' | thickness '24' has no unit{L}",
-        "'24 mm', 'width' | ^'24', 'width' | thickness '24' has no unit{L}",
+        "'24 mm', 'width' | ^24, 'width' | thickness '24' has no unit{L}{U}",
+        "'24 mm', 'width' | ^'24', 'width' | thickness '24' has no unit{L}{U}",
         "'24 mm', 'width' | ^null, 'width' | thickness is null; it should be a quantity with its unit in double quotes",
         "'24 mm', 'width' | ^['24 mm'], 'width' | thickness is a list in brackets; it should be a quantity with its unit in double quotes",
         "'24 mm', 'width' | ^'24 kg', 'width' | thickness '24 kg' has 'kg' where its unit should stand{L}",
         "'24 mm', 'width' | ^'-24 mm', 'width' | thickness '-24 mm' is negative{L}",
         "'24 mm', 'width' | ^'0 mm', 'width' | thickness is '0 mm'; it should be above zero",
         "'24 mm', 'width' | ^'24 m', 'width' | thickness is '24 m'; 10 m is the most",
+        "'24 mm', 'width' | ^'50 ft', 'width' | thickness is '50 ft'; 32 ft is the most",
         "'24 mm', 'width' | ^'2,4 cm', 'width' | thickness '2,4 cm' has a comma, which could be a decimal or a thousands mark (use a decimal point){L}",
         "'24 mm', 'width' | ^'1e999 mm', 'width' | thickness '1e999 mm' has 'e999 mm' where its unit should stand{L}",
-        "'1200 C', 'for' | ^1200, 'for' | at '1200' has no unit{T}",
+        "'1200 C', 'for' | ^1200, 'for' | at '1200' has no unit{T}{U}",
         "'1200 C', 'for' | ^'1200 min', 'for' | at '1200 min' has 'min' where its unit should stand{T}",
         "'1200 C', 'for' | ^'2150 C', 'for' | at is '2150 C'; a heat is between 100 C (212 F) and 1600 C (2912 F)",
         "'1200 C', 'for' | ^'20 C', 'for' | at is '20 C'; a heat is between 100 C (212 F) and 1600 C (2912 F)",
         "'1200 C', 'for' | ^'NaN', 'for' | at 'NaN' does not begin with a number{T}",
-        "'5 min', 'times' | ^5, 'times' | for '5' has no unit{D}",
+        "'5 min', 'times' | ^5, 'times' | for '5' has no unit{D}{U}",
         "'5 min', 'times' | ^'0:05', 'times' | for '0:05' could be hours or minutes (say 1 h 20 min or 1 min 20 s){D}",
         "'5 min', 'times' | ^'0 min', 'times' | for is '0 min'; it should be above zero and at most 48 h",
         "'5 min', 'times' | ^'50 h', 'times' | for is '50 h'; it should be above zero and at most 48 h",
         "'times': 3 | 'times': ^0 | times is the number 0; it should be a whole number from 1 to 100",
         "'times': 3 | 'times': ^1e9 | times is the number 1e9; it should be a whole number from 1 to 100",
         "'times': 3 | 'times': ^2.5 | times is the number 2.5; it should be a whole number from 1 to 100",
-        "'times': 3 | 'times': ^'3' | times is '3'; it should be a whole number from 1 to 100",
+        "'times': 3 | 'times': ^'three' | times is 'three'; it should be a whole number from 1 to 100",
         "'times': 3 | 'times': ^1e999 | the number 1e999 is too large; write a smaller one",
         "'faces': 'open' | 'faces': ^'Covered' | faces is 'Covered'; did you mean 'covered'?",
         "'faces': 'open' | 'faces': ^'fluxed' | faces is 'fluxed'; it is one of open, covered, sealed",
@@ -113,7 +116,7 @@ class BadBilletTest {
         "[{ 'at': '1150 C', 'for': '3 min' }] | ^{ 'at': '1150 C', 'for': '3 min' } | heats is an object in braces; it should be a list in brackets",
         "[{ 'at': '1150 C', 'for': '3 min' }] | [^'1150 C'] | heat 1 is '1150 C'; it should be an object in braces",
         "{ 'at': '1150 C', 'for': '3 min' } | ^{ 'at': '1150 C' } | heat 1 has no 'for'; add one, such as 'for': '3 min'",
-        "'45 deg' | ^45 | angle '45' has no unit; write an angle such as 45 deg or 45°",
+        "'45 deg' | ^45 | angle '45' has no unit; write an angle such as 45 deg or 45°{U}",
         "'45 deg' | ^'0 deg' | angle is '0 deg'; a cut for tiles is between 10 and 80 deg to the bar's length",
         "'45 deg' | ^'90 deg' | angle is '90 deg'; a cut for tiles is between 10 and 80 deg to the bar's length",
         "'45 deg' | ^'120 deg' | angle is '120 deg'; a cut for tiles is between 10 and 80 deg to the bar's length",
@@ -140,7 +143,7 @@ class BadBilletTest {
         "'name': 'good' | 'name': ^'\\u001b[2J' | name is too long or holds control characters; write one line of at most 500 letters",
         "'0.1 %' | ^0.1 | dip '0.1' has no unit; write a percentage such as 0.10 % or 50 %",
         "'50 %' | ^'150 %' | covered '150 %' is not between 0 and 100 %; write a percentage such as 0.10 % or 50 %",
-        "'hardness': '60 HRC' | 'hardness': ^60 | hardness '60' has no unit; write a hardness such as 60 HRC",
+        "'hardness': '60 HRC' | 'hardness': ^60 | hardness '60' has no unit; write a hardness such as 60 HRC{U}",
         "'hardness': '60 HRC' | 'hardness': ^'60 HRB' | hardness '60 HRB' has 'hrb' where its unit should stand; write a hardness such as 60 HRC",
         "'hardness': '60 HRC' | 'hardness': ^'82 HRC' | hardness '82 HRC' is not on the scale, which ends at 70; write a hardness such as 60 HRC",
         "'hardness': '60 HRC' | 'hardness': ^'25 HRC' | hardness is '25 HRC'; a tempered blade has 40 to 67 HRC",
@@ -158,7 +161,7 @@ class BadBilletTest {
         "'cold': 'none' | 'cold': ^'ice' | cold is 'ice'; it is one of none, dry ice, liquid nitrogen",
         "'kind': 'oil-fast', | ^'in': 'oil', | quenchant 1 has no key 'in'; the keys here are kind, at, flash",
         "'50 C' | ^'-5 C' | at is '-5 C'; a bath is between 0 C (32 F) and 900 C (1652 F)",
-        "'50 C' | ^'50' | at '50' has no unit{T}",
+        "'50 C' | ^'50' | at '50' has no unit{T}{U}",
         "[{ 'kind': 'oil-fast', 'at': '50 C', 'flash': '180 C' }] | ^[] | quenchants has 0 entries; it should have 1 to 20",
         "'60 min' } | '60 min' ^] | ']' does not belong here; close each bracket with its own kind",
         "'do': 'draw' | 'do': ^draw | 'draw' does not belong here; put a text in double quotes, such as '38 mm' or 'covered'",
@@ -173,7 +176,11 @@ class BadBilletTest {
     long line = 1 + marked.substring(0, caret).chars().filter(c -> c == '\n').count();
     int column = caret - marked.lastIndexOf('\n', caret);
     String full =
-        sentence.replace("{L}", LENGTHS).replace("{T}", TEMPERATURES).replace("{D}", TIMES);
+        sentence
+            .replace("{L}", LENGTHS)
+            .replace("{T}", TEMPERATURES)
+            .replace("{D}", TIMES)
+            .replace("{U}", UNITS);
     List<Mistake> told = new ArrayList<>(mistakes(file(text)));
     if (told.size() > 1) {
       told.removeIf(m -> m.found().contains(" has no '") && m.expected().startsWith("add one"));
@@ -273,6 +280,39 @@ class BadBilletTest {
         mistakes(file(bad)).stream()
             .map(m -> "line " + m.place().line() + ", " + m.field() + ": " + m.found())
             .toList());
+  }
+
+  /** Bare numbers cannot be judged then, but what has its unit can. */
+  @Test
+  void wrongUnitsAreToldOnce() throws IOException {
+    String bad =
+        GOOD.replace("\"name\"", "\"units\": \"stone\", \"name\"")
+            .replace("\"24 mm\"", "24")
+            .replace("\"1150 C\"", "\"2150 C\"");
+    assertEquals(
+        List.of(
+            "units is 'stone'; it is one of us, metric",
+            "at is '2150 C'; a heat is between 100 C (212 F) and 1600 C (2912 F)"),
+        mistakes(file(bad)).stream().map(Mistake::said).toList());
+  }
+
+  @Test
+  void sentencesAreInTheUnitsOfTheFile() throws IOException {
+    String bad =
+        GOOD.replace("\"name\"", "\"units\": \"us\", \"name\"")
+            .replace("\"1200 C\", \"for\"", "3000, \"for\"")
+            .replace("\"24 mm\", \"width\": \"24 mm\"", "-24, \"width\": 900")
+            .replace("\"slice\": \"15 mm\", ", "")
+            .replace("0.1 %\"", "0.1\"");
+    assertEquals(
+        List.of(
+            "at is the number 3000; a heat is between 212 F and 2912 F",
+            "thickness '-24' is negative" + LENGTHS,
+            "width is the number 900; 32 ft is the most",
+            "at is the number 3000; a heat is between 212 F and 2912 F",
+            "step 5 tile has no 'slice'; add one, such as \"slice\": \"5/8 in\"",
+            "dip '0.1' has no unit; write a percentage such as 0.10 % or 50 %"),
+        mistakes(file(bad)).stream().map(Mistake::said).toList());
   }
 
   /** What depends on a step that could not be read is not told as well. */

@@ -308,6 +308,40 @@ class BilletReaderTest {
   }
 
   @Test
+  void aBareNumberIsInTheUnitsOfTheFile() throws IOException {
+    String form =
+        """
+        { "units": "%s",
+          "stack": { "layers": "3", "steels": ["1084", "75Ni8"], "thickness": [%s],
+              "width": %s, "length": "%s" },
+          "steps": [ { "do": "weld", "heats": [{ "at": %s, "for": "5", "times": " 2 " }] },
+            { "do": "tile", "angle": 45, "slice": "15 mm" } ],
+          "blade": { "hardness": "61" } }
+        """;
+    Billet us = read(String.format(form, "us", "\"1/8\", 0.06", "\"1 1/4 \"", "6.5", "2250"));
+    assertEquals(Optional.of(UnitSystem.US), us.units());
+    assertEquals(UnitSystem.US, us.stack().units());
+    assertEquals(0.125, us.stack().thicknesses().get(0).inches(), 1e-12);
+    assertEquals(0.06, us.stack().thicknesses().get(1).inches(), 1e-12);
+    assertEquals(1.25, us.stack().width().inches(), 1e-12);
+    assertEquals(6.5, us.stack().length().inches(), 1e-12);
+    assertEquals(2250, us.steps().get(0).heats().get(0).at().fahrenheit(), 1e-9);
+    Billet metric = read(String.format(form, "metric", "\"3\", 1.5", "32", "160", "\"1230\""));
+    assertEquals(UnitSystem.METRIC, metric.stack().units());
+    assertEquals(List.of(mm(3), mm(1.5)), metric.stack().thicknesses());
+    assertEquals(mm(32), metric.stack().width());
+    assertEquals(1230, metric.steps().get(0).heats().get(0).at().celsius(), 1e-9);
+    for (Billet billet : List.of(us, metric)) {
+      assertEquals(3, billet.stack().layers());
+      assertEquals(TimeSpan.ofMinutes(5), billet.steps().get(0).heats().get(0).hold());
+      assertEquals(2, billet.steps().get(0).heats().get(0).times());
+      assertEquals(Angle.ofDegrees(45), ((Step.Tile) billet.steps().get(1)).angle());
+      assertEquals(mm(15), ((Step.Tile) billet.steps().get(1)).slice());
+      assertEquals(Optional.of(new Hardness(61)), billet.blade().hardness());
+    }
+  }
+
+  @Test
   void noKilnIsNoDefaultKiln() throws IOException {
     Billet billet =
         read(
