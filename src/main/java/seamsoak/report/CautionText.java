@@ -2,6 +2,7 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,7 +11,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import seamsoak.plan.Advice;
-import seamsoak.schedule.ScheduleAdvice.Segment;
+import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.StepKind;
 import seamsoak.source.Caution;
 import seamsoak.unit.UnitSystem;
@@ -42,7 +43,7 @@ record CautionText(List<Caution> general, Map<Caution, Set<String>> steps, UnitS
   /** Where in the schedule each caution arises; its three refining steps count as one. */
   private static Map<Caution, Set<String>> schedule(Advice advice, Predicate<StepKind> wanted) {
     Map<Caution, Set<String>> steps = new LinkedHashMap<>();
-    for (Segment s : advice.schedule().segments()) {
+    for (ScheduleAdvice.Step s : advice.schedule().steps()) {
       StepKind kind = s.step().kind();
       if (wanted.test(kind)) {
         s.cautions().forEach(c -> add(steps, c, kind.word()));
@@ -70,12 +71,22 @@ record CautionText(List<Caution> general, Map<Caution, Set<String>> steps, UnitS
     return chapter;
   }
 
-  /** The worst of them, those of a step before those that always hold. */
+  /**
+   * The worst of them. Among those of one gravity every step has its first before any has its
+   * second; those that always hold come last.
+   */
   Chapter worst(int most) {
+    Map<Caution, Integer> place = new HashMap<>();
+    Map<List<Object>, Integer> said = new HashMap<>();
+    steps.forEach(
+        (c, at) ->
+            place.put(c, said.merge(List.of(c.gravity(), at.iterator().next()), 1, Integer::sum)));
     List<String> worst =
         said(
             Stream.concat(steps.keySet().stream(), general.stream())
-                .sorted(Comparator.comparing(Caution::gravity)));
+                .sorted(
+                    Comparator.comparing(Caution::gravity)
+                        .thenComparing(c -> place.getOrDefault(c, Integer.MAX_VALUE))));
     return Chapter.of("cautions", "Cautions, the worst first").items(worst, most);
   }
 

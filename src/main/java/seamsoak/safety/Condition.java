@@ -36,8 +36,12 @@ public enum Condition {
   OIL,
   /** The oil is a vegetable one; {@link #OIL} holds too. */
   VEGETABLE_OIL,
+  /** The bath is water or brine. */
+  WATER,
   /** The bath is molten salt. */
   SALT,
+  /** The work is buried in vermiculite or ash. */
+  BURIED,
   /** The steel is cooled in liquid nitrogen or dry ice. */
   SUB_ZERO,
   /** Acids other than ferric chloride strip scale. */
@@ -59,7 +63,9 @@ public enum Condition {
       case OIL -> Set.of(OIL);
       case VEGETABLE_OIL -> Set.of(OIL, VEGETABLE_OIL);
       case SALT -> Set.of(SALT);
-      case AIR, PLATES, INSULATION, WATER -> Set.of();
+      case WATER -> Set.of(WATER);
+      case INSULATION -> Set.of(BURIED);
+      case AIR, PLATES -> Set.of();
     };
   }
 }

@@ -1,6 +1,7 @@
 package seamsoak.schedule;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -158,7 +159,7 @@ record Course(
             .at(
                 step.kind().cautionStep(),
                 step.hottestC(),
-                step.fire().conditions(workshop.cautions().fire(), on));
+                conditions(step));
     List<SeamPlace> places = SeamPlace.of(left, workshop.visibility());
     List<LineReport> lines = LineReport.of(places, workshop.visibility());
     Skin skin = skin(left);
@@ -183,6 +184,23 @@ record Course(
     List<Entry> all = new ArrayList<>(done);
     all.add(new Entry(step, cautions, left, after));
     return new Course(workshop, start, left, grain, wrapped, List.copyOf(all));
+  }
+
+  /** What holds at a step: its fire, what is about the piece, what it cools in. */
+  private Set<Condition> conditions(ScheduleStep step) {
+    Set<Condition> all =
+        new HashSet<>(step.fire().conditions(workshop.cautions().fire(), on));
+    for (Leg leg : step.legs()) {
+      if (leg.cool().orElse(Coolant.Plain.AIR) instanceof Coolant.Bath bath) {
+        workshop
+            .cautions()
+            .quenchants()
+            .find(bath.word())
+            .map(Condition::ofBath)
+            .ifPresent(all::addAll);
+      }
+    }
+    return all;
   }
 
   List<ScheduleStep> planned() {

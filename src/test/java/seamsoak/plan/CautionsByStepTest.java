@@ -60,6 +60,16 @@ class CautionsByStepTest {
         "quenchants": [{ "kind": "salt", "at": "200 C" }] }
       """;
 
+  /** A steel that hardens in air and no kiln: it is buried in vermiculite. */
+  private static final String BURIED =
+      """
+      { "stack": { "layers": 1, "steels": ["L6"], "thickness": "12 mm", "width": "30 mm",
+          "length": "100 mm" },
+        "steps": [
+          { "do": "draw", "thickness": "10 mm", "width": "30 mm", "heats": [{ "at": "1050 C", "for": "2 min" }] } ],
+        "equipment": { "kiln": "none" } }
+      """;
+
   /** One bare bar of mild steel, an induction forge in the open, no kiln: nothing to harden. */
   private static final String LITTLE =
       """
@@ -83,7 +93,7 @@ class CautionsByStepTest {
 
   @BeforeAll
   static void advise() {
-    Stream.of(MUCH, SALT, LITTLE, WATER).map(Schedules::of).forEach(ALL::add);
+    Stream.of(MUCH, SALT, LITTLE, WATER, BURIED).map(Schedules::of).forEach(ALL::add);
   }
 
   static Stream<CsvTable.Row> rows() {
