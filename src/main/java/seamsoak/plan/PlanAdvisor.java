@@ -30,6 +30,7 @@ import seamsoak.soak.SoakAdvisor;
 import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakSamples;
 import seamsoak.source.Caution;
+import seamsoak.state.HeatRisk;
 import seamsoak.state.Preform;
 import seamsoak.state.Progress;
 import seamsoak.state.SeamProfile;
@@ -97,12 +98,13 @@ public final class PlanAdvisor {
     SoakAdvice soak =
         basis.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
     ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
-    List<Stop> stops = new ArrayList<>(HardStop.history(billet));
+    List<List<HeatRisk>> risks = HeatRisk.ofHistory(billet, stages, basis.shop);
+    List<Stop> stops = new ArrayList<>(HardStop.history(billet, risks));
     stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),
         Assumed.of(billet),
-        history(billet, stages, visibility),
+        history(billet, stages, visibility, risks),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,
         run.advice(),
@@ -111,19 +113,25 @@ public final class PlanAdvisor {
         cautions.general());
   }
 
-  private List<StageReport> history(Billet billet, List<Stage> stages, LineVisibility visibility) {
+  private List<StageReport> history(
+      Billet billet, List<Stage> stages, LineVisibility visibility, List<List<HeatRisk>> risks) {
     List<List<Caution>> said =
-        new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory();
+        new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory(risks);
     return IntStream.range(0, stages.size())
         .mapToObj(
             i ->
                 StageReport.of(
-                    stages.get(i), visibility, correlations.hardening().asQuenched(), said.get(i)))
+                    stages.get(i),
+                    visibility,
+                    correlations.hardening().asQuenched(),
+                    risks.get(i),
+                    said.get(i)))
         .toList();
   }
 
   /** A billet walked under one set of assumptions, ready to be advised on. */
   private record Basis(
+      Shop shop,
       List<Stage> stages,
       LineVisibility visibility,
       ScheduleAdvisor scheduling,
@@ -140,6 +148,7 @@ public final class PlanAdvisor {
     Stage end = stages.get(stages.size() - 1);
     ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, end);
     return new Basis(
+        shop,
         stages,
         visibility,
         scheduling,

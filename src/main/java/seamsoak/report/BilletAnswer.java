@@ -78,6 +78,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
       String rest) {
     Chapter stops = Chapter.of("answer").words(new StopWords(units).forbid(advice.hardStops()));
     boolean refused = !advice.hardStops().isEmpty();
+    Chapter heats = chapters().heats();
     Chapter answer = refused ? stops.words(StopWords.OTHERWISE) : stops;
     int assumed = new DefaultWords(units).together(advice.defaults()).size();
     String things =
@@ -86,16 +87,18 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
             : ", and %s assumed since the file does not say."
                 .formatted(assumed == 1 ? "one thing" : assumed + " things");
     return new Answer(
-        listed(answer.words(told), all, cautions.chapter()),
+        listed(answer.words(told), heats, all, cautions.chapter()),
         listed(
             refused ? stops : stops.words(told),
+            heats,
             refused ? List.of() : brief,
             cautions.worst(MOST_CAUTIONS),
             Chapter.of("rest").words(rest + things)));
   }
 
-  private static List<Chapter> listed(Chapter first, List<Chapter> more, Chapter... last) {
-    return Stream.of(Stream.of(first), more.stream(), Stream.of(last))
+  private static List<Chapter> listed(
+      Chapter first, Chapter second, List<Chapter> more, Chapter... last) {
+    return Stream.of(Stream.of(first, second), more.stream(), Stream.of(last))
         .flatMap(chapters -> chapters)
         .toList();
   }

@@ -131,9 +131,16 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
         .items(advice.soak().advice().stream().map(new SoakWords(units)::note).toList());
   }
 
+  /** Heats of the billet's own that burn it, or are too cold for what they are for. */
+  Chapter heats() {
+    return Chapter.of("heats", "Heats of the file that may spoil it")
+        .items(StageWords.heats(advice.history(), true, units));
+  }
+
   /** Remarks on the steps, and on the schedule where that is told. */
   Chapter remarks(boolean schedule) {
     List<String> all = new ArrayList<>(StageWords.remarks(advice.history()));
+    all.addAll(StageWords.heats(advice.history(), false, units));
     if (schedule) {
       advice.schedule().remarks().stream()
           .map(new ScheduleRemarkWords(units)::says)

@@ -19,6 +19,7 @@ record ReportChapters(
   List<Chapter> all() {
     return Stream.of(
             CautionText.all(billet.advice(), billet.units()).chapter(),
+            billet.heats(),
             billet.remarks(true),
             billet.lines(),
             billet.billet(),

@@ -16,6 +16,7 @@ import seamsoak.words.Amounts;
 import seamsoak.words.CardWords;
 import seamsoak.words.ScheduleWords;
 import seamsoak.words.Sentence;
+import seamsoak.words.StageWords;
 import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
 
@@ -27,6 +28,7 @@ import seamsoak.words.StopWords;
  * @param answer in large letters
  * @param second the same temperature in the other unit, and the band
  * @param why the reason
+ * @param heats of the file that may spoil the billet
  * @param conflicts what the steels do not agree on, and what to do
  * @param steps in order
  */
@@ -36,6 +38,7 @@ record ShopCard(
     String answer,
     String second,
     String why,
+    List<String> heats,
     List<String> conflicts,
     List<Entry> steps) {
 
@@ -90,6 +93,7 @@ record ShopCard(
         words.answer(),
         words.second(),
         words.why(),
+        StageWords.heats(advice.history(), true, units),
         new ScheduleWords(advice.schedule(), units).conflicts(),
         entries(advice, caution, words));
   }

@@ -32,6 +32,8 @@ public enum Condition {
   AIR_HARDENING,
   /** The work is hotter than 1100 C. */
   HOT,
+  /** The work is as hot as the handbook has one of its steels burn, or hotter. */
+  BURNING,
   /** The bath is oil of any kind. */
   OIL,
   /** The oil is a vegetable one; {@link #OIL} holds too. */

@@ -25,6 +25,20 @@ public sealed interface Danger {
   record HotOil(double celsius, double bladeWarmsKelvin, double flashC, boolean ofLabel)
       implements Danger {}
 
+  /**
+   * A heat at which a steel melts or nearly does.
+   *
+   * @param stopCelsius above which it is refused, some way below its first melting
+   */
+  record Melts(String steel, double celsius, double stopCelsius) implements Danger {}
+
+  /**
+   * A weld too cold to be one.
+   *
+   * @param leastCelsius from which steel welds readily
+   */
+  record NoWeld(double celsius, double leastCelsius) implements Danger {}
+
   /** A blade to be brought in nitrate salt to a heat that it must never have. */
   record NitrateHeat(double celsius) implements Danger {}
 }

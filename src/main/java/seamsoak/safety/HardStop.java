@@ -9,6 +9,7 @@ import seamsoak.billet.Coating;
 import seamsoak.billet.Step;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.state.BathAtHand;
+import seamsoak.state.HeatRisk;
 import seamsoak.unit.Temperature;
 
 /** Plans so dangerous that a caution is not enough: they are answered, but refused. */
@@ -35,10 +36,17 @@ public final class HardStop {
 
   private HardStop() {}
 
-  /** What in the history of a billet must not be carried out as written. */
-  public static List<Stop> history(Billet billet) {
+  /**
+   * What in the history of a billet must not be carried out as written.
+   *
+   * @param risks of its heats, for the stack and then for each step
+   */
+  public static List<Stop> history(Billet billet, List<List<HeatRisk>> risks) {
     List<Stop> stops = new ArrayList<>();
     for (Step step : billet.steps()) {
+      for (HeatRisk risk : risks.get(step.mark().number())) {
+        heat(risk).ifPresent(d -> stops.add(new Stop(step.title(), d)));
+      }
       Optional<Danger> danger = Optional.empty();
       if (step instanceof Step.Tile t && t.jacket().isPresent()) {
         danger = jacket(t.jacket().get().coatingTaken());
@@ -48,6 +56,14 @@ public final class HardStop {
       danger.ifPresent(d -> stops.add(new Stop(step.title(), d)));
     }
     return List.copyOf(stops);
+  }
+
+  private static Optional<Danger> heat(HeatRisk risk) {
+    return switch (risk.kind()) {
+      case MELTS -> Optional.of(new Danger.Melts(risk.steel(), risk.celsius(), risk.limitC()));
+      case NO_WELD -> Optional.of(new Danger.NoWeld(risk.celsius(), risk.limitC()));
+      case MAY_BURN, COLD_TO_WELD, COLD_TO_FORGE, ABOVE_FORGING -> Optional.empty();
+    };
   }
 
   /**

@@ -14,6 +14,7 @@ import seamsoak.billet.Jacket;
 import seamsoak.billet.Step;
 import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.source.Caution;
+import seamsoak.state.HeatRisk;
 import seamsoak.steel.Element;
 import seamsoak.steel.Hardenability;
 import seamsoak.steel.Steel;
@@ -31,8 +32,12 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
   /** Content from which a steel counts as alloyed with nickel or chromium, wt%. */
   private static final double ALLOYED_PCT = 1;
 
-  /** For the stack, then for each step of a billet; a jacket or a can counts until it is off. */
-  public List<List<Caution>> ofHistory() {
+  /**
+   * For the stack, then for each step of a billet; a jacket or a can counts until it is off.
+   *
+   * @param risks of its heats, likewise
+   */
+  public List<List<Caution>> ofHistory(List<List<HeatRisk>> risks) {
     List<List<Caution>> all = new ArrayList<>(List.of(List.of()));
     Set<Condition> wrapped = Set.of();
     for (Step step : billet.steps()) {
@@ -42,12 +47,19 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
       if (!step.heats().isEmpty()) {
         conditions.addAll(fire());
       }
+      if (risks.get(step.mark().number()).stream().anyMatch(StepCautions::burns)) {
+        conditions.add(Condition.BURNING);
+      }
       double hottest =
           step.heats().stream().map(Heat::at).mapToDouble(t -> t.celsius()).max().orElse(0);
       all.add(at(CautionStep.of(step), hottest, conditions));
       wrapped = after(step, during);
     }
     return List.copyOf(all);
+  }
+
+  private static boolean burns(HeatRisk risk) {
+    return risk.kind() == HeatRisk.Kind.MELTS || risk.kind() == HeatRisk.Kind.MAY_BURN;
   }
 
   /** What a jacket that is still on when the schedule begins brings along. */

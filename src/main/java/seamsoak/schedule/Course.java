@@ -154,12 +154,7 @@ record Course(
       double grain,
       Set<Condition> wrapped) {
     List<Caution> cautions =
-        workshop
-            .cautions()
-            .at(
-                step.kind().cautionStep(),
-                step.hottestC(),
-                conditions(step));
+        workshop.cautions().at(step.kind().cautionStep(), step.hottestC(), conditions(step));
     List<SeamPlace> places = SeamPlace.of(left, workshop.visibility());
     List<LineReport> lines = LineReport.of(places, workshop.visibility());
     Skin skin = skin(left);
@@ -188,8 +183,7 @@ record Course(
 
   /** What holds at a step: its fire, what is about the piece, what it cools in. */
   private Set<Condition> conditions(ScheduleStep step) {
-    Set<Condition> all =
-        new HashSet<>(step.fire().conditions(workshop.cautions().fire(), on));
+    Set<Condition> all = new HashSet<>(step.fire().conditions(workshop.cautions().fire(), on));
     for (Leg leg : step.legs()) {
       if (leg.cool().orElse(Coolant.Plain.AIR) instanceof Coolant.Bath bath) {
         workshop

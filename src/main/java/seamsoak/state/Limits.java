@@ -6,7 +6,6 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Metal;
-import seamsoak.property.forging.ForgingLimits;
 import seamsoak.steel.Steel;
 
 /**
@@ -14,7 +13,7 @@ import seamsoak.steel.Steel;
  *
  * @param fullAusteniteCelsius above this the whole body is austenite, with the carbon it has now
  * @param forgingCelsius highest forging temperature
- * @param burningCelsius where the first steel burns
+ * @param burningCelsius where the first steel may burn
  * @param refusalCelsius above this nothing is advised
  */
 public record Limits(
@@ -28,16 +27,11 @@ public record Limits(
     double burning = Double.POSITIVE_INFINITY;
     double refusal = Double.POSITIVE_INFINITY;
     double full = 0;
-    for (Steel steel : billet.stack().steels().stream().distinct().toList()) {
-      ForgingLimits l =
-          shop.correlations()
-              .forging()
-              .rule()
-              .limits(shop.analysis(steel), steel.heatTreatment().forgeStartC());
-      forging = Math.min(forging, l.highestForging().value());
-      burning = Math.min(burning, l.burningCelsius());
-      refusal = Math.min(refusal, l.refusalCelsius());
-      full = Math.max(full, fullAustenite(shop.metal(steel), carbonPct(steel, piece)));
+    for (SteelLimits s : SteelLimits.of(billet, piece, shop)) {
+      forging = Math.min(forging, s.limits().highestForging().value());
+      burning = Math.min(burning, s.limits().burningCelsius());
+      refusal = Math.min(refusal, s.limits().refusalCelsius());
+      full = Math.max(full, fullAustenite(shop.metal(s.steel()), carbonPct(s.steel(), piece)));
     }
     return new Limits(full, forging, burning, refusal);
   }

@@ -32,6 +32,7 @@ import seamsoak.source.Caution;
  * @param faceCarbonPct carbon at the face across the thickness, wt%
  * @param scaledMm metal that scale took off a face in this step
  * @param remarks what to know of this step
+ * @param heats what its heats do that they should not, worst first
  * @param cautions dangers of this step
  */
 public record StageReport(
@@ -51,6 +52,7 @@ public record StageReport(
     double faceCarbonPct,
     double scaledMm,
     List<Stage.Remark> remarks,
+    List<HeatRisk> heats,
     List<Caution> cautions) {
 
   /**
@@ -62,7 +64,11 @@ public record StageReport(
   public record LayerCarbon(String steel, double meanPct) {}
 
   public static StageReport of(
-      Stage stage, LineVisibility visibility, AsQuenchedHardness hardness, List<Caution> cautions) {
+      Stage stage,
+      LineVisibility visibility,
+      AsQuenchedHardness hardness,
+      List<HeatRisk> heats,
+      List<Caution> cautions) {
     Workpiece p = stage.piece();
     Skin skin = Skin.of(p, hardness);
     List<SeamPlace> places = SeamPlace.of(p, visibility);
@@ -83,6 +89,7 @@ public record StageReport(
         p.thickness().parts().get(0).percent(0),
         stage.scaledMetres() * 1e3,
         stage.remarks(),
+        heats,
         cautions);
   }
 

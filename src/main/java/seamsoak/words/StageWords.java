@@ -1,7 +1,11 @@
 package seamsoak.words;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import seamsoak.billet.Stage;
+import seamsoak.state.HeatRisk;
 import seamsoak.state.Preform;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
@@ -20,6 +24,61 @@ public final class StageWords {
     return history.stream()
         .flatMap(s -> s.remarks().stream().map(r -> "step " + name(s) + ": " + remark(r)))
         .toList();
+  }
+
+  /** What is the matter with heats, or only with grave ones; steps that share it go together. */
+  public static List<String> heats(List<StageReport> history, boolean grave, UnitSystem units) {
+    Map<HeatRisk, List<String>> where = new LinkedHashMap<>();
+    for (StageReport stage : history) {
+      for (HeatRisk risk : stage.heats()) {
+        // a heat that is refused has been told of by then
+        if (!risk.kind().isRefused() && risk.kind().isGrave() == grave) {
+          where.computeIfAbsent(risk, k -> new ArrayList<>()).add(name(stage));
+        }
+      }
+    }
+    List<String> all = new ArrayList<>();
+    where.forEach(
+        (risk, steps) -> all.add("step " + String.join(", ", steps) + ": " + heat(risk, units)));
+    return all;
+  }
+
+  /** What is the matter with a heat. */
+  public static String heat(HeatRisk risk, UnitSystem units) {
+    Amounts amounts = new Amounts(units);
+    String at = amounts.heat(risk.celsius());
+    String limit = amounts.heat(risk.limitC());
+    return switch (risk.kind()) {
+      case MELTS -> at + " is above " + limit + ", where " + risk.steel() + " is about to melt";
+      case NO_WELD -> at + " is far below the " + limit + " from which steel welds";
+      case MAY_BURN ->
+          at
+              + " is above the "
+              + limit
+              + " from which "
+              + risk.steel()
+              + " may burn, by a handbook; clean steel is welded there all the same, so keep it"
+              + " short, and take it out at the first spark: what has sparked is burnt";
+      case COLD_TO_WELD ->
+          at
+              + " is below the "
+              + limit
+              + " from which steel welds readily: a seam may look shut and open later";
+      case COLD_TO_FORGE ->
+          at
+              + " is below the "
+              + limit
+              + " at which "
+              + risk.steel()
+              + " should no longer be forged: it may crack, or tear at the seams";
+      case ABOVE_FORGING ->
+          at
+              + " is above the "
+              + limit
+              + " that "
+              + risk.steel()
+              + " should be forged from: its grain coarsens and its corners may crumble";
+    };
   }
 
   /** The bar that would have left the cells square. */

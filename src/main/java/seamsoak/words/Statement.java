@@ -25,6 +25,7 @@ import seamsoak.soak.Input;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakReason;
+import seamsoak.state.HeatRisk;
 import seamsoak.state.Joints;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.StageReport;
@@ -60,6 +61,7 @@ public record Statement(String kind, String says) {
           new Teller<>(Input.class, i -> i, SOAK::input),
           new Teller<>(Default.class, Default::what, new DefaultWords(UnitSystem.METRIC)::says),
           new Teller<>(Stage.Remark.class, r -> r, StageWords::remark),
+          new Teller<>(HeatRisk.class, HeatRisk::kind, r -> StageWords.heat(r, UnitSystem.METRIC)),
           new Teller<>(SeamProfile.Moment.class, m -> m, SeamWords::moment),
           new Teller<>(PairAdvice.Assumption.class, a -> a, RemedyWords::assumed),
           new Teller<>(PairAdvice.Remark.class, r -> r, RemedyWords::remark));

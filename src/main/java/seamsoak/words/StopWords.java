@@ -18,6 +18,8 @@ public record StopWords(UnitSystem units) {
           .of(Danger.SealedCan.class, StopWords::of)
           .of(Danger.HotSalt.class, StopWords::of)
           .of(Danger.HotOil.class, StopWords::of)
+          .of(Danger.Melts.class, StopWords::of)
+          .of(Danger.NoWeld.class, StopWords::of)
           .of(Danger.NitrateHeat.class, StopWords::of)
           .complete();
 
@@ -84,6 +86,25 @@ public record StopWords(UnitSystem units) {
         + show(danger.flashC())
         + ": that is too near, so this bath is refused; let it cool, or take oil with a higher"
         + " flash point.";
+  }
+
+  private String of(Danger.Melts danger) {
+    return "At "
+        + show(danger.celsius())
+        + " "
+        + danger.steel()
+        + " melts or is about to: above "
+        + show(danger.stopCelsius())
+        + " its first melting is too near, so this heat is refused; stay below that, and give the"
+        + " heat of the metal, not that of the fire.";
+  }
+
+  private String of(Danger.NoWeld danger) {
+    return "At "
+        + show(danger.celsius())
+        + " steel does not weld, so this heat is refused as a weld; it welds readily from "
+        + show(danger.leastCelsius())
+        + " on.";
   }
 
   private String of(Danger.NitrateHeat danger) {

@@ -70,6 +70,15 @@ class CautionsByStepTest {
         "equipment": { "kiln": "none" } }
       """;
 
+  /** Welded above where the handbook has its steel burn. */
+  private static final String BURNING =
+      """
+      { "stack": { "layers": 3, "steels": ["1095", "75Ni8"], "thickness": "4 mm",
+          "width": "30 mm", "length": "100 mm" },
+        "steps": [
+          { "do": "weld", "heats": [{ "at": "1250 C", "for": "2 min" }] } ] }
+      """;
+
   /** One bare bar of mild steel, an induction forge in the open, no kiln: nothing to harden. */
   private static final String LITTLE =
       """
@@ -93,7 +102,7 @@ class CautionsByStepTest {
 
   @BeforeAll
   static void advise() {
-    Stream.of(MUCH, SALT, LITTLE, WATER, BURIED).map(Schedules::of).forEach(ALL::add);
+    Stream.of(MUCH, SALT, LITTLE, WATER, BURIED, BURNING).map(Schedules::of).forEach(ALL::add);
   }
 
   static Stream<CsvTable.Row> rows() {

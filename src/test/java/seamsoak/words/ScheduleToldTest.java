@@ -48,7 +48,14 @@ class ScheduleToldTest {
   @Test
   void kindsOfDangersAreFixed() {
     assertEquals(
-        Set.of("coated-jacket", "sealed-can", "hot-salt", "hot-oil", "nitrate-heat"),
+        Set.of(
+            "coated-jacket",
+            "sealed-can",
+            "hot-salt",
+            "hot-oil",
+            "nitrate-heat",
+            "melts",
+            "no-weld"),
         kinds(Danger.class));
   }
 

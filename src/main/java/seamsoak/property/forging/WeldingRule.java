@@ -8,7 +8,7 @@ import seamsoak.property.correlation.PublishedFormula;
  * The heats at which a steel is forge-welded.
  *
  * <p>highest = what {@link ForgingRule} refuses above; lowest = max(1100, highest - 250); the heat
- * that shops use where nothing forbids it: 1230
+ * that shops use where nothing forbids it: 1230; below 950 nothing welds
  *
  * <p>In C.
  *
@@ -30,6 +30,16 @@ public final class WeldingRule extends PublishedFormula {
 
   /** Lowest heat at which a steel welds readily, C. */
   public double lowestCelsius(ForgingLimits limits) {
-    return Math.max(k.get("lowest"), limits.refusalCelsius() - k.get("reach"));
+    return Math.max(lowestCelsius(), limits.refusalCelsius() - k.get("reach"));
+  }
+
+  /** Lowest heat at which any steel welds readily, C. */
+  public double lowestCelsius() {
+    return k.get("lowest");
+  }
+
+  /** Colder than this nothing welds under hammer or press, C. */
+  public double noneCelsius() {
+    return k.get("none");
   }
 }

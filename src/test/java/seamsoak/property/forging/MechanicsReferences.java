@@ -31,6 +31,7 @@ public final class MechanicsReferences {
         "misaka-yoshimoto1967-hot-strength",
         in -> m.hotStrength().megapascals(in.composition(), in.get("celsius")));
     all.put("welding-heat-usual", in -> m.welding().usualCelsius());
+    all.put("welding-heat-none", in -> m.welding().noneCelsius());
     all.put("welding-heat-lowest", in -> m.welding().lowestCelsius(limits(in.get("refusal"))));
     all.put("hardening-range-low", in -> hardening(k, in).orElseThrow().lowC());
     all.put("hardening-range-high", in -> hardening(k, in).orElseThrow().highC());
@@ -77,7 +78,7 @@ public final class MechanicsReferences {
 
   private static ForgingLimits limits(double refusal) {
     return new ForgingLimits(
-        new Estimate(refusal, refusal, refusal, "", List.of()), refusal, refusal, refusal);
+        new Estimate(refusal, refusal, refusal, "", List.of()), refusal, refusal, refusal, refusal);
   }
 
   private static Optional<TemperatureRange> hardening(Correlations k, Inputs in) {

@@ -1,0 +1,141 @@
+package seamsoak.state;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Heat;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Step;
+import seamsoak.property.forging.ForgingLimits;
+import seamsoak.property.forging.WeldingRule;
+
+/**
+ * A heat that a steel does not stand, or that does not do what the step wants.
+ *
+ * @param kind what is the matter
+ * @param steel whose limit comes first
+ * @param celsius the heat
+ * @param limitC what it ought not to pass, or not to stay below
+ */
+public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
+  /** What is the matter with a heat, worst first. */
+  public enum Kind {
+    /** So near melting that it is refused. */
+    MELTS,
+    /** No weld comes of it. */
+    NO_WELD,
+    /** Above the burning line. */
+    MAY_BURN,
+    /** Colder than where steel welds readily. */
+    COLD_TO_WELD,
+    /** Colder than where forging is to stop. */
+    COLD_TO_FORGE,
+    /** Hotter than where forging is to start; no weld is told of that, which always is. */
+    ABOVE_FORGING;
+
+    /** Whether it is more than a remark. */
+    public boolean isGrave() {
+      return this != ABOVE_FORGING;
+    }
+
+    /** Whether a plan with it is refused. */
+    public boolean isRefused() {
+      return this == MELTS || this == NO_WELD;
+    }
+  }
+
+  /** A limit of a handbook is no sharper than this, K; judgement. */
+  private static final double SHARP_KELVIN = 5;
+
+  /** For the stack, then for each step of a billet, worst first. */
+  public static List<List<HeatRisk>> ofHistory(Billet billet, List<Stage> stages, Shop shop) {
+    List<List<HeatRisk>> all = new ArrayList<>(List.of(List.of()));
+    for (int i = 0; i < billet.steps().size(); i++) {
+      Step step = billet.steps().get(i);
+      all.add(
+          step.heats().isEmpty()
+              ? List.of()
+              : new Judged(
+                      step,
+                      SteelLimits.of(billet, stages.get(i).piece(), shop),
+                      shop.correlations().mechanics().welding())
+                  .all());
+    }
+    return List.copyOf(all);
+  }
+
+  /** A step with what its steels stand before it. */
+  private record Judged(Step step, List<SteelLimits> steels, WeldingRule welding) {
+    List<HeatRisk> all() {
+      double hottest = step.heats().stream().mapToDouble(Judged::celsius).max().orElseThrow();
+      double coldest = step.heats().stream().mapToDouble(Judged::celsius).min().orElseThrow();
+      List<HeatRisk> all = new ArrayList<>();
+      tooHot(hottest).ifPresent(all::add);
+      tooCold(hottest, coldest).ifPresent(all::add);
+      return List.copyOf(all);
+    }
+
+    private static double celsius(Heat heat) {
+      return heat.at().celsius();
+    }
+
+    private Optional<HeatRisk> tooHot(double celsius) {
+      return above(Kind.MELTS, celsius, ForgingLimits::stopCelsius, 0)
+          .or(() -> above(Kind.MAY_BURN, celsius, ForgingLimits::burningCelsius, SHARP_KELVIN))
+          .or(
+              () ->
+                  step.kind() == Step.Kind.WELD
+                      ? Optional.empty()
+                      : above(
+                          Kind.ABOVE_FORGING,
+                          celsius,
+                          l -> l.highestForging().value(),
+                          SHARP_KELVIN));
+    }
+
+    /** Told of the steel with the lowest limit. */
+    private Optional<HeatRisk> above(
+        Kind kind, double celsius, ToDoubleFunction<ForgingLimits> limit, double sharp) {
+      return steels.stream()
+          .map(s -> new HeatRisk(kind, s.steel().id(), celsius, limit.applyAsDouble(s.limits())))
+          .min(Comparator.comparingDouble(HeatRisk::limitC))
+          .filter(r -> celsius > r.limitC() + sharp);
+    }
+
+    private Optional<HeatRisk> tooCold(double hottest, double coldest) {
+      return switch (step.kind()) {
+        case WELD ->
+            hottest < welding.noneCelsius()
+                ? Optional.of(risk(Kind.NO_WELD, hottest, welding.lowestCelsius()))
+                : hottest < welding.lowestCelsius() - SHARP_KELVIN
+                    ? Optional.of(risk(Kind.COLD_TO_WELD, hottest, welding.lowestCelsius()))
+                    : Optional.empty();
+        case DRAW, PRESS, ROLL -> below(coldest);
+        case GRIND, RESTACK, TILE, UNJACKET, SOAK, NORMALIZE, COOL -> Optional.empty();
+      };
+    }
+
+    private HeatRisk risk(Kind kind, double celsius, double limitC) {
+      return new HeatRisk(kind, steels.get(0).steel().id(), celsius, limitC);
+    }
+
+    /** Told of the steel whose forging has to stop soonest. */
+    private Optional<HeatRisk> below(double celsius) {
+      return steels.stream()
+          .filter(s -> s.steel().heatTreatment().forgeStopC().isPresent())
+          .map(
+              s ->
+                  new HeatRisk(
+                      Kind.COLD_TO_FORGE,
+                      s.steel().id(),
+                      celsius,
+                      s.steel().heatTreatment().forgeStopC().getAsDouble()))
+          .max(Comparator.comparingDouble(HeatRisk::limitC))
+          .filter(r -> celsius < r.limitC() - SHARP_KELVIN);
+    }
+  }
+}
