@@ -12,6 +12,7 @@ import seamsoak.single.Decarburization;
 import seamsoak.single.HeatRemark;
 import seamsoak.single.Migration;
 import seamsoak.single.SteelReport;
+import seamsoak.state.HeatRisk;
 import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
@@ -99,6 +100,20 @@ public final class JsonReport {
     return all;
   }
 
+  /** What is the matter with heats of the billet's own, step by step. */
+  private static List<Map<String, Object>> heats(Advice advice) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (StageReport stage : advice.history()) {
+      for (HeatRisk risk : stage.heats()) {
+        Map<String, Object> told = new LinkedHashMap<>();
+        told.put("step", stage.step());
+        Statement.put(told, "says", risk);
+        all.add(told);
+      }
+    }
+    return all;
+  }
+
   /** A part of an advice, with what must be known to read it. */
   private static String about(
       Advice advice, String command, Map<String, Object> part, Trace sources) {
@@ -106,6 +121,7 @@ public final class JsonReport {
     all.put("billet", advice.billet());
     all.putAll(part);
     Statement.put(all, "hardStops", advice.hardStops());
+    all.put("heats", heats(advice));
     Statement.put(all, "defaults", advice.defaults());
     return write(command, all, sources);
   }

@@ -31,6 +31,14 @@ public sealed interface Conflict {
   record JacketOn(List<String> steels) implements Conflict {}
 
   /**
+   * A jacket of stainless sheet, which does not weld to what it covers.
+   *
+   * @param steels the jacket's, then those of the billet
+   * @param tears whether it also grows so much more with heat that it tears loose
+   */
+  record StainlessJacket(List<String> steels, boolean tears) implements Conflict {}
+
+  /**
    * Some harden in still air while others stay soft.
    *
    * @param steels all of them

@@ -3,6 +3,10 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import seamsoak.billet.Jacket;
+import seamsoak.billet.Step;
+import seamsoak.property.Correlations;
 import seamsoak.steel.Dispute;
 
 /**
@@ -26,6 +30,7 @@ record Conflicts(Course course, Guard guard) {
         .filter(j -> BenchWork.jacketed(course.piece()))
         .map(j -> new Conflict.JacketOn(List.of(j.name())))
         .ifPresent(all::add);
+    all.addAll(stainlessJackets(names(steels)));
     airAndSoft(steels).ifPresent(all::add);
     if (guard.way() != Guard.Way.AIR && !course.heats().kiln()) {
       all.add(new Conflict.NoKiln(names(steels), guard.slow()));
@@ -38,6 +43,23 @@ record Conflicts(Course course, Guard guard) {
       all.add(new Conflict.NothingHardens(names(steels)));
     }
     return all;
+  }
+
+  /** Those that were laid about it at any step: a weld that fails under one fails for good. */
+  private List<Conflict> stainlessJackets(List<String> covered) {
+    Correlations k = course.shop().correlations();
+    return course.billet().steps().stream()
+        .filter(Step.Tile.class::isInstance)
+        .flatMap(s -> ((Step.Tile) s).jacket().stream())
+        .map(Jacket::steel)
+        .distinct()
+        .filter(s -> k.forging().rule().isStainless(s.analysis()))
+        .<Conflict>map(
+            s ->
+                new Conflict.StainlessJacket(
+                    Stream.concat(Stream.of(s.id()), covered.stream()).toList(),
+                    k.lines(s.analysis()).alwaysAustenite()))
+        .toList();
   }
 
   private Conflict beyond(SteelNow s) {

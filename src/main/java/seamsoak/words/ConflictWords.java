@@ -14,6 +14,7 @@ public record ConflictWords(UnitSystem units) {
       new Sayings<ConflictWords, Conflict, Sentences>(Conflict.class)
           .of(Conflict.DisputedSheets.class, ConflictWords::of)
           .of(Conflict.JacketOn.class, ConflictWords::of)
+          .of(Conflict.StainlessJacket.class, ConflictWords::of)
           .of(Conflict.HardAndSoftInAir.class, ConflictWords::of)
           .of(Conflict.NoKiln.class, ConflictWords::of)
           .of(Conflict.BeyondFormulas.class, ConflictWords::of)
@@ -76,6 +77,18 @@ public record ConflictWords(UnitSystem units) {
         "take it off before anything is hardened; this schedule keeps it on through the fires, which"
             + " saves the body from scale but not from losing carbon to the sheet, and grinds it off"
             + " with the skin below it");
+  }
+
+  private Sentences of(Conflict.StainlessJacket c) {
+    return new Sentences(
+        "jacket",
+        "a jacket of "
+            + c.steel()
+            + " clashes with "
+            + list(c.steels().subList(1, c.steels().size()))
+            + ": its chromium oxide keeps it from welding shut in the open"
+            + (c.tears() ? ", and it shrinks so much more that it tears loose on cooling" : ""),
+        "take bare mild sheet; stainless does as foil that lines a can and is peeled off");
   }
 
   private Sentences of(Conflict.HardAndSoftInAir c) {

@@ -143,14 +143,17 @@ class BilletAnswerTest {
     has(soak.names("history.0"), "step do lengthMm widthMm thicknessMm lines crossings");
     has(
         soak.names("options.0"),
-        "temperatureC minutes minutesLow minutesHigh clears metalLossMm skinMm grainAstm remarks"
+        "temperatureC minutes minutesLow minutesHigh clears metalLossMm skinMm sideSkinMm"
+            + " softMm sideSoftMm grainAstm remarks"
             + " remarkKinds");
     has(soak.names("recommended"), "temperatureC minutes reason reasonKind");
     Ran schedule = run("schedule", GALVANIZED, "--json");
     startsWith(schedule, "schedule");
     has(schedule.names(""), "billet segments after critical remarks");
     has(schedule.names("segments.0"), "step kind fromC toC minutes cool why check cautions");
-    has(schedule.names("after.0"), "step linesVisible grainAstm skinMm");
+    has(
+        schedule.names("after.0"),
+        "step linesVisible grainAstm skinMm sideSkinMm softMm sideSoftMm");
     Ran plan = run("plan", GALVANIZED, "--json");
     startsWith(plan, "plan");
     has(

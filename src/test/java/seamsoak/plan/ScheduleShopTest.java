@@ -243,6 +243,19 @@ class ScheduleShopTest {
     assertFalse(warnsOfZinc(on, "harden"), "it is off by then");
   }
 
+  /** Its pair with the steel below is a clash, and so the schedule says. */
+  @Test
+  void aStainlessJacketClashes() {
+    Advice stainless = Schedules.of(String.format(TILES.replace("\"1008\"", "\"304\""), "", ""));
+    ConflictWords.Sentences said =
+        conflict(stainless, Conflict.StainlessJacket.class).orElseThrow();
+    assertTrue(said.says().startsWith("a jacket of 304 clashes with 1084, 75Ni8"), said.says());
+    assertTrue(said.says().contains("tears loose"), said.says());
+    assertEquals(
+        Optional.empty(),
+        conflict(Schedules.of(String.format(TILES, "", "")), Conflict.StainlessJacket.class));
+  }
+
   private static ScheduleAdvice.After last(Advice advice) {
     return advice.schedule().after().get(advice.schedule().after().size() - 1);
   }

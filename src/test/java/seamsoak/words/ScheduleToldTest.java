@@ -39,6 +39,7 @@ class ScheduleToldTest {
             "nothing-hardens",
             "soft-layer",
             "soft-middle",
+            "stainless-jacket",
             "temper-parts",
             "too-narrow",
             "too-thin"),
