@@ -5,6 +5,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import seamsoak.billet.Billet;
 import seamsoak.billet.file.BilletReader;
+import seamsoak.billet.file.Names;
 import seamsoak.data.TextFile;
 import seamsoak.plan.Advice;
 import seamsoak.plan.PlanAdvisor;
@@ -31,7 +32,7 @@ final class BilletFile {
   Billet read(Root root) {
     if (billet == null) {
       String text = TextFile.read(file.toString(), file);
-      billet = BilletReader.read(file, text, root.steels());
+      billet = BilletReader.read(file, text, Names.of(root.steels(), root.data()));
     }
     return billet;
   }

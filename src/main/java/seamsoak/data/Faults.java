@@ -25,6 +25,12 @@ public final class Faults {
     failed = true;
   }
 
+  /** Those of others too. */
+  public void addAll(Faults others) {
+    all.addAll(others.all);
+    failed |= others.failed;
+  }
+
   /** Throws what was gathered, in the order of the file; nothing where nothing failed. */
   public void throwAny() {
     if (failed) {

@@ -47,13 +47,48 @@ public final class JsonTree {
   /** Reads text that was read from a file of that name. */
   public static JsonValue parse(String file, String text) {
     Faults faults = new Faults();
-    JsonValue root = parse(file, text, faults);
+    JsonValue root = parsed(file, text, faults);
     faults.throwAny();
     return root;
   }
 
-  /** The same, with keys that stand twice told to the faults; the first of them counts. */
+  /**
+   * Reads what a person may have written: quotes may be typographic ({@link Quotes}), and keys that
+   * stand twice are told to the faults; the first of them counts.
+   */
   public static JsonValue parse(String file, String text, Faults faults) {
+    try {
+      return parsed(file, text, faults);
+    } catch (Fault wrong) {
+      return straightened(file, text, faults, wrong);
+    }
+  }
+
+  /**
+   * With quotes as JSON has them; the fault of whichever could be read further where neither can.
+   */
+  private static JsonValue straightened(String file, String text, Faults faults, Fault wrong) {
+    try {
+      return parsed(file, Quotes.straight(text), faults);
+    } catch (Fault other) {
+      boolean further = Mistake.BY_PLACE.compare(first(other), first(wrong)) > 0;
+      throw further ? other : wrong;
+    }
+  }
+
+  private static Mistake first(Fault fault) {
+    return fault.mistakes().get(0);
+  }
+
+  /** Doubled keys count only where all could be read. */
+  private static JsonValue parsed(String file, String text, Faults faults) {
+    Faults doubled = new Faults();
+    JsonValue root = tree(file, text, doubled);
+    faults.addAll(doubled);
+    return root;
+  }
+
+  private static JsonValue tree(String file, String text, Faults faults) {
     try (JsonParser parser = FACTORY.createParser(text)) {
       JsonTree tree = new JsonTree(file, parser, faults);
       try {

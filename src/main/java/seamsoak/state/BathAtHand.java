@@ -16,11 +16,7 @@ public record BathAtHand(Bath bath, Quenchant quenchant) {
     return new Fault(
         bath.place(),
         "there is no quenchant '" + Fault.shown(bath.kind()) + "'",
-        table
-            .nearest(bath.kind())
-            .map(near -> "did you mean '" + near + "'?")
-            .orElse(
-                "they are " + String.join(", ", table.all().stream().map(q -> q.id()).toList())));
+        table.instead(bath.kind()));
   }
 
   /** How warm it is: as stated, else the middle of where it is used. */

@@ -15,6 +15,10 @@ public record Length(double metres) {
     QuantityText.finite(metres);
   }
 
+  public static Length ofInches(double inches) {
+    return new Length(inches * METRES_PER_INCH);
+  }
+
   public static Length ofMillimetres(double millimetres) {
     return new Length(millimetres / 1000);
   }

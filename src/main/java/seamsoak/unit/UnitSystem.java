@@ -9,7 +9,9 @@ public enum UnitSystem {
 
   /** That of a length as somebody wrote it. */
   public static UnitSystem ofLength(String written) {
-    return written.matches("(?s).*(in\\.?|inch|inches|ft\\.?|foot|feet|\"|')\\s*") ? US : METRIC;
+    return written.matches("(?s).*(in\\.?|inch|inches|ga|ga\\.|gauge|ft\\.?|foot|feet|\"|')\\s*")
+        ? US
+        : METRIC;
   }
 
   /** The unit of a bare number in a text that is in this system; US where it is in both. */

@@ -23,6 +23,7 @@ import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.file.BilletReader;
+import seamsoak.billet.file.Names;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.property.Correlations;
@@ -50,6 +51,7 @@ class MutationTest {
   private static final int SHOWN = 20;
 
   private final SteelTable steels = SteelTable.load(DataFolder.packed());
+  private final Names names = Names.of(steels, DataFolder.packed());
   private final Shop shop =
       new Shop(Correlations.load(DataFolder.packed()), Assumptions.USUAL, Resolution.SAMPLE);
   private final Map<String, Integer> counts = new TreeMap<>();
@@ -107,7 +109,7 @@ class MutationTest {
   private String walk(Path file) {
     Billet billet;
     try {
-      billet = BilletReader.read(file, steels);
+      billet = BilletReader.read(file, names);
     } catch (Fault fault) {
       fault.mistakes().forEach(m -> Contract.oneSentence(m.sentence() + "."));
       return "not read";

@@ -111,7 +111,7 @@ class FlatRestackTest {
   /** The histories say how sure it is; what lies in the middle they do not move. */
   @Test
   void theDemosMiddleEstimateIsTheSameForAnyNumberOfHistories() {
-    sameMiddle(BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.STEELS));
+    sameMiddle(BilletReader.read(Path.of("alloy-data/billets/mosaic.json"), Walks.NAMES));
   }
 
   @Test

@@ -13,7 +13,7 @@ public final class Demos {
 
   /** A demo as it is. */
   public static Billet of(String name) {
-    return BilletReader.read(path(name), Walks.STEELS);
+    return BilletReader.read(path(name), Walks.NAMES);
   }
 
   /**

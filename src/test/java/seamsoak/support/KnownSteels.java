@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import seamsoak.billet.Billet;
 import seamsoak.billet.file.BilletReader;
+import seamsoak.billet.file.Names;
+import seamsoak.data.DataFolder;
 import seamsoak.data.Nearest;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -16,10 +18,13 @@ public final class KnownSteels {
   private static final Map<String, Double> CARBON =
       Map.of("80CrV2", 0.8, "75Ni8", 0.75, "1084", 0.84, "1008", 0.08);
 
+  private static final Names NAMES =
+      Names.of(KnownSteels::find, n -> Nearest.to(n, CARBON.keySet()), DataFolder.packed());
+
   private KnownSteels() {}
 
   public static Billet read(Path file) {
-    return BilletReader.read(file, KnownSteels::find, n -> Nearest.to(n, CARBON.keySet()));
+    return BilletReader.read(file, NAMES);
   }
 
   private static Optional<Steel> find(String name) {

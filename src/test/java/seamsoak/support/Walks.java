@@ -12,6 +12,7 @@ import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.file.BilletReader;
+import seamsoak.billet.file.Names;
 import seamsoak.data.DataFolder;
 import seamsoak.property.Correlations;
 import seamsoak.steel.SteelTable;
@@ -21,6 +22,8 @@ public final class Walks {
   public static final Correlations CORRELATIONS = Correlations.load(DataFolder.packed());
   public static final SteelTable STEELS = SteelTable.load(DataFolder.packed());
 
+  public static final Names NAMES = Names.of(STEELS, DataFolder.packed());
+
   private Walks() {}
 
   /** The billet of a file's text. */
@@ -29,7 +32,7 @@ public final class Walks {
       Path file = Files.createTempFile("billet", ".json");
       try {
         Files.writeString(file, json);
-        return BilletReader.read(file, STEELS);
+        return BilletReader.read(file, NAMES);
       } finally {
         Files.delete(file);
       }

@@ -1,10 +1,8 @@
 package seamsoak.billet.file;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import seamsoak.billet.Bath;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Blade;
@@ -21,7 +19,6 @@ import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
 import seamsoak.data.TextFile;
 import seamsoak.steel.Steel;
-import seamsoak.steel.SteelTable;
 import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
 import seamsoak.unit.Temperature;
@@ -104,38 +101,15 @@ public final class BilletReader {
 
   private BilletReader() {}
 
-  /** Reads a file whose steels stand in the table. */
-  public static Billet read(Path file, SteelTable table) {
-    return read(file, table::find, table::nearest);
+  public static Billet read(Path file, Names names) {
+    return read(file, TextFile.read(file.toString(), file), names);
   }
 
-  /** Reads the text of a file whose steels stand in the table. */
-  public static Billet read(Path file, String text, SteelTable table) {
-    return read(file, text, table::find, table::nearest);
-  }
-
-  /**
-   * Reads a file.
-   *
-   * @param find the steel of an id, an alias or a written analysis
-   * @param nearest the known name nearest to a misspelt one
-   */
-  public static Billet read(
-      Path file,
-      Function<String, Optional<Steel>> find,
-      Function<String, Optional<String>> nearest) {
-    return read(file, TextFile.read(file.toString(), file), find, nearest);
-  }
-
-  private static Billet read(
-      Path file,
-      String text,
-      Function<String, Optional<Steel>> find,
-      Function<String, Optional<String>> nearest) {
+  /** Reads text that was read from a file of that name. */
+  public static Billet read(Path file, String text, Names names) {
     Faults faults = new Faults();
     JsonValue root = JsonTree.parse(file.toString(), text, faults);
-    SteelReader steels = new SteelReader(find, nearest, new ArrayList<>());
-    Entry top = new Entry(root, "the billet", "", new Reading(steels));
+    Entry top = new Entry(root, "the billet", "", new Reading(names));
     Optional<Billet> billet = faults.tried(() -> BILLET.read(inItsUnits(top)));
     faults.throwAny();
     return billet.orElseThrow();

@@ -46,10 +46,19 @@ final class Quantities {
 
   /** A length that may be zero. */
   static Length depth(Entry entry) {
-    Length length = quantity(entry, Length::parse, Length::parse);
+    Optional<Integer> gauge = Gauges.number(written(entry));
+    Length length =
+        gauge.isPresent()
+            ? ofGauge(entry, gauge.get())
+            : quantity(entry, Length::parse, Length::parse);
     UnitSystem units = entry.reading().units().orElseGet(() -> UnitSystem.ofLength(written(entry)));
     require(length.metres() <= LONGEST_METRES, entry, units.show("32 ft", "10 m") + " is the most");
     return length;
+  }
+
+  private static Length ofGauge(Entry entry, int number) {
+    Gauges gauges = entry.reading().names().gauges();
+    return gauges.of(number).orElseThrow(() -> entry.refused(gauges.known()));
   }
 
   static Temperature temperature(Entry entry) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Step;
+import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -13,31 +14,33 @@ import seamsoak.unit.UnitSystem;
  * @param units which a bare number takes, if the file names any
  * @param unitsToldWrong whether it names some that are none, which is told once and not at each
  *     bare number
- * @param steels looks up the steels that the file names
+ * @param names what names are looked up in
+ * @param steels those named so far; one that is named twice goes by the first name
  * @param steps the kinds of the steps so far, with the one that is being read; none where a kind
  *     could not be read
  */
 record Reading(
     Optional<UnitSystem> units,
     boolean unitsToldWrong,
-    SteelReader steels,
+    Names names,
+    List<Steel> steels,
     List<Optional<Step.Kind>> steps) {
   Reading {
     steps = Collections.unmodifiableList(new ArrayList<>(steps));
   }
 
-  Reading(SteelReader steels) {
-    this(Optional.empty(), false, steels, List.of());
+  Reading(Names names) {
+    this(Optional.empty(), false, names, new ArrayList<>(), List.of());
   }
 
   /** With the units that the file names, if it names any that could be read. */
   Reading in(Optional<Optional<UnitSystem>> read) {
-    return new Reading(read.orElse(Optional.empty()), read.isEmpty(), steels, steps);
+    return new Reading(read.orElse(Optional.empty()), read.isEmpty(), names, steels, steps);
   }
 
   /** With steps so far. */
   Reading amid(List<Optional<Step.Kind>> these) {
-    return new Reading(units, unitsToldWrong, steels, these);
+    return new Reading(units, unitsToldWrong, names, steels, these);
   }
 
   /** The number of the step that is being read. */

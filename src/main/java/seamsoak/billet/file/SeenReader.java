@@ -18,7 +18,8 @@ final class SeenReader {
   private static final Pattern NAMED =
       Pattern.compile(
           "(layers|restack|tile)(?:(?<=tile)s)?(?: joints)?"
-              + "(?: ([0-9]{1,3})| \\(step ([0-9]{1,3})\\))?");
+              + "(?: ([0-9]{1,3})| \\(step ([0-9]{1,3})\\))?",
+          Pattern.CASE_INSENSITIVE);
 
   /**
    * Seams by the name that they have in a file.
@@ -46,7 +47,7 @@ final class SeenReader {
   }
 
   private static Named seams(Entry entry) {
-    Matcher m = NAMED.matcher(entry.value() instanceof TextValue text ? text.text() : "");
+    Matcher m = NAMED.matcher(entry.value() instanceof TextValue text ? text.text().strip() : "");
     if (!m.matches()) {
       throw entry.refused(
           "it is layers, restack or tile, with the number of its step if there are several, such as"

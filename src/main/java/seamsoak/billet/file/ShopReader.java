@@ -6,7 +6,9 @@ import seamsoak.billet.Bath;
 import seamsoak.billet.Blade;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Kiln;
+import seamsoak.data.Fault;
 import seamsoak.data.JsonValue.TextValue;
+import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Hardness;
 import seamsoak.unit.HeatingRate;
@@ -61,7 +63,8 @@ final class ShopReader {
                   f.get(SHOP),
                   f.get(DESCALE)));
 
-  private static final Key<String> KIND = Key.required("kind", "\"oil-fast\"", Values::text);
+  private static final Key<String> KIND =
+      Key.required("kind", "\"oil-fast\"", ShopReader::quenchant);
   private static final Key<Optional<Temperature>> AT =
       Key.optional("at", new Key.Example("\"120 F\"", "\"50 C\""), Quantities::bath);
   private static final Key<Optional<Temperature>> FLASH =
@@ -73,9 +76,21 @@ final class ShopReader {
 
   private ShopReader() {}
 
+  /** The name of a quenchant of the table. */
+  private static String quenchant(Entry entry) {
+    String name = Values.text(entry);
+    QuenchantTable table = entry.reading().names().quenchants();
+    if (table.find(name).isEmpty()) {
+      throw entry.fault(
+          "there is no quenchant '" + Fault.shown(name) + "'",
+          entry.reading().names().trade().means("kind", name).orElseGet(() -> table.instead(name)));
+    }
+    return name;
+  }
+
   private static Kiln kiln(Entry entry) {
     if (entry.value() instanceof TextValue text) {
-      if (text.text().equals("none")) {
+      if (text.text().strip().equalsIgnoreCase("none")) {
         return Kiln.NONE;
       }
       throw entry.refused("it is \"none\", or its limits in braces: highest and ramp");

@@ -24,13 +24,19 @@ final class Values {
     };
   }
 
+  private static String written(JsonValue value) {
+    return value instanceof TextValue text
+        ? text.text()
+        : value instanceof NumberValue number ? number.digits() : "";
+  }
+
   /** No number at all where it is none. */
   private static double number(JsonValue value) {
-    return value instanceof NumberValue number
-        ? number.value()
-        : value instanceof TextValue text && text.text().strip().matches("[0-9]{1,9}")
-            ? Double.parseDouble(text.text().strip())
-            : Double.NaN;
+    if (value instanceof NumberValue number) {
+      return number.value();
+    }
+    String digits = written(value).strip();
+    return digits.matches("[0-9]{1,9}") ? Double.parseDouble(digits) : Double.NaN;
   }
 
   /** One of the words of an enum. */
@@ -51,16 +57,21 @@ final class Values {
     return choice.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  /** One of the words given. */
+  /** One of the words given, however it is capitalized and joined. */
   private static String word(Entry entry, List<String> words) {
-    if (entry.value() instanceof TextValue text && words.contains(text.text())) {
-      return text.text();
-    }
     String all = "it is one of " + String.join(", ", words);
+    String word = TradeWords.plain(written(entry.value()));
+    if (words.contains(word)) {
+      return word;
+    }
     throw entry.refused(
-        entry.value() instanceof TextValue text
-            ? Nearest.to(text.text(), words).map(w -> "did you mean '" + w + "'?").orElse(all)
-            : all);
+        entry
+            .reading()
+            .names()
+            .trade()
+            .means(entry.name(), word)
+            .or(() -> Nearest.to(word, words).map(w -> "did you mean '" + w + "'?"))
+            .orElse(all));
   }
 
   /** A text of the smith's own, without control characters that would upset a terminal. */

@@ -37,12 +37,18 @@ public record QuenchantTable(Map<String, Quenchant> quenchants) {
 
   /** The one of that id. */
   public Optional<Quenchant> find(String id) {
-    return Optional.ofNullable(quenchants.get(id.strip().toLowerCase(Locale.ROOT)));
+    return Optional.ofNullable(quenchants.get(plain(id)));
   }
 
-  /** The known id nearest to a misspelt one, if any is near. */
-  public Optional<String> nearest(String id) {
-    return Nearest.to(id.strip().toLowerCase(Locale.ROOT), quenchants.keySet());
+  /** What to write in place of an id that there is not. */
+  public String instead(String id) {
+    return Nearest.to(plain(id), quenchants.keySet())
+        .map(near -> "did you mean '" + near + "'?")
+        .orElse("they are " + String.join(", ", quenchants.keySet()));
+  }
+
+  private static String plain(String id) {
+    return id.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
   }
 
   private static Quenchant read(CsvTable.Row row) {

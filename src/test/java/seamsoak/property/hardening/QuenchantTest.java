@@ -41,8 +41,8 @@ class QuenchantTest {
   void isFoundByItsIdHoweverWritten() {
     assertEquals("oil-fast", packed.find(" Oil-FAST ").orElseThrow().id());
     assertTrue(packed.find("oil").isEmpty());
-    assertEquals("oil-fast", packed.nearest("oil-fsat").orElseThrow());
-    assertTrue(packed.nearest("liquid nitrogen").isEmpty());
+    assertEquals("did you mean 'oil-fast'?", packed.instead("oil-fsat"));
+    assertTrue(packed.instead("liquid nitrogen").startsWith("they are vermiculite, still-air"));
   }
 
   @Test
