@@ -12,35 +12,20 @@ import seamsoak.soak.SoakAdvice;
 
 /** The first steps: down from the last forging heat, then the soak. */
 record AfterForging(Course course) {
-  private static final double CHANGE_BELOW_AC1 = 50;
-  private static final double CHANGE_AT_MOST = 650;
-
-  /** Where a kiln-cooled piece is held until it has changed: the nose of pearlite. */
-  static double changesAt(List<SteelNow> steels) {
-    double ac1 =
-        steels.stream()
-            .filter(SteelNow::hardens)
-            .mapToDouble(SteelNow::ac1C)
-            .min()
-            .orElse(CHANGE_AT_MOST + CHANGE_BELOW_AC1);
-    return Math.min(CHANGE_AT_MOST, HardeningHeat.round(ac1 - CHANGE_BELOW_AC1));
-  }
-
   Course coolDown() {
     Heats heats = course.heats();
     List<SteelNow> steels = course.steels();
     Guard guard = Guard.of(steels, heats.section(), Shop.DULL_CELSIUS, course.grainNumber());
     boolean slow = guard.way() != Guard.Way.AIR;
     // It comes from the anvil, so even a kiln has to wait for it at the lower heat.
-    Down down = heats.down(slow, changesAt(steels), Heater.FORGE);
+    Down down = heats.down(slow, Change.of(steels), Heater.FORGE);
     return course.carry(
         new ScheduleStep(
             StepName.only(StepKind.COOL_DOWN),
             new Fire(down.inKiln() ? Heater.KILN : Heater.BENCH, Edge.SEALED, hardensInAir(guard)),
             heats.down(down, Shop.DULL_CELSIUS),
             slow
-                ? new Task.CoolSlowly(
-                    Optional.of(down.changesAtC()).filter(at -> down.inKiln()), guard)
+                ? new Task.CoolSlowly(Optional.of(down.change()).filter(c -> down.inKiln()), guard)
                 : inAir(steels, heats),
             List.of(
                 slow ? Check.Look.COLD_FILE_BITES : Check.Look.BLACK_BEFORE_STEEL,
@@ -74,7 +59,7 @@ record AfterForging(Course course) {
     List<SteelNow> before = course.steels();
     Guard guard = Guard.of(before, heats.section(), celsius, grain);
     Heater in = heats.heater(celsius);
-    Down down = heats.down(guard.way() != Guard.Way.AIR, changesAt(before), in);
+    Down down = heats.down(guard.way() != Guard.Way.AIR, Change.of(before), in);
     legs.addAll(heats.down(down, celsius));
     return course.carry(
         new ScheduleStep(

@@ -25,10 +25,11 @@ import seamsoak.unit.Temperature;
  */
 record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand> baths) {
   Treatment treatment() {
-    Softening softening = new Softening(cycled);
-    Course annealed = softening.anneal(guard);
+    Softening softening = new Softening(cycled, guard, Optional.of(heat));
+    Course annealed = softening.anneal();
     BenchWork.Section to = BenchWork.section(annealed);
-    Course ready = new Softening(BenchWork.groundAndEtched(annealed)).stressRelief();
+    Course ready =
+        new Softening(BenchWork.groundAndEtched(annealed), guard, Optional.of(heat)).stressRelief();
     Section section = new Section(to.thicknessMetres(), to.widthMetres());
     List<SteelNow> hardening = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
     Grain grains = cycled.grains();
@@ -41,7 +42,7 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
     List<Stop> stops = stops(ready, heat.celsius());
     List<QuenchChoice> choices = QuenchChoice.all(baths, section, hardening, heat.celsius(), grain);
     QuenchChoice quench = QuenchChoice.of(choices);
-    boolean coarse = softening.kind(guard) != Softening.Kind.SUBCRITICAL;
+    boolean coarse = softening.kind() != Softening.Kind.SUBCRITICAL;
     Course hard = new IntoTheBath(ready, heat, quench, coarse).harden(stops.stream().findFirst());
     AfterTheBath after = new AfterTheBath(hard, quench);
     Tempering temper =

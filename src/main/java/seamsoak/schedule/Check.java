@@ -15,6 +15,7 @@ public sealed interface Check {
     NO_RED,
     EVEN_COLOR,
     NEVER_ABOVE,
+    STILL_MAGNETIC,
     FILE_BITES,
     BOTH_FACES_ALIKE,
     FILE_FINDS_SKIN,

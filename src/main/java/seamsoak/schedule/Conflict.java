@@ -24,8 +24,12 @@ public sealed interface Conflict {
   /** From where to where a steel hardens well, C, by its sheet or by its carbon. */
   record Window(String steel, double lowC, double highC, boolean bySheet) {}
 
-  /** The sheets of a steel disagree on a treatment, or forbid it. */
-  record DisputedSheets(List<String> steels, Dispute dispute) implements Conflict {}
+  /**
+   * The sheets of a steel disagree on a treatment, or forbid it.
+   *
+   * @param cycled whether the others are refined all the same
+   */
+  record DisputedSheets(List<String> steels, Dispute dispute, boolean cycled) implements Conflict {}
 
   /** The jacket is still on the billet. */
   record JacketOn(List<String> steels) implements Conflict {}

@@ -13,15 +13,16 @@ import seamsoak.steel.Dispute;
  * What the steels of a billet, or their sheets, do not agree on before the blade is ground.
  *
  * @param course the piece
- * @param guard how it has to be cooled after forging
+ * @param refining how it is normalized and refined
  */
-record Conflicts(Course course, Guard guard) {
+record Conflicts(Course course, Refining refining) {
   List<Conflict> all() {
     List<SteelNow> steels = course.steels();
     List<Conflict> all = new ArrayList<>();
+    Guard guard = refining.guard();
     for (SteelNow s : steels) {
       for (Dispute d : s.steel().disputes()) {
-        all.add(new Conflict.DisputedSheets(List.of(s.id()), d));
+        all.add(new Conflict.DisputedSheets(List.of(s.id()), d, refining.cycles().isPresent()));
       }
     }
     course
@@ -76,9 +77,8 @@ record Conflicts(Course course, Guard guard) {
     List<String> hard = new ArrayList<>();
     List<String> soft = new ArrayList<>();
     boolean surely = true;
-    double celsius = Cycles.normalizeCelsius(steels);
     for (SteelNow s : steels) {
-      Hardens air = s.inAir(course.heats().section(), celsius, course.grainNumber());
+      Hardens air = s.inAir(course.heats().section(), refining.normalizeC(), course.grainNumber());
       (air == Hardens.NO ? soft : hard).add(s.id());
       surely &= air != Hardens.PERHAPS;
     }

@@ -18,6 +18,12 @@ record Cycles(Course course) {
   /** A cycle that gains less than this many numbers is not worth its scale; judgement. */
   private static final double LEAST_GAIN = 0.5;
 
+  /** Above the hardening heat, where published ranges are cooler, K; judgement. */
+  private static final double ABOVE_HARDENING = 15;
+
+  /** Cycles at most where each takes hours in the kiln; judgement. */
+  private static final int MOST_SLOW_CYCLES = 2;
+
   /** Steel that hardens deeper than this loses nothing that matters to fine grain; judgement. */
   private static final double DEEP_METRES = 60e-3;
 
@@ -26,10 +32,13 @@ record Cycles(Course course) {
   /** A temperature and what the grain comes to. */
   private record Plan(List<Double> celsius, double metres, double oneMoreMetres) {}
 
-  /** The temperature to normalize at, drawn into the range that its steels' sheets share. */
-  static double normalizeCelsius(List<SteelNow> steels) {
+  /**
+   * The temperature to normalize at, drawn into the range that its steels' sheets share, but never
+   * cooler than they are hardened from: the last heat of all must not be the hottest.
+   */
+  static double normalizeCelsius(List<SteelNow> steels, Optional<HardeningHeat> harden) {
     SteelNow highest = highest(steels);
-    double celsius = roundUp(highest.upperC() + Margins.NORMALIZE_ABOVE, 10);
+    double celsius = roundUp(highest.upperOnHeatingC() + Margins.NORMALIZE_ABOVE, 10);
     double low = 0;
     double high = Double.POSITIVE_INFINITY;
     for (SteelNow s : hardening(steels)) {
@@ -43,7 +52,13 @@ record Cycles(Course course) {
       low = own.map(TemperatureRange::lowC).orElse(low);
       high = own.map(TemperatureRange::highC).orElse(celsius);
     }
-    return Math.max(highest.upperC() + LEAST_ABOVE, Math.max(low, Math.min(high, celsius)));
+    double most = high;
+    double least =
+        harden
+            .map(h -> Math.max(h.celsius(), Math.min(most, h.celsius() + ABOVE_HARDENING)))
+            .orElse(0.0);
+    double drawn = Math.max(low, Math.min(high, celsius));
+    return Math.max(Math.max(highest.upperC() + LEAST_ABOVE, least), drawn);
   }
 
   /** Whether a heat lies in the ranges of all steels that count. */
@@ -54,7 +69,18 @@ record Cycles(Course course) {
         .allMatch(r -> celsius >= r.lowC() - 0.5 && celsius <= r.highC() + 0.5);
   }
 
-  Course normalize(Guard guard, double celsius) {
+  /** Normalized, if it may be, and refined. */
+  Course all(Refining how) {
+    return how.cycles()
+        .map(
+            c -> {
+              Course normal = c.normalized() ? normalize(c.guard(), c.fromC()) : course;
+              return new Cycles(normal).refine(c);
+            })
+        .orElse(course);
+  }
+
+  private Course normalize(Guard guard, double celsius) {
     List<SteelNow> steels = course.steels();
     Heats heats = course.heats();
     double minutes = Math.max(5, Math.min(15, heats.size().thicknessMetres() * 1e3));
@@ -80,7 +106,7 @@ record Cycles(Course course) {
 
   private static Task.Normalize.Draw drawn(
       List<SteelNow> steels, SteelNow highest, double celsius) {
-    if (celsius == roundUp(highest.upperC() + Margins.NORMALIZE_ABOVE, 10)
+    if (celsius == roundUp(highest.upperOnHeatingC() + Margins.NORMALIZE_ABOVE, 10)
         || !shared(steels, celsius)) {
       return Task.Normalize.Draw.NOT;
     }
@@ -90,28 +116,29 @@ record Cycles(Course course) {
   }
 
   /** Cycles down to the hardening heat, as many as pay. */
-  Course refine(Guard guard, double from, double last) {
-    Plan plan = plan(guard, from, last);
+  private Course refine(Refining.Cycling how) {
+    Plan plan = plan(how);
     int n = plan.celsius().size();
     Course now = course;
     for (int i = 1; i <= n; i++) {
       StepName name = n == 1 ? StepName.only(StepKind.REFINE) : new StepName(StepKind.REFINE, i);
-      now = new Cycles(now).cycle(name, guard, plan, last);
+      now = new Cycles(now).cycle(name, how, plan);
     }
     return now;
   }
 
-  private Course cycle(StepName name, Guard guard, Plan plan, double last) {
+  private Course cycle(StepName name, Refining.Cycling how, Plan plan) {
+    Guard guard = how.guard();
     List<SteelNow> steels = course.steels();
     Heats heats = course.heats();
     boolean first = name.number() <= 1;
     int at = Math.max(0, name.number() - 1);
     boolean end = at == plan.celsius().size() - 1;
     double celsius = plan.celsius().get(at);
-    Down down = down(heats, guard, celsius, AfterForging.changesAt(steels));
+    Down down = down(heats, guard, celsius, Change.of(steels));
     List<Check> checks = new ArrayList<>();
     if (end) {
-      checks.add(new Check.TestPiece(last));
+      checks.add(new Check.TestPiece(how.toC()));
     } else {
       if (first && guard.slow()) {
         checks.add(magnet(steels));
@@ -123,29 +150,31 @@ record Cycles(Course course) {
             name,
             course.open(celsius, AfterForging.hardensInAir(guard)),
             legs(heats, down, celsius),
-            end ? lastCycle(celsius, down, plan) : new Task.Refine(celsius, down, guard),
+            end
+                ? lastCycle(celsius, down, plan, how.below())
+                : new Task.Refine(celsius, down, guard),
             checks),
         Structures.cooled(steels, heats, celsius, course.grainNumber(), down.inKiln()));
   }
 
   /** The same curves for a piece as it is, for the samples: nothing is noted. */
-  List<HeatCurve> curves(Guard guard, double normalize, double last) {
+  List<HeatCurve> curves(Refining.Cycling how) {
     Heats heats = course.heats();
     List<HeatCurve> all = new ArrayList<>();
-    double at = AfterForging.changesAt(course.steels());
+    Change change = Change.of(course.steels());
     List<Double> temperatures = new ArrayList<>();
-    if (!guard.slow()) {
-      temperatures.add(normalize);
+    if (how.normalized()) {
+      temperatures.add(how.fromC());
     }
-    temperatures.addAll(plan(guard, normalize, last).celsius());
+    temperatures.addAll(plan(how).celsius());
     for (double celsius : temperatures) {
-      all.add(Leg.curve(legs(heats, down(heats, guard, celsius, at), celsius)));
+      all.add(Leg.curve(legs(heats, down(heats, how.guard(), celsius, change), celsius)));
     }
     return all;
   }
 
-  private static Down down(Heats heats, Guard guard, double celsius, double changesAt) {
-    return heats.down(guard.slow(), changesAt, heats.heater(celsius));
+  private static Down down(Heats heats, Guard guard, double celsius, Change change) {
+    return heats.down(guard.slow(), change, heats.heater(celsius));
   }
 
   private static List<Leg> legs(Heats heats, Down down, double celsius) {
@@ -154,18 +183,20 @@ record Cycles(Course course) {
     return legs;
   }
 
-  private Plan plan(Guard guard, double from, double last) {
+  private Plan plan(Refining.Cycling how) {
     Heats heats = course.heats();
-    double at = AfterForging.changesAt(course.steels());
+    double last = how.toC();
+    Change change = Change.of(course.steels());
     Map<Double, HeatCurve> tried = new HashMap<>();
     DoubleFunction<HeatCurve> cycle =
         celsius ->
             tried.computeIfAbsent(
-                celsius, c -> Leg.curve(legs(heats, down(heats, guard, c, at), c)));
+                celsius, c -> Leg.curve(legs(heats, down(heats, how.guard(), c, change), c)));
     double best = course.grainMetres();
     List<Double> chosen = List.of();
-    for (int n = 1; n <= Margins.MOST_CYCLES; n++) {
-      List<Double> celsius = descending(from, last, n);
+    int most = how.guard().slow() ? MOST_SLOW_CYCLES : Margins.MOST_CYCLES;
+    for (int n = 1; n <= most; n++) {
+      List<Double> celsius = descending(how.fromC(), last, n);
       double metres = course.grainMetres();
       for (double c : celsius) {
         metres = course.grains().after(cycle.apply(c), metres);
@@ -191,7 +222,7 @@ record Cycles(Course course) {
     return all;
   }
 
-  private Task lastCycle(double celsius, Down down, Plan plan) {
+  private Task lastCycle(double celsius, Down down, Plan plan, Optional<String> below) {
     double number = course.grains().number(plan.metres());
     return new Task.LastRefine(
         celsius,
@@ -199,7 +230,8 @@ record Cycles(Course course) {
         number,
         number >= Margins.FINE_ENOUGH,
         course.grains().number(plan.oneMoreMetres()) - number,
-        costPct(number));
+        costPct(number),
+        below);
   }
 
   /** What each number finer takes off how deep the shallowest of its steels hardens. */
@@ -241,7 +273,7 @@ record Cycles(Course course) {
 
   private static SteelNow highest(List<SteelNow> steels) {
     return hardening(steels).stream()
-        .reduce((a, b) -> b.upperC() > a.upperC() ? b : a)
+        .reduce((a, b) -> b.upperOnHeatingC() > a.upperOnHeatingC() ? b : a)
         .orElseThrow();
   }
 

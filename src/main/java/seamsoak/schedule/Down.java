@@ -4,9 +4,9 @@ package seamsoak.schedule;
  * How a piece comes down from above the critical range.
  *
  * @param way to cool
- * @param changesAtC where a kiln holds it until all has changed
+ * @param change how a kiln holds it until all has changed
  */
-public record Down(Way way, double changesAtC) {
+public record Down(Way way, Change change) {
   /** Ways to cool. */
   public enum Way {
     STILL_AIR,
@@ -18,7 +18,8 @@ public record Down(Way way, double changesAtC) {
     INTO_KILN
   }
 
-  boolean inKiln() {
+  /** Whether a kiln holds it on its way. */
+  public boolean inKiln() {
     return switch (way) {
       case STILL_AIR, BURIED -> false;
       case FALLS_IN_KILN, INTO_KILN -> true;

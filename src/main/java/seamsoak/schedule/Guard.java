@@ -37,11 +37,17 @@ public record Guard(Way way, List<Reason> reasons) {
   /** A steel, and why it asks for care. */
   public record Reason(String steel, Because because) {}
 
-  /** For steels cooled from a heat with grains of that number. */
+  /**
+   * For steels cooled from a heat with grains of that number. What a steel does not change at asks
+   * for no care of it.
+   */
   static Guard of(List<SteelNow> steels, Section section, double celsius, double grainNumber) {
     Way way = Way.AIR;
     List<Reason> reasons = new ArrayList<>();
     for (SteelNow s : steels) {
+      if (celsius <= s.unchangedToC()) {
+        continue;
+      }
       Hardens air = s.inAir(section, celsius, grainNumber);
       Way own = Way.AIR;
       if (s.neverNormalized()) {

@@ -30,14 +30,14 @@ record Heats(Shop shop, Equipment equipment, Size size) {
   /** Film coefficient of molten salt, W/m2/K; judgement. */
   private static final double SALT_FILM = 600;
 
+  /** Longer than this a forge holds no heat below welding, min; judgement. */
+  static final double FORGE_MINUTES = 3;
+
   /** A fire above this is no kitchen's. */
   private static final double OVEN_CELSIUS = 260;
 
   /** What a piece is buried in, an id of the quenchants. */
   private static final String ASH = "vermiculite";
-
-  /** Time for pearlite to form throughout in a deep-hardening steel, min; judgement. */
-  private static final double CHANGE_MINUTES = 120;
 
   private static final double STEP_KELVIN = 25;
   private static final double WARM_CELSIUS = 50;
@@ -162,12 +162,13 @@ record Heats(Shop shop, Equipment equipment, Size size) {
   }
 
   /** In the kiln and left there until all has changed, then air. */
-  private List<Leg> changedInKiln(Leg there, double atCelsius) {
+  private List<Leg> changedInKiln(Leg there, Change change) {
     List<Leg> legs = new ArrayList<>();
     legs.add(there);
     legs.add(
-        Leg.cooling(Coolant.Plain.KILN, HeatCurve.hold(atCelsius + ZERO, CHANGE_MINUTES * 60)));
-    legs.addAll(air(atCelsius));
+        Leg.cooling(
+            Coolant.Plain.KILN, HeatCurve.hold(change.celsius() + ZERO, change.minutes() * 60)));
+    legs.addAll(air(change.celsius()));
     return legs;
   }
 
@@ -188,7 +189,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
   }
 
   /** Buried until black: as slow as it gets without a kiln. */
-  private Leg buried(double fromCelsius) {
+  Leg buried(double fromCelsius) {
     Quenchant ash = shop.correlations().hardening().quenchants().find(ASH).orElseThrow();
     return of(
         new Coolant.Bath(ASH),
@@ -207,19 +208,20 @@ record Heats(Shop shop, Equipment equipment, Size size) {
    *
    * @param in what it was heated in
    */
-  Down down(boolean slowly, double changesAtCelsius, Heater in) {
+  Down down(boolean slowly, Change change, Heater in) {
     Down.Way slow =
         !kiln() ? Down.Way.BURIED : in == Heater.KILN ? Down.Way.FALLS_IN_KILN : Down.Way.INTO_KILN;
-    return new Down(slowly ? slow : Down.Way.STILL_AIR, changesAtCelsius);
+    return new Down(slowly ? slow : Down.Way.STILL_AIR, change);
   }
 
   List<Leg> down(Down down, double fromCelsius) {
-    double at = down.changesAtC();
+    Change change = down.change();
     return switch (down.way()) {
       case STILL_AIR -> air(fromCelsius);
       case BURIED -> List.of(buried(fromCelsius));
-      case FALLS_IN_KILN -> changedInKiln(falling(fromCelsius, at, Margins.KILN_FALLS), at);
-      case INTO_KILN -> changedInKiln(into(fromCelsius, at), at);
+      case FALLS_IN_KILN ->
+          changedInKiln(falling(fromCelsius, change.celsius(), Margins.KILN_FALLS), change);
+      case INTO_KILN -> changedInKiln(into(fromCelsius, change.celsius()), change);
     };
   }
 

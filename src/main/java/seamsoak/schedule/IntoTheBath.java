@@ -22,9 +22,6 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
   /** Thicker sections are warmed through first, m; judgement. */
   private static final double THICK_METRES = 10e-3;
 
-  /** Longer than this a forge holds no heat, min; judgement. */
-  private static final double FORGE_MINUTES = 3;
-
   /** Where a pre-heat is held; empty when none is needed. */
   private Optional<Double> preHeatC() {
     boolean deep =
@@ -32,7 +29,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
             .map(w -> w.steel().steel().hardenability())
             .anyMatch(h -> h.filter(x -> x.compareTo(Hardenability.DEEP) >= 0).isPresent());
     boolean thick = course.piece().size().thicknessMetres() > THICK_METRES;
-    double celsius = AfterForging.changesAt(course.steels());
+    double celsius = Change.of(course.steels()).celsius();
     return deep || thick ? Optional.of(celsius) : Optional.empty();
   }
 
@@ -50,11 +47,12 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
   }
 
   private Course preHeat(double celsius) {
+    double minutes = course.heats().heater(celsius) == Heater.FORGE ? Heats.FORGE_MINUTES : 10;
     return course.carry(
         new ScheduleStep(
             StepName.only(StepKind.PRE_HEAT),
             course.open(celsius),
-            course.heats().upAndHold(celsius, 10),
+            course.heats().upAndHold(celsius, minutes),
             new Task.PreHeat(celsius),
             List.of(Check.Look.DULL_RED_THROUGHOUT)));
   }
@@ -66,7 +64,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     Heater in =
         course.billet().equipment().saltTaken() == Equipment.Salt.NEUTRAL ? Heater.SALT : open.in();
     double wanted = heat.holdMinutes(coarse);
-    double minutes = in == Heater.FORGE ? FORGE_MINUTES : wanted;
+    double minutes = in == Heater.FORGE ? Heats.FORGE_MINUTES : wanted;
     return new ScheduleStep(
         StepName.only(StepKind.HARDEN),
         new Fire(in, open.outside(), open.more()),

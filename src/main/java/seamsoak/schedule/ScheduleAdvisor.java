@@ -74,13 +74,10 @@ public final class ScheduleAdvisor {
   }
 
   private List<HeatCurve> cyclesOf(Course course) {
-    List<SteelNow> steels = course.steels();
-    double normalize = Cycles.normalizeCelsius(steels);
-    Guard guard = guard(course, normalize);
-    return guard.way() == Guard.Way.ANNEAL_ONLY
-        ? List.of()
-        : new Cycles(course)
-            .curves(guard, normalize, last(HardeningHeat.of(steels, edge()), normalize));
+    return Refining.of(course, HardeningHeat.of(course.steels(), edge()))
+        .cycles()
+        .map(new Cycles(course)::curves)
+        .orElse(List.of());
   }
 
   /** Grain number after a curve, its grains forming anew. */
@@ -90,17 +87,6 @@ public final class ScheduleAdvisor {
 
   private Course course(Workpiece piece) {
     return Course.begin(workshop, piece, forgedGrain);
-  }
-
-  private static Guard guard(Course course, double celsius) {
-    return Guard.of(course.steels(), course.heats().section(), celsius, course.grainNumber());
-  }
-
-  /**
-   * The last cycle: the hardening heat, or a little cooler than the first where nothing hardens.
-   */
-  private static double last(Optional<HardeningHeat> heat, double normalize) {
-    return heat.map(h -> Math.min(normalize, h.celsius())).orElse(normalize - 20);
   }
 
   private Optional<String> edge() {
@@ -131,32 +117,25 @@ public final class ScheduleAdvisor {
   public Run run(Optional<SoakAdvice.Recommended> soak) {
     Course soaked = soaked(soak, start);
     List<SteelNow> steels = soaked.steels();
-    double normalize = Cycles.normalizeCelsius(steels);
-    Guard guard = guard(soaked, normalize);
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
-    Course cycled = cycled(soaked, guard, normalize, last(heat, normalize));
+    Refining refining = Refining.of(soaked, heat);
+    Guard guard = refining.guard();
+    Course cycled = new Cycles(soaked).all(refining);
     Treatment end =
         heat.map(h -> new BladeWork(cycled, guard, h, baths).treatment())
             .orElseGet(
                 () ->
                     Treatment.of(
                         steels.stream().anyMatch(SteelNow::hardens)
-                            ? BenchWork.groundAndEtched(new Softening(cycled).anneal(guard))
+                            ? BenchWork.groundAndEtched(new Softening(cycled, guard, heat).anneal())
                             : cycled));
-    List<Conflict> conflicts = new ArrayList<>(new Conflicts(soaked, guard).all());
+    List<Conflict> conflicts = new ArrayList<>(new Conflicts(soaked, refining).all());
     conflicts.addAll(end.conflicts());
     return new Run(
         advice(steels, conflicts, program(end.course()), end),
         end.course().after(StepKind.SOAK),
         Optional.of(cycled.piece()),
         end.stops());
-  }
-
-  private static Course cycled(Course soaked, Guard guard, double normalize, double last) {
-    Course normal = guard.slow() ? soaked : new Cycles(soaked).normalize(guard, normalize);
-    return guard.way() == Guard.Way.ANNEAL_ONLY
-        ? normal
-        : new Cycles(normal).refine(guard, normalize, last);
   }
 
   private ScheduleAdvice advice(

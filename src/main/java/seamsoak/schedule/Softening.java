@@ -8,12 +8,15 @@ import java.util.OptionalDouble;
 import seamsoak.steel.Hardenability;
 import seamsoak.steel.TemperatureRange;
 
-/** Anneals and stress relief: which, how hot, and why. */
-record Softening(Course course) {
-  /** Below the lowest Ac1 when nothing may turn to austenite, K: twice the band of Ac1. */
-  private static final double BELOW_AC1 = 25;
-
-  private static final double RELIEF_BELOW_AC1 = 40;
+/**
+ * Anneals and stress relief: which, how hot, and why.
+ *
+ * @param course the piece
+ * @param guard how it may be cooled from above the critical range
+ * @param harden the heat to come, if there is one
+ */
+record Softening(Course course, Guard guard, Optional<HardeningHeat> harden) {
+  private static final double RELIEF_BELOW_ANNEAL = 15;
   private static final double RELIEF_AT_MOST = 650;
 
   /** Slowest cooling that sheets ask for without saying, C/h. */
@@ -27,6 +30,14 @@ record Softening(Course course) {
   /** Least above Ac1 to dissolve what must dissolve, and least below Accm to leave seeds, K. */
   private static final double LEAST_FROM_CRITICAL = 15;
 
+  /** Least below the last heat that made grains, so that they stay as they are, K; judgement. */
+  private static final double BELOW_LAST = 10;
+
+  private static final double MINUTES = 60;
+
+  /** To temper what has hardened; judgement. */
+  private static final double MINUTES_OF_HARD = 120;
+
   /** Kinds of anneal. */
   enum Kind {
     FULL,
@@ -34,25 +45,44 @@ record Softening(Course course) {
     SUBCRITICAL
   }
 
-  Kind kind(Guard guard) {
+  /**
+   * After the cycles nothing may be hotter than they were, or the grains grow that they made: what
+   * hardens in air is then tempered below Ac1, unless the sheets of all share an anneal so cool.
+   */
+  Kind kind() {
     List<SteelNow> steels = course.steels();
     // The fire may have taken their carbon; and no fire but a kiln falls as slowly as the others
     // ask.
     if (steels.stream().noneMatch(SteelNow::hardens) || !course.heats().kiln()) {
       return Kind.SUBCRITICAL;
     }
-    if (guard.way() != Guard.Way.AIR) {
+    if (lastCycleC().isEmpty()) {
       return Kind.FULL;
     }
-    return excess(steels).isEmpty() ? Kind.SUBCRITICAL : Kind.SPHEROIDIZE;
+    if (guard.slow()) {
+      return shared(steels).filter(c -> c <= lastCycleC().get() - BELOW_LAST).isPresent()
+          ? Kind.FULL
+          : Kind.SUBCRITICAL;
+    }
+    return guard.way() == Guard.Way.AIR && !excess(steels).isEmpty()
+        ? Kind.SPHEROIDIZE
+        : Kind.SUBCRITICAL;
   }
 
-  Course anneal(Guard guard) {
+  private Optional<Double> lastCycleC() {
+    return course.planned().stream()
+        .filter(s -> s.kind() == StepKind.REFINE)
+        .reduce((first, next) -> next)
+        .flatMap(ScheduleStep::hold)
+        .map(Leg::toC);
+  }
+
+  Course anneal() {
     List<SteelNow> steels = course.steels();
     double rate = rate(steels);
-    return switch (kind(guard)) {
+    return switch (kind()) {
       case FULL -> {
-        double celsius = annealCelsius(steels);
+        double celsius = fullCelsius(steels);
         double to = guard.slow() ? FULL_TO : PEARLITE_TO;
         yield slowly(celsius, to, rate, new Task.FullAnneal(celsius, to, rate, guard));
       }
@@ -62,22 +92,32 @@ record Softening(Course course) {
         Task task = new Task.Spheroidize(celsius, PEARLITE_TO, rate, excess);
         yield slowly(celsius, PEARLITE_TO, rate, task);
       }
-      case SUBCRITICAL -> subCritical(guard);
+      case SUBCRITICAL -> subCritical();
     };
   }
 
-  private Course subCritical(Guard guard) {
+  /** In a forge nothing is held below red for an hour: it is brought there and buried. */
+  private Course subCritical() {
     List<SteelNow> steels = course.steels();
-    double celsius = belowAc1(steels, BELOW_AC1);
+    Heats heats = course.heats();
+    double celsius = unchangedCelsius(steels);
     SteelNow lowest = lowest(steels);
-    return course.carry(
+    boolean air = guard.way() == Guard.Way.AIR;
+    boolean buried = heats.heater(celsius) == Heater.FORGE;
+    ScheduleStep step =
         new ScheduleStep(
             StepName.only(StepKind.ANNEAL),
             course.open(celsius),
-            thenAir(celsius, guard.way() == Guard.Way.AIR ? 60 : 120),
-            new Task.SubCriticalAnneal(celsius, lowest.id(), lowest.ac1C(), guard),
-            List.of(Check.Look.NEVER_ABOVE)),
-        Structures.softened(steels));
+            buried ? thenBuried(celsius) : thenAir(celsius, air ? MINUTES : MINUTES_OF_HARD),
+            new Task.SubCriticalAnneal(celsius, lowest.id(), lowest.lowestAc1C(), buried, guard),
+            List.of(buried ? Check.Look.STILL_MAGNETIC : Check.Look.NEVER_ABOVE));
+    return buried && air ? course.carry(step) : course.carry(step, Structures.softened(steels));
+  }
+
+  private List<Leg> thenBuried(double celsius) {
+    List<Leg> legs = new ArrayList<>(course.heats().upAndHold(celsius, Heats.FORGE_MINUTES));
+    legs.add(course.heats().buried(celsius));
+    return legs;
   }
 
   private List<Leg> thenAir(double celsius, double minutes) {
@@ -101,27 +141,31 @@ record Softening(Course course) {
         Structures.softened(course.steels()));
   }
 
+  /** Left out where there is but a forge to hold it in. */
   Course stressRelief() {
-    double celsius = Math.min(RELIEF_AT_MOST, belowAc1(course.steels(), RELIEF_BELOW_AC1));
-    return course.carry(
-        new ScheduleStep(
-            StepName.only(StepKind.STRESS_RELIEF),
-            course.open(celsius),
-            thenAir(celsius, 60),
-            new Task.StressRelief(celsius),
-            List.of(Check.Look.STRAIGHT)));
+    double celsius =
+        Math.min(RELIEF_AT_MOST, unchangedCelsius(course.steels()) - RELIEF_BELOW_ANNEAL);
+    return course.heats().heater(celsius) == Heater.FORGE
+        ? course
+        : course.carry(
+            new ScheduleStep(
+                StepName.only(StepKind.STRESS_RELIEF),
+                course.open(celsius),
+                thenAir(celsius, MINUTES),
+                new Task.StressRelief(celsius),
+                List.of(Check.Look.STRAIGHT)));
   }
 
-  private static double belowAc1(List<SteelNow> steels, double by) {
-    return 5 * Math.floor((lowest(steels).ac1C() - by) / 5);
+  /** The hottest at which surely none of its steels changes. */
+  private static double unchangedCelsius(List<SteelNow> steels) {
+    return 5 * Math.floor(Math.min(RELIEF_AT_MOST + 150, lowest(steels).unchangedToC()) / 5);
   }
 
   /** The steel that changes first; one that never changes does not count. */
   private static SteelNow lowest(List<SteelNow> steels) {
     return steels.stream()
-        .filter(s -> !s.lines().alwaysAustenite())
-        .reduce((a, b) -> b.ac1C() < a.ac1C() ? b : a)
-        .orElse(steels.get(0));
+        .reduce((a, b) -> b.unchangedToC() < a.unchangedToC() ? b : a)
+        .orElseThrow();
   }
 
   private static List<SteelNow> excess(List<SteelNow> steels) {
@@ -130,42 +174,54 @@ record Softening(Course course) {
 
   /**
    * Between Ac1 and Accm of the steel with the most carbon to gather, in its published range as far
-   * as that allows: once all carbide is dissolved pearlite comes out again, not grains.
+   * and the last cycle allow: once all carbide is dissolved pearlite comes out again, not grains.
    */
-  private static double spheroidizeCelsius(List<SteelNow> steels) {
+  private double spheroidizeCelsius(List<SteelNow> steels) {
     SteelNow most =
         excess(steels).stream().max(Comparator.comparingDouble(SteelNow::carbonPct)).orElseThrow();
     double low = most.ac1C() + LEAST_FROM_CRITICAL;
-    double high = Math.max(low, most.upperC() - LEAST_FROM_CRITICAL);
+    double last = lastCycleC().orElseThrow() - BELOW_LAST;
+    double high = Math.max(low, Math.min(last, most.upperC() - LEAST_FROM_CRITICAL));
     double wanted =
         range(most).map(r -> (r.lowC() + r.highC()) / 2).orElse(low + LEAST_FROM_CRITICAL);
     return HardeningHeat.round(Math.max(low, Math.min(high, wanted)));
   }
 
-  /** In the range that the sheets of its hardening steels share, else of the deepest of them. */
-  private static double annealCelsius(List<SteelNow> steels) {
-    double least = 0;
-    double low = 0;
-    double high = Double.POSITIVE_INFINITY;
+  /** Where the sheets of all its hardening steels share a slow anneal. */
+  private static Optional<Double> shared(List<SteelNow> steels) {
     List<SteelNow> hard = steels.stream().filter(SteelNow::hardens).toList();
-    for (SteelNow s : hard) {
-      least = Math.max(least, s.ac1C() + 20);
-      low = Math.max(low, range(s).map(TemperatureRange::lowC).orElse(0.0));
-      high = Math.min(high, range(s).map(TemperatureRange::highC).orElse(high));
-    }
-    if (low > high || low == 0) {
-      Optional<TemperatureRange> own =
-          hard.stream()
-              .max(
-                  Comparator.comparing(
-                          (SteelNow s) -> s.steel().hardenability().orElse(Hardenability.NONE))
-                      .thenComparing(SteelNow::carbonPct))
-              .flatMap(Softening::range);
-      low = own.map(TemperatureRange::lowC).orElse(least);
-      high = own.map(TemperatureRange::highC).orElse(least + 40);
-    }
-    double middle = HardeningHeat.round((low + high) / 2);
-    return Math.max(Math.min(least, high), Math.max(low, Math.min(high, middle)));
+    List<TemperatureRange> ranges = hard.stream().flatMap(s -> range(s).stream()).toList();
+    double low = ranges.stream().mapToDouble(TemperatureRange::lowC).max().orElse(0);
+    double high = ranges.stream().mapToDouble(TemperatureRange::highC).min().orElse(0);
+    return ranges.size() < hard.size() || low > high
+        ? Optional.empty()
+        : Optional.of(Math.max(low, Math.min(high, HardeningHeat.round((low + high) / 2))));
+  }
+
+  /**
+   * In the range that the sheets share, else of the deepest of them, but cooler than what is to be
+   * hardened from: there its carbide stays, and so do its grains.
+   */
+  private double fullCelsius(List<SteelNow> steels) {
+    double own =
+        shared(steels)
+            .orElseGet(
+                () ->
+                    steels.stream()
+                        .filter(SteelNow::hardens)
+                        .max(
+                            Comparator.comparing(
+                                    (SteelNow s) ->
+                                        s.steel().hardenability().orElse(Hardenability.NONE))
+                                .thenComparing(SteelNow::carbonPct))
+                        .map(
+                            s ->
+                                HardeningHeat.round(
+                                    range(s)
+                                        .map(r -> (r.lowC() + r.highC()) / 2)
+                                        .orElse(s.ac1C() + 40)))
+                        .orElseThrow());
+    return harden.map(h -> Math.min(own, h.celsius() - BELOW_LAST)).orElse(own);
   }
 
   /** The published range; ranges below Ac1 are of sub-critical anneals and do not count. */

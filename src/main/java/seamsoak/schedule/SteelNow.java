@@ -67,9 +67,36 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
     return lines.a1Celsius();
   }
 
+  /** The lower of that and the published figure, where its sheet has one. */
+  double lowestAc1C() {
+    return Math.min(ac1C(), steel.ac1C().orElse(Double.POSITIVE_INFINITY));
+  }
+
+  /** The higher of the two. */
+  double highestAc1C() {
+    return Math.max(ac1C(), steel.ac1C().orElse(0));
+  }
+
+  /** The hottest at which surely nothing of it changes; any heat where it is always austenite. */
+  double unchangedToC() {
+    return lines.alwaysAustenite()
+        ? Double.POSITIVE_INFINITY
+        : lowestAc1C() - k.critical().ae1().subCriticalMarginKelvin();
+  }
+
+  /** How long its austenite takes to change near 650 C, h. */
+  double pearliteHours() {
+    return k.hardening().pearlite().hours(steel.hardenability());
+  }
+
   /** Above this all is austenite. */
   double upperC() {
     return lines.fullAusteniteCelsius(carbonPct);
+  }
+
+  /** The same on the way up, where ferrite goes later than it has to. */
+  double upperOnHeatingC() {
+    return upperC() + (carbideLast() ? 0 : k.hardening().window().heatingKelvin());
   }
 
   /** Whether {@link #upperC} is Accm. */

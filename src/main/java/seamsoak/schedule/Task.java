@@ -70,9 +70,9 @@ public sealed interface Task {
   /**
    * Kept from hardening after the last forging heat.
    *
-   * @param kilnC where a kiln holds it; empty where it is buried for want of one
+   * @param kiln how a kiln holds it; empty where it is buried for want of one
    */
-  record CoolSlowly(Optional<Double> kilnC, Guard guard) implements Task {
+  record CoolSlowly(Optional<Change> kiln, Guard guard) implements Task {
     public <T> T as(Cases<T> cases) {
       return cases.of(this);
     }
@@ -125,6 +125,7 @@ public sealed interface Task {
    * @param fine whether that is fine enough
    * @param gain of one more cycle, in numbers
    * @param costPct hardening depth that each number finer takes, where that matters
+   * @param below the steel that it must not change, if that is what keeps it cooler
    */
   record LastRefine(
       double celsius,
@@ -132,7 +133,8 @@ public sealed interface Task {
       double grainAstm,
       boolean fine,
       double gain,
-      Optional<Double> costPct)
+      Optional<Double> costPct,
+      Optional<String> below)
       implements Task {
     public <T> T as(Cases<T> cases) {
       return cases.of(this);
@@ -161,9 +163,11 @@ public sealed interface Task {
    * Held below the critical range.
    *
    * @param steel that changes first
-   * @param ac1C where it does
+   * @param ac1C where it does, by the lower of formula and sheet
+   * @param buried whether it is only brought there in a forge, and buried
    */
-  record SubCriticalAnneal(double celsius, String steel, double ac1C, Guard guard) implements Task {
+  record SubCriticalAnneal(double celsius, String steel, double ac1C, boolean buried, Guard guard)
+      implements Task {
     public <T> T as(Cases<T> cases) {
       return cases.of(this);
     }

@@ -25,6 +25,11 @@
  *       number. For hardenability grain counts as ASTM 8 at the finest, where the standard's
  *       factors end. Growth takes the mean of the low-alloy steels; stainless layers would make it
  *       too fine.
+ *   <li>{@link Refining}: the last heat before the quench is never the hottest, and what must not
+ *       be normalized is kept below where it changes while the others are refined. {@link
+ *       Softening} then stays cooler than the last cycle: it tempers below Ac1 what hardened in
+ *       air, and falls slowly only where nothing was refined or the sheets of all share a heat so
+ *       cool.
  *   <li>{@link HardeningHeat} lies within the windows of all steels that harden, else in that of
  *       the edge. Steels of more than 4 % Cr or Ni are beyond the formulas: annealed, then left to
  *       their sheets.
@@ -39,8 +44,9 @@
  * <ul>
  *   <li><i>Spheroidizing</i> lies between Ac1 and Accm of the steel with the most carbon, whatever
  *       ranges are printed: with all carbide dissolved there is nothing left to gather.
- *   <li><i>Without a kiln</i> nothing is cooled slowly in one: what may harden in air is buried,
- *       and annealed below Ac1.
+ *   <li><i>Without a kiln</i> nothing is cooled slowly in one, and nothing held at a dull red: what
+ *       may harden in air is buried, the anneal is a dull red and burying, stress relief is left
+ *       out.
  *   <li><i>A grade not meant to be hardened</i> that took up carbon counts as hardening from 55 HRC
  *       (0.38 %C), others from 50.
  * </ul>

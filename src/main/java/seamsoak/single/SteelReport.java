@@ -124,7 +124,7 @@ public record SteelReport(
   public static String bands() {
     return String.format(
         Locale.ROOT,
-        "Ac3 or Accm %.0f C either way; Ms %.0f C beyond its two formulas",
+        "Ac3 or Accm %.0f C either way, and Ac3 later on heating; Ms %.0f C beyond its two formulas",
         UPPER_BAND,
         MS_BAND);
   }
@@ -155,7 +155,7 @@ public record SteelReport(
             new Quantity(
                 upper,
                 upper - UPPER_BAND,
-                upper + UPPER_BAND,
+                upper + UPPER_BAND + (cementite ? 0 : window.heatingKelvin()),
                 cementite ? "gustafson1985, leelee2007" : "gustafson1985, andrews1965")),
         cementite ? "Accm" : "Ac3",
         known(

@@ -33,6 +33,7 @@ record CheckWords(Amounts amounts) {
       case NO_RED -> "no red in shade before the next heat";
       case EVEN_COLOR -> "color even through the section before you count";
       case NEVER_ABOVE -> "never above that heat: no color brighter than a dull red in shade";
+      case STILL_MAGNETIC -> "a magnet still pulls; where it lets go it was too hot";
       case FILE_BITES -> "a file bites everywhere";
       case BOTH_FACES_ALIKE -> "measure both faces: as much off one as off the other";
       case FILE_FINDS_SKIN -> "a file bites alike all over; where it digs in, skin is left";

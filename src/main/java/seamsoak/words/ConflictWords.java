@@ -53,8 +53,11 @@ public record ConflictWords(UnitSystem units) {
         ? new Sentences(
             c.dispute().matter(),
             c.steel() + " must not be normalized: its sheets say to " + c.dispute().one(),
-            "this schedule anneals it instead and leaves the cycles out; follow its own sheet for"
-                + " the hardening")
+            "this schedule anneals it instead and "
+                + (c.cycled()
+                    ? "refines the others below where it changes"
+                    : "leaves the cycles out, since the others are not refined below where it changes")
+                + "; follow its own sheet for the hardening")
         : new Sentences(
             c.dispute().matter(),
             "the sheets of "
@@ -65,7 +68,7 @@ public record ConflictWords(UnitSystem units) {
                 + c.dispute().other(),
             c.dispute().ofNormalizing()
                 ? "this schedule takes the careful side: no cooling in air from above the critical"
-                    + " range, kiln-cooled cycles and a full anneal; a sheet from whoever sold the"
+                    + " range, slowly cooled cycles and an anneal; a sheet from whoever sold the"
                     + " bar comes before it"
                 : "keep to where they agree, or to the cooler one");
   }

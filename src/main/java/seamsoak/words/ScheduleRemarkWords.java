@@ -29,8 +29,8 @@ public record ScheduleRemarkWords(UnitSystem units) {
           "Normalizing hides a faint line more by its finer structure than by moving carbon: it may"
               + " come back after an anneal.";
       case HOLDS_WITHOUT_KILN ->
-          "Without a kiln the holds are only as good as the fire is even; long anneals in a forge"
-              + " are a hope.";
+          "Without a kiln the holds are only as good as the fire is even. The stress relief is left"
+              + " out, since no forge holds it: straighten the blade hot before its last cycle.";
       case COLOR_TELLS_LITTLE ->
           "Color tells a heat to "
               + units.show("90 F", "50 C")

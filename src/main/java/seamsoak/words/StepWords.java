@@ -1,12 +1,14 @@
 package seamsoak.words;
 
 import java.util.List;
+import seamsoak.schedule.Change;
 import seamsoak.schedule.Check;
 import seamsoak.schedule.Down;
 import seamsoak.schedule.Guard;
 import seamsoak.schedule.Task;
 import seamsoak.state.Skin;
 import seamsoak.unit.HeatingRate;
+import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -68,15 +70,33 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   @Override
   public Order of(Task.CoolSlowly t) {
     return new Order(
-        t.kilnC()
+        t.kiln()
             .map(
-                at ->
+                c ->
                     "Put the billet into the kiln while it still glows, hold it at "
-                        + heat(at)
-                        + " until it has changed, then let it cool in still air")
+                        + changed(c)
+                        + ", then let it cool in still air")
             .orElse(
                 "Bury the billet, still glowing, in dry vermiculite or ash until a hand can bear it"),
-        GuardWords.because(t.guard()) + ": cooled in air it lies hard and strained and may crack");
+        GuardWords.because(t.guard())
+            + ": cooled in air it lies hard and strained and may crack"
+            + t.kiln().map(StepWords::mayNot).orElse(""));
+  }
+
+  /** Where and how long it is held until it has changed. */
+  private String changed(Change change) {
+    return heat(change.celsius())
+        + " for "
+        + TimeSpan.ofMinutes(change.minutes()).format(units)
+        + ", by when its austenite has changed";
+  }
+
+  private static String mayNot(Change change) {
+    return change.mayNot().isEmpty()
+        ? ""
+        : "; "
+            + String.join(", ", change.mayNot())
+            + " may not change even then and harden as it cools: anneal it before it lies overnight";
   }
 
   @Override
@@ -90,21 +110,18 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
     return switch (down.way()) {
       case STILL_AIR -> "still air to black";
       case BURIED -> "bury it, still glowing, in dry vermiculite or ash until a hand can bear it";
-      case FALLS_IN_KILN ->
-          "let it fall to "
-              + heat(down.changesAtC())
-              + " in the kiln and hold it there until it has changed";
+      case FALLS_IN_KILN -> "let it fall in the kiln and hold it at " + changed(down.change());
       case INTO_KILN ->
-          "into the kiln while it still glows, and hold it at "
-              + heat(down.changesAtC())
-              + " until it has changed";
+          "into the kiln while it still glows, and hold it at " + changed(down.change());
     };
   }
 
   private static String slowly(Down down, Guard guard) {
     return down.way() == Down.Way.STILL_AIR
         ? ""
-        : "; cooled slowly because " + GuardWords.because(guard);
+        : "; cooled slowly because "
+            + GuardWords.because(guard)
+            + (down.inKiln() ? mayNot(down.change()) : "");
   }
 
   @Override
@@ -142,7 +159,9 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   public Order of(Task.LastRefine t) {
     return new Order(
         cycle(t.celsius(), t.down()),
-        "near the hardening heat: cooler would be undone by it. "
+        t.below()
+                .map(s -> "as near the hardening heat as " + s + " allows, which must not change. ")
+                .orElse("near the hardening heat: cooler would be undone by it. ")
             + Amounts.format("Grain about ASTM %.0f. ", t.grainAstm())
             + (t.gain() < 0.1
                 ? "One more cycle at this heat would gain nothing"
@@ -198,7 +217,12 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   public Order of(Task.SubCriticalAnneal t) {
     String because = GuardWords.because(t.guard());
     return new Order(
-        "Sub-critical anneal at " + heat(t.celsius()) + ", then still air",
+        t.buried()
+            ? "Bring it to an even "
+                + heat(t.celsius())
+                + ", a dull red, and bury it, still glowing, in dry vermiculite or ash until a hand"
+                + " can bear it"
+            : "Sub-critical anneal at " + heat(t.celsius()) + ", then still air",
         t.steel()
             + " begins to change near "
             + heat(t.ac1C())
@@ -206,8 +230,11 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
             + (because.isEmpty()
                 ? "No steel of it hardens in air, so more is not needed to saw, drill and grind it"
                 : Sentence.capital(because)
-                    + ": what did is tempered soft enough here to saw, drill and grind. A slow fall"
-                    + " would do it better, and needs a kiln"));
+                    + ": what did is tempered soft enough here to saw, drill and grind")
+            + (t.buried()
+                ? ". No forge holds such a heat for the hour that a kiln would; if a file skates, do it"
+                    + " again"
+                : ""));
   }
 
   @Override

@@ -67,9 +67,9 @@ class ScheduleShopTest {
           s.in() == Heater.KILN || s.cool().equals(Optional.of(Coolant.Plain.KILN)), s.toString());
     }
     for (ScheduleAdvice.Step s : advice.schedule().steps()) {
-      assertFalse(doing(s).contains("kiln"), doing(s));
+      assertFalse(doing(s).contains("the kiln"), doing(s));
     }
-    assertTrue(doing(step(advice, "anneal")).startsWith("Sub-critical"));
+    assertTrue(doing(step(advice, "anneal")).contains("bury it"));
     double anneal = step(advice, "anneal").temperatureC().orElseThrow();
     for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
       assertTrue(anneal < c.ac1C(), c.steel());
@@ -80,7 +80,6 @@ class ScheduleShopTest {
   void whatMayHardenInAirIsBuriedAndTheKilnIsMissed() {
     Advice advice = Schedules.stack("\"52100\", \"75Ni8\"", 5, "8 mm", NO_KILN);
     assertTrue(doing(step(advice, "cool-down")).contains("vermiculite"));
-    assertEquals(120, step(advice, "anneal").holdMinutes().orElseThrow(), 1e-9);
     assertTrue(conflict(advice, Conflict.NoKiln.class).isPresent());
     Advice plain = Schedules.stack("\"1084\", \"75Ni8\"", 5, "8 mm", NO_KILN);
     assertEquals(Optional.empty(), conflict(plain, Conflict.NoKiln.class));

@@ -53,6 +53,7 @@ public final class PropertyReferences {
       competing.forEach(t -> all.put(t.correlation().name(), in -> t.celsius(in.composition())));
     }
     all.put("ae1-mean", in -> k.critical().ae1().celsius(in.composition()));
+    all.put("ae1-mean-margin", in -> k.critical().ae1().subCriticalMarginKelvin());
     all.put(
         "andrews1965-ae3-shift", in -> k.critical().a3Alloy().alloyShiftCelsius(in.composition()));
     all.put(

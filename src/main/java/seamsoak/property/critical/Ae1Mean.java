@@ -22,7 +22,8 @@ import seamsoak.steel.Composition;
  * <p>Range: that of the three; finite beyond it, as they are.
  *
  * <p>Band: 12 C either way, judgement: the spread of the three. Measured Ac1 scatters more, from 23
- * C below to 19 C above the mean in the 16 published values we hold.
+ * C below to 19 C above the mean in the 16 published values we hold, so what must not change stays
+ * 25 C below it, judgement.
  */
 public final class Ae1Mean extends PublishedFormula {
   /** Why this one is used, for answers. */
@@ -55,6 +56,11 @@ public final class Ae1Mean extends PublishedFormula {
       sum += member.celsius(c);
     }
     return sum / members.size();
+  }
+
+  /** How far below it, and below a published figure, surely nothing changes yet, K. */
+  public double subCriticalMarginKelvin() {
+    return k.get("sub-critical margin");
   }
 
   /** The mean in C with its band and the ranges that any of the three left. */

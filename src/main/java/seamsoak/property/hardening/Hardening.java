@@ -20,6 +20,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param tempering tempering tables
  * @param magnet where the magnet lets go
  * @param window to harden from
+ * @param pearlite how long it takes to form
  */
 public record Hardening(
     AstmA255Hardness martensite,
@@ -35,7 +36,8 @@ public record Hardening(
     HollomonJaffe1945 parameter,
     TemperingTable tempering,
     MagnetRule magnet,
-    HardeningWindow window) {
+    HardeningWindow window,
+    PearliteTime pearlite) {
   public static Hardening load(DataFolder data, CoefficientTable table) {
     AstmA255Hardness martensite = new AstmA255Hardness(table.of("astm-a255-hardness"));
     AstmE140 conversion = new AstmE140(table.of("astm-e140"));
@@ -54,6 +56,7 @@ public record Hardening(
         parameter,
         TemperingTable.load(data, parameter),
         new MagnetRule(table.of("magnet")),
-        new HardeningWindow(table.of("hardening-range")));
+        new HardeningWindow(table.of("hardening-range")),
+        new PearliteTime(table.of("pearlite-time")));
   }
 }

@@ -11,16 +11,15 @@ import seamsoak.steel.TemperatureRange;
 /**
  * The range to harden a steel from, and the heat in it that all answers take.
  *
- * <p>published for the grade, or else from max(Ac3 + 30, Ac1 + 50) up to 30 above that; none below
- * 0.3 % carbon and for steel that is austenite throughout. The heat lies 0.4 of the way from the
- * cool end to the hot one, to 5 C.
+ * <p>published for the grade, or else from max(Ac3 + 25 + 30, Ac1 + 70) up to 30 above that; none
+ * below 0.3 % carbon and for steel that is austenite throughout. The heat lies 0.4 of the way from
+ * the cool end to the hot one, to 5 C.
  *
- * <p>In C, carbon in wt%.
+ * <p>In C, carbon in wt%. Ac3 is that of equilibrium; on heating it comes 15 to 35 C later, the 25.
  *
- * <p>Our judgement: beyond the eutectoid carbide is meant to stay, so Accm plays no part. Near the
- * eutectoid it begins some 30 C below the ranges published for plain steel. A published range is
- * for the carbon of its grade: where less is left and Ac3 has risen, its cool end rises to what the
- * rule asks, less what the sheet undercuts the rule by as it stands.
+ * <p>Our judgement: beyond the eutectoid carbide is meant to stay, so Accm plays no part. A
+ * published range is for the carbon of its grade: where less is left and Ac3 has risen, its cool
+ * end rises to what the rule asks, less what the sheet undercuts the rule by as it stands.
  *
  * <p>Range: plain and low alloy. Stated error: none.
  */
@@ -61,7 +60,13 @@ public final class HardeningWindow extends PublishedFormula {
 
   private double need(PhaseLines lines, double carbonPct) {
     return Math.max(
-        lines.ac3Celsius(carbonPct) + k.get("above Ac3"), lines.a1Celsius() + k.get("above Ac1"));
+        lines.ac3Celsius(carbonPct) + heatingKelvin() + k.get("above Ac3"),
+        lines.a1Celsius() + k.get("above Ac1"));
+  }
+
+  /** How much later than at equilibrium the last ferrite goes on heating, K. */
+  public double heatingKelvin() {
+    return k.get("heating");
   }
 
   /** The heat to harden from in a range. */

@@ -31,7 +31,8 @@ public final class PhaseLines {
       "Ac3 and Accm are the iron-carbon lines moved by alloy terms (Andrews, Lee and Lee): above"
           + " 0.6 % carbon the regressions part, and carbon moves from layer to layer, which needs"
           + " lines that hold from pure iron to cementite. Neither is ever below Ac1, nor"
-          + " below the point where the two cross.";
+          + " below the point where the two cross. They are of equilibrium: on heating Ac3 comes 15"
+          + " to 35 C later.";
 
   /** The rule for steels that nickel keeps austenitic. */
   public static Correlation austenitic() {

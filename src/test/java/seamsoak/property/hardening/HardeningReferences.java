@@ -2,6 +2,7 @@ package seamsoak.property.hardening;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import seamsoak.heat.Section;
 import seamsoak.numeric.OneTerm;
@@ -12,6 +13,7 @@ import seamsoak.reference.Inputs;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+import seamsoak.steel.Hardenability;
 
 /** What hardening and tempering come to, by the names of the reference folders. */
 public final class HardeningReferences {
@@ -25,6 +27,12 @@ public final class HardeningReferences {
     all.put("quenched-bar-core", in -> bar(k, in).coreHrc().value());
     all.put("quenched-bar-face", in -> bar(k, in).faceHrc().value());
     tempering(all, k.hardening());
+    all.put(
+        "pearlite-time",
+        in -> {
+          Hardenability depth = Hardenability.values()[(int) in.get("depth")];
+          return k.hardening().pearlite().hours(Optional.of(depth));
+        });
     all.put("magnet", in -> k.hardening().magnet().celsius(lines(k, in), in.get("C")).value());
     all.put(
         "magnet-at-most", in -> k.hardening().magnet().celsius(lines(k, in), in.get("C")).high());
