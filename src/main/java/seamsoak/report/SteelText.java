@@ -105,7 +105,7 @@ public record SteelText(UnitSystem units) {
             new Row("Ms", r.msC()),
             new Row("solidus", Optional.of(r.solidusC())),
             new Row("forge up to", Optional.of(r.highestForgingC())),
-            new Row("burns", Optional.of(r.burningC())),
+            new Row("may burn", Optional.of(r.burningC())),
             new Row("soak below", Optional.of(r.refusalC())));
     return Columns.of(rows, units)
         .words("", Row::name)

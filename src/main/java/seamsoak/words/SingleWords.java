@@ -72,7 +72,7 @@ public record SingleWords(UnitSystem units) {
   public String remark(HeatRemark r) {
     return switch (r.what()) {
       case MELTS -> above(r, "begins to melt");
-      case BURNS -> above(r, "burns");
+      case BURNS -> above(r, "may burn");
       case NO_AUSTENITE ->
           r.steel()
               + " holds no austenite at "

@@ -57,8 +57,8 @@ public final class StageWords {
               + limit
               + " from which "
               + risk.steel()
-              + " may burn, by a handbook; clean steel is welded there all the same, so keep it"
-              + " short, and take it out at the first spark: what has sparked is burnt";
+              + " may burn, by a handbook; smiths weld clean steel there, so keep it short and stop"
+              + " at the first spark";
       case COLD_TO_WELD ->
           at
               + " is below the "
@@ -75,9 +75,9 @@ public final class StageWords {
           at
               + " is above the "
               + limit
-              + " that "
+              + " from which "
               + risk.steel()
-              + " should be forged from: its grain coarsens and its corners may crumble";
+              + " is forged: its grain coarsens, so forge it on as it cools, and watch its corners";
     };
   }
 

@@ -17,8 +17,8 @@ import seamsoak.unit.UnitSystem;
  * @param units that are shown
  */
 public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order> {
-  /** Less than this is told as none, m. */
-  static final double NOTHING_METRES = 20e-6;
+  /** A hair: less soft skin than this goes with the scale and is told as none, m. */
+  static final double NOTHING_METRES = 50e-6;
 
   private static final String FAINT = ". It may bring a faint line back to sight";
 
@@ -251,7 +251,9 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
             + lies(t.skin().flats())
             + ", each side "
             + lies(t.skin().sides())
-            + "; a little more takes the scale off"
+            + "; "
+            + amounts().length(t.insideMetres() - t.skin().sides().offMetres())
+            + " more is for the scale"
             + (t.tooThin()
                 ? "; the billet is too thin to leave the thickness that was asked for"
                 : ""));
