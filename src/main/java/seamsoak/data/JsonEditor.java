@@ -18,6 +18,10 @@ import seamsoak.data.JsonEntries.Entry;
 public final class JsonEditor {
   private final String file;
   private final String text;
+
+  /** The same, character for character, where the text has typographic quotes. */
+  private final String json;
+
   private final JsonValue root;
   private final JsonStyle style;
 
@@ -25,7 +29,10 @@ public final class JsonEditor {
   public JsonEditor(String file, String text) {
     this.file = file;
     this.text = text;
-    this.root = JsonTree.parse(file, text);
+    Faults faults = new Faults();
+    this.root = JsonTree.parse(file, text, faults);
+    faults.throwAny();
+    this.json = JsonTree.isStrict(text) ? text : Quotes.straight(text);
     this.style = JsonStyle.of(text);
   }
 
@@ -93,7 +100,7 @@ public final class JsonEditor {
   /** Makes a value the only item of a list. */
   public JsonEditor enlist(JsonPath path) {
     int start = start(path);
-    int end = JsonScan.valueEnd(text, start);
+    int end = JsonScan.valueEnd(json, start);
     String list = '[' + style.inBrackets() + text.substring(start, end) + style.inBrackets() + ']';
     return with(text.substring(0, start) + list + text.substring(end));
   }
@@ -122,7 +129,7 @@ public final class JsonEditor {
       return this;
     }
     int start = start(path);
-    int end = JsonScan.valueEnd(text, start);
+    int end = JsonScan.valueEnd(json, start);
     int room = JsonStyle.WIDTH - JsonStyle.lineLength(text, start) + end - start;
     String written = style.write(value, style.indentAt(text, start), room);
     return with(text.substring(0, start) + written + text.substring(end));
@@ -180,7 +187,7 @@ public final class JsonEditor {
   }
 
   private JsonEntries entries(JsonPath path) {
-    return JsonEntries.at(text, start(path), path.parts().isEmpty());
+    return JsonEntries.at(text, json, start(path), path.parts().isEmpty());
   }
 
   /** Which of its neighbors a value is. */
@@ -194,11 +201,11 @@ public final class JsonEditor {
 
   /** Where a value that exists begins in the text. */
   private int start(JsonPath path) {
-    int start = JsonScan.afterComments(text, 0);
+    int start = JsonScan.afterComments(json, 0);
     JsonValue value = root;
     for (JsonPath.Part part : path.parts()) {
       int index = index(value, part);
-      start = JsonEntries.at(text, start, false).entries().get(index).start();
+      start = JsonEntries.at(text, json, start, false).entries().get(index).start();
       value = children(value).get(index);
     }
     return start;

@@ -40,17 +40,21 @@ record JsonEntries(
     glue = List.copyOf(glue);
   }
 
-  /** The entries between the bracket that opens there and the one that closes it. */
-  static JsonEntries at(String text, int open, boolean isRoot) {
-    boolean object = text.charAt(open) == '{';
+  /**
+   * The entries between the bracket that opens there and the one that closes it.
+   *
+   * @param json the text as JSON has it, character for character ({@link Quotes})
+   */
+  static JsonEntries at(String text, String json, int open, boolean isRoot) {
+    boolean object = json.charAt(open) == '{';
     List<Entry> entries = new ArrayList<>();
     List<String> glue = new ArrayList<>();
     boolean comma = false;
     int from = open + 1;
     while (true) {
-      int at = JsonScan.afterComments(text, from);
+      int at = JsonScan.afterComments(json, from);
       String between = text.substring(from, at);
-      boolean closes = text.charAt(at) == '}' || text.charAt(at) == ']';
+      boolean closes = json.charAt(at) == '}' || json.charAt(at) == ']';
       int tail = tail(between, closes);
       if (!entries.isEmpty()) {
         int last = entries.size() - 1;
@@ -64,10 +68,10 @@ record JsonEntries(
       // what stands above the first key of a file is about the file
       int lead = isRoot && entries.isEmpty() ? between.length() : lead(between, tail);
       glue.add(between.substring(behind, lead));
-      int value = object ? valueStart(text, at) : at;
-      int end = JsonScan.valueEnd(text, value);
-      int next = JsonScan.afterComments(text, end);
-      comma = text.charAt(next) == ',';
+      int value = object ? valueStart(json, at) : at;
+      int end = JsonScan.valueEnd(json, value);
+      int next = JsonScan.afterComments(json, end);
+      comma = json.charAt(next) == ',';
       entries.add(
           new Entry(
               between.substring(lead),

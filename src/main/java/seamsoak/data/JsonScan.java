@@ -11,7 +11,7 @@ final class JsonScan {
   }
 
   private static boolean isBlank(char c) {
-    return c == ' ' || c == '\t' || isLineEnd(c);
+    return c == ' ' || c == '\t' || isLineEnd(c) || Quotes.hardSpace(c);
   }
 
   /** The first place from there on that is not blank; a comment is not. */

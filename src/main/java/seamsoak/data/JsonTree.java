@@ -52,6 +52,16 @@ public final class JsonTree {
     return root;
   }
 
+  /** Whether a text is JSON as it stands, comments allowed. */
+  static boolean isStrict(String text) {
+    try {
+      parsed("", text, new Faults());
+      return true;
+    } catch (Fault fault) {
+      return false;
+    }
+  }
+
   /**
    * Reads what a person may have written: quotes may be typographic ({@link Quotes}), and keys that
    * stand twice are told to the faults; the first of them counts.

@@ -31,6 +31,11 @@ public final class Quotes {
     return CURLY.indexOf(c) >= 0;
   }
 
+  /** Whether a space is one that JSON does not know. */
+  static boolean hardSpace(char c) {
+    return HARD_SPACES.indexOf(c) >= 0;
+  }
+
   private void outside() {
     char c = text[at];
     if (c == '/' && next(1) == '/') {

@@ -222,6 +222,19 @@ class JsonEditorTest {
         edit("{ \"a\": { /* x */ \"b\": 1 } }").enlist(at("a")).set(at("a[1]"), 2).text());
   }
 
+  /** Phones set quotes so; what is there stays so. */
+  @Test
+  void typographicQuotesStay() {
+    String text =
+        "{ \u201Ca\u201D:\u00A0\u201C7/8\"\u201D,\u00A0// \u201Clike, so\u201D\n  \u201Eb\u201C: [\u201C}\u201D, 2] }";
+    assertEquals(
+        text.replace("\u201C7/8\"\u201D", "\"1 in\"").replace(", 2]", "]"),
+        edit(text).set(at("a"), "1 in").remove(at("b[1]")).text());
+    assertEquals(
+        text.replace("2] }", "2, \"x\"],\n  \"c\": { \"d\": 1 } }"),
+        edit(text).set(at("b[2]"), "x").set(at("c.d"), 1).text());
+  }
+
   @Test
   void thereMustBeAPlaceForIt() {
     for (String path : List.of("b[1]", "steps[4]", "steps.x", "name.x")) {
