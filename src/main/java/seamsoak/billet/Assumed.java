@@ -45,11 +45,15 @@ public final class Assumed {
           case RESTACK -> restack((Step.Restack) step);
           case TILE -> tile((Step.Tile) step);
           case UNJACKET -> Map.of(What.ONLY_JACKET, ((Step.Unjacket) step).depth().isEmpty());
-          case SOAK, NORMALIZE ->
-              Map.of(What.COOL, step.heats().stream().anyMatch(h -> h.cool().isEmpty()));
-          case DRAW, PRESS, ROLL, GRIND, COOL -> Map.of();
+          case SOAK, NORMALIZE, REFINE, RELIEVE, TEMPER -> Map.of(What.COOL, coolOpen(step));
+          case ANNEAL -> Map.of(What.SLOW_COOL, coolOpen(step));
+          case DRAW, PRESS, ROLL, TWIST, GRIND, HARDEN, COOL -> Map.of();
         });
     return open;
+  }
+
+  private static boolean coolOpen(Step step) {
+    return step.heats().stream().anyMatch(h -> h.cool().isEmpty());
   }
 
   private static Map<What, Boolean> weld(Step.Weld weld) {
@@ -84,7 +88,7 @@ public final class Assumed {
     taken(blade.width().isEmpty(), Part.BLADE, What.BLADE_WIDTH);
     taken(blade.hardness().isEmpty(), Part.BLADE, What.HARDNESS);
     boolean unlike = billet.stack().steels().stream().distinct().count() > 1;
-    taken(blade.edge().isEmpty() && unlike, Part.BLADE, What.EDGE);
+    taken(blade.cuts().isEmpty() && unlike, Part.BLADE, What.EDGE);
     Equipment has = billet.equipment();
     taken(has.forge().isEmpty(), Part.EQUIPMENT, What.GAS_FORGE);
     Kiln kiln = has.kilnTaken();

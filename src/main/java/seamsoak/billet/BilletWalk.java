@@ -43,12 +43,14 @@ public final class BilletWalk {
   /** The billet as laid and after each step. */
   public List<Stage> walk(Billet billet) {
     List<Stage> stages = new ArrayList<>();
+    Optional<Now> now = Now.of(billet.steps());
     Workpiece laid = new Laying(shop).of(billet.stack());
-    stages.add(new Stage(0, "stack", laid, Optional.empty(), Shop.BLACK_KELVIN, 0, 0, List.of()));
+    stages.add(
+        new Stage(0, "stack", laid, Optional.empty(), Shop.BLACK_KELVIN, 0, 0, List.of(), laid));
     for (Step step : billet.steps()) {
       Stage before = stages.get(stages.size() - 1);
       try {
-        Stage after = after(step, before, billet.stack().units());
+        Stage after = after(step, before, billet.stack().units(), turns(now, step));
         stages.add(linesOnly ? after.withPiece(forLines(after.piece())) : after);
       } catch (IllegalArgumentException e) {
         throw cannotBeDone(step, e.getMessage());
@@ -83,12 +85,17 @@ public final class BilletWalk {
             .anyMatch(p -> Line.of(layers.strip(), p).depthPct() >= leastPct);
   }
 
-  private Stage after(Step step, Stage before, UnitSystem units) {
+  /** After how many of its heats work stands in a step; 0 where it does not stand there. */
+  private static int turns(Optional<Now> now, Step step) {
+    return now.filter(n -> n.step() == step).map(Now::heats).orElse(0);
+  }
+
+  private Stage after(Step step, Stage before, UnitSystem units, int turns) {
     Workpiece piece = before.piece();
     if (piece.hasLooseFaces() && step.kind() != Step.Kind.WELD) {
       throw new IllegalArgumentException("the new faces must be welded first");
     }
-    StepWork work = new StepWork(shop, before, units);
+    StepWork work = new StepWork(shop, before, units, turns);
     work.carryOut(step);
     work.piece().size().requireBillet(units);
     if (work.piece().inner().size() > MOST_LINES) {

@@ -29,6 +29,7 @@ public record Default(Part part, Optional<Step> step, What what) {
     OUTSIDE(true),
     RISE(true),
     COOL(true),
+    SLOW_COOL(true),
     NO_TURN,
     NO_GRIND,
     KERF(true),

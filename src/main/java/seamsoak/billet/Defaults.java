@@ -14,7 +14,6 @@ import seamsoak.unit.TimeSpan;
 /** What is assumed where a billet file says nothing. */
 public final class Defaults {
   public static final TimeSpan RISE = TimeSpan.ofMinutes(5);
-  public static final Cooling COOL = Cooling.AIR;
   public static final Exposure FACES = Exposure.COVERED;
   public static final Exposure OUTSIDE = Exposure.OPEN;
   public static final Length SKIN = new Length(0);
@@ -29,10 +28,39 @@ public final class Defaults {
   public static final Percent COVERED = new Percent(50);
 
   public static final Hardness HARDNESS = new Hardness(60);
+  public static final Blade.Bevel BEVEL = Blade.Bevel.FULL;
+
+  /** How thick an edge is left for the quench; common practice. */
+  public static final Length EDGE = Length.ofMillimetres(1);
+
   public static final Temperature KILN_HIGHEST = Temperature.ofCelsius(1200);
   public static final HeatingRate KILN_RAMP = new HeatingRate(600);
   public static final List<Bath> QUENCHANTS =
       List.of(new Bath("oil-fast", Optional.empty(), Optional.empty(), Place.of("the default")));
 
   private Defaults() {}
+
+  /** How a heat treatment cools: an anneal slowly, a hardening in its quench, others in air. */
+  static Cooling cool(Step.Kind kind) {
+    return switch (kind) {
+      case ANNEAL -> Cooling.FURNACE;
+      case HARDEN -> Cooling.QUENCH;
+      case WELD,
+          DRAW,
+          PRESS,
+          ROLL,
+          GRIND,
+          RESTACK,
+          TILE,
+          UNJACKET,
+          TWIST,
+          SOAK,
+          NORMALIZE,
+          REFINE,
+          RELIEVE,
+          TEMPER,
+          COOL ->
+          Cooling.AIR;
+    };
+  }
 }

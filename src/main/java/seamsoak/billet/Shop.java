@@ -15,6 +15,7 @@ import seamsoak.steel.Element;
 import seamsoak.steel.Limits;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;
+import seamsoak.unit.TimeSpan;
 
 /** What the walk works with: metals, the fire, the solver, all under one set of assumptions. */
 public final class Shop {
@@ -121,13 +122,29 @@ public final class Shop {
     };
   }
 
-  /** One stay in the fire: a rise from dull heat, then the hold. */
-  HeatCurve curve(Heat heat) {
+  /** Its stays in the fire in their order, each as it was done, or else as planned. */
+  List<HeatCurve> curves(Heat heat) {
+    return heat.each().stream().map(how -> curve(heat, how)).toList();
+  }
+
+  private HeatCurve curve(Heat heat, HeatDone.How how) {
+    if (how instanceof HeatDone.Logged logged) {
+      return logged.curve().curve().plus(assumptions.kelvinOff()).above(BLACK_KELVIN);
+    }
+    return how instanceof HeatDone.Held held
+        ? riseAndHold(heat, held.at(), held.hold())
+        : riseAndHold(heat, heat.at(), heat.hold());
+  }
+
+  /** From dull heat; from black where the fire is no hotter than dull, so that none comes down. */
+  private HeatCurve riseAndHold(Heat heat, Temperature at, TimeSpan hold) {
+    double kelvin = at.kelvin() + assumptions.kelvinOff();
     return HeatCurve.riseAndHold(
-        DULL_KELVIN,
-        heat.at().kelvin() + assumptions.kelvinOff(),
-        heat.riseTaken().seconds() * assumptions.timeFactor(),
-        heat.hold().seconds() * assumptions.timeFactor());
+            at.kelvin() > DULL_KELVIN ? DULL_KELVIN : Math.min(BLACK_KELVIN, kelvin),
+            kelvin,
+            heat.riseTaken().seconds() * assumptions.timeFactor(),
+            hold.seconds() * assumptions.timeFactor())
+        .above(BLACK_KELVIN);
   }
 
   /** Cooling of a section from a temperature to black; nothing when it is black already. */

@@ -15,6 +15,8 @@ import seamsoak.heat.HeatCurve;
  * @param scaledMetres metal that scale has taken off a face across the thickness in this step, m
  * @param worstMassError carbon not accounted for in any strip in this step, relative
  * @param remarks what the smith should know of this step
+ * @param now the metal after the last of its heats that was done, where work stands in this step;
+ *     else the metal at its end
  */
 public record Stage(
     int step,
@@ -24,18 +26,33 @@ public record Stage(
     double endKelvin,
     double scaledMetres,
     double worstMassError,
-    List<Remark> remarks) {
+    List<Remark> remarks,
+    Workpiece now) {
   /** What can happen in a step that the smith did not ask for. */
-  public enum Remark {
-    /** The body below is bare. */
-    JACKET_SCALED_AWAY
-  }
+  public sealed interface Remark {}
+
+  /** The body below is bare. */
+  public record JacketScaledAway() implements Remark {}
+
+  /**
+   * What becomes of a distance between seams, of 1.
+   *
+   * @param atHalfRadius half-way to the face
+   * @param atFullRadius at the face
+   */
+  public record Twisted(double atHalfRadius, double atFullRadius) implements Remark {}
 
   public Stage {
     remarks = List.copyOf(remarks);
   }
 
+  /** The same with the metal as it is where work stands. */
+  public Stage atNow() {
+    return withPiece(now);
+  }
+
   Stage withPiece(Workpiece next) {
-    return new Stage(step, kind, next, lastHeat, endKelvin, scaledMetres, worstMassError, remarks);
+    return new Stage(
+        step, kind, next, lastHeat, endKelvin, scaledMetres, worstMassError, remarks, now);
   }
 }

@@ -1,5 +1,6 @@
 package seamsoak.billet;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,10 +16,24 @@ public sealed interface Step {
    *
    * @param number counted from 1
    * @param place where it stands in the file
-   * @param seen what the smith saw after it, if stated
+   * @param seen what the smith saw after it
    * @param note words of the smith's own, if any
+   * @param done how it came out, where the file says so; the step itself is then as it was done
    */
-  record Mark(int number, Place place, Optional<Seen> seen, Optional<String> note) {}
+  record Mark(
+      int number, Place place, List<Seen> seen, Optional<String> note, Optional<StepDone> done) {
+    public Mark {
+      seen = List.copyOf(seen);
+    }
+  }
+
+  /**
+   * A step that was done, or finished, and differently from the plan where the file says so.
+   *
+   * @param on which day, if stated
+   * @param planned the step as it was meant
+   */
+  record StepDone(Optional<LocalDate> on, Step planned) {}
 
   Mark mark();
 
@@ -35,8 +50,14 @@ public sealed interface Step {
     RESTACK,
     TILE,
     UNJACKET,
+    TWIST,
     SOAK,
+    ANNEAL,
     NORMALIZE,
+    REFINE,
+    RELIEVE,
+    HARDEN,
+    TEMPER,
     COOL;
 
     /** Its word in the file. */
@@ -74,6 +95,16 @@ public sealed interface Step {
   /** The exposure stated, or the default. */
   default Exposure outsideTaken() {
     return outside().orElse(Defaults.OUTSIDE);
+  }
+
+  /** How it cools after one of its heats: as stated, or as is usual for its kind. */
+  default Cooling coolTaken(Heat heat) {
+    return heat.cool().orElse(Defaults.cool(kind()));
+  }
+
+  /** How often it goes into the fire. */
+  default int times() {
+    return heats().stream().mapToInt(Heat::times).sum();
   }
 
   /** Faces are joined in the first heat, at {@code faces} until then. */
@@ -218,24 +249,63 @@ public sealed interface Step {
     }
   }
 
-  record Soak(Mark mark, List<Heat> heats, Optional<Exposure> outside) implements Step {
-    @Override
-    public Kind kind() {
-      return Kind.SOAK;
+  /**
+   * Turning the bar about its length. Its section keeps its profile; what lies off the middle is
+   * drawn out along a helix and comes closer together.
+   *
+   * @param turns whole turns and parts of one
+   * @param over length of the bar that is twisted
+   * @param way which way it is turned, if stated; it makes no difference to the carbon
+   */
+  record Twist(
+      Mark mark,
+      double turns,
+      Length over,
+      Optional<Way> way,
+      List<Heat> heats,
+      Optional<Exposure> outside)
+      implements Step {
+    /** Which way a bar is turned, looking along it. */
+    public enum Way {
+      LEFT,
+      RIGHT
     }
 
-    public Soak {
+    @Override
+    public Kind kind() {
+      return Kind.TWIST;
+    }
+
+    public Twist {
+      heats = List.copyOf(heats);
+    }
+
+    /** What becomes of a distance at a radius, of 1: a line along the bar grows to a helix. */
+    public double shrinkAt(double radiusMetres) {
+      double slope = 2 * Math.PI * radiusMetres * turns / over.metres();
+      return 1 / Math.sqrt(1 + slope * slope);
+    }
+  }
+
+  /** A heat treatment: heats, each cooled from; which one is its kind. */
+  record Treat(Kind kind, Mark mark, List<Heat> heats, Optional<Exposure> outside) implements Step {
+    public Treat {
       heats = List.copyOf(heats);
     }
   }
 
-  record Normalize(Mark mark, List<Heat> heats, Optional<Exposure> outside) implements Step {
+  /**
+   * Heating to harden, and the quench.
+   *
+   * @param in what it is quenched in
+   */
+  record Harden(Mark mark, List<Heat> heats, Bath in, Optional<Exposure> outside) implements Step {
     @Override
     public Kind kind() {
-      return Kind.NORMALIZE;
+      return Kind.HARDEN;
     }
 
-    public Normalize {
+    public Harden {
       heats = List.copyOf(heats);
     }
   }

@@ -23,8 +23,16 @@ final class StepWork {
   private double scaled;
   private double massError;
   private final List<Stage.Remark> remarks = new ArrayList<>();
+  private final int turnsAsked;
+  private int turns;
+  private Optional<Workpiece> then = Optional.empty();
 
-  StepWork(Shop shop, Stage before, UnitSystem units) {
+  /**
+   * @param turnsAsked after how many stays in the fire it is asked what the metal is like; 0 for
+   *     the end of the step
+   */
+  StepWork(Shop shop, Stage before, UnitSystem units, int turnsAsked) {
+    this.turnsAsked = turnsAsked;
     this.shop = shop;
     this.before = before;
     this.units = units;
@@ -46,7 +54,8 @@ final class StepWork {
           case RESTACK -> restack((Step.Restack) step);
           case TILE -> tile((Step.Tile) step);
           case UNJACKET -> unjacket((Step.Unjacket) step);
-          case SOAK, NORMALIZE -> heatAndCool(step);
+          case TWIST -> twist((Step.Twist) step);
+          case SOAK, ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER -> heatAndCool(step);
           case COOL -> cool((Step.Cool) step);
         };
   }
@@ -69,14 +78,36 @@ final class StepWork {
 
   private Workpiece heatAndCool(Step step) {
     for (Heat heat : step.heats()) {
-      for (int i = 0; i < heat.times(); i++) {
-        HeatCurve curve = shop.curve(heat);
-        double top = curve.segments().get(curve.segments().size() - 1).toKelvin();
-        heat(curve.then(shop.cooling(heat.coolTaken(), piece.size(), top)), step);
+      for (HeatCurve curve : shop.curves(heat)) {
+        HeatCurve cooling = shop.cooling(step.coolTaken(heat), piece.size(), curve.endKelvin());
+        heat(curve.then(cooling), step);
         endKelvin = Shop.BLACK_KELVIN;
+        turnDone();
       }
     }
     return piece;
+  }
+
+  /** Heated as often as said; what lies about the middle keeps its profile. */
+  private Workpiece twist(Step.Twist s) {
+    bare();
+    for (HeatCurve curve : curves(s)) {
+      heat(curve, s);
+      piece = piece.descaled();
+      turnDone();
+    }
+    double radius = Math.min(piece.size().thicknessMetres(), piece.size().widthMetres()) / 2;
+    remarks.add(new Stage.Twisted(s.shrinkAt(radius / 2), s.shrinkAt(radius)));
+    endKelvin = Shop.DULL_KELVIN;
+    return piece;
+  }
+
+  /** What the metal is like after each stay in the fire, as far as it is asked for. */
+  private void turnDone() {
+    turns++;
+    if (turns == turnsAsked) {
+      then = Optional.of(piece);
+    }
   }
 
   private Workpiece cool(Step.Cool s) {
@@ -136,6 +167,7 @@ final class StepWork {
     for (HeatCurve curve : curves(s)) {
       heat(curve, s);
       piece = piece.welded().descaled();
+      turnDone();
     }
     endKelvin = Shop.DULL_KELVIN;
     return piece;
@@ -180,6 +212,7 @@ final class StepWork {
       piece =
           piece.stretched(
               spreadsEqually ? Stretch.ofThickness(Math.min(1, ft)) : Stretch.ofSection(fw, ft));
+      turnDone();
     }
     endKelvin = Shop.DULL_KELVIN;
     return piece;
@@ -193,17 +226,13 @@ final class StepWork {
   }
 
   private List<HeatCurve> curves(Step step) {
-    List<HeatCurve> all = new ArrayList<>();
-    for (Heat heat : step.heats()) {
-      HeatCurve curve = shop.curve(heat);
-      for (int i = 0; i < heat.times(); i++) {
-        all.add(curve);
-      }
-    }
-    return all;
+    return step.heats().stream().flatMap(h -> shop.curves(h).stream()).toList();
   }
 
   void heat(HeatCurve curve, Step step) {
+    if (curve.segments().isEmpty()) {
+      return; // too cool for carbon and scale
+    }
     Edge outside = shop.edge(step.outsideTaken());
     Edge faces = step instanceof Step.Weld w ? shop.edge(w.facesTaken()) : outside;
     boolean sheetBefore = sheet() > 0;
@@ -213,7 +242,7 @@ final class StepWork {
       throw new IllegalArgumentException("the fire has eaten all of it");
     }
     if (sheetBefore && sheet() == 0) {
-      remarks.add(Stage.Remark.JACKET_SCALED_AWAY);
+      remarks.add(new Stage.JacketScaledAway());
     }
     scaled += h.thicknessLoss();
     massError = Math.max(massError, h.worstMassError());
@@ -226,7 +255,15 @@ final class StepWork {
 
   Stage stage(Step step) {
     return new Stage(
-        step.mark().number(), step.name(), piece, lastHeat, endKelvin, scaled, massError, remarks);
+        step.mark().number(),
+        step.name(),
+        piece,
+        lastHeat,
+        endKelvin,
+        scaled,
+        massError,
+        remarks,
+        then.orElse(piece));
   }
 
   /** The metal by now. */

@@ -100,7 +100,7 @@ public final class PatternWalk {
           }
           // scale eats every face that is laid against another, so all layers get thinner alike
           case WELD -> next.of(before.bar.map(p -> p.scaledTo(width, thickness)), before.tiles);
-          case GRIND, SOAK, NORMALIZE, COOL -> next;
+          case GRIND, TWIST, SOAK, ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER, COOL -> next;
         };
     return drawn.of(drawn.bar.map(p -> p.cutTo(width, thickness)), drawn.tiles);
   }

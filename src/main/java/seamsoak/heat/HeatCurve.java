@@ -66,6 +66,31 @@ public record HeatCurve(List<Segment> segments) {
     return new HeatCurve(parts);
   }
 
+  /** The same, hotter throughout by a difference. */
+  public HeatCurve plus(double kelvin) {
+    return new HeatCurve(
+        segments.stream()
+            .map(s -> new Segment(s.fromKelvin + kelvin, s.toKelvin + kelvin, s.seconds))
+            .toList());
+  }
+
+  /** What of it is hotter than a temperature; nothing else is left, not even time. */
+  public HeatCurve above(double kelvin) {
+    List<Segment> hot = new ArrayList<>();
+    for (Segment s : segments) {
+      if (s.fromKelvin >= kelvin && s.toKelvin >= kelvin) {
+        hot.add(s);
+      } else if (s.fromKelvin > kelvin || s.toKelvin > kelvin) {
+        double share =
+            (Math.max(s.fromKelvin, s.toKelvin) - kelvin) / Math.abs(s.toKelvin - s.fromKelvin);
+        hot.add(
+            new Segment(
+                Math.max(kelvin, s.fromKelvin), Math.max(kelvin, s.toKelvin), share * s.seconds));
+      }
+    }
+    return new HeatCurve(hot);
+  }
+
   /** This curve followed by another. */
   public HeatCurve then(HeatCurve next) {
     List<Segment> all = new ArrayList<>(segments);
@@ -80,6 +105,11 @@ public record HeatCurve(List<Segment> segments) {
       sum += s.seconds;
     }
     return sum;
+  }
+
+  /** Where it ends, kelvin; absolute zero for an empty curve. */
+  public double endKelvin() {
+    return segments.isEmpty() ? 0 : segments.get(segments.size() - 1).toKelvin;
   }
 
   /** The highest temperature, kelvin; absolute zero for an empty curve. */

@@ -10,12 +10,14 @@ import seamsoak.source.Caution;
 import seamsoak.state.Preform;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.StageReport;
+import seamsoak.state.WorkReport;
 
 /**
  * Everything that is said about a billet. The names of this tree are the output contract.
  *
  * @param billet its name
  * @param defaults what was assumed because the file does not say it
+ * @param work what was done so far, where the file says it
  * @param history the billet after each step
  * @param preform the bar that would have left the cells square, for a billet of tiles
  * @param soak the soak
@@ -27,6 +29,7 @@ import seamsoak.state.StageReport;
 public record Advice(
     String billet,
     List<Default> defaults,
+    Optional<WorkReport> work,
     List<StageReport> history,
     Optional<Preform> preform,
     SoakAdvice soak,

@@ -10,10 +10,10 @@ import seamsoak.billet.Assumed;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Now;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
-import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.property.Correlations;
@@ -36,6 +36,7 @@ import seamsoak.state.Progress;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.state.StageReport;
+import seamsoak.state.WorkReport;
 
 /** Puts together everything that is said about a billet. */
 public final class PlanAdvisor {
@@ -104,6 +105,7 @@ public final class PlanAdvisor {
     return new Advice(
         billet.name(),
         Assumed.of(billet),
+        work(billet, stages, visibility),
         history(billet, stages, visibility, risks),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,
@@ -113,20 +115,25 @@ public final class PlanAdvisor {
         cautions.general());
   }
 
+  private Optional<WorkReport> work(Billet billet, List<Stage> stages, LineVisibility visibility) {
+    return Now.of(billet.steps())
+        .map(n -> stages.get(n.step().mark().number()).atNow())
+        .map(s -> told(s, visibility, List.of(), List.of()))
+        .flatMap(s -> WorkReport.of(billet.steps(), s));
+  }
+
   private List<StageReport> history(
       Billet billet, List<Stage> stages, LineVisibility visibility, List<List<HeatRisk>> risks) {
     List<List<Caution>> said =
         new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory(risks);
     return IntStream.range(0, stages.size())
-        .mapToObj(
-            i ->
-                StageReport.of(
-                    stages.get(i),
-                    visibility,
-                    correlations.hardening().asQuenched(),
-                    risks.get(i),
-                    said.get(i)))
+        .mapToObj(i -> told(stages.get(i), visibility, risks.get(i), said.get(i)))
         .toList();
+  }
+
+  private StageReport told(
+      Stage stage, LineVisibility visibility, List<HeatRisk> risks, List<Caution> said) {
+    return StageReport.of(stage, visibility, correlations.hardening().asQuenched(), risks, said);
   }
 
   /** A billet walked under one set of assumptions, ready to be advised on. */
@@ -168,13 +175,12 @@ public final class PlanAdvisor {
       return Optional.of(new SoakNote.SeenLeaves(agreeing.get().count(), all.count(), usual));
     }
     int worst =
-        IntStream.range(0, sightings.steps().size())
+        IntStream.range(0, sightings.all().size())
             .boxed()
             .min(Comparator.comparingDouble(all::agreePct))
             .orElseThrow();
-    Step step = sightings.steps().get(worst);
-    return Optional.of(
-        new SoakNote.SeenContradicts(step, step.mark().seen().orElseThrow(), all.agreePct(worst)));
+    Sightings.Sighting s = sightings.all().get(worst);
+    return Optional.of(new SoakNote.SeenContradicts(s.step(), s.seen(), all.agreePct(worst)));
   }
 
   private static Optional<SeamProfile> profile(

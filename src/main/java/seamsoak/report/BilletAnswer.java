@@ -11,6 +11,7 @@ import seamsoak.words.LineWords;
 import seamsoak.words.ScheduleWords;
 import seamsoak.words.SoakAnswerWords;
 import seamsoak.words.StopWords;
+import seamsoak.words.WorkWords;
 
 /** The answers on a billet, each with all of it and with what is read at once. */
 public record BilletAnswer(Advice advice, UnitSystem units) {
@@ -87,11 +88,11 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
             : ", and %s assumed since the file does not say."
                 .formatted(assumed == 1 ? "one thing" : assumed + " things");
     return new Answer(
-        listed(answer.words(told), heats, all, cautions.chapter()),
+        listed(answer.words(told), heats, with(chapters().work(), all), cautions.chapter()),
         listed(
             refused ? stops : stops.words(told),
             heats,
-            refused ? List.of() : brief,
+            refused ? List.of() : with(standing(), brief),
             cautions.worst(MOST_CAUTIONS),
             Chapter.of("rest").words(rest + things)));
   }
@@ -103,9 +104,24 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
         .toList();
   }
 
-  /** Which lines show. */
+  private static List<Chapter> with(Chapter first, List<Chapter> rest) {
+    return first.parts().isEmpty() ? rest : Stream.concat(Stream.of(first), rest.stream()).toList();
+  }
+
+  /** Where the work stands, if anything was done. */
+  private Chapter standing() {
+    return Chapter.of("work").words(advice.work().map(new WorkWords(units)::now).stream().toList());
+  }
+
+  /** Which lines show: when the file is done, and before that where the work stands. */
   private Chapter linesNow() {
-    return Chapter.of("lines").words(new LineWords(units).said(advice.soak()));
+    LineWords words = new LineWords(units);
+    Chapter lines = Chapter.of("lines");
+    return advice
+        .work()
+        .map(w -> lines.items(words.said(w.metal())).words("When all of the file is done:"))
+        .orElse(lines)
+        .words(words.said(advice.soak()));
   }
 
   private Chapter conflicts() {

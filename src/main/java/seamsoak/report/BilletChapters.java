@@ -20,6 +20,7 @@ import seamsoak.words.SeamWords;
 import seamsoak.words.SoakAnswerWords;
 import seamsoak.words.SoakWords;
 import seamsoak.words.StageWords;
+import seamsoak.words.WorkWords;
 
 /**
  * What is said of a billet, a chapter for each subject.
@@ -36,7 +37,8 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
     if (advice.soak().lines().isEmpty()) {
       return chapter;
     }
-    chapter = picture(chapter.table(text.table(advice.soak())), "fading");
+    String when = advice.work().isPresent() ? "when all of the file is done" : "now";
+    chapter = picture(chapter.table(text.table(advice.soak(), when)), "fading");
     chapter = chapter.table(text.faded(advice.history())).wide(text.widths(advice.history()));
     chapter = picture(chapter, "seam");
     return advice.seam().map(this::seamTable).map(chapter::table).orElse(chapter);
@@ -53,6 +55,22 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
                 + ", wt%, against "
                 + Amounts.percent(seam.farPct())
                 + " far from it; the line shows from a contrast of 1 on");
+  }
+
+  /** What was done so far, and the lines as they are there; empty where nothing is said of it. */
+  Chapter work() {
+    WorkWords words = new WorkWords(units);
+    Chapter chapter = Chapter.of("work", "Done so far");
+    return advice
+        .work()
+        .map(
+            w ->
+                chapter
+                    .words(words.now(w))
+                    .items(words.done(w))
+                    .words("The lines now:")
+                    .items(new LineWords(units).said(w.metal())))
+        .orElse(chapter);
   }
 
   Chapter billet() {

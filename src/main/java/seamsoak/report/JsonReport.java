@@ -19,6 +19,7 @@ import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SingleWords;
 import seamsoak.words.Statement;
+import seamsoak.words.WorkTold;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -84,6 +85,8 @@ public final class JsonReport {
    */
   public static String plan(Advice advice, List<String> files, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>(Statement.members(advice));
+    all.remove("work");
+    advice.work().ifPresent(w -> all.putAll(WorkTold.members(w)));
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
@@ -120,6 +123,7 @@ public final class JsonReport {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", advice.billet());
     all.putAll(part);
+    advice.work().ifPresent(w -> all.putAll(WorkTold.members(w)));
     Statement.put(all, "hardStops", advice.hardStops());
     all.put("heats", heats(advice));
     Statement.put(all, "defaults", advice.defaults());

@@ -19,7 +19,7 @@ record LineTables(UnitSystem units) {
   private static final int MOST_COLUMNS = 5;
 
   /** The lines as they are. */
-  Table table(SoakAdvice soak) {
+  Table table(SoakAdvice soak, String when) {
     record Row(
         String seams,
         double seamPct,
@@ -57,7 +57,9 @@ record LineTables(UnitSystem units) {
         .numberIfKnown("contrast", 2, Row::contrast)
         .words("shows", Row::shows)
         .captioned(
-            "The lines now: carbon at the seams and far from them, width on the face of those that"
+            "The lines "
+                + when
+                + ": carbon at the seams and far from them, width on the face of those that"
                 + " show, contrast (from 1 on a line shows)");
   }
 

@@ -20,6 +20,7 @@ record ReportChapters(
     return Stream.of(
             CautionText.all(billet.advice(), billet.units()).chapter(),
             billet.heats(),
+            billet.work(),
             billet.remarks(true),
             billet.lines(),
             billet.billet(),

@@ -14,9 +14,11 @@ public enum CautionStep {
   TILE,
   UNJACKET,
   SOAK,
+  TWIST,
   NORMALIZE,
   REFINE,
   ANNEAL,
+  RELIEVE,
   HARDEN,
   TEMPER,
   COOL,
@@ -38,8 +40,14 @@ public enum CautionStep {
       case RESTACK -> RESTACK;
       case TILE -> TILE;
       case UNJACKET -> UNJACKET;
+      case TWIST -> TWIST;
       case SOAK -> SOAK;
+      case ANNEAL -> ANNEAL;
       case NORMALIZE -> NORMALIZE;
+      case REFINE -> REFINE;
+      case RELIEVE -> RELIEVE;
+      case HARDEN -> HARDEN;
+      case TEMPER -> TEMPER;
       case COOL -> COOL;
     };
   }

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import seamsoak.billet.Bath;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Cooling;
 import seamsoak.billet.Equipment;
@@ -51,7 +52,7 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
         conditions.add(Condition.BURNING);
       }
       double hottest =
-          step.heats().stream().map(Heat::at).mapToDouble(t -> t.celsius()).max().orElse(0);
+          step.heats().stream().map(Heat::hottest).mapToDouble(t -> t.celsius()).max().orElse(0);
       all.add(at(CautionStep.of(step), hottest, conditions));
       wrapped = after(step, during);
     }
@@ -81,7 +82,22 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
               .map(Condition::ofJacket)
               .orElse(Set.of());
       case WELD -> isSealed((Step.Weld) step) ? with(before, Condition.SEALED_CAN) : before;
-      case DRAW, PRESS, ROLL, GRIND, RESTACK, UNJACKET, SOAK, NORMALIZE, COOL -> before;
+      case DRAW,
+          PRESS,
+          ROLL,
+          TWIST,
+          GRIND,
+          RESTACK,
+          UNJACKET,
+          SOAK,
+          ANNEAL,
+          NORMALIZE,
+          REFINE,
+          RELIEVE,
+          HARDEN,
+          TEMPER,
+          COOL ->
+          before;
     };
   }
 
@@ -93,7 +109,22 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
           ((Step.Grind) step).depth().metres() >= thickestSheetMetres()
               ? Set.of()
               : jacketOf(during);
-      case WELD, DRAW, PRESS, ROLL, RESTACK, TILE, SOAK, NORMALIZE, COOL -> during;
+      case WELD,
+          DRAW,
+          PRESS,
+          ROLL,
+          TWIST,
+          RESTACK,
+          TILE,
+          SOAK,
+          ANNEAL,
+          NORMALIZE,
+          REFINE,
+          RELIEVE,
+          HARDEN,
+          TEMPER,
+          COOL ->
+          during;
     };
   }
 
@@ -104,7 +135,21 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
           ((Step.Weld) step).facesTaken() == Exposure.COVERED ? Set.of(Condition.FLUX) : Set.of();
       case RESTACK -> sealedNext(step) ? Set.of(Condition.SEALED_CAN) : Set.of();
       case COOL -> ((Step.Cool) step).in() == Cooling.QUENCH ? baths() : Set.of();
-      case DRAW, PRESS, ROLL, GRIND, TILE, UNJACKET, SOAK, NORMALIZE -> Set.of();
+      case HARDEN -> ofBath(((Step.Harden) step).in());
+      case DRAW,
+          PRESS,
+          ROLL,
+          TWIST,
+          GRIND,
+          TILE,
+          UNJACKET,
+          SOAK,
+          ANNEAL,
+          NORMALIZE,
+          REFINE,
+          RELIEVE,
+          TEMPER ->
+          Set.of();
     };
   }
 
@@ -161,10 +206,12 @@ public record StepCautions(CautionTable table, Billet billet, QuenchantTable que
   /** What the quenchants at hand bring along, when it is not said which is used. */
   private Set<Condition> baths() {
     Set<Condition> all = new HashSet<>();
-    billet
-        .quenchantsTaken()
-        .forEach(b -> quenchants.find(b.kind()).map(Condition::ofBath).ifPresent(all::addAll));
+    billet.quenchantsTaken().forEach(b -> all.addAll(ofBath(b)));
     return all;
+  }
+
+  private Set<Condition> ofBath(Bath bath) {
+    return quenchants.find(bath.kind()).map(Condition::ofBath).orElse(Set.of());
   }
 
   /** What holds at every step in this shop. */

@@ -90,7 +90,7 @@ public final class ScheduleAdvisor {
   }
 
   private Optional<String> edge() {
-    return workshop.billet().blade().edge().map(Steel::id);
+    return workshop.billet().blade().cuts().map(Steel::id);
   }
 
   /** The schedule as far as the soak: what to heed at it, without what becomes of the seams. */

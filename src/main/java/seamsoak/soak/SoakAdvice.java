@@ -1,6 +1,5 @@
 package seamsoak.soak;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.state.CrossingReport;
@@ -49,7 +48,7 @@ public record SoakAdvice(
 
   /** Where two of its lines cross and stand out most. */
   public Optional<CrossingReport> brightest() {
-    return crossings.stream().max(Comparator.comparingDouble(CrossingReport::contrast));
+    return CrossingReport.brightest(crossings);
   }
 
   /**

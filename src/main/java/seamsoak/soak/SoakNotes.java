@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Seen;
-import seamsoak.billet.Step;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
 
@@ -94,18 +93,16 @@ record SoakNotes(
   }
 
   private Optional<SoakNote> tooFine() {
-    for (Step step : billet.steps()) {
-      Optional<Seen> seen = step.mark().seen().filter(s -> s.width().isPresent());
-      if (seen.isPresent() && lines.stream().anyMatch(l -> tooFine(seen.get(), l))) {
-        return Optional.of(new SoakNote.TooFine(step, seen.get().width().get()));
-      }
-    }
-    return Optional.empty();
+    return Sightings.of(billet).all().stream()
+        .filter(s -> s.seen().width().isPresent())
+        .filter(s -> lines.stream().anyMatch(l -> tooFine(s.seen(), l)))
+        .findFirst()
+        .map(s -> new SoakNote.TooFine(s.step(), s.seen().width().get()));
   }
 
   private static boolean tooFine(Seen seen, LineReport line) {
     double millimetres = seen.width().orElseThrow().millimetres();
-    return Sightings.isMeant(seen, line.joints().made())
+    return Sightings.isMeant(seen.where(), line.joints())
         && line.narrowestMm().filter(least -> Sightings.isTooFine(millimetres, least)).isPresent();
   }
 }

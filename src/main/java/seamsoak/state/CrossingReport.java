@@ -1,5 +1,6 @@
 package seamsoak.state;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.carbon.LineVisibility;
@@ -36,6 +37,11 @@ public record CrossingReport(
         c.contrast().over(visibility),
         c.shows(visibility),
         minutes);
+  }
+
+  /** The one that stands out most. */
+  public static Optional<CrossingReport> brightest(List<CrossingReport> crossings) {
+    return crossings.stream().max(Comparator.comparingDouble(CrossingReport::contrast));
   }
 
   public static List<CrossingReport> of(List<SeamPlace> places, LineVisibility visibility) {

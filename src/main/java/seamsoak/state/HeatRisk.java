@@ -2,16 +2,17 @@ package seamsoak.state;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Heat;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
 import seamsoak.property.forging.ForgingLimits;
 import seamsoak.property.forging.WeldingRule;
+import seamsoak.unit.Temperature;
 
 /**
  * A heat that a steel does not stand, or that does not do what the step wants.
@@ -71,16 +72,17 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
   /** A step with what its steels stand before it. */
   private record Judged(Step step, List<SteelLimits> steels, WeldingRule welding) {
     List<HeatRisk> all() {
-      double hottest = step.heats().stream().mapToDouble(Judged::celsius).max().orElseThrow();
-      double coldest = step.heats().stream().mapToDouble(Judged::celsius).min().orElseThrow();
+      DoubleSummaryStatistics celsius =
+          step.heats().stream()
+              .flatMap(h -> h.peaks().stream())
+              .mapToDouble(Temperature::celsius)
+              .summaryStatistics();
+      double hottest = celsius.getMax();
+      double coldest = celsius.getMin();
       List<HeatRisk> all = new ArrayList<>();
       tooHot(hottest).ifPresent(all::add);
       tooCold(hottest, coldest).ifPresent(all::add);
       return List.copyOf(all);
-    }
-
-    private static double celsius(Heat heat) {
-      return heat.at().celsius();
     }
 
     private Optional<HeatRisk> tooHot(double celsius) {
@@ -114,8 +116,20 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
                 : hottest < welding.lowestCelsius() - SHARP_KELVIN
                     ? Optional.of(risk(Kind.COLD_TO_WELD, hottest, welding.lowestCelsius()))
                     : Optional.empty();
-        case DRAW, PRESS, ROLL -> below(coldest);
-        case GRIND, RESTACK, TILE, UNJACKET, SOAK, NORMALIZE, COOL -> Optional.empty();
+        case DRAW, PRESS, ROLL, TWIST -> below(coldest);
+        case GRIND,
+            RESTACK,
+            TILE,
+            UNJACKET,
+            SOAK,
+            ANNEAL,
+            NORMALIZE,
+            REFINE,
+            RELIEVE,
+            HARDEN,
+            TEMPER,
+            COOL ->
+            Optional.empty();
       };
     }
 

@@ -91,7 +91,7 @@ public record SeamPlace(
   }
 
   /** Which seams. */
-  Joints joints() {
+  public Joints joints() {
     return joints(line, plane);
   }
 

@@ -228,10 +228,7 @@ public final class Tracer {
         advice.schedule().segments().stream()
             .filter(s -> s.kind() == ScheduleAdvice.Segment.Kind.COOL)
             .map(s -> new Moment(s.step().words(), s.fromC()));
-    Stream<Moment> steps =
-        heats(
-            billet.steps().stream()
-                .filter(s -> s instanceof Step.Soak || s instanceof Step.Normalize));
+    Stream<Moment> steps = heats(billet.steps().stream().filter(Step.Treat.class::isInstance));
     return Stream.of(Stream.of(new Moment("black heat", Shop.BLACK_CELSIUS)), segments, steps)
         .flatMap(s -> s)
         .toList();
@@ -250,7 +247,8 @@ public final class Tracer {
   }
 
   private static Stream<Moment> heats(Stream<Step> steps) {
-    return steps.flatMap(s -> s.heats().stream().map(h -> new Moment(s.title(), h.at().celsius())));
+    return steps.flatMap(
+        s -> s.heats().stream().map(h -> new Moment(s.title(), h.hottest().celsius())));
   }
 
   private static List<Steel> stackSteels(Billet billet) {

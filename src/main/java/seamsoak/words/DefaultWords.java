@@ -51,7 +51,8 @@ public record DefaultWords(UnitSystem units) {
       case FACES -> "faces to be joined " + Amounts.word(Defaults.FACES);
       case OUTSIDE -> "outer faces " + Amounts.word(Defaults.OUTSIDE);
       case RISE -> "rise " + Defaults.RISE.format(units);
-      case COOL -> "cools in " + Amounts.word(Defaults.COOL);
+      case COOL -> "cools in air";
+      case SLOW_COOL -> "cools in the furnace";
       case NO_TURN -> "no piece turned";
       case KERF -> "kerf " + Defaults.KERF.format(units);
       case NO_GRIND -> "nothing ground off before closing";

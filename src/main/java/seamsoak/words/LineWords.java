@@ -2,9 +2,12 @@ package seamsoak.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineGroup;
+import seamsoak.state.LineReport;
+import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 
 /** The white lines as they are. */
@@ -16,13 +19,22 @@ public record LineWords(UnitSystem units) {
 
   /** Which lines show, a sentence each, and where they cross. */
   public List<String> said(SoakAdvice soak) {
-    List<LineGroup> groups = LineGroup.of(soak.lines());
+    return said(soak.lines(), soak.brightest());
+  }
+
+  /** The same of a billet on its way. */
+  public List<String> said(StageReport metal) {
+    return said(metal.lines(), CrossingReport.brightest(metal.crossings()));
+  }
+
+  private List<String> said(List<LineReport> lines, Optional<CrossingReport> brightest) {
+    List<LineGroup> groups = LineGroup.of(lines);
     if (groups.isEmpty()) {
       return List.of("There are no seams, so there is no white line.");
     }
     List<String> all =
         new ArrayList<>(groups.stream().filter(LineGroup::visible).map(this::said).toList());
-    soak.brightest()
+    brightest
         .filter(CrossingReport::visible)
         .ifPresent(
             c ->

@@ -185,7 +185,10 @@ public record SoakWords(UnitSystem units) {
   private static String seen(Seen seen) {
     String line =
         seen.line() == Seen.Look.NONE ? "no line" : "a " + Amounts.word(seen.line()) + " line";
-    return line + " at the " + Amounts.word(seen.seams()) + " seams";
+    return line
+        + " at the "
+        + Amounts.word(seen.where().seams())
+        + (seen.part() == Seen.Part.CROSSING ? " crossings" : " seams");
   }
 
   private String measure(SoakNote.Measure measure) {

@@ -95,8 +95,13 @@ public final class StageWords {
   }
 
   public static String remark(Stage.Remark remark) {
-    return switch (remark) {
-      case JACKET_SCALED_AWAY -> "the jacket is scaled away: the body below is bare";
-    };
+    if (remark instanceof Stage.Twisted t) {
+      return "twisted: what lies apart comes closer, to "
+          + Amounts.number(100 * t.atHalfRadius(), 0)
+          + " % half-way to the face, to "
+          + Amounts.number(100 * t.atFullRadius(), 0)
+          + " % at it";
+    }
+    return "the jacket is scaled away: the body below is bare";
   }
 }

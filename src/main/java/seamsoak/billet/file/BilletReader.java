@@ -3,12 +3,15 @@ package seamsoak.billet.file;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import seamsoak.billet.Bath;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Blade;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Face;
+import seamsoak.billet.HeatDone;
+import seamsoak.billet.LoggedCurve;
 import seamsoak.billet.SoakWish;
 import seamsoak.billet.Stack;
 import seamsoak.billet.Step;
@@ -55,6 +58,11 @@ public final class BilletReader {
       Key.required("stack", "{ \"layers\": 13, \"steels\": [...], ... }", StackReader.STACK);
   private static final Key<List<Step>> STEPS =
       Key.required("steps", "[{ \"do\": \"weld\", ... }]", StepReader::steps);
+
+  /** They are read before all else, since heats name them. */
+  private static final Key<Optional<Entry>> CURVES =
+      Key.optional("curves", "{ \"kiln 1\": { \"minutes\": [...], ... } }", entry -> entry);
+
   private static final Key<SoakWish> SOAK =
       Key.or(
           new SoakWish(Optional.empty(), Optional.empty(), Optional.empty()),
@@ -90,6 +98,7 @@ public final class BilletReader {
               UNITS,
               STACK,
               STEPS,
+              CURVES,
               SOAK,
               BLADE,
               EQUIPMENT,
@@ -110,9 +119,18 @@ public final class BilletReader {
     Faults faults = new Faults();
     JsonValue root = JsonTree.parse(file.toString(), text, faults);
     Entry top = new Entry(root, "the billet", "", new Reading(names));
-    Optional<Billet> billet = faults.tried(() -> BILLET.read(inItsUnits(top)));
+    Optional<Billet> billet = faults.tried(() -> BILLET.read(withCurves(inItsUnits(top), faults)));
     faults.throwAny();
     return billet.orElseThrow();
+  }
+
+  /** Curves are read before the heats that name them. */
+  private static Entry withCurves(Entry top, Faults faults) {
+    return top.value() instanceof JsonValue.ObjectValue
+        ? top.member(CURVES.name())
+            .map(curves -> top.with(top.reading().with(CurveReader.curves(curves, faults))))
+            .orElse(top)
+        : top;
   }
 
   /** Units are told once, wherever they stand; so they are looked up before all is read. */
@@ -124,11 +142,17 @@ public final class BilletReader {
   private static Billet billet(Fields f) {
     Stack stack = f.get(STACK);
     f.get(BLADE)
-        .edge()
+        .cuts()
         .filter(edge -> !stack.steels().contains(edge))
         .ifPresent(
             edge -> {
               throw notInStack(f, edge);
+            });
+    f.get(CURVES)
+        .flatMap(curves -> CurveReader.unused(curves, used(f.get(STEPS))))
+        .ifPresent(
+            unused -> {
+              throw unused;
             });
     return new Billet(
         f.get(NAME).orElseGet(() -> nameOf(f.object().place().file())),
@@ -144,17 +168,24 @@ public final class BilletReader {
         f.get(COVERED));
   }
 
+  private static List<LoggedCurve> used(List<Step> steps) {
+    return steps.stream()
+        .flatMap(s -> s.heats().stream())
+        .flatMap(h -> h.done().stream())
+        .map(HeatDone::how)
+        .flatMap(how -> how instanceof HeatDone.Logged l ? Stream.of(l.curve()) : Stream.empty())
+        .toList();
+  }
+
   private static String nameOf(String file) {
     return Path.of(file).getFileName().toString().replaceFirst("\\.json$", "");
   }
 
   private static Fault notInStack(Fields f, Steel edge) {
     List<String> there = f.get(STACK).steels().stream().map(Steel::id).distinct().sorted().toList();
-    return f.at(BLADE)
-        .member(ShopReader.EDGE.name())
-        .orElseThrow()
-        .fault(
-            "edge is '" + edge.id() + "', which is not in the stack",
-            "it is one of " + String.join(", ", there));
+    Entry named = ShopReader.cutting(f.at(BLADE)).orElseThrow();
+    return named.fault(
+        named.name() + " is '" + edge.id() + "', which is not in the stack",
+        "it is one of " + String.join(", ", there));
   }
 }

@@ -45,6 +45,11 @@ record Key<T>(
     return new Key<>(name, Example.of(example), values, values, Optional.of(absent));
   }
 
+  /** The same, which may be left out. */
+  Key<?> ifThere() {
+    return optional(name, example, values);
+  }
+
   /** What an object has under it. */
   T in(Entry object) {
     return object

@@ -7,15 +7,21 @@ import seamsoak.data.JsonValue;
 import seamsoak.data.JsonValue.ListValue;
 
 /**
- * A list of at least one.
+ * A list.
  *
+ * @param least items
  * @param most items
  * @param each what an item is called, with its number; blank where the list's own name says it
  * @param item reads one
  */
-record ListOf<T>(int most, String each, Reader<T> item) implements Reader<List<T>> {
+record ListOf<T>(int least, int most, String each, Reader<T> item) implements Reader<List<T>> {
   ListOf(int most, Reader<T> item) {
     this(most, "", item);
+  }
+
+  /** Of at least one. */
+  ListOf(int most, String each, Reader<T> item) {
+    this(1, most, each, item);
   }
 
   @Override
@@ -35,8 +41,9 @@ record ListOf<T>(int most, String each, Reader<T> item) implements Reader<List<T
       throw entry.refused("it should be a list in brackets");
     }
     int count = list.items().size();
-    if (count == 0 || count > most) {
-      throw entry.fault(entry.name() + " has " + count + " entries", "it should have 1 to " + most);
+    if (count < least || count > most) {
+      throw entry.fault(
+          entry.name() + " has " + count + " entries", "it should have " + least + " to " + most);
     }
     List<Entry> items = new ArrayList<>();
     for (JsonValue value : list.items()) {

@@ -7,6 +7,7 @@ import seamsoak.billet.Blade;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Kiln;
 import seamsoak.data.Fault;
+import seamsoak.data.JsonValue.NumberValue;
 import seamsoak.data.JsonValue.TextValue;
 import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.steel.Steel;
@@ -21,13 +22,32 @@ final class ShopReader {
       Key.optional("thickness", new Key.Example("\"1/8 in\"", "\"4 mm\""), Quantities::size);
   private static final Key<Optional<Length>> WIDTH =
       Key.optional("width", new Key.Example("\"1-1/4 in\"", "\"32 mm\""), Quantities::size);
+  private static final Key<Optional<Length>> LENGTH =
+      Key.optional("length", new Key.Example("\"9 in\"", "\"230 mm\""), Quantities::size);
+  private static final Key<Optional<Blade.Bevel>> BEVEL =
+      Key.optional("bevel", "\"full\"", Values.choice(Blade.Bevel.class));
   private static final Key<Optional<Hardness>> HARDNESS =
       Key.optional("hardness", "\"60 HRC\"", Quantities::hardness);
-  static final Key<Optional<Steel>> EDGE = Key.optional("edge", "\"1084\"", SteelReader::steel);
+
+  /** What is said of the edge: how thick it is or, as was once written, the steel that cuts. */
+  private record Edge(Optional<Length> thickness, Optional<Steel> steel) {}
+
+  private static final Key<Optional<Edge>> EDGE =
+      Key.optional("edge", new Key.Example("\"0.04 in\"", "\"1 mm\""), ShopReader::edge);
+  private static final Key<Optional<Steel>> CUTS =
+      Key.optional("cuts", "\"1084\"", SteelReader::steel);
   static final Form<Blade> BLADE =
       new Form<>(
-          List.of(THICKNESS, WIDTH, HARDNESS, EDGE),
-          f -> new Blade(f.get(THICKNESS), f.get(WIDTH), f.get(HARDNESS), f.get(EDGE)));
+          List.of(THICKNESS, WIDTH, LENGTH, BEVEL, EDGE, HARDNESS, CUTS),
+          f ->
+              new Blade(
+                  f.get(THICKNESS),
+                  f.get(WIDTH),
+                  f.get(LENGTH),
+                  f.get(BEVEL),
+                  f.get(EDGE).flatMap(Edge::thickness),
+                  f.get(HARDNESS),
+                  f.get(CUTS).or(() -> f.get(EDGE).flatMap(Edge::steel))));
 
   private static final Key<Optional<Temperature>> HIGHEST =
       Key.optional("highest", new Key.Example("\"2200 F\"", "\"1200 C\""), Quantities::temperature);
@@ -86,6 +106,34 @@ final class ShopReader {
           entry.reading().names().trade().means("kind", name).orElseGet(() -> table.instead(name)));
     }
     return name;
+  }
+
+  private static Edge edge(Entry entry) {
+    return isLength(entry)
+        ? new Edge(Optional.of(Quantities.size(entry)), Optional.empty())
+        : new Edge(Optional.empty(), Optional.of(SteelReader.steel(entry)));
+  }
+
+  private static boolean isLength(Entry entry) {
+    if (!(entry.value() instanceof TextValue text)) {
+      return entry.value() instanceof NumberValue;
+    }
+    try {
+      Length.parse(text.text());
+      return true;
+    } catch (IllegalArgumentException no) {
+      return false;
+    }
+  }
+
+  /** Where a blade names the steel that cuts. */
+  static Optional<Entry> cutting(Entry blade) {
+    return blade.member(CUTS.name()).or(() -> blade.member(EDGE.name()));
+  }
+
+  /** A quenchant by its kind alone. */
+  static Bath bathKind(Entry entry) {
+    return new Bath(quenchant(entry), Optional.empty(), Optional.empty(), entry.place());
   }
 
   private static Kiln kiln(Entry entry) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import seamsoak.billet.Bath;
 import seamsoak.billet.Can;
 import seamsoak.billet.Coating;
 import seamsoak.billet.Cooling;
@@ -20,27 +21,12 @@ import seamsoak.data.Faults;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Angle;
 import seamsoak.unit.Length;
-import seamsoak.unit.Temperature;
-import seamsoak.unit.TimeSpan;
 
 /** Reads the steps of a billet in their order. */
 final class StepReader {
   private static final int MOST_STEPS = 500;
   private static final int MOST_HEATS = 500;
   private static final int MOST_PIECES = 1000;
-
-  private static final Key<Temperature> AT =
-      Key.required("at", new Key.Example("\"2100 F\"", "\"1150 C\""), Quantities::temperature);
-  private static final Key<TimeSpan> FOR = Key.required("for", "\"3 min\"", Quantities::time);
-  private static final Key<Integer> TIMES = Key.or(1, "times", "3", Values.count(1, 100));
-  private static final Key<Optional<TimeSpan>> RISE =
-      Key.optional("rise", "\"5 min\"", Quantities::time);
-  private static final Key<Optional<Cooling>> COOL =
-      Key.optional("cool", "\"air\"", Values.choice(Cooling.class));
-  static final Form<Heat> HEAT =
-      new Form<>(
-          List.of(AT, FOR, TIMES, RISE, COOL),
-          f -> new Heat(f.get(AT), f.get(FOR), f.get(TIMES), f.get(RISE), f.get(COOL)));
 
   private static final Key<Optional<Can.Inside>> INSIDE =
       Key.optional("inside", "\"baked dry\"", Values.choice(Can.Inside.class));
@@ -61,18 +47,12 @@ final class StepReader {
 
   private static final Key<Step.Kind> DO =
       Key.required("do", "\"weld\"", Values.choice(Step.Kind.class));
-  private static final Key<Optional<Seen>> SEEN =
-      Key.optional("seen", "{ \"seams\": \"restack\", \"line\": \"none\" }", SeenReader.SEEN);
+  private static final Key<List<Seen>> SEEN =
+      Key.or(List.of(), "seen", "{ \"where\": \"restack\", \"line\": \"none\" }", SeenReader.LOOKS);
   private static final Key<Optional<String>> NOTE =
       Key.optional("note", "\"brushed twice\"", Values::text);
 
-  private static final Key<List<Heat>> HEATS =
-      Key.required(
-          "heats",
-          new Key.Example(
-              "[{ \"at\": \"2100 F\", \"for\": \"3 min\" }]",
-              "[{ \"at\": \"1150 C\", \"for\": \"3 min\" }]"),
-          new ListOf<>(100, "heat", HEAT));
+  private static final Key<List<Heat>> HEATS = HeatReader.HEATS;
   private static final Key<Optional<Exposure>> OUTSIDE =
       Key.optional("outside", "\"covered\"", Values.choice(Exposure.class));
   private static final Key<Optional<Exposure>> FACES =
@@ -111,6 +91,12 @@ final class StepReader {
   private static final Key<Cooling> IN =
       Key.required("in", "\"air\"", Values.choice(Cooling.class));
 
+  private static final Key<Double> TURNS = Key.required("turns", "6", Values.number(0.01, 1000));
+  private static final Key<Length> OVER = Key.required("over", "\"250 mm\"", Quantities::size);
+  private static final Key<Optional<Step.Twist.Way>> WAY =
+      Key.optional("way", "\"right\"", Values.choice(Step.Twist.Way.class));
+  private static final Key<Bath> BATH = Key.required("in", "\"oil-fast\"", ShopReader::bathKind);
+
   private StepReader() {}
 
   /** What a step of a kind may hold. */
@@ -142,28 +128,50 @@ final class StepReader {
       case TILE -> form(List.of(ANGLE, SLICE, GRIND, KERF, COUNT, IN_JACKET), StepReader::tile);
       case UNJACKET ->
           form(List.of(ANY_DEPTH), (f, mark) -> new Step.Unjacket(mark, f.get(ANY_DEPTH)));
-      case SOAK ->
+      case TWIST ->
+          form(
+              List.of(TURNS, OVER, WAY, HEATS, OUTSIDE),
+              (f, mark) ->
+                  new Step.Twist(
+                      mark, f.get(TURNS), f.get(OVER), f.get(WAY), f.get(HEATS), f.get(OUTSIDE)));
+      case SOAK, ANNEAL, NORMALIZE, REFINE, RELIEVE, TEMPER ->
           form(
               List.of(HEATS, OUTSIDE),
-              (f, mark) -> new Step.Soak(mark, f.get(HEATS), f.get(OUTSIDE)));
-      case NORMALIZE ->
+              (f, mark) -> new Step.Treat(kind, mark, f.get(HEATS), f.get(OUTSIDE)));
+      case HARDEN ->
           form(
-              List.of(HEATS, OUTSIDE),
-              (f, mark) -> new Step.Normalize(mark, f.get(HEATS), f.get(OUTSIDE)));
+              List.of(HEATS, BATH, OUTSIDE),
+              (f, mark) -> new Step.Harden(mark, f.get(HEATS), f.get(BATH), f.get(OUTSIDE)));
       case COOL -> form(List.of(IN), (f, mark) -> new Step.Cool(mark, f.get(IN)));
     };
   }
 
   /** With the keys that all steps have. */
   private static Form<Step> form(List<Key<?>> keys, BiFunction<Fields, Step.Mark, Step> maker) {
+    List<Key<?>> own =
+        Stream.of(List.of(DO), keys, List.of(SEEN, NOTE)).<Key<?>>flatMap(List::stream).toList();
+    Key<Optional<StepDoneReader>> done =
+        StepDoneReader.key(keys.stream().filter(k -> k != HEATS).toList());
     return new Form<>(
-        Stream.of(List.of(DO), keys, List.of(SEEN, NOTE)).<Key<?>>flatMap(List::stream).toList(),
+        Stream.<Key<?>>concat(own.stream(), Stream.of(done)).toList(),
         f -> {
-          Entry object = f.object();
-          Step.Mark mark =
-              new Step.Mark(object.reading().step(), object.place(), f.get(SEEN), f.get(NOTE));
-          return maker.apply(f, mark);
+          Step planned = maker.apply(f, mark(f, Optional.empty()));
+          return f.get(done)
+              .map(
+                  came ->
+                      came.over(
+                          f.object(),
+                          own,
+                          g ->
+                              maker.apply(
+                                  g, mark(g, Optional.of(new Step.StepDone(came.on(), planned))))))
+              .orElse(planned);
         });
+  }
+
+  private static Step.Mark mark(Fields f, Optional<Step.StepDone> done) {
+    Entry object = f.object();
+    return new Step.Mark(object.reading().step(), object.place(), f.get(SEEN), f.get(NOTE), done);
   }
 
   private static Step restack(Fields f, Step.Mark mark) {

@@ -1,5 +1,8 @@
 package seamsoak.billet.file;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import seamsoak.data.JsonValue;
@@ -37,6 +40,32 @@ final class Values {
     }
     String digits = written(value).strip();
     return digits.matches("[0-9]{1,9}") ? Double.parseDouble(digits) : Double.NaN;
+  }
+
+  /** A number between two, written bare. */
+  static Reader<Double> number(double least, double most) {
+    return entry -> {
+      String expected =
+          "it should be a number from "
+              + BigDecimal.valueOf(least).stripTrailingZeros().toPlainString()
+              + " to "
+              + BigDecimal.valueOf(most).stripTrailingZeros().toPlainString();
+      if (entry.value() instanceof NumberValue number
+          && number.value() >= least
+          && number.value() <= most) {
+        return number.value();
+      }
+      throw entry.refused(expected);
+    };
+  }
+
+  /** A day of the calendar. */
+  static LocalDate day(Entry entry) {
+    try {
+      return LocalDate.parse(entry.value() instanceof TextValue text ? text.text().strip() : "");
+    } catch (DateTimeParseException e) {
+      throw entry.refused("it should be a day such as \"2026-11-20\": year, month, day");
+    }
   }
 
   /** One of the words of an enum. */

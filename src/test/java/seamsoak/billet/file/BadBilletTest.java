@@ -69,7 +69,7 @@ class BadBilletTest {
       quoteCharacter = '`',
       value = {
         "'thickness': '24 mm' | ^'thicknes': '24 mm' | step 2 draw has no key 'thicknes'; did you mean 'thickness'?",
-        "'kerf' | ^'saw' | step 3 restack has no key 'saw'; the keys here are do, across, high, turn, kerf, seen, note",
+        "'kerf' | ^'saw' | step 3 restack has no key 'saw'; the keys here are do, across, high, turn, kerf, seen, note, done",
         "'times': 3 | ^'time': 3 | heat 1 has no key 'time'; did you mean 'times'?",
         "'skin' | ^'Skin' | stack has no key 'Skin'; did you mean 'skin'?",
         "'shown' | ^'show' | the billet has no key 'show'; did you mean 'shown'?",
@@ -107,7 +107,7 @@ class BadBilletTest {
         "'faces': 'open' | 'faces': ^'wet' | faces is 'wet'; it is one of open, covered, sealed",
         "'faces': 'open' | 'faces': ^true | faces is true; it is one of open, covered, sealed",
         "'do': 'draw' | 'do': ^'drew' | do is 'drew'; did you mean 'draw'?",
-        "'do': 'draw' | 'do': ^'twist' | do is 'twist'; it is one of weld, draw, press, roll, grind, restack, tile, unjacket, soak, normalize, cool",
+        "'do': 'draw' | 'do': ^'rehang' | do is 'rehang'; it is one of weld, draw, press, roll, grind, restack, tile, unjacket, twist, soak, anneal, normalize, refine, relieve, harden, temper, cool",
         "{ 'do': 'draw', | ^{ | step 2 has no 'do'; add one, such as 'do': 'weld'",
         "{ 'do': 'cool', 'in': 'air' } | ^'cool' | step 6 is 'cool'; it should be an object in braces",
         "'in': 'air' | 'in': ^'snow' | in is 'snow'; it is one of air, furnace, quench",
@@ -147,7 +147,7 @@ class BadBilletTest {
         "'hardness': '60 HRC' | 'hardness': ^'60 HRB' | hardness '60 HRB' has 'hrb' where its unit should stand; write a hardness such as 60 HRC",
         "'hardness': '60 HRC' | 'hardness': ^'82 HRC' | hardness '82 HRC' is not on the scale, which ends at 70; write a hardness such as 60 HRC",
         "'hardness': '60 HRC' | 'hardness': ^'25 HRC' | hardness is '25 HRC'; a tempered blade has 40 to 67 HRC",
-        "'hardness': | ^'hard': | blade has no key 'hard'; the keys here are thickness, width, hardness, edge",
+        "'hardness': | ^'hard': | blade has no key 'hard'; the keys here are thickness, width, length, bevel, edge, hardness, cuts",
         "'edge': '75Ni8' | 'edge': ^'80CrV2' | edge is '80CrV2', which is not in the stack; it is one of 1084, 75Ni8",
         "'edge': '75Ni8' | 'edge': ^'75Ni9' | there is no steel '75Ni9'; did you mean '75Ni8'?",
         "'forge': 'gas' | 'forge': ^'gaz' | forge is 'gaz'; did you mean 'gas'?",
@@ -320,7 +320,7 @@ class BadBilletTest {
   void aStepThatIsNotKnownIsOneMistake() throws IOException {
     assertEquals(
         "7:13: do is 'rehang'; it is one of weld, draw, press, roll, grind, restack, tile, unjacket,"
-            + " soak, normalize, cool",
+            + " twist, soak, anneal, normalize, refine, relieve, harden, temper, cool",
         afterFileName(said(file(GOOD.replace("\"do\": \"restack\"", "\"do\": \"rehang\"")))));
   }
 

@@ -114,12 +114,13 @@ class BilletReaderTest {
                 new Step.Mark(
                     10,
                     new Place(file, 15, 5),
-                    Optional.of(
-                        new Seen(
+                    List.of(
+                        seen(
                             Seen.Seams.RESTACK,
                             OptionalInt.empty(),
                             Seen.Look.NONE,
                             Optional.empty())),
+                    Optional.empty(),
                     Optional.empty()),
                 mm(9),
                 Optional.empty(),
@@ -127,8 +128,10 @@ class BilletReaderTest {
                 unstated()),
             new Step.Unjacket(mark(11), Optional.of(mm(0.3))),
             new Step.Roll(mark(12), mm(5), heats(1100, 3, 2), unstated()),
-            new Step.Soak(mark(13), heats(1050, 10, 1), Optional.of(Exposure.COVERED)),
-            new Step.Normalize(
+            new Step.Treat(
+                Step.Kind.SOAK, mark(13), heats(1050, 10, 1), Optional.of(Exposure.COVERED)),
+            new Step.Treat(
+                Step.Kind.NORMALIZE,
                 mark(14),
                 List.of(
                     new Heat(
@@ -136,7 +139,8 @@ class BilletReaderTest {
                         TimeSpan.ofMinutes(10),
                         1,
                         Optional.empty(),
-                        Optional.of(Cooling.AIR))),
+                        Optional.of(Cooling.AIR),
+                        List.of())),
                 unstated()),
             new Step.Cool(mark(15), Cooling.AIR));
     assertEquals(expected, billet.steps());
@@ -185,15 +189,14 @@ class BilletReaderTest {
     assertEquals(Exposure.SEALED, weld.outsideTaken());
     assertEquals(Optional.of("tight can"), weld.mark().note());
     assertEquals(TimeSpan.ofMinutes(40), weld.heats().get(0).riseTaken());
-    assertEquals(Cooling.FURNACE, weld.heats().get(0).coolTaken());
+    assertEquals(Optional.of(Cooling.FURNACE), weld.heats().get(0).cool());
     assertEquals(TimeSpan.ofMinutes(80), weld.heats().get(0).hold());
     assertEquals(2, weld.heats().get(1).times());
     assertEquals(
-        Optional.of(
-            new Seen(
-                Seen.Seams.LAYERS, OptionalInt.empty(), Seen.Look.FAINT, Optional.of(mm(0.2)))),
+        List.of(
+            seen(Seen.Seams.LAYERS, OptionalInt.empty(), Seen.Look.FAINT, Optional.of(mm(0.2)))),
         weld.mark().seen());
-    assertEquals(OptionalInt.of(2), billet.steps().get(2).mark().seen().orElseThrow().step());
+    assertEquals(OptionalInt.of(2), billet.steps().get(2).mark().seen().get(0).where().step());
     Step.Tile tile = assertInstanceOf(Step.Tile.class, billet.steps().get(3));
     assertEquals(OptionalInt.of(8), tile.count());
     assertEquals(new Length(0), tile.kerfTaken());
@@ -282,6 +285,9 @@ class BilletReaderTest {
         new Blade(
             Optional.of(mm(4)),
             Optional.of(mm(40)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.of(new Hardness(61)),
             Optional.of(KnownSteels.steel("1084", 0.84))),
         billet.blade());
@@ -379,7 +385,7 @@ class BilletReaderTest {
                 """,
                 name));
     assertEquals(
-        Optional.of(new Seen(seams, OptionalInt.of(step), Seen.Look.NONE, Optional.empty())),
+        List.of(seen(seams, OptionalInt.of(step), Seen.Look.NONE, Optional.empty())),
         billet.steps().get(3).mark().seen());
   }
 
@@ -398,6 +404,7 @@ class BilletReaderTest {
     return new Step.Mark(
         number,
         new Place(NINE_PATCH.toString(), number + 5, 5),
+        List.of(),
         Optional.empty(),
         Optional.empty());
   }
@@ -409,7 +416,22 @@ class BilletReaderTest {
             TimeSpan.ofMinutes(minutes),
             times,
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+            List.of()));
+  }
+
+  /** A look at lines of which nothing else is said. */
+  private static Seen seen(
+      Seen.Seams seams, OptionalInt step, Seen.Look line, Optional<Length> width) {
+    return new Seen(
+        new Seen.Where(seams, step, Optional.empty()),
+        Seen.Part.LINE,
+        Optional.empty(),
+        line,
+        width,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static Optional<Exposure> unstated() {

@@ -11,15 +11,20 @@ final class Keys {
 
   /** All of them, those within others too. */
   static Stream<Key<?>> all() {
-    return Stream.concat(
+    return Stream.of(
             within(BilletReader.BILLET),
+            within(CurveReader.CURVE),
             Arrays.stream(Step.Kind.values()).flatMap(kind -> within(StepReader.form(kind))))
+        .flatMap(keys -> keys)
         .distinct();
   }
 
   private static Stream<Key<?>> within(Reader<?> reader) {
     if (reader instanceof ListOf<?> list) {
       return within(list.item());
+    }
+    if (reader instanceof OneOrMore<?> some) {
+      return within(some.list());
     }
     List<Key<?>> keys = reader instanceof Form<?> form ? form.keys() : List.of();
     return keys.stream().flatMap(key -> Stream.concat(Stream.of(key), within(key.values())));

@@ -36,7 +36,11 @@ class TradeWordsTest {
     SourceTable.standing(row);
     String key = row.text("key").equals("steel") ? "steels" : row.text("key");
     List<Reader<?>> readers =
-        Keys.all().filter(k -> k.name().equals(key)).<Reader<?>>map(Key::values).toList();
+        Keys.all()
+            .filter(k -> k.name().equals(key))
+            .<Reader<?>>map(Key::values)
+            .filter(r -> !key.equals("in") || !isOfBaths(r))
+            .toList();
     assertTrue(!readers.isEmpty(), "no key " + key);
     for (String word : row.list("words")) {
       for (String written : List.of(word, word.toUpperCase(java.util.Locale.ROOT))) {
@@ -80,6 +84,12 @@ class TradeWordsTest {
             "do is 'Cut'; write restack, which cuts the bar into pieces and stacks them, or tile, which"
                 + " slices it at an angle"),
         fault.mistakes().stream().map(Mistake::said).toList());
+  }
+
+  /** What a blade is hardened in goes by the words for a kind of quenchant. */
+  private static boolean isOfBaths(Reader<?> reader) {
+    return told(reader, "in", "oil-fast").stream()
+        .anyMatch(t -> t.startsWith("it is read as Bath"));
   }
 
   private static Set<String> told(Reader<?> reader, String key, String written) {
