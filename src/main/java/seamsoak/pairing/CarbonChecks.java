@@ -8,8 +8,10 @@ import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.EvenCarbon;
 import seamsoak.carbon.Strip;
 import seamsoak.property.Correlations;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.HardeningWindow;
 import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
 
@@ -127,9 +129,12 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
     TemperatureRange range =
         s.hardening().orElseGet(() -> window.of(s.steel(), s.lines(), carbonPct));
     double heat = window.heatCelsius(range);
-    double dissolved =
-        k.austenite(s.lines(), carbonPct, heat).map(Composition::carbon).orElse(carbonPct);
-    return k.hardening().asQuenched().martensiteHrc(dissolved);
+    Composition austenite =
+        k.austenite(s.lines(), carbonPct, heat)
+            .orElseGet(() -> s.lines().steel().with(Element.C, carbonPct));
+    return QuenchedSteel.reaches(s.analysis())
+        ? Hardened.refined(k, austenite).fullHrc(QuenchedSteel.ROOM_CELSIUS).value()
+        : k.hardening().asQuenched().martensiteHrc(austenite.carbon());
   }
 
   private OptionalDouble hardness(PairSteel s, double carbonPct) {

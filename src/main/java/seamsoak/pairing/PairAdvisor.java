@@ -20,7 +20,7 @@ public final class PairAdvisor {
   private static final double USUAL_LAYER_METRES = 3e-3;
 
   /** Section at hardening where nobody says, m: a blade before grinding. */
-  private static final double USUAL_SECTION_METRES = 5e-3;
+  public static final double USUAL_SECTION_METRES = 5e-3;
 
   private final Correlations k;
   private final PairCheck check;

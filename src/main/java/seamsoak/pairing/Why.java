@@ -43,9 +43,14 @@ public sealed interface Why {
   record Welded(int heats, double minutes, double firstMetres, double secondMetres, double evenPct)
       implements Why {}
 
-  /** The gentlest quench that hardens the middle of a section; empty where none does. */
-  record Quenches(double sectionMetres, Optional<Quenchant> first, Optional<Quenchant> second)
-      implements Why {}
+  /** What each is quenched in for a section of its own, and both in one. */
+  record Quenches(double sectionMetres, In first, In second, Quenchant both) implements Why {}
+
+  /** What a steel comes out of a bath with; empty where it has too much alloy to tell. */
+  record In(Quenchant bath, Optional<Hardness> hardness) {}
+
+  /** HRC as quenched, at a thin edge and in the middle. */
+  record Hardness(double edgeHrc, double coreHrc) {}
 
   /** The depth of hardening that a section needs to harden in still air. */
   record Air(double sectionMetres, double neededMetres) implements Why {}

@@ -24,10 +24,11 @@
  *       within 250 C below what it stands.
  *   <li><i>Expansion</i> is rated from room heat to 600 C, below which a layer no longer gives way;
  *       up to welding heat and as austenite it is told with wide limits.
- *   <li><i>Depth of hardening</i> comes from the carbon dissolved at the common hardening heat, at
- *       grain 8, and is told up to 0.5 m: beyond 1.75 % chromium its factors have left their range.
- *       Sections count half, since handbook limits and a report of L6 harden at about twice the
- *       thickness of the criterion.
+ *   <li><i>Depth of hardening</i> comes from the carbon and vanadium dissolved at the common
+ *       hardening heat, at grain 8, and is told up to 0.5 m: beyond 1.75 % chromium its factors
+ *       have left their range.
+ *   <li><i>Quench</i>: what a shop that has every bath would take for each alone and for both. Air
+ *       may harden at half the depth that the criterion asks, as for the schedule.
  *   <li><i>Barrier to carbon</i> compares permeabilities (potential at one activity) with plain
  *       iron: nickel is slow because it holds little carbon, not because carbon is slow in it.
  *   <li><i>Must not be normalized</i>: a sheet with a hardening range and no normalizing one.

@@ -6,6 +6,7 @@ import seamsoak.heat.Section;
 import seamsoak.heat.SectionCurve;
 import seamsoak.property.hardening.GrossmannCriterion;
 import seamsoak.property.hardening.Hardening;
+import seamsoak.property.hardening.PartlyHard;
 import seamsoak.property.hardening.QuenchResult;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.property.hardening.TemperingCurve;
@@ -26,10 +27,19 @@ public final class QuenchedSteel {
   /** Where sub-zero treatment aside a quench ends, C. */
   public static final double ROOM_CELSIUS = 20;
 
+  /**
+   * Finer grain counts as this number: the standard's factors end here, and the margins of
+   * hardening were set against blades as smiths refine them.
+   */
+  public static final double FINEST_GRAIN = 8;
+
   private static final double ZERO = Temperature.ZERO_CELSIUS;
   private static final double START_KELVIN = 850 + ZERO;
   private static final double HOT = 800;
   private static final double COOL = 500;
+
+  /** More chromium or nickel than this and a steel is no low-alloy one, wt%; judgement. */
+  private static final double LOW_ALLOY_PCT = 4;
 
   private final Correlations k;
   private final Composition austenite;
@@ -58,6 +68,11 @@ public final class QuenchedSteel {
         k.austenite(k.lines(steel), steel.carbon(), hardenCelsius)
             .orElse(steel.with(Element.C, 0).with(Element.V, 0));
     return new QuenchedSteel(k, austenite, grainNumber);
+  }
+
+  /** Whether the formulas, which are for low-alloy steels, reach an analysis. */
+  public static boolean reaches(Composition steel) {
+    return steel.percent(Element.CR) <= LOW_ALLOY_PCT && steel.percent(Element.NI) <= LOW_ALLOY_PCT;
   }
 
   /** The austenite. */
@@ -105,13 +120,9 @@ public final class QuenchedSteel {
   /** The same for another of the quenchant's severities. */
   public QuenchResult quench(Section section, Quenchant quenchant, double severityPerInch) {
     Hardening h = k.hardening();
-    double needed = h.criterion().neededMetres(section, severityPerInch);
-    double core = idealDiameterMetres / needed;
-    double face =
-        idealDiameterMetres
-            / h.criterion()
-                .neededAtFaceMetres(
-                    section, h.depth().severityAtFace(quenchant.kind(), severityPerInch));
+    double core = atCore(section, severityPerInch);
+    double face = atFace(section, quenchant, severityPerInch);
+    double edge = atEdge(section, quenchant, severityPerInch);
     SectionCurve curve =
         k.sections()
             .quench(
@@ -125,19 +136,45 @@ public final class QuenchedSteel {
         h.depth().depth(core, face),
         core,
         face,
+        edge,
         hrc(core, quenchant.kind()),
         hrc(face, quenchant.kind()),
-        needed,
+        hrc(edge, quenchant.kind()),
+        h.criterion().neededMetres(section, severityPerInch),
         seconds(curve::coreSecondsBetween),
         seconds(curve::faceSecondsBetween),
         longestSeconds8to5(),
         curve.greatestDifferenceKelvin());
   }
 
+  /** Ideal diameter over the one that the middle needs. */
+  private double atCore(Section section, double severityPerInch) {
+    return idealDiameterMetres / k.hardening().criterion().neededMetres(section, severityPerInch);
+  }
+
+  private double atFace(Section section, Quenchant quenchant, double severityPerInch) {
+    Hardening h = k.hardening();
+    double severity = h.depth().severityAtFace(quenchant.kind(), severityPerInch);
+    return idealDiameterMetres / h.criterion().neededAtFaceMetres(section, severity);
+  }
+
+  /** An edge cools faster than any part of the face beside it. */
+  private double atEdge(Section section, Quenchant quenchant, double severityPerInch) {
+    double thin =
+        k.hardening()
+            .quench()
+            .marginAtEdge(idealDiameterMetres, section, quenchant, severityPerInch);
+    return Math.max(thin, atFace(section, quenchant, severityPerInch));
+  }
+
   /** Hardness in the middle of a section, in a bath at the middle of its range of use. */
   public Estimate coreHrc(Section section, Quenchant quenchant) {
-    double needed = k.hardening().criterion().neededMetres(section, quenchant.severity());
-    return hrc(idealDiameterMetres / needed, quenchant.kind());
+    return hrc(atCore(section, quenchant.severity()), quenchant.kind());
+  }
+
+  /** Hardness of a section's thin edge, in a bath at the middle of its range of use. */
+  public Estimate edgeHrc(Section section, Quenchant quenchant) {
+    return hrc(atEdge(section, quenchant, quenchant.severity()), quenchant.kind());
   }
 
   /**
@@ -147,8 +184,7 @@ public final class QuenchedSteel {
    */
   public boolean mayHardenInAir(Section section) {
     GrossmannCriterion criterion = k.hardening().criterion();
-    double needed = criterion.neededMetres(section, criterion.stillAirPerInch());
-    return k.hardening().depth().mayHardenInAir(idealDiameterMetres / needed);
+    return k.hardening().depth().mayHardenInAir(atCore(section, criterion.stillAirPerInch()));
   }
 
   /**
@@ -172,15 +208,32 @@ public final class QuenchedSteel {
     return k.hardening().tempering().usual(fullHrc(ROOM_CELSIUS).value());
   }
 
+  /**
+   * It with the hardness that it came out of a bath with, chilled to a temperature.
+   *
+   * @param quenchedHrc hardness out of the bath
+   */
+  public PartlyHard partlyHard(double quenchedHrc, double coldestCelsius, Quenchant.Kind kind) {
+    double full = fullHrc(coldestCelsius).value();
+    double chilled = quenchedHrc + full - fullHrc(ROOM_CELSIUS).value();
+    return new PartlyHard(k.hardening().conversion(), full, softHrc(kind), chilled);
+  }
+
   private Estimate hrc(double margin, Quenchant.Kind kind) {
     Hardening h = k.hardening();
-    double normalized = h.conversion().hrc(h.normalized().vickers(austenite.carbon()));
     return h.depth()
         .hrc(
             margin,
             fullHrc(ROOM_CELSIUS),
             h.martensite().halfMartensiteHrc(austenite.carbon()),
-            h.depth().softHrc(kind, normalized));
+            softHrc(kind));
+  }
+
+  /** Hardness of what does not harden in a bath. */
+  private double softHrc(Quenchant.Kind kind) {
+    Hardening h = k.hardening();
+    double normalized = h.conversion().hrc(h.normalized().vickers(austenite.carbon()));
+    return h.depth().softHrc(kind, normalized);
   }
 
   private static double seconds(BiFunction<Double, Double, OptionalDouble> between) {

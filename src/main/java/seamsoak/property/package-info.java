@@ -38,6 +38,8 @@
  *   <li><i>How deep it hardens</i> is judged by the ideal diameter over the one needed, with steps
  *       placed by bars remembered from handbooks. Nothing finer is worth while: the
  *       half-temperature criterion is no better than a third either way.
+ *   <li><i>What to quench in</i> is decided once, by {@link
+ *       seamsoak.property.hardening.QuenchRule}, for schedule, pairs and single steels.
  *   <li><i>A steel without a tempering table</i> loses what the tables lose on average, 3 HRC
  *       either way.
  * </ul>

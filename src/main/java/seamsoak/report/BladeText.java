@@ -43,7 +43,9 @@ record BladeText(Advice advice, UnitSystem units) {
     List<Medium> media = blade().map(Outcome::media).orElse(List.of());
     Columns<Medium> table =
         Columns.of(media, units)
-            .words("in", m -> m.name() + (m.chosen() ? " *" : ""))
+            .words(
+                "in",
+                m -> m.name() + (m.chosen() ? " *" : "") + (m.atHand() ? "" : ", not at hand"))
             .words("takes s", m -> Amounts.number(m.takesSeconds(), m.takesSeconds() < 10 ? 1 : 0))
             .both(
                 "core hotter by",
@@ -53,18 +55,15 @@ record BladeText(Advice advice, UnitSystem units) {
                 m -> Columns.toFive(m.differenceC()));
     for (int i = 0; i < quenched().size(); i++) {
       int steel = i;
-      Quenched q = quenched().get(i);
-      table.words(
-          q.steel() + ": " + Amounts.number(q.longestSeconds(), 1) + " s",
-          m -> BladeWords.hardens(m.middles().get(steel)));
+      table.words(quenched().get(i).steel(), m -> BladeWords.inMedium(m.steels().get(steel)));
     }
     return table.captioned(
         "How long its middle takes from "
             + amounts().heat(800)
             + " to "
             + amounts().heat(500)
-            + ", how much hotter it gets than the face, and whether it hardens, against the time"
-            + " that each steel allows; * taken here");
+            + ", how much hotter it gets than the face, and of each steel how hard a thin"
+            + " edge comes out (HRC) and whether the middle hardens; * taken here");
   }
 
   /** What decides that. */

@@ -90,10 +90,11 @@ public record SteelText(UnitSystem units) {
     return Chapter.of("ranges", "Published ranges")
         .table(
             Columns.of(List.copyOf(r.ranges().entrySet()), units)
-                .words("", Map.Entry::getKey)
+                .words("", e -> SteelWords.range(e.getKey()))
                 .heat("from", e -> e.getValue().lowC())
                 .heat("to", e -> e.getValue().highC())
-                .captioned(""));
+                .captioned(""))
+        .words(new SteelWords(r, units).quench());
   }
 
   private Table limits(SteelReport r) {

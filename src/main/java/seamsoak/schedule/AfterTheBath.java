@@ -1,7 +1,6 @@
 package seamsoak.schedule;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Equipment;
 import seamsoak.carbon.Edge;
@@ -105,9 +104,9 @@ record AfterTheBath(Course course, QuenchChoice quench) {
                     new Task.FirstTemper.InTheTemper(
                         s.id(),
                         s.ownHeat(),
-                        s.hardens() && !s.beyondFormulas()
-                            ? Optional.of(new Task.FirstTemper.Hrc(t.quenchedHrc(s), t.hrc(s)))
-                            : Optional.empty()))
+                        t.quench()
+                            .of(s)
+                            .map(x -> new Task.FirstTemper.Hrc(t.quenchedHrc(s), t.hrc(s)))))
             .toList());
   }
 }

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import seamsoak.billet.Step;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.steel.TemperatureRange;
 
@@ -15,10 +15,19 @@ import seamsoak.steel.TemperatureRange;
  *
  * @param course the piece
  * @param heat the hardening heat
- * @param quench the bath and what it does
+ * @param choices the baths at hand and what each would do
+ * @param quench the one taken
  * @param temper the tempers
  */
-record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Tempering temper) {
+record BladeConflicts(
+    Course course,
+    HardeningHeat heat,
+    List<QuenchChoice> choices,
+    QuenchChoice quench,
+    Tempering temper) {
+  /** Nearer to what it could be than this no file can tell, HRC; judgement. */
+  private static final double HRC_NEAR = 2;
+
   /** Tempered hardnesses further apart than this are worth a word, HRC; judgement. */
   private static final double HRC_APART = 4;
 
@@ -74,10 +83,52 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
   }
 
   private List<Conflict> ofQuench() {
-    return Stream.concat(
-            quench.steels().stream().filter(t -> t.middle() == Hardens.NO).map(this::softMiddle),
-            deepBesideShallow().stream())
-        .toList();
+    List<Conflict> all = new ArrayList<>();
+    if (!quench.atHand()) {
+      all.add(noBath());
+    }
+    if (quench.quenchant().kind() == Quenchant.Kind.PLATES) {
+      all.add(
+          new Conflict.FlatForPlates(
+              Conflicts.names(quench.steels().stream().map(t -> t.steel()).toList()),
+              quench.quenchant().name()));
+    }
+    quench.steels().forEach(t -> softEdge(t).ifPresent(all::add));
+    Optional<Conflict.DeepBesideShallow> deep = deepBesideShallow();
+    deep.ifPresent(all::add);
+    quench.steels().stream()
+        .filter(t -> t.middle() == Hardens.NO && t.edge() != Hardens.NO)
+        .filter(t -> deep.filter(d -> d.steels().contains(t.steel().id())).isEmpty())
+        .map(this::softMiddle)
+        .forEach(all::add);
+    return all;
+  }
+
+  private Conflict noBath() {
+    List<String> cracks =
+        choices.stream()
+            .flatMap(c -> c.steels().stream())
+            .filter(t -> t.tooFast(quench.section()))
+            .map(t -> t.steel().id())
+            .distinct()
+            .toList();
+    return new Conflict.NoBathWillDo(
+        cracks.isEmpty()
+            ? Conflicts.names(quench.steels().stream().map(t -> t.steel()).toList())
+            : cracks,
+        choices.stream().map(c -> c.quenchant().name()).toList(),
+        !cracks.isEmpty(),
+        quench.quenchant().name(),
+        quench.celsius());
+  }
+
+  private Optional<Conflict> softEdge(QuenchChoice.Response t) {
+    double edge = t.result().edgeHrc().value();
+    double full = t.austenite().fullHrc(QuenchedSteel.ROOM_CELSIUS).value();
+    return edge < full - HRC_NEAR
+        ? Optional.of(
+            new Conflict.SoftEdge(List.of(t.steel().id()), quench.quenchant().name(), edge, full))
+        : Optional.empty();
   }
 
   private Conflict softMiddle(QuenchChoice.Response t) {
@@ -86,36 +137,42 @@ record BladeConflicts(Course course, HardeningHeat heat, QuenchChoice quench, Te
         t.allowsSeconds(),
         t.result().coreSeconds8to5(),
         quench.quenchant().name(),
-        thickestMetres(t, "oil-fast"),
-        thickestMetres(t, "brine"),
-        t.steel().steel().heatTreatment().quench());
+        t.result().edgeHrc().value(),
+        t.result().coreHrc().value(),
+        t.thickestMetres(),
+        quench.quenchant().kind() == Quenchant.Kind.WATER);
   }
 
-  private static double thickestMetres(QuenchChoice.Response t, String id) {
-    return t.thickestMetres(t.steel().k().hardening().quenchants().find(id).orElseThrow());
-  }
-
-  private Optional<Conflict> deepBesideShallow() {
-    List<QuenchChoice.Response> deepest =
+  private Optional<Conflict.DeepBesideShallow> deepBesideShallow() {
+    List<QuenchChoice.Response> byDepth =
         quench.steels().stream()
             .sorted(Comparator.comparingDouble(t -> t.austenite().idealDiameterMetres()))
             .toList();
-    QuenchChoice.Response shallow = deepest.get(0);
-    QuenchChoice.Response deep = deepest.get(deepest.size() - 1);
+    QuenchChoice.Response shallow = byDepth.get(0);
+    QuenchChoice.Response deep = byDepth.get(byDepth.size() - 1);
     return deep.austenite().idealDiameterMetres()
                 > MUCH_DEEPER * shallow.austenite().idealDiameterMetres()
-            && quench.quenchant().kind() == Quenchant.Kind.WATER
+            && shallow.middle() == Hardens.NO
+            && deep.middle() != Hardens.NO
         ? Optional.of(
-            new Conflict.DeepBesideShallow(List.of(shallow.steel().id(), deep.steel().id())))
+            new Conflict.DeepBesideShallow(
+                quench.quenchant().name(), inBath(shallow), inBath(deep)))
         : Optional.empty();
+  }
+
+  private static Conflict.InBath inBath(QuenchChoice.Response t) {
+    return new Conflict.InBath(
+        t.steel().id(), t.result().edgeHrc().value(), t.result().coreHrc().value());
   }
 
   private List<Conflict> ofTemper() {
     List<Conflict> all = new ArrayList<>();
     String edge = heat.edge().id();
     double edgeHrc = temper.hrc(heat.edge());
-    if (Math.abs(edgeHrc - temper.wantedHrc()) > 1) {
-      all.add(new Conflict.HardnessOutOfReach(List.of(edge), temper.wantedHrc(), edgeHrc));
+    if (Math.abs(edgeHrc - temper.wantedHrc()) > HRC_NEAR) {
+      all.add(
+          new Conflict.HardnessOutOfReach(
+              List.of(edge), temper.wantedHrc(), edgeHrc, temper.quenchedHrc(heat.edge())));
     }
     for (HardeningHeat.Window w : heat.windows()) {
       double hrc = temper.hrc(w.steel());

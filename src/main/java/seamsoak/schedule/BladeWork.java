@@ -40,8 +40,9 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
                     Shop.DULL_KELVIN - 150, heat.celsius() + Temperature.ZERO_CELSIUS, 120, 300),
                 ready.grainMetres()));
     List<Stop> stops = stops(ready, heat.celsius());
-    List<QuenchChoice> choices = QuenchChoice.all(baths, section, hardening, heat.celsius(), grain);
-    QuenchChoice quench = QuenchChoice.of(choices);
+    QuenchChoice.Asked asked = new QuenchChoice.Asked(section, hardening, heat.celsius(), grain);
+    List<QuenchChoice> choices = asked.each(baths);
+    QuenchChoice quench = asked.best(choices);
     boolean coarse = softening.kind() != Softening.Kind.SUBCRITICAL;
     Course hard = new IntoTheBath(ready, heat, quench, coarse).harden(stops.stream().findFirst());
     AfterTheBath after = new AfterTheBath(hard, quench);
@@ -63,13 +64,12 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
     if (to.tooNarrow()) {
       conflicts.add(new Conflict.TooNarrow(names, to.skin().sides().offMetres(), to.widthMetres()));
     }
-    conflicts.addAll(new BladeConflicts(tempered, heat, quench, temper).all());
-    Media media = new Media(cycled.shop().correlations(), section, heat.celsius(), grain);
+    conflicts.addAll(new BladeConflicts(tempered, heat, choices, quench, temper).all());
     return new Treatment(
         tempered,
         conflicts,
         stops,
-        Optional.of(outcome(section, heat, quench, temper, media.of(choices, quench))));
+        Optional.of(outcome(section, heat, quench, temper, new Media(asked).of(choices, quench))));
   }
 
   /** Why the quench must not be done as planned. */
@@ -98,6 +98,7 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
         heat.celsius(),
         quench.quenchant().id(),
         quench.quenchant().name(),
+        quench.atHand(),
         quench.steels().stream()
             .map(
                 t ->
@@ -113,6 +114,7 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
                         t.allowsSeconds(),
                         t.result().coreSeconds8to5(),
                         t.result().greatestDifferenceKelvin(),
+                        t.edge(),
                         t.middle(),
                         temper.quenchedHrc(t.steel()),
                         temper.hrc(t.steel())))

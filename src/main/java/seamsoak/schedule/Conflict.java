@@ -110,30 +110,75 @@ public sealed interface Conflict {
       implements Conflict {}
 
   /**
-   * The middle does not harden in the fastest bath.
+   * No bath at hand will do, so that one is taken that has to be had first.
+   *
+   * @param steels that may crack in the fast ones; all that harden where there are none
+   * @param atHand what the shop calls its baths
+   * @param mayCrack whether there are fast ones
+   * @param instead what the shop calls the one taken
+   * @param celsius how warm that one is
+   */
+  record NoBathWillDo(
+      List<String> steels, List<String> atHand, boolean mayCrack, String instead, double celsius)
+      implements Conflict {}
+
+  /**
+   * Plates, which touch only what is flat.
+   *
+   * @param bath what the shop calls them
+   */
+  record FlatForPlates(List<String> steels, String bath) implements Conflict {}
+
+  /**
+   * Not even a thin edge comes out of the bath as hard as the steel gets.
+   *
+   * @param bath what the shop calls it
+   * @param edgeHrc as it comes out
+   * @param fullHrc as hard as it gets
+   */
+  record SoftEdge(List<String> steels, String bath, double edgeHrc, double fullHrc)
+      implements Conflict {}
+
+  /**
+   * The middle does not harden in the bath.
    *
    * @param allowsSeconds it may take from 800 to 500 C
    * @param takesSeconds it takes
    * @param bath what the shop calls the bath
-   * @param throughInOilMetres thickest blade that hardens through in fast oil
-   * @param throughInBrineMetres the same in brine
-   * @param sheetQuench what its sheet quenches it in
+   * @param edgeHrc hardness of a thin edge as quenched
+   * @param coreHrc hardness of the middle
+   * @param throughMetres thickest blade that hardens through in it
+   * @param water whether it is water, as for what is meant to have a shell
    */
   record SoftMiddle(
       List<String> steels,
       double allowsSeconds,
       double takesSeconds,
       String bath,
-      double throughInOilMetres,
-      double throughInBrineMetres,
-      Optional<String> sheetQuench)
+      double edgeHrc,
+      double coreHrc,
+      double throughMetres,
+      boolean water)
       implements Conflict {}
 
-  /** The first needs water, and the other hardens far more deeply. */
-  record DeepBesideShallow(List<String> steels) implements Conflict {}
+  /** What a bath makes of a steel, HRC. */
+  record InBath(String steel, double edgeHrc, double coreHrc) {}
 
-  /** The hardness wanted at the edge cannot be had within the tempers that its sheet allows. */
-  record HardnessOutOfReach(List<String> steels, double wantedHrc, double comesToHrc)
+  /** One hardens far more deeply than the other, and the bath makes different things of them. */
+  record DeepBesideShallow(String bath, InBath shallow, InBath deep) implements Conflict {
+    @Override
+    public List<String> steels() {
+      return List.of(shallow.steel(), deep.steel());
+    }
+  }
+
+  /**
+   * The hardness wanted at the edge cannot be had within the tempers that its sheet allows.
+   *
+   * @param quenchedHrc hardness of the edge before them
+   */
+  record HardnessOutOfReach(
+      List<String> steels, double wantedHrc, double comesToHrc, double quenchedHrc)
       implements Conflict {}
 
   /** One temper leaves the edge, which is the first, and another steel far apart. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import seamsoak.heat.HeatCurve;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.steel.TemperatureRange;
 
 /** Normalizing, and the cycles that refine the grain as far as it pays. */
@@ -241,8 +242,8 @@ record Cycles(Course course) {
     double cost =
         100
             * (1
-                - any.quenched(at, SteelNow.FINEST).idealDiameterMetres()
-                    / any.quenched(at, SteelNow.FINEST - 1).idealDiameterMetres());
+                - any.quenched(at, QuenchedSteel.FINEST_GRAIN).idealDiameterMetres()
+                    / any.quenched(at, QuenchedSteel.FINEST_GRAIN - 1).idealDiameterMetres());
     boolean hardens = Double.isFinite(cost);
     return !hardens || any.quenched(at, number).idealDiameterMetres() > DEEP_METRES
         ? Optional.empty()

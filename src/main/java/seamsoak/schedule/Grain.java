@@ -4,6 +4,7 @@ import java.util.Optional;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stack;
 import seamsoak.heat.HeatCurve;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.steel.Composition;
 import seamsoak.unit.Temperature;
 
@@ -25,7 +26,7 @@ final class Grain {
     double so = 0;
     for (int i = 0; i < stack.layers(); i++) {
       Composition next = shop.analysis(stack.steel(i));
-      if (SteelNow.lowAlloy(next)) {
+      if (QuenchedSteel.reaches(next)) {
         double all = so + stack.thickness(i).metres();
         double before = so / all;
         mean = Optional.of(mean.map(m -> m.mix(next, before)).orElse(next));

@@ -95,6 +95,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
                         t.steel().id(),
                         t.allowsSeconds(),
                         t.middle(),
+                        t.result().edgeHrc().value(),
                         t.result().faceHrc().value(),
                         t.result().coreHrc().value()))
             .toList());

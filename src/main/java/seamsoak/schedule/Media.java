@@ -3,56 +3,46 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import seamsoak.billet.Shop;
-import seamsoak.heat.Section;
-import seamsoak.heat.SectionCurve;
-import seamsoak.property.Correlations;
-import seamsoak.property.hardening.Quenchant;
-import seamsoak.unit.Temperature;
 
-/**
- * Still air and every quenchant at hand, side by side for one blade.
- *
- * @param k the correlations
- * @param section that is cooled
- * @param celsius heat it is hardened from
- * @param grainNumber of the austenite
- */
-record Media(Correlations k, Section section, double celsius, double grainNumber) {
+/** Still air, every quenchant at hand and the one taken, side by side for one blade. */
+record Media(QuenchChoice.Asked asked) {
   private static final String STILL_AIR = "still-air";
-  private static final double ZERO = Temperature.ZERO_CELSIUS;
 
   /** Slowest first; still air is told though nobody names it as a quenchant. */
   List<ScheduleAdvice.Medium> of(List<QuenchChoice> choices, QuenchChoice chosen) {
-    List<ScheduleAdvice.Medium> all = new ArrayList<>();
-    if (choices.stream().noneMatch(c -> c.quenchant().id().equals(STILL_AIR))) {
-      all.add(stillAir(chosen));
+    List<QuenchChoice> all = new ArrayList<>(choices);
+    if (!chosen.atHand()) {
+      all.add(chosen);
     }
-    choices.forEach(c -> all.add(bath(c, c == chosen)));
-    all.sort(Comparator.comparingDouble(ScheduleAdvice.Medium::takesSeconds).reversed());
-    return List.copyOf(all);
+    if (all.stream().noneMatch(c -> c.quenchant().id().equals(STILL_AIR))) {
+      all.add(asked.in(STILL_AIR, true));
+    }
+    return all.stream()
+        .map(c -> medium(c, c == chosen))
+        .sorted(Comparator.comparingDouble(ScheduleAdvice.Medium::takesSeconds).reversed())
+        .toList();
   }
 
-  private static ScheduleAdvice.Medium bath(QuenchChoice c, boolean chosen) {
+  private ScheduleAdvice.Medium medium(QuenchChoice c, boolean chosen) {
     QuenchChoice.Response any = c.steels().get(0);
     return new ScheduleAdvice.Medium(
         c.quenchant().id(),
         c.quenchant().name(),
+        c.atHand(),
         any.result().coreSeconds8to5(),
         any.result().greatestDifferenceKelvin(),
         chosen,
-        c.steels().stream().map(QuenchChoice.Response::middle).toList());
+        c.steels().stream().map(this::response).toList());
   }
 
-  private ScheduleAdvice.Medium stillAir(QuenchChoice chosen) {
-    Quenchant air = k.hardening().quenchants().find(STILL_AIR).orElseThrow();
-    SectionCurve curve = k.sections().coolInAir(section, Shop.DULL_KELVIN, 500 + ZERO);
-    return new ScheduleAdvice.Medium(
-        air.id(),
-        air.name(),
-        curve.coreSecondsBetween(800 + ZERO, 500 + ZERO).orElseThrow(),
-        curve.greatestDifferenceKelvin(),
-        false,
-        chosen.steels().stream().map(t -> t.steel().inAir(section, celsius, grainNumber)).toList());
+  private ScheduleAdvice.InMedium response(QuenchChoice.Response r) {
+    return new ScheduleAdvice.InMedium(
+        r.steel().id(),
+        r.allowsSeconds(),
+        r.result().edgeHrc().value(),
+        r.result().coreHrc().value(),
+        r.edge(),
+        r.middle(),
+        r.tooFast(asked.section()));
   }
 }

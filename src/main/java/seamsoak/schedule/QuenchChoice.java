@@ -1,42 +1,59 @@
 package seamsoak.schedule;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.Bath;
+import seamsoak.data.Place;
 import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Hardening;
 import seamsoak.property.hardening.QuenchResult;
+import seamsoak.property.hardening.QuenchRule;
 import seamsoak.property.hardening.Quenchant;
+import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.state.BathAtHand;
 
 /**
- * What to quench in: the slowest at hand in which every steel hardens through, else the fastest.
+ * A bath, and what it does to a blade.
  *
  * @param bath which
+ * @param atHand whether the shop has it
  * @param section that is quenched
  * @param steels how each that hardens takes it
  */
-record QuenchChoice(BathAtHand bath, Section section, List<Response> steels) {
+record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Response> steels) {
+  /** What anybody can get where no bath at hand will do. */
+  private static final String TO_BE_HAD = "canola";
+
   /**
    * How a steel takes the quench.
    *
    * @param steel which
    * @param austenite of it at the hardening heat
    * @param result what the quench does to the section
+   * @param bath what it is quenched in
    */
-  record Response(SteelNow steel, QuenchedSteel austenite, QuenchResult result) {
-    private static Response of(
-        SteelNow steel, QuenchedSteel austenite, Section section, BathAtHand bath) {
-      return new Response(steel, austenite, austenite.quench(section, bath.quenchant()));
-    }
-
+  record Response(SteelNow steel, QuenchedSteel austenite, QuenchResult result, Quenchant bath) {
+    /** Whether the middle hardens; air may do so where the criterion says too little. */
     Hardens middle() {
       return switch (result.depth()) {
         case THROUGH -> Hardens.YES;
         case NEARLY -> Hardens.PERHAPS;
-        case SHELL, NOT -> Hardens.NO;
+        case SHELL, NOT ->
+            bath.kind() == Quenchant.Kind.AIR
+                    && hardening().depth().mayHardenInAir(result.marginAtCore())
+                ? Hardens.PERHAPS
+                : Hardens.NO;
       };
+    }
+
+    /** Whether an edge ground thin hardens. */
+    Hardens edge() {
+      return result.marginAtEdge() >= hardening().depth().throughMargin()
+          ? Hardens.YES
+          : result.marginAtEdge() >= hardening().depth().halfMargin()
+              ? Hardens.PERHAPS
+              : Hardens.NO;
     }
 
     /**
@@ -45,50 +62,87 @@ record QuenchChoice(BathAtHand bath, Section section, List<Response> steels) {
      * same time along the curve of an ideally quenched bar would say less.
      */
     double allowsSeconds() {
-      double over = result.marginAtCore() / steel.k().hardening().depth().throughMargin();
+      double over = result.marginAtCore() / hardening().depth().throughMargin();
       return result.coreSeconds8to5() * over * over;
     }
 
-    /** The thickest blade of it that hardens to the middle, or nearly, in a quenchant, m. */
-    double thickestMetres(Quenchant quenchant) {
-      Hardening h = steel.k().hardening();
-      return h.criterion()
+    /** The thickest blade of it that hardens to the middle, or nearly, in this bath, m. */
+    double thickestMetres() {
+      return hardening()
+          .criterion()
           .thickestPlateMetres(
-              austenite.idealDiameterMetres() / h.depth().halfMargin(), quenchant.severity());
+              austenite.idealDiameterMetres() / hardening().depth().halfMargin(), bath.severity());
+    }
+
+    /** Whether this bath is faster than the steel may be quenched in. */
+    boolean tooFast(Section section) {
+      return hardening().quench().tooFast(bath, asked(), section);
+    }
+
+    private QuenchRule.Asked asked() {
+      return new QuenchRule.Asked(
+          austenite.idealDiameterMetres(), steel.steel().heatTreatment().quench());
+    }
+
+    private Hardening hardening() {
+      return steel.k().hardening();
     }
   }
 
-  /** Each bath at hand with what it does, in their order. */
-  static List<QuenchChoice> all(
-      List<BathAtHand> baths,
-      Section section,
-      List<SteelNow> hardening,
-      double celsius,
-      double grainNumber) {
-    return baths.stream()
-        .map(
-            b ->
-                new QuenchChoice(
-                    b,
-                    section,
-                    hardening.stream()
-                        .map(s -> Response.of(s, s.quenched(celsius, grainNumber), section, b))
-                        .toList()))
-        .toList();
-  }
-
-  /** The slowest in which every steel hardens through, else the fastest. */
-  static QuenchChoice of(List<QuenchChoice> all) {
-    Comparator<QuenchChoice> slowestFirst =
-        Comparator.comparingDouble(c -> c.quenchant().severity());
-    for (Hardens enough : List.of(Hardens.YES, Hardens.PERHAPS)) {
-      Optional<QuenchChoice> found =
-          all.stream().filter(c -> c.worst().compareTo(enough) >= 0).min(slowestFirst);
-      if (found.isPresent()) {
-        return found.get();
-      }
+  /**
+   * Steels at the heat they are hardened from, and the baths that a shop has for them.
+   *
+   * @param section that is quenched
+   * @param hardening the steels that harden
+   * @param celsius the heat
+   * @param grainNumber of the austenite
+   */
+  record Asked(Section section, List<SteelNow> hardening, double celsius, double grainNumber) {
+    QuenchChoice in(BathAtHand bath, boolean atHand) {
+      return new QuenchChoice(
+          bath,
+          atHand,
+          section,
+          hardening.stream()
+              .map(
+                  s -> {
+                    QuenchedSteel austenite = s.quenched(celsius, grainNumber);
+                    Quenchant q = bath.quenchant();
+                    return new Response(s, austenite, austenite.quench(section, q), q);
+                  })
+              .toList());
     }
-    return all.stream().max(slowestFirst).orElseThrow();
+
+    private QuenchantTable table() {
+      return hardening.get(0).k().hardening().quenchants();
+    }
+
+    /** A bath as the table has it. */
+    QuenchChoice in(String id, boolean atHand) {
+      return in(BathAtHand.of(bath(id), table()), atHand);
+    }
+
+    private static Bath bath(String id) {
+      return new Bath(id, Optional.empty(), Optional.empty(), Place.of("the schedule"));
+    }
+
+    /** Each bath at hand with what it does, in their order. */
+    List<QuenchChoice> each(List<BathAtHand> baths) {
+      return baths.stream().map(b -> in(b, true)).toList();
+    }
+
+    /** The one of them to take, or one to be had where none of them will do. */
+    QuenchChoice best(List<QuenchChoice> each) {
+      List<QuenchRule.Asked> steels = each.get(0).steels().stream().map(Response::asked).toList();
+      return hardening
+          .get(0)
+          .k()
+          .hardening()
+          .quench()
+          .choose(each.stream().map(QuenchChoice::quenchant).toList(), steels, section)
+          .flatMap(q -> each.stream().filter(c -> c.quenchant().equals(q)).findFirst())
+          .orElseGet(() -> in(TO_BE_HAD, false));
+    }
   }
 
   double celsius() {
@@ -97,10 +151,6 @@ record QuenchChoice(BathAtHand bath, Section section, List<Response> steels) {
 
   Quenchant quenchant() {
     return bath.quenchant();
-  }
-
-  Hardens worst() {
-    return steels.stream().map(Response::middle).min(Comparator.naturalOrder()).orElseThrow();
   }
 
   Optional<Response> of(SteelNow steel) {

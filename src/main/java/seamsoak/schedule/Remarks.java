@@ -41,11 +41,13 @@ record Remarks(Course course, List<SteelNow> steels) {
     return List.copyOf(all);
   }
 
-  /** The range that a sheet prints for a step; a second temper repeats the first. */
-  private static Optional<TemperatureRange> range(ScheduleStep step, SteelNow s) {
-    return step.name().number() > 1
-        ? Optional.empty()
-        : step.kind().published(s.steel().heatTreatment());
+  /** The ranges that a sheet prints for a step; a second temper repeats the first. */
+  private static List<TemperatureRange> ranges(ScheduleStep step, SteelNow s) {
+    return step.name().number() > 1 ? List.of() : step.kind().published(s.steel().heatTreatment());
+  }
+
+  private static boolean holds(TemperatureRange r, double at) {
+    return at > r.lowC() - ROUNDING && at < r.highC() + ROUNDING;
   }
 
   /** Where a step lies outside what the sheets of its steels print. */
@@ -56,8 +58,9 @@ record Remarks(Course course, List<SteelNow> steels) {
   }
 
   private Optional<Remark> outside(ScheduleStep step, double at, SteelNow s) {
+    List<TemperatureRange> ranges = ranges(step, s);
     Optional<TemperatureRange> left =
-        range(step, s).filter(r -> at < r.lowC() - ROUNDING || at > r.highC() + ROUNDING);
+        ranges.stream().filter(r -> ranges.stream().noneMatch(x -> holds(x, at))).findFirst();
     return left.map(
         r -> {
           Optional<Outside> own = why(step, at, s, r);
@@ -93,11 +96,7 @@ record Remarks(Course course, List<SteelNow> steels) {
   private List<String> within(ScheduleStep step, double at) {
     return steels.stream()
         .filter(SteelNow::hardens)
-        .filter(
-            o ->
-                range(step, o)
-                    .filter(r -> at > r.lowC() - ROUNDING && at < r.highC() + ROUNDING)
-                    .isPresent())
+        .filter(o -> ranges(step, o).stream().anyMatch(r -> holds(r, at)))
         .map(SteelNow::id)
         .toList();
   }

@@ -189,8 +189,9 @@ public record ScheduleAdvice(
    * @param hardenC hardening heat
    * @param quenchant id of what it is quenched in
    * @param quenchantName what the shop calls that
+   * @param atHand whether the shop has it
    * @param steels how each of its steels takes it
-   * @param media still air and each quenchant at hand, slowest first
+   * @param media still air, each quenchant at hand and the one taken, slowest first
    */
   public record Outcome(
       double thicknessMm,
@@ -199,6 +200,7 @@ public record ScheduleAdvice(
       double hardenC,
       String quenchant,
       String quenchantName,
+      boolean atHand,
       List<Quenched> steels,
       List<Medium> media) {}
 
@@ -207,18 +209,40 @@ public record ScheduleAdvice(
    *
    * @param id of the quenchant
    * @param name what the shop calls it
+   * @param atHand whether the shop has it
    * @param takesSeconds the middle takes from 800 to 500 C
    * @param differenceC the most that middle and face differ on the way down
    * @param chosen whether the schedule takes it
-   * @param middles whether the middle of each steel hardens
+   * @param steels what each steel makes of it
    */
   public record Medium(
       String id,
       String name,
+      boolean atHand,
       double takesSeconds,
       double differenceC,
       boolean chosen,
-      List<Hardens> middles) {}
+      List<InMedium> steels) {}
+
+  /**
+   * One steel in one way of cooling.
+   *
+   * @param steel its name
+   * @param allowsSeconds its middle may take from 800 to 500 C and still be hard
+   * @param edgeHrc hardness as quenched at a thin edge
+   * @param coreHrc hardness as quenched in the middle
+   * @param edge whether the edge hardens
+   * @param middle whether the middle does
+   * @param tooFast whether the steel may crack in it
+   */
+  public record InMedium(
+      String steel,
+      double allowsSeconds,
+      double edgeHrc,
+      double coreHrc,
+      Hardens edge,
+      Hardens middle,
+      boolean tooFast) {}
 
   /**
    * One steel in the quench.
@@ -234,8 +258,9 @@ public record ScheduleAdvice(
    * @param longestSeconds within which its middle has to fall from 800 to 500 C
    * @param takesSeconds what it takes in that quenchant
    * @param differenceC the most that middle and face differ on the way down
+   * @param edge whether an edge ground thin hardens
    * @param middle whether the middle hardens
-   * @param edgeHrc hardness as quenched at an edge ground thin
+   * @param edgeHrc hardness of that edge as quenched
    * @param temperedHrc hardness of that edge after the tempers
    */
   public record Quenched(
@@ -250,6 +275,7 @@ public record ScheduleAdvice(
       double longestSeconds,
       double takesSeconds,
       double differenceC,
+      Hardens edge,
       Hardens middle,
       double edgeHrc,
       double temperedHrc) {}

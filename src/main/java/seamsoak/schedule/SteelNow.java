@@ -38,15 +38,6 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   /** Below this no martensite of any hardness forms, wt%; judgement. */
   private static final double LEAST_CARBON = 0.25;
 
-  /** More chromium or nickel than this and a steel is no low-alloy one, wt%; judgement. */
-  private static final double LOW_ALLOY_PCT = 4;
-
-  /**
-   * Finer grain counts as this number: the standard's factors end here, and the margins of
-   * hardening were set against blades as smiths refine them.
-   */
-  static final double FINEST = 8;
-
   static List<SteelNow> of(List<Steel> steels, Workpiece piece, Shop shop) {
     return steels.stream()
         .map(
@@ -115,12 +106,14 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
 
   /** Its austenite at a heat, with grains of that number. */
   QuenchedSteel quenched(double celsius, double grainNumber) {
-    return QuenchedSteel.from(k, analysis(), celsius, Math.min(grainNumber, FINEST));
+    return QuenchedSteel.from(
+        k, analysis(), celsius, Math.min(grainNumber, QuenchedSteel.FINEST_GRAIN));
   }
 
   /** The same grade with the carbon it came with, for its tempering table. */
   QuenchedSteel quenchedAsBought(double celsius, double grainNumber) {
-    return QuenchedSteel.from(k, steel.analysis(), celsius, Math.min(grainNumber, FINEST));
+    return QuenchedSteel.from(
+        k, steel.analysis(), celsius, Math.min(grainNumber, QuenchedSteel.FINEST_GRAIN));
   }
 
   /** Its analysis by now; nickel that has taken up carbon is left as it came. */
@@ -130,13 +123,7 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
 
   /** Whether it has so much chromium or nickel that no formula here reaches it. */
   boolean beyondFormulas() {
-    return lines.alwaysAustenite() || !lowAlloy(steel.analysis());
-  }
-
-  /** Whether the formulas for low-alloy steels reach an analysis. */
-  static boolean lowAlloy(Composition analysis) {
-    return analysis.percent(Element.CR) <= LOW_ALLOY_PCT
-        && analysis.percent(Element.NI) <= LOW_ALLOY_PCT;
+    return lines.alwaysAustenite() || !QuenchedSteel.reaches(steel.analysis());
   }
 
   /** Whether a fast enough quench makes it hard. */

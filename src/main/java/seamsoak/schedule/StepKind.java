@@ -1,6 +1,6 @@
 package seamsoak.schedule;
 
-import java.util.Optional;
+import java.util.List;
 import java.util.function.Function;
 import seamsoak.safety.CautionStep;
 import seamsoak.steel.HeatTreatment;
@@ -10,25 +10,25 @@ import seamsoak.steel.TemperatureRange;
 public enum StepKind {
   COOL_DOWN("cool-down", CautionStep.COOL),
   SOAK("soak", CautionStep.SOAK),
-  NORMALIZE("normalize", CautionStep.NORMALIZE, HeatTreatment::normalize),
+  NORMALIZE("normalize", CautionStep.NORMALIZE, h -> h.normalize().stream().toList()),
   REFINE("refine", CautionStep.REFINE),
-  ANNEAL("anneal", CautionStep.ANNEAL, HeatTreatment::anneal),
+  ANNEAL("anneal", CautionStep.ANNEAL, h -> h.anneal().stream().toList()),
   GRIND("grind", CautionStep.GRIND),
   TEST_ETCH("test etch", CautionStep.ETCH),
   STRESS_RELIEF("stress relief", CautionStep.ANNEAL),
   PRE_HEAT("pre-heat", CautionStep.HARDEN),
-  HARDEN("harden", CautionStep.HARDEN, HeatTreatment::harden),
+  HARDEN("harden", CautionStep.HARDEN, h -> h.harden().stream().toList()),
   SUB_ZERO("sub-zero", CautionStep.COOL),
-  TEMPER("temper", CautionStep.TEMPER, HeatTreatment::temper);
+  TEMPER("temper", CautionStep.TEMPER, HeatTreatment::tempers);
 
   private final String word;
   private final CautionStep cautionStep;
-  private final Function<HeatTreatment, Optional<TemperatureRange>> published;
+  private final Function<HeatTreatment, List<TemperatureRange>> published;
 
   StepKind(
       String word,
       CautionStep cautionStep,
-      Function<HeatTreatment, Optional<TemperatureRange>> published) {
+      Function<HeatTreatment, List<TemperatureRange>> published) {
     this.word = word;
     this.cautionStep = cautionStep;
     this.published = published;
@@ -36,7 +36,7 @@ public enum StepKind {
 
   /** No sheet prints a range for it. */
   StepKind(String word, CautionStep cautionStep) {
-    this(word, cautionStep, sheet -> Optional.empty());
+    this(word, cautionStep, sheet -> List.of());
   }
 
   public String word() {
@@ -48,8 +48,8 @@ public enum StepKind {
     return cautionStep;
   }
 
-  /** The range that a steel's sheet prints for it. */
-  Optional<TemperatureRange> published(HeatTreatment sheet) {
+  /** The ranges that a steel's sheet prints for it. */
+  List<TemperatureRange> published(HeatTreatment sheet) {
     return published.apply(sheet);
   }
 }

@@ -233,7 +233,12 @@ public sealed interface Task {
       implements Task {
     /** How a steel takes the quench. */
     public record InTheQuench(
-        String steel, double allowsSeconds, Hardens middle, double faceHrc, double coreHrc) {}
+        String steel,
+        double allowsSeconds,
+        Hardens middle,
+        double edgeHrc,
+        double faceHrc,
+        double coreHrc) {}
 
     public <T> T as(Cases<T> cases) {
       return cases.of(this);

@@ -1,10 +1,7 @@
 package seamsoak.schedule;
 
-import java.util.Optional;
-import seamsoak.heat.Section;
-import seamsoak.property.QuenchedSteel;
+import seamsoak.property.hardening.PartlyHard;
 import seamsoak.property.hardening.TemperingCurve;
-import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.Temperature;
 
 /**
@@ -30,9 +27,6 @@ record Tempering(
   /** Cooler than this a temper hardly relieves martensite, C; common practice. */
   private static final double COOLEST = 150;
 
-  /** An edge going into the quench is left about this thick, m; common practice. */
-  private static final double EDGE_METRES = 1e-3;
-
   static Tempering of(
       SteelNow edge,
       QuenchChoice quench,
@@ -41,34 +35,46 @@ record Tempering(
       double coldest,
       double wanted) {
     double asked =
-        curve(edge, hardenCelsius, grain).kelvinFor(wanted, HOURS * TIMES).value()
+        curve(edge, quench, hardenCelsius, grain)
+                .kelvinFor(hard(edge, quench, coldest).wanted(wanted), HOURS * TIMES)
+                .value()
             - Temperature.ZERO_CELSIUS;
-    Optional<TemperatureRange> range = edge.steel().heatTreatment().temper();
-    double low = Math.max(COOLEST, range.map(TemperatureRange::lowC).orElse(COOLEST));
-    double high = range.map(TemperatureRange::highC).orElse(Double.POSITIVE_INFINITY);
-    double celsius = Math.max(low, Math.min(high, HardeningHeat.round(asked)));
-    return new Tempering(celsius, wanted, quench, hardenCelsius, grain, coldest);
+    double celsius =
+        edge.steel()
+            .heatTreatment()
+            .temperNear(HardeningHeat.round(asked))
+            .orElse(HardeningHeat.round(asked));
+    return new Tempering(Math.max(COOLEST, celsius), wanted, quench, hardenCelsius, grain, coldest);
   }
 
   /** Hardness of a steel before them, at an edge ground thin, HRC. */
   double quenchedHrc(SteelNow steel) {
-    QuenchedSteel austenite = steel.quenched(hardenCelsius, grainNumber);
-    double chilled =
-        austenite.fullHrc(coldestCelsius).value()
-            - austenite.fullHrc(QuenchedSteel.ROOM_CELSIUS).value();
-    double edge = Math.min(EDGE_METRES, quench.section().thicknessMetres());
-    return chilled + austenite.coreHrc(Section.plate(edge), quench.quenchant()).value();
+    return hard(steel, quench, coldestCelsius).quenchedHrc();
   }
 
   /** Hardness of a steel after them at such an edge, HRC. */
   double hrc(SteelNow steel) {
-    TemperingCurve curve = curve(steel, hardenCelsius, grainNumber);
-    return Math.min(
-        quenchedHrc(steel), curve.hrc(celsius + Temperature.ZERO_CELSIUS, HOURS, TIMES).value());
+    PartlyHard before = hard(steel, quench, coldestCelsius);
+    double all =
+        curve(steel, quench, hardenCelsius, grainNumber)
+            .hrc(celsius + Temperature.ZERO_CELSIUS, HOURS, TIMES)
+            .value();
+    return before.tempered(Math.min(before.fullHrc(), all));
   }
 
-  private static TemperingCurve curve(SteelNow steel, double hardenCelsius, double grain) {
-    QuenchedSteel now = steel.quenched(hardenCelsius, grain);
-    return now.tempering(steel.steel().grade(), steel.quenchedAsBought(hardenCelsius, grain));
+  private static PartlyHard hard(SteelNow steel, QuenchChoice quench, double coldest) {
+    QuenchChoice.Response taken = quench.of(steel).orElseThrow();
+    return taken
+        .austenite()
+        .partlyHard(taken.result().edgeHrc().value(), coldest, taken.bath().kind());
+  }
+
+  private static TemperingCurve curve(
+      SteelNow steel, QuenchChoice quench, double hardenCelsius, double grain) {
+    return quench
+        .of(steel)
+        .orElseThrow()
+        .austenite()
+        .tempering(steel.steel().grade(), steel.quenchedAsBought(hardenCelsius, grain));
   }
 }

@@ -33,7 +33,11 @@
  *   <li>{@link HardeningHeat} lies within the windows of all steels that harden, else in that of
  *       the edge. Steels of more than 4 % Cr or Ni are beyond the formulas: annealed, then left to
  *       their sheets.
- *   <li>{@link QuenchChoice} takes the slowest bath at hand that hardens every steel to the middle.
+ *   <li>{@link QuenchChoice} takes the bath that {@link seamsoak.property.hardening.QuenchRule}
+ *       says, as {@code pair} and {@code steels} do; canola where none at hand will do. Its
+ *       verdicts are each bath's own, for a thin edge and for the middle.
+ *   <li>{@link Tempering} goes by the thin edge as it came out of the bath, martensite or not, and
+ *       stays within the range for blades, or the sheet's where that is of springs.
  *   <li>{@link Conflicts} and {@link BladeConflicts} find what does not fit, {@link Remarks} what
  *       to know of the whole; {@link seamsoak.safety.HardStop} refuses. Each is a record with its
  *       numbers, and {@code words} has the sentences.

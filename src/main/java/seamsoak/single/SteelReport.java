@@ -6,6 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import seamsoak.pairing.Hardened;
+import seamsoak.pairing.PairAdvisor;
+import seamsoak.pairing.PairSteel;
+import seamsoak.pairing.Why;
 import seamsoak.property.Correlations;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.forging.ForgingLimits;
@@ -15,6 +19,7 @@ import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
+import seamsoak.steel.SheetQuench;
 import seamsoak.steel.Steel;
 import seamsoak.steel.TemperatureRange;
 
@@ -37,6 +42,8 @@ import seamsoak.steel.TemperatureRange;
  * @param burningC where it burns
  * @param refusalC above this no soak is advised
  * @param ranges published ranges by name, degC
+ * @param sheetQuench what its sheet quenches it in
+ * @param blade of it hardened by itself; empty where it does not harden
  * @param publishedC published critical temperatures by name, degC
  * @param formulas every formula side by side
  * @param diffusivities every diffusivity of carbon side by side, at the steel's own carbon
@@ -62,6 +69,8 @@ public record SteelReport(
     Quantity burningC,
     Quantity refusalC,
     Map<String, TemperatureRange> ranges,
+    Optional<String> sheetQuench,
+    Optional<Blade> blade,
     Map<String, Double> publishedC,
     List<Formula> formulas,
     List<Diffusivity> diffusivities,
@@ -106,6 +115,35 @@ public record SteelReport(
   /** One value, m2/s, and whether steel or temperature lie outside the formula's range. */
   public record AtTemperature(
       double temperatureC, double squareMetresPerSecond, boolean outsideRange) {}
+
+  /**
+   * A blade of it, in a shop that has everything.
+   *
+   * @param thicknessMm at the spine
+   * @param quenchant id of what it is quenched in
+   * @param quenchantName what the shop calls that
+   * @param idealDiameterMm depth of hardening, the round bar that just hardens in a perfect quench
+   * @param edgeHrc as quenched at a thin edge; empty where it has too much alloy to tell
+   * @param coreHrc as quenched in the middle of the spine
+   */
+  public record Blade(
+      double thicknessMm,
+      String quenchant,
+      String quenchantName,
+      double idealDiameterMm,
+      Optional<Double> edgeHrc,
+      Optional<Double> coreHrc) {
+    private static Blade of(Hardened h) {
+      Why.In in = h.alone(PairAdvisor.USUAL_SECTION_METRES);
+      return new Blade(
+          1e3 * PairAdvisor.USUAL_SECTION_METRES,
+          in.bath().id(),
+          in.bath().name(),
+          1e3 * h.austenite().idealDiameterMetres(),
+          in.hardness().map(Why.Hardness::edgeHrc),
+          in.hardness().map(Why.Hardness::coreHrc));
+    }
+  }
 
   private static final String AUSTENITIC =
       "with 8 % nickel or more it is austenite at every temperature (judgement): it has neither"
@@ -172,6 +210,8 @@ public record SteelReport(
         single(limits.burningCelsius(), k.forging().rule().burning().correlation().sourceKey()),
         single(limits.refusalCelsius(), "judgement"),
         ranges(steel),
+        steel.heatTreatment().quench().map(SheetQuench::words),
+        Hardened.alone(k, PairSteel.of(k, steel)).map(Blade::of),
         published(steel),
         new SideBySide(k, steel, austenite, lines).formulas(),
         new Diffusivities(k, c).all(),
@@ -234,6 +274,7 @@ public record SteelReport(
     s.heatTreatment().anneal().ifPresent(r -> all.put("anneal", r));
     s.heatTreatment().harden().ifPresent(r -> all.put("harden", r));
     s.heatTreatment().temper().ifPresent(r -> all.put("temper", r));
+    s.heatTreatment().sheetTemper().ifPresent(r -> all.put("sheetTemper", r));
     return all;
   }
 

@@ -1,7 +1,10 @@
 package seamsoak.steel;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The published forging and heat-treatment figures of a grade. Whatever was not published is empty.
@@ -13,8 +16,9 @@ import java.util.OptionalDouble;
  * @param annealRateCPerHour fastest cooling that still anneals, degrees Celsius per hour
  * @param harden range for hardening
  * @param leastSoakMinutes hold before the quench, the least of what is printed ({@code 10-30})
- * @param quench what to quench in, in words
- * @param temper range for tempering; of springs for spring grades, see the notes
+ * @param quench what to quench in
+ * @param temper range for tempering a blade or a tool
+ * @param sheetTemper range of the sheet where that is not for blades but for springs or a test
  */
 public record HeatTreatment(
     OptionalDouble forgeStartC,
@@ -24,8 +28,9 @@ public record HeatTreatment(
     OptionalDouble annealRateCPerHour,
     Optional<TemperatureRange> harden,
     OptionalDouble leastSoakMinutes,
-    Optional<String> quench,
-    Optional<TemperatureRange> temper) {
+    Optional<SheetQuench> quench,
+    Optional<TemperatureRange> temper,
+    Optional<TemperatureRange> sheetTemper) {
 
   /** Nothing published. */
   public static final HeatTreatment NONE =
@@ -38,5 +43,18 @@ public record HeatTreatment(
           Optional.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
+
+  /** Both tempering ranges, that of a blade first. */
+  public List<TemperatureRange> tempers() {
+    return Stream.of(temper, sheetTemper).flatMap(Optional::stream).toList();
+  }
+
+  /** The tempering heat within them that is nearest to one, C; empty where none is published. */
+  public Optional<Double> temperNear(double celsius) {
+    return tempers().stream()
+        .map(r -> Math.max(r.lowC(), Math.min(r.highC(), celsius)))
+        .min(Comparator.comparingDouble(c -> Math.abs(c - celsius)));
+  }
 }

@@ -34,14 +34,23 @@ final class SteelRow {
   private final Map<Element, Limits> limits = new EnumMap<>(Element.class);
 
   private final List<Dispute> disputes;
+  private final Optional<TemperatureRange> bladeTemper;
 
-  private SteelRow(CsvTable.Row row, List<Dispute> disputes) {
+  private SteelRow(
+      CsvTable.Row row, List<Dispute> disputes, Optional<TemperatureRange> bladeTemper) {
     this.row = row;
     this.disputes = disputes;
+    this.bladeTemper = bladeTemper;
   }
 
-  static Steel read(CsvTable.Row row, List<Dispute> disputes) {
-    return new SteelRow(row, disputes).steel();
+  /**
+   * Of a line.
+   *
+   * @param bladeTemper range for blades, where that of the line is of springs
+   */
+  static Steel read(
+      CsvTable.Row row, List<Dispute> disputes, Optional<TemperatureRange> bladeTemper) {
+    return new SteelRow(row, disputes, bladeTemper).steel();
   }
 
   private Steel steel() {
@@ -115,8 +124,20 @@ final class SteelRow {
         row.number("anneal_rate_C_per_h"),
         range("harden"),
         leastSoakMinutes(),
-        words("quench"),
-        range("temper"));
+        words("quench").map(this::quench),
+        bladeTemper.or(() -> range("temper")),
+        bladeTemper.flatMap(b -> range("temper")));
+  }
+
+  private SheetQuench quench(String words) {
+    return SheetQuench.parse(words)
+        .orElseThrow(
+            () ->
+                new Fault(
+                    row.place("quench"),
+                    "'" + Fault.shown(words) + "' is no quench",
+                    "write such as oil, fast oil or water, oil below 8 mm; water from 8 mm, or does"
+                        + " not harden"));
   }
 
   /** Of a number or of a range such as {@code 10-30}. */

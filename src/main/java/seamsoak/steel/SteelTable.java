@@ -58,11 +58,17 @@ public final class SteelTable {
   private Map<String, Map<String, Provenance>> provenance;
 
   private SteelTable(
-      CsvTable table, Map<String, List<Dispute>> disputes, Supplier<CsvTable> standings) {
+      CsvTable table,
+      Map<String, List<Dispute>> disputes,
+      Map<String, TemperatureRange> bladeTempers,
+      Supplier<CsvTable> standings) {
     this.columns = Set.copyOf(table.columns());
     this.standings = standings;
     for (CsvTable.Row row : table.someRows()) {
-      Steel steel = SteelRow.read(row, disputes.getOrDefault(row.text("id"), List.of()));
+      String id = row.text("id");
+      Steel steel =
+          SteelRow.read(
+              row, disputes.getOrDefault(id, List.of()), Optional.ofNullable(bladeTempers.get(id)));
       steels.add(steel);
       rows.put(steel.id(), row);
       // Ids first: they are what a message suggests.
@@ -75,12 +81,15 @@ public final class SteelTable {
   }
 
   /**
-   * Reads {@code steels.csv} and {@code disputes.csv}, and {@code steels-standing.csv} once a
-   * standing is asked for.
+   * Reads {@code steels.csv}, {@code disputes.csv} and {@code blade-tempers.csv}, and {@code
+   * steels-standing.csv} once a standing is asked for.
    */
   public static SteelTable load(DataFolder data) {
     return new SteelTable(
-        data.csv("steels.csv"), DisputeTable.load(data), () -> data.csv("steels-standing.csv"));
+        data.csv("steels.csv"),
+        DisputeTable.load(data),
+        BladeTemperTable.load(data),
+        () -> data.csv("steels-standing.csv"));
   }
 
   /** All steels in the order of the table. */

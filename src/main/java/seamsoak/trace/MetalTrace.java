@@ -83,7 +83,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
     all.use(metals, h.window());
     hardness(metals);
     dissolved(metals);
-    all.use(metals, h.idealDiameter(), h.criterion(), h.depth());
+    all.use(metals, h.idealDiameter(), h.criterion(), h.depth(), h.quench());
   }
 
   /** What of their carbides is in solution at the hardening heat. */
@@ -92,6 +92,14 @@ record MetalTrace(Correlations k, TraceEntries all) {
     if (!some.isEmpty()) {
       all.use(some, k.hardening().vanadium());
     }
+  }
+
+  /** What a steel hardened by itself comes to in its bath. */
+  void alone(List<Material> metals) {
+    Hardening h = k.hardening();
+    hardness(metals);
+    all.use(metals, k.critical().ms(), h.retained(), h.normalized());
+    all.use(metals, h.idealDiameter(), h.criterion(), h.depth(), h.quench());
   }
 
   /** How hard martensite is. */

@@ -39,7 +39,7 @@ record PairTrace(Correlations k, TraceEntries all) {
     metals.dissolved(bulk);
     if (!dissolved.isEmpty()) {
       all.use(dissolved, m.martensiteGrowth(), k.critical().ms());
-      all.use(dissolved, k.hardening().idealDiameter(), k.hardening().criterion());
+      metals.alone(dissolved);
     }
     metals.hardness(dissolved);
   }

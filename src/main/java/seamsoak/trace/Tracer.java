@@ -67,6 +67,7 @@ public final class Tracer {
     metals(all).phaseLines(bulk);
     all.use(bulk, k.hardening().window());
     metals(all).dissolved(bulk);
+    report.blade().ifPresent(b -> metals(all).alone(dissolved));
     Stream.of(c.lower(), c.upper()).flatMap(List::stream).forEach(f -> all.use(bulk, f));
     Stream.of(c.martensiteStart(), c.bainiteStart())
         .flatMap(List::stream)

@@ -1,6 +1,7 @@
 package seamsoak.words;
 
 import seamsoak.schedule.Hardens;
+import seamsoak.schedule.ScheduleAdvice.InMedium;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
 
@@ -34,8 +35,13 @@ public final class BladeWords {
     return Amounts.format("martensite, %.0f %% austenite", metal.retainedPct().orElseThrow());
   }
 
-  /** Whether it hardens. */
-  public static String hardens(Hardens hardens) {
+  /** What a steel makes of a bath: its edge, its middle. */
+  public static String inMedium(InMedium m) {
+    return Amounts.format("%.0f, %s", m.edgeHrc(), hardens(m.middle()))
+        + (m.tooFast() ? "; may crack" : "");
+  }
+
+  private static String hardens(Hardens hardens) {
     return switch (hardens) {
       case NO -> "no";
       case PERHAPS -> "perhaps";

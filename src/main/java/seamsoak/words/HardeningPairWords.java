@@ -2,10 +2,8 @@ package seamsoak.words;
 
 import static seamsoak.words.Amounts.number;
 
-import java.util.Optional;
 import seamsoak.pairing.Finding;
 import seamsoak.pairing.Why;
-import seamsoak.property.hardening.Quenchant;
 import seamsoak.source.Standing;
 
 /** How two steels harden: critical temperatures, ranges, depth, quench. */
@@ -20,13 +18,29 @@ record HardeningPairWords(PairTerms t) {
   }
 
   String quench(Why.Quenches q) {
-    return "%s thick, %s %s and %s %s."
+    return "%s thick, %s is quenched in %s and %s in %s%s."
         .formatted(
             t.length(q.sectionMetres()),
             t.first(),
-            needs(q.first()),
+            in(q.first()),
             t.second(),
-            needs(q.second()));
+            in(q.second()),
+            q.first().bath().equals(q.second().bath()) && q.both().equals(q.first().bath())
+                ? ""
+                : "; both together in " + q.both().name());
+  }
+
+  private static String in(Why.In in) {
+    return "%s (severity %s%s)"
+        .formatted(
+            in.bath().name(),
+            number(in.bath().severity(), 2),
+            in.hardness().map(HardeningPairWords::hardness).orElse(""));
+  }
+
+  private static String hardness(Why.Hardness h) {
+    return "; as quenched %s HRC at a thin edge, %s in the middle"
+        .formatted(number(h.edgeHrc(), 0), number(h.coreHrc(), 0));
   }
 
   String lines(Finding f, String line, String otherLine) {
@@ -83,16 +97,10 @@ record HardeningPairWords(PairTerms t) {
     return (within ? "" : "more than ") + t.length(millimetres / 1e3);
   }
 
-  private static String needs(Optional<Quenchant> quenchant) {
-    return quenchant
-        .map(q -> "hardens in " + q.name() + " (severity " + number(q.severity(), 2) + ")")
-        .orElse("does not harden to the middle in any quench");
-  }
-
   String air(Finding f, Why.Air air) {
     boolean one = f.first() >= 1;
     return t.length(air.sectionMetres())
-        + " thick, a piece may harden in still air when its depth of hardening is "
+        + " thick, a piece may harden at least in part in still air when its depth of hardening is "
         + t.length(air.neededMetres())
         + t.told(
             f,
@@ -100,6 +108,6 @@ record HardeningPairWords(PairTerms t) {
             " or more; %s has %s of that and %s %s: %s.",
             one != f.second() >= 1
                 ? t.more(f) + " comes hard out of a normalizing heat, so anneal after it"
-                : one ? "both do" : "neither does");
+                : one ? "both may" : "neither does");
   }
 }

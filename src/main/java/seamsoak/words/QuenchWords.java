@@ -23,7 +23,7 @@ record QuenchWords(Amounts amounts, Harden task) {
       case SALT ->
           "; take it out as soon as it is even and let it cool in still air: only then does it"
               + " harden";
-      case PLATES -> ", closed on both faces, until a hand can bear it";
+      case PLATES -> ", closed on both flat faces, until a hand can bear it";
       default -> "";
     };
   }
@@ -76,16 +76,20 @@ record QuenchWords(Amounts amounts, Harden task) {
         + seconds(s.allowsSeconds())
         + " s: "
         + switch (s.middle()) {
-          case YES -> Amounts.format("hard throughout, about %.0f HRC", s.coreHrc());
+          case YES ->
+              Amounts.format(
+                  "hard throughout, about %.0f HRC at a thin edge and %.0f HRC in the middle",
+                  s.edgeHrc(), s.coreHrc());
           case PERHAPS ->
               Amounts.format(
-                  "nearly throughout, about %.0f HRC at the face and %.0f HRC in the middle; the edge,"
-                      + " being thinner, is harder. Try a test piece",
-                  s.faceHrc(), s.coreHrc());
+                  "a thin edge about %.0f HRC, the spine nearly throughout, %.0f HRC at its face and"
+                      + " %.0f HRC in its middle. Try a test piece",
+                  s.edgeHrc(), s.faceHrc(), s.coreHrc());
           case NO ->
               Amounts.format(
-                  "its middle will not harden, about %.0f HRC at the face and %.0f HRC in the middle",
-                  s.faceHrc(), s.coreHrc());
+                  "a thin edge about %.0f HRC, the spine only at its face, %.0f HRC, and %.0f HRC in"
+                      + " its middle",
+                  s.edgeHrc(), s.faceHrc(), s.coreHrc());
         };
   }
 

@@ -1,8 +1,10 @@
 package seamsoak.words;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import seamsoak.single.SteelReport;
 import seamsoak.unit.UnitSystem;
 
@@ -32,6 +34,37 @@ public record SteelWords(SteelReport steel, UnitSystem units) {
             .formatted(
                 Amounts.percent(steel.dissolvedCarbonPct()),
                 new Amounts(units).heat(steel.hardenC()));
+  }
+
+  /** What it is quenched in, and how hard it gets; blank where no sheet says and it stays soft. */
+  public String quench() {
+    return Stream.concat(
+            steel.sheetQuench().map(q -> "Quench by its sheets: " + q + ".").stream(),
+            steel.blade().map(this::blade).stream())
+        .collect(Collectors.joining(" "));
+  }
+
+  private String blade(SteelReport.Blade b) {
+    Amounts amounts = new Amounts(units);
+    return "A blade of "
+        + amounts.millimetres(b.thicknessMm())
+        + ", from "
+        + amounts.heat(steel.hardenC())
+        + " in "
+        + b.quenchantName()
+        + b.edgeHrc()
+            .map(
+                edge ->
+                    Amounts.format(
+                        ": %.0f HRC as quenched at a thin edge, %.0f in the middle; depth of"
+                            + " hardening %s.",
+                        edge, b.coreHrc().orElseThrow(), amounts.millimetres(b.idealDiameterMm())))
+            .orElse("; it has too much alloy for the formulas to tell how hard it gets.");
+  }
+
+  /** The name of a published range, as {@code sheetTemper} is one. */
+  public static String range(String name) {
+    return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
   }
 
   /** Why a temperature is not given, those of one reason together. */

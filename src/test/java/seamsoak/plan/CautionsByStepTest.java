@@ -91,7 +91,7 @@ class CautionsByStepTest {
   /** Hardened in water from an induction forge, outdoors. */
   private static final String WATER =
       """
-      { "stack": { "layers": 1, "steels": ["1084"], "thickness": "6 mm", "width": "30 mm",
+      { "stack": { "layers": 1, "steels": ["W1"], "thickness": "6 mm", "width": "30 mm",
           "length": "100 mm" },
         "steps": [ { "do": "grind", "depth": "0.2 mm" } ],
         "equipment": { "forge": "induction", "kiln": "none", "shop": "open" },

@@ -123,10 +123,10 @@ class ScheduleShopTest {
       assertTrue(media.get(i).takesSeconds() < media.get(i - 1).takesSeconds());
       assertTrue(media.get(i).differenceC() > media.get(i - 1).differenceC());
     }
-    ScheduleAdvice.Quenched steel = blade.steels().get(0);
     for (ScheduleAdvice.Medium m : media) {
-      boolean enough = m.takesSeconds() <= steel.longestSeconds();
-      assertEquals(enough, m.middles().get(0) == Hardens.YES, m + " against " + steel);
+      ScheduleAdvice.InMedium steel = m.steels().get(0);
+      boolean enough = m.takesSeconds() <= steel.allowsSeconds();
+      assertEquals(enough, steel.middle() == Hardens.YES, m.toString());
     }
   }
 

@@ -25,9 +25,17 @@ import seamsoak.property.PropertyReferences;
  */
 @Tag("slow")
 class PinnedCoefficientsTest {
-  /** Pinned by tests of their own: the band of Ae1, what stainless steel is, steps of depth. */
+  /**
+   * Pinned by tests of their own: the band of Ae1, what stainless steel is, steps of depth, what to
+   * quench in.
+   */
   private static final List<String> ELSEWHERE =
-      List.of("ae1-mean band", "brady-stainless", "hardening-depth through", "hardening-depth air");
+      List.of(
+          "ae1-mean band",
+          "brady-stainless",
+          "hardening-depth through",
+          "hardening-depth air",
+          "quench-rule");
 
   @TempDir Path folder;
 

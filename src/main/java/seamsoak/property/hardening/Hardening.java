@@ -15,7 +15,8 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param idealDiameter hardenability of an analysis
  * @param criterion what hardenability a section needs in a quench
  * @param depth hardness where the quench is nearly fast enough
- * @param quenchants what to quench in
+ * @param quenchants what there is to quench in
+ * @param quench which of them to take
  * @param parameter time and temperature of a temper in one number
  * @param tempering tempering tables
  * @param magnet where the magnet lets go
@@ -33,6 +34,7 @@ public record Hardening(
     GrossmannCriterion criterion,
     HardeningDepth depth,
     QuenchantTable quenchants,
+    QuenchRule quench,
     HollomonJaffe1945 parameter,
     TemperingTable tempering,
     MagnetRule magnet,
@@ -41,6 +43,8 @@ public record Hardening(
   public static Hardening load(DataFolder data, CoefficientTable table) {
     AstmA255Hardness martensite = new AstmA255Hardness(table.of("astm-a255-hardness"));
     AstmE140 conversion = new AstmE140(table.of("astm-e140"));
+    GrossmannCriterion criterion = new GrossmannCriterion(table.of("grossmann-criterion"));
+    HardeningDepth depth = new HardeningDepth(table.of("hardening-depth"));
     HollomonJaffe1945 parameter = new HollomonJaffe1945(table.of("hollomon-jaffe1945"));
     return new Hardening(
         martensite,
@@ -50,9 +54,10 @@ public record Hardening(
         new NormalizedHardness(table.of("normalized-hardness")),
         new Narita1975VanadiumCarbide(table.of("narita1975-vanadium-carbide")),
         new AstmA255(table.of("astm-a255")),
-        new GrossmannCriterion(table.of("grossmann-criterion")),
-        new HardeningDepth(table.of("hardening-depth")),
+        criterion,
+        depth,
         QuenchantTable.load(data),
+        new QuenchRule(table.of("quench-rule"), criterion, depth),
         parameter,
         TemperingTable.load(data, parameter),
         new MagnetRule(table.of("magnet")),

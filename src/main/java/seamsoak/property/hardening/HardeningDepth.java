@@ -63,7 +63,12 @@ public final class HardeningDepth extends PublishedFormula {
 
   /** Whether something of a section hardens in still air, from the margin at its middle. */
   public boolean mayHardenInAir(double margin) {
-    return margin >= k.get("air");
+    return margin >= leastMarginInAir();
+  }
+
+  /** Margin at the middle from which something of a section hardens in still air. */
+  public double leastMarginInAir() {
+    return k.get("air");
   }
 
   /** What the severity of a quenchant counts at the face. */
