@@ -43,7 +43,8 @@ public record Correlations(
 
   /**
    * The austenite of a steel after a long hold, with what is dissolved in it of its carbon and
-   * vanadium; the rest is carbide. Empty below A1, where there is none.
+   * vanadium; the rest is carbide, or where ferrite is left the carbon is all in the austenite.
+   * Empty below A1, where there is none.
    *
    * @param lines its phases
    * @param carbonPct it has by now, wt%
@@ -56,7 +57,11 @@ public record Correlations(
     Narita1975VanadiumCarbide.Dissolved d =
         hardening
             .vanadium()
-            .dissolved(lines.steel().percent(Element.V), carbonPct, most.getAsDouble(), celsius);
+            .dissolved(
+                lines.steel().percent(Element.V),
+                Math.max(carbonPct, lines.austeniteBesideFerritePct(celsius)),
+                most.getAsDouble(),
+                celsius);
     Composition carbon = lines.steel().with(Element.C, d.carbonPct());
     return Optional.of(
         carbon.percent(Element.V) > 0 ? carbon.with(Element.V, d.vanadiumPct()) : carbon);

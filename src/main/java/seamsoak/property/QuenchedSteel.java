@@ -10,6 +10,7 @@ import seamsoak.property.hardening.PartlyHard;
 import seamsoak.property.hardening.QuenchResult;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.property.hardening.TemperingCurve;
+import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -43,6 +44,7 @@ public final class QuenchedSteel {
 
   private final Correlations k;
   private final Composition austenite;
+  private final double ferriteShare;
   private final double idealDiameterMetres;
 
   /**
@@ -52,22 +54,33 @@ public final class QuenchedSteel {
    * @param grainNumber ASTM grain size number
    */
   public QuenchedSteel(Correlations k, Composition austenite, double grainNumber) {
+    this(k, austenite, grainNumber, 0);
+  }
+
+  private QuenchedSteel(
+      Correlations k, Composition austenite, double grainNumber, double ferriteShare) {
     this.k = k;
     this.austenite = austenite;
+    this.ferriteShare = ferriteShare;
     this.idealDiameterMetres =
         k.hardening().idealDiameter().idealDiameterMetres(austenite, grainNumber);
   }
 
   /**
    * Of a steel hardened from a heat, after a soak long enough for equilibrium: carbon and vanadium
-   * beyond what austenite holds there stay in carbide, below A1 all of them.
+   * beyond what austenite holds there stay in carbide, below A1 all of them; below Ac3 ferrite
+   * stays.
    */
   public static QuenchedSteel from(
       Correlations k, Composition steel, double hardenCelsius, double grainNumber) {
-    Composition austenite =
-        k.austenite(k.lines(steel), steel.carbon(), hardenCelsius)
-            .orElse(steel.with(Element.C, 0).with(Element.V, 0));
-    return new QuenchedSteel(k, austenite, grainNumber);
+    PhaseLines lines = k.lines(steel);
+    return k.austenite(lines, steel.carbon(), hardenCelsius)
+        .map(
+            a ->
+                new QuenchedSteel(
+                    k, a, grainNumber, lines.ferriteShare(steel.carbon(), hardenCelsius)))
+        .orElseGet(
+            () -> new QuenchedSteel(k, steel.with(Element.C, 0).with(Element.V, 0), grainNumber));
   }
 
   /** Whether the formulas, which are for low-alloy steels, reach an analysis. */
@@ -78,6 +91,11 @@ public final class QuenchedSteel {
   /** The austenite. */
   public Composition austenite() {
     return austenite;
+  }
+
+  /** Share of ferrite that the heat was too low for, 0 to 1. */
+  public double ferriteShare() {
+    return ferriteShare;
   }
 
   /** Ideal diameter, m. */
@@ -99,7 +117,11 @@ public final class QuenchedSteel {
 
   /** Hardness where all hardens, untempered, after cooling to a temperature. */
   public Estimate fullHrc(double coldestCelsius) {
-    return k.hardening().asQuenched().estimate(austenite.carbon(), retainedShare(coldestCelsius));
+    Hardening h = k.hardening();
+    return h.ferriteLeft()
+        .hrc(
+            h.asQuenched().estimate(austenite.carbon(), retainedShare(coldestCelsius)),
+            ferriteShare);
   }
 
   /** The longest from 800 to 500 C that still gives half martensite, s. */

@@ -28,6 +28,9 @@ record BladeConflicts(
   /** Nearer to what it could be than this no file can tell, HRC; judgement. */
   private static final double HRC_NEAR = 2;
 
+  /** Less ferrite than this no file finds; judgement. */
+  private static final double MUCH_FERRITE = 0.02;
+
   /** Tempered hardnesses further apart than this are worth a word, HRC; judgement. */
   private static final double HRC_APART = 4;
 
@@ -68,13 +71,32 @@ record BladeConflicts(
   }
 
   private List<Conflict> ofHeat() {
-    if (!heat.agrees()) {
-      return List.of(new Conflict.NoCommonHeat(heat.told(), heat.edge().id(), heat.celsius()));
+    List<Conflict> all = new ArrayList<>();
+    if (heat.agrees()) {
+      heat.windows().stream()
+          .filter(w -> w.sheet().filter(this::outside).isPresent())
+          .map(w -> new Conflict.HeatOutsideSheet(List.of(w.steel().id()), heat.celsius()))
+          .forEach(all::add);
+    } else {
+      all.add(new Conflict.NoCommonHeat(heat.told(), heat.edge().id(), heat.celsius()));
     }
-    return heat.windows().stream()
-        .filter(w -> w.sheet().filter(this::outside).isPresent())
-        .<Conflict>map(w -> new Conflict.HeatOutsideSheet(List.of(w.steel().id()), heat.celsius()))
-        .toList();
+    quench.steels().stream()
+        .filter(t -> t.austenite().ferriteShare() >= MUCH_FERRITE)
+        .map(this::ferriteLeft)
+        .forEach(all::add);
+    return all;
+  }
+
+  private Conflict ferriteLeft(QuenchChoice.Response t) {
+    return new Conflict.FerriteLeft(
+        List.of(t.steel().id()),
+        heat.celsius(),
+        100 * t.austenite().ferriteShare(),
+        t.steel().upperC(),
+        t.austenite().fullHrc(QuenchedSteel.ROOM_CELSIUS),
+        t.steel()
+            .quenched(t.steel().upperC(), SteelNow.FINEST)
+            .fullHrc(QuenchedSteel.ROOM_CELSIUS));
   }
 
   private boolean outside(TemperatureRange sheet) {

@@ -2,6 +2,7 @@ package seamsoak.schedule;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.source.Estimate;
 import seamsoak.steel.Dispute;
 import seamsoak.steel.HeatTreatment;
 import seamsoak.steel.TemperatureRange;
@@ -90,6 +91,23 @@ public sealed interface Conflict {
 
   /** A heat outside a published range, though the window that carbon asks for holds it. */
   record HeatOutsideSheet(List<String> steels, double celsius) implements Conflict {}
+
+  /**
+   * The heat leaves ferrite in a steel.
+   *
+   * @param ferritePct at least so much, which is what a long hold leaves
+   * @param ac3C above which it leaves none
+   * @param hrc hardness as quenched, with soft spots
+   * @param fullHrc what it would be from there
+   */
+  record FerriteLeft(
+      List<String> steels,
+      double celsius,
+      double ferritePct,
+      double ac3C,
+      Estimate hrc,
+      Estimate fullHrc)
+      implements Conflict {}
 
   /**
    * A steel stays soft.

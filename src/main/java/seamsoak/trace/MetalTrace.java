@@ -113,7 +113,14 @@ record MetalTrace(Correlations k, TraceEntries all) {
     Hardening h = k.hardening();
     all.use(metals, k.critical().ms());
     hardening(metals);
-    all.use(metals, h.retained(), h.normalized(), h.parameter(), h.magnet(), h.pearlite());
+    all.use(
+        metals,
+        h.ferriteLeft(),
+        h.retained(),
+        h.normalized(),
+        h.parameter(),
+        h.magnet(),
+        h.pearlite());
     all.use(List.of(), heats, k.sections().furnace());
     for (String key : List.of("tempering-tables", "tempering-mean")) {
       all.limit(key, "hardness after tempers", key, Standing.PARTLY);

@@ -23,6 +23,7 @@ public record ConflictWords(UnitSystem units) {
           .of(Conflict.TooNarrow.class, ConflictWords::of)
           .of(Conflict.NoCommonHeat.class, ConflictWords::of)
           .of(Conflict.HeatOutsideSheet.class, ConflictWords::of)
+          .of(Conflict.FerriteLeft.class, ConflictWords::of)
           .of(Conflict.SoftLayer.class, ConflictWords::of)
           .of(Conflict.NoBathWillDo.class, ConflictWords::of)
           .of(Conflict.FlatForPlates.class, ConflictWords::of)
@@ -203,6 +204,23 @@ public record ConflictWords(UnitSystem units) {
         "hardening heat",
         amounts().heat(c.celsius()) + " lies outside the published range of " + c.steel(),
         "its carbon has moved since, and with it the heat it needs; try a test piece");
+  }
+
+  private Sentences of(Conflict.FerriteLeft c) {
+    return new Sentences(
+        "ferrite left",
+        Amounts.format(
+            "%s leaves at least %.0f %% ferrite in %s, which is all austenite only from about %s:"
+                + " expect %.0f to %.0f HRC with soft spots, not %.0f",
+            amounts().heat(c.celsius()),
+            c.ferritePct(),
+            c.steel(),
+            amounts().heat(c.ac3C()),
+            c.hrc().low(),
+            c.hrc().high(),
+            c.fullHrc().value()),
+        "keep it away from the edge, or harden hotter where the other steels allow it; a hold of ten"
+            + " minutes and more brings it down to that share, not below");
   }
 
   private Sentences of(Conflict.SoftLayer c) {

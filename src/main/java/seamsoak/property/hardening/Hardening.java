@@ -9,6 +9,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param martensite hardness of martensite, and of half martensite
  * @param conversion Rockwell C against Vickers
  * @param asQuenched hardness as quenched, with retained austenite
+ * @param ferriteLeft hardness where the heat was too low for all austenite
  * @param retained austenite that a quench leaves
  * @param normalized hardness of what did not harden
  * @param vanadium what vanadium carbide leaves in solution
@@ -27,6 +28,7 @@ public record Hardening(
     AstmA255Hardness martensite,
     AstmE140 conversion,
     AsQuenchedHardness asQuenched,
+    FerriteLeft ferriteLeft,
     VanBohemen2012Retained retained,
     NormalizedHardness normalized,
     Narita1975VanadiumCarbide vanadium,
@@ -50,6 +52,7 @@ public record Hardening(
         martensite,
         conversion,
         new AsQuenchedHardness(table.of("as-quenched-hardness"), martensite, conversion),
+        new FerriteLeft(table.of("ferrite-left"), conversion),
         new VanBohemen2012Retained(table.of("van-bohemen2012-rate")),
         new NormalizedHardness(table.of("normalized-hardness")),
         new Narita1975VanadiumCarbide(table.of("narita1975-vanadium-carbide")),

@@ -142,6 +142,15 @@ public final class PhaseLines {
     return Math.max(crossingPct, lines.accmCarbonPct(celsius, accmShift, accmShiftPerCarbon));
   }
 
+  /** Share of ferrite that a long hold leaves with that much carbon, 0 to 1; all of it below A1. */
+  public double ferriteShare(double carbonPct, double celsius) {
+    if (alwaysAustenite) {
+      return 0;
+    }
+    double beside = austeniteBesideFerritePct(celsius);
+    return celsius < a1Celsius ? 1 : beside > 0 ? Math.max(0, (beside - carbonPct) / beside) : 0;
+  }
+
   private double a3Celsius(double carbonPct) {
     return lines.a3Celsius(carbonPct) + a3Shift;
   }

@@ -53,6 +53,13 @@ public final class HardeningReferences {
     all.put("as-quenched-enough", in -> h.asQuenched().enoughHrc(in.get("C")));
     all.put("as-quenched-hardens", in -> h.asQuenched().hardens(in.get("C")) ? 1 : 0);
     all.put("as-quenched-mixed", in -> h.asQuenched().hrc(in.get("C"), in.get("retained")));
+    all.put(
+        "ferrite-left",
+        in -> {
+          double hrc = in.get("HRC");
+          Estimate without = new Estimate(hrc, hrc - 2, hrc + 2, "judgement", List.of());
+          return h.ferriteLeft().hrc(without, in.get("share")).value();
+        });
     all.put("as-quenched-band", in -> h.asQuenched().estimate(in.get("C"), 0).high());
     all.put(
         "as-quenched-hardness",
