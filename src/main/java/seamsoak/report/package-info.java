@@ -4,7 +4,8 @@
  *
  * <p>It may use everything from {@code unit} to {@code chart}; it alone sees the template library.
  * An {@link seamsoak.plan.Advice} goes in, and nothing is computed on the way out: a number that is
- * missing here is missing there. It prints nothing; it hands back text.
+ * missing here is missing there. It prints nothing; it hands back text. Its own are tables with
+ * their heads and captions, and the order of chapters; sentences come from {@code words}.
  *
  * <p>Read {@link BilletChapters} first: what is said of a billet, a {@link Chapter} for each
  * subject. {@link BilletAnswer} puts them together for a terminal, where {@link Page} sets them as
