@@ -42,7 +42,8 @@ public record Child(Process process, Path out, Path err) {
       Path in, List<String> settings, String main, List<String> args) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xmx256m"));
+    command.addAll(
+        List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xmx256m"));
     command.addAll(settings);
     command.addAll(List.of("-cp", classPath(), main));
     command.addAll(args);
