@@ -95,7 +95,7 @@ record BladeConflicts(
         t.steel().upperC(),
         t.austenite().fullHrc(QuenchedSteel.ROOM_CELSIUS),
         t.steel()
-            .quenched(t.steel().upperC(), SteelNow.FINEST)
+            .quenched(t.steel().upperC(), QuenchedSteel.FINEST_GRAIN)
             .fullHrc(QuenchedSteel.ROOM_CELSIUS));
   }
 
