@@ -24,11 +24,16 @@ public final class TextFile {
 
   /** The content of a file of at most 1 MB. */
   static byte[] bytes(String file, Path path) {
+    return bytes(file, path, MOST_BYTES);
+  }
+
+  /** The content of a file of at most so many bytes. */
+  static byte[] bytes(String file, Path path, int most) {
     if (Files.isDirectory(path)) {
       throw new Fault(Place.of(file), "it is a folder", "give the file itself");
     }
     try (InputStream in = Files.newInputStream(path)) {
-      return bytes(file, in);
+      return bytes(file, in, most);
     } catch (NoSuchFileException e) {
       throw new Fault(Place.of(file), "there is no such file", "check its name and folder");
     } catch (AccessDeniedException e) {
@@ -39,12 +44,19 @@ public final class TextFile {
     }
   }
 
-  /** Reads no more than the limit, however much there is. */
   static byte[] bytes(String file, InputStream in) throws IOException {
-    byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-    if (bytes.length > MOST_BYTES) {
+    return bytes(file, in, MOST_BYTES);
+  }
+
+  /** Reads no more than the limit, however much there is. */
+  private static byte[] bytes(String file, InputStream in, int most) throws IOException {
+    byte[] bytes = in.readNBytes(most + 1);
+    if (bytes.length > most) {
       throw new Fault(
-          Place.of(file), "it is larger than 1 MB", "a file for this program is a few kB of text");
+          Place.of(file),
+          "it is larger than " + most / MOST_BYTES + " MB",
+          "a file for this program is "
+              + (most == MOST_BYTES ? "a few kB of text" : "the log of one heat"));
     }
     return bytes;
   }

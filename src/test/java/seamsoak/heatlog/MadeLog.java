@@ -13,7 +13,7 @@ import java.util.Set;
  * @param answers what who made the heat would answer to any option
  */
 record MadeLog(
-    String name, byte[] bytes, Course course, Set<String> asks, Map<String, String> answers) {
+    String name, byte[] bytes, TrueHeat course, Set<String> asks, Map<String, String> answers) {
   @Override
   public String toString() {
     return name;

@@ -35,7 +35,7 @@ final class MadeLogs {
 
   /** The ways to tell the time. */
   private static List<MadeLog> clocks() {
-    Course forge = Course.FORGE;
+    TrueHeat forge = TrueHeat.FORGE;
     return List.of(
         read(
             "ISO date and time, commas",
@@ -116,24 +116,24 @@ final class MadeLogs {
                                 (i + 1) + "," + clock("dd.MM.yyyy,HH:mm:ss", i * 10) + "," + t)))),
         read(
             "seconds since the start",
-            Course.SHORT,
-            utf8("Elapsed [s],Kiln [°C]\n" + rows(Course.SHORT, 2, (i, t) -> i * 2 + ".0," + t))),
+            TrueHeat.SHORT,
+            utf8("Elapsed [s],Kiln [°C]\n" + rows(TrueHeat.SHORT, 2, (i, t) -> i * 2 + ".0," + t))),
         read(
             "hours since the start",
-            Course.KILN,
+            TrueHeat.KILN,
             utf8(
                 "Time (h)\tTemp (°C)\n"
                     + rows(
-                        Course.KILN,
+                        TrueHeat.KILN,
                         60,
                         (i, t) -> String.format(Locale.ROOT, "%.4f\t%s", i / 60.0, t)))),
         read(
             "elapsed as hours, minutes and seconds",
-            Course.KILN,
+            TrueHeat.KILN,
             utf8(
                 "Elapsed,Celsius\n"
                     + rows(
-                        Course.KILN,
+                        TrueHeat.KILN,
                         30,
                         (i, t) ->
                             String.format(
@@ -174,7 +174,7 @@ final class MadeLogs {
 
   /** Delimiters, decimal marks, encodings, heads. */
   private static List<MadeLog> shapes() {
-    Course forge = Course.FORGE;
+    TrueHeat forge = TrueHeat.FORGE;
     IntFunction<String> day = s -> clock("dd.MM.yyyy;HH:mm:ss", s);
     return List.of(
         read(
@@ -275,8 +275,8 @@ final class MadeLogs {
 
   /** More than one channel. */
   private static List<MadeLog> channels() {
-    Course forge = Course.FORGE;
-    Course kiln = Course.KILN;
+    TrueHeat forge = TrueHeat.FORGE;
+    TrueHeat kiln = TrueHeat.KILN;
     return List.of(
         read(
             "set point, power and humidity beside the reading",
@@ -350,7 +350,7 @@ final class MadeLogs {
 
   /** What goes wrong while a log is written. */
   private static List<MadeLog> faults() {
-    Course forge = Course.FORGE;
+    TrueHeat forge = TrueHeat.FORGE;
     return List.of(
         read(
             "seven minutes missing within the hold",
@@ -428,8 +428,8 @@ final class MadeLogs {
 
   /** What no reader can know. */
   private static List<MadeLog> questions() {
-    Course forge = Course.FORGE;
-    Course kiln = Course.KILN;
+    TrueHeat forge = TrueHeat.FORGE;
+    TrueHeat kiln = TrueHeat.KILN;
     return List.of(
         asked(
             "no unit of temperature",
@@ -453,11 +453,11 @@ final class MadeLogs {
             "clock of two parts that may be minutes and seconds",
             Set.of("time-unit"),
             Map.of("time-unit", "min"),
-            Course.SHORT,
+            TrueHeat.SHORT,
             utf8(
                 "Elapsed,Temp (°C)\n"
                     + rows(
-                        Course.SHORT,
+                        TrueHeat.SHORT,
                         5,
                         (i, t) ->
                             String.format(Locale.ROOT, "%02d:%02d,%s", i / 12, i % 12 * 5, t)))),
@@ -480,11 +480,11 @@ final class MadeLogs {
     String of(int number, String celsius);
   }
 
-  private static String rows(Course course, int seconds, Row row) {
+  private static String rows(TrueHeat course, int seconds, Row row) {
     return rows(course, seconds, 1, row);
   }
 
-  private static String rows(Course course, int seconds, int decimals, Row row) {
+  private static String rows(TrueHeat course, int seconds, int decimals, Row row) {
     SplittableRandom noise = new SplittableRandom(17);
     StringBuilder all = new StringBuilder();
     for (int i = 0; i * seconds <= course.minutes() * 60; i++) {
@@ -531,12 +531,12 @@ final class MadeLogs {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
-  private static MadeLog read(String name, Course course, byte[] bytes) {
+  private static MadeLog read(String name, TrueHeat course, byte[] bytes) {
     return new MadeLog(name, bytes, course, Set.of(), Map.of());
   }
 
   private static MadeLog asked(
-      String name, Set<String> asks, Map<String, String> answers, Course course, byte[] bytes) {
+      String name, Set<String> asks, Map<String, String> answers, TrueHeat course, byte[] bytes) {
     return new MadeLog(name, bytes, course, asks, answers);
   }
 }

@@ -8,11 +8,11 @@ import java.util.function.DoubleUnaryOperator;
  * @param minutes how long it lasts
  * @param celsius temperature at a minute from the start
  */
-record Course(double minutes, DoubleUnaryOperator celsius) {
+record TrueHeat(double minutes, DoubleUnaryOperator celsius) {
 
   /** A cold bar put into a hot forge, held at 1121 C with the burner's ripple, cooled in air. */
-  static final Course FORGE =
-      new Course(
+  static final TrueHeat FORGE =
+      new TrueHeat(
           60,
           m -> {
             double in = 1121 - (1121 - 25) * Math.exp(-Math.max(0, m - 1) / 3);
@@ -21,8 +21,8 @@ record Course(double minutes, DoubleUnaryOperator celsius) {
           });
 
   /** A kiln's day: two ramps, two holds, and the night to cool. */
-  static final Course KILN =
-      new Course(
+  static final TrueHeat KILN =
+      new TrueHeat(
           480,
           m ->
               m < 169
@@ -34,8 +34,8 @@ record Course(double minutes, DoubleUnaryOperator celsius) {
                           : m < 307 ? 1062 : 40 + (1062 - 40) * Math.exp(-(m - 307) / 90));
 
   /** A warm bar back into the fire for a quarter of an hour, and out onto the anvil. */
-  static final Course SHORT =
-      new Course(
+  static final TrueHeat SHORT =
+      new TrueHeat(
           16,
           m ->
               m < 0.5
@@ -49,8 +49,8 @@ record Course(double minutes, DoubleUnaryOperator celsius) {
   }
 
   /** What a second thermocouple away from the work reads. */
-  Course elsewhere(double share, double celsius) {
-    return new Course(minutes, m -> celsius + share * celsius(m));
+  TrueHeat elsewhere(double share, double celsius) {
+    return new TrueHeat(minutes, m -> celsius + share * celsius(m));
   }
 
   /**
