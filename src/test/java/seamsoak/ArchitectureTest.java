@@ -40,6 +40,7 @@ class ArchitectureTest {
           "safety",
           "pairing",
           "single",
+          "heatlog",
           "soak",
           "schedule",
           "plan",

@@ -98,6 +98,31 @@ public record HeatCurve(List<Segment> segments) {
     return new HeatCurve(all);
   }
 
+  /**
+   * Both ends of each segment, one after the other.
+   *
+   * @param seconds from the start
+   * @param kelvin as many
+   */
+  public record Corners(double[] seconds, double[] kelvin) {}
+
+  /** Both ends of each segment, one after the other. */
+  public Corners corners() {
+    int n = segments.size();
+    double[] seconds = new double[2 * n];
+    double[] kelvin = new double[2 * n];
+    double t = 0;
+    for (int i = 0; i < n; i++) {
+      Segment s = segments.get(i);
+      seconds[2 * i] = t;
+      kelvin[2 * i] = s.fromKelvin();
+      t += s.seconds();
+      seconds[2 * i + 1] = t;
+      kelvin[2 * i + 1] = s.toKelvin();
+    }
+    return new Corners(seconds, kelvin);
+  }
+
   /** The whole time, seconds. */
   public double seconds() {
     double sum = 0;

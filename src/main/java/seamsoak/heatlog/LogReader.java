@@ -23,9 +23,6 @@ public final class LogReader {
 
   private static final double COLDEST_SHOP_KELVIN = 250;
 
-  /** What a thermocouple of type S reads at most, C; nothing a log holds is hotter. */
-  private static final double NO_FIRE_CELSIUS = 1768;
-
   /** A number below that can be meant in thousands. */
   private static final double THOUSANDS = 3;
 
@@ -65,8 +62,7 @@ public final class LogReader {
     Column read = column.orElseThrow();
     Gathering.Kept kept =
         Gathering.of(layout, time.source().orElseThrow(), read.index(), mark.orElseThrow());
-    Readings readings =
-        Readings.of(TimeAxis.of(text.file(), kept), scale.orElseThrow(), NO_FIRE_CELSIUS);
+    Readings readings = Readings.of(TimeAxis.of(text.file(), kept), scale.orElseThrow());
     if (readings.seconds().length < 2) {
       throw new Fault(
           Place.of(text.file()),

@@ -130,7 +130,7 @@ final class NumberText {
       if (c >= '0' && c <= '9') {
         last = at + 1;
       } else if ((c == 'e' || c == 'E') && last > 0 && exponentFollows(cell, at + 1)) {
-        at++;
+        at += Character.isDigit(cell.charAt(at + 1)) ? 0 : 1;
       } else if (".,'\u2019\u00A0\u202F".indexOf(c) < 0) {
         break;
       }

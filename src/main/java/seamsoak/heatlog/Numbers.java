@@ -18,6 +18,10 @@ final class Numbers {
     return size;
   }
 
+  double last() {
+    return values[size - 1];
+  }
+
   double[] array() {
     return Arrays.copyOf(values, size);
   }

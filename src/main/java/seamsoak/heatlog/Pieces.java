@@ -3,11 +3,15 @@ package seamsoak.heatlog;
 import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.Deque;
+import seamsoak.numeric.Tridiagonal;
 
 /**
- * A curve told by few points: straight from each to the next, and nowhere further from what was
- * read than asked for (Douglas and Peucker, Cartographica 10 (1973) 112-122, with the distance
- * taken along the temperature). The ends of gaps stay.
+ * A curve told by few points, straight from each to the next. Where the points lie in time is
+ * chosen so that no reading is further from a line between readings than asked for (Douglas and
+ * Peucker, Cartographica 10 (1973) 112-122, from memory, with the distance taken along the
+ * temperature). How high they lie is then fitted, by least squares over time, so that the curve has
+ * the mean of what was read: lines between readings lie below every bend. Its ends, and those of
+ * gaps, are readings.
  */
 final class Pieces {
   private Pieces() {}
@@ -38,6 +42,58 @@ final class Pieces {
       }
     }
     return kept;
+  }
+
+  /** The temperatures of the points kept, in their order. */
+  static double[] fitted(Readings readings, BitSet kept) {
+    int[] at = kept.stream().toArray();
+    double[] fitted = new double[at.length];
+    int from = 0;
+    for (int k = 1; k <= at.length; k++) {
+      if (k == at.length || readings.isGap(at[k - 1] + 1)) {
+        fit(readings, at, from, k, fitted);
+        from = k;
+      }
+    }
+    return fitted;
+  }
+
+  /** Points from one to another, exclusive, between two gaps. */
+  private static void fit(Readings readings, int[] at, int from, int end, double[] fitted) {
+    int points = end - from;
+    if (points == 1) {
+      fitted[from] = readings.celsius()[at[from]];
+      return;
+    }
+    double[] t = readings.seconds();
+    double[] c = readings.celsius();
+    double[] right = new double[points];
+    for (int k = 0; k < points - 1; k++) {
+      double start = t[at[from + k]];
+      double span = t[at[from + k + 1]] - start;
+      for (int i = at[from + k]; i < at[from + k + 1]; i++) {
+        double step = t[i + 1] - t[i];
+        double a = (t[i] - start) / span;
+        double b = (t[i + 1] - start) / span;
+        double all = step * (c[i] + c[i + 1]) / 2;
+        double later = step * (2 * a * c[i] + a * c[i + 1] + b * c[i] + 2 * b * c[i + 1]) / 6;
+        right[k] += all - later;
+        right[k + 1] += later;
+      }
+    }
+    Tridiagonal system = new Tridiagonal(points);
+    system.row(0, 0, 1, 0, c[at[from]]);
+    for (int k = 1; k < points - 1; k++) {
+      double before = t[at[from + k]] - t[at[from + k - 1]];
+      double after = t[at[from + k + 1]] - t[at[from + k]];
+      system.row(k, before / 6, (before + after) / 3, after / 6, right[k]);
+    }
+    system.row(points - 1, 0, 1, 0, c[at[end - 1]]);
+    double next = 0;
+    for (int k = points - 1; k >= 0; k--) {
+      next = system.back(k, next);
+      fitted[from + k] = next;
+    }
   }
 
   /** 0 where all are near enough to the straight line. */

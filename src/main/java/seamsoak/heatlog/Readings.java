@@ -3,7 +3,9 @@ package seamsoak.heatlog;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * What a thermocouple read, and what of it was left out.
@@ -22,6 +24,8 @@ public record Readings(
     double lastSeconds) {
   /** Between readings that far apart nobody knows what happened. */
   public static final double GAP_SECONDS = 60;
+
+  private static final double AT_THE_END_KELVIN = 0.5;
 
   /** A logger that always writes more rarely has no gaps for that alone. */
   private static final double USUAL_STEPS = 2.5;
@@ -43,19 +47,8 @@ public record Readings(
    */
   public record LeftOut(double seconds, double celsius, Why why) {}
 
-  /** A stretch without readings. */
-  public record Gap(double fromSeconds, double toSeconds, double fromCelsius, double toCelsius) {
-    public double cooler() {
-      return Math.min(fromCelsius, toCelsius);
-    }
-
-    public double hotter() {
-      return Math.max(fromCelsius, toCelsius);
-    }
-  }
-
   /** All that was read, with what is no reading left out. */
-  static Readings of(TimeAxis axis, Scale scale, double hottestCelsius) {
+  static Readings of(TimeAxis axis, Scale scale) {
     double[] celsius = Arrays.stream(axis.readings()).map(scale::celsius).toArray();
     List<LeftOut> out = new ArrayList<>();
     double[] steps = new double[celsius.length - 1];
@@ -72,8 +65,12 @@ public record Readings(
             axis.seconds()[celsius.length - 1]);
     Readings closed = all.without(i -> Double.isNaN(celsius[i]), Why.OPEN);
     boolean[] spikes = Spikes.in(closed.celsius);
-    Readings calm = closed.without(i -> spikes[i], Why.SPIKE);
-    return calm.without(i -> calm.celsius[i] > hottestCelsius, Why.BEYOND_RANGE);
+    return closed.without(i -> spikes[i], Why.SPIKE);
+  }
+
+  /** Those below the end of a couple's range, where many loggers stay while it is open. */
+  Readings below(double endCelsius) {
+    return without(i -> celsius[i] > endCelsius - AT_THE_END_KELVIN, Why.BEYOND_RANGE);
   }
 
   private Readings without(IntPredicate leftOut, Why why) {
@@ -125,15 +122,12 @@ public record Readings(
     return apart > Math.max(GAP_SECONDS, USUAL_STEPS * usualSeconds);
   }
 
-  /** The stretches without readings. */
-  public List<Gap> gaps() {
-    List<Gap> gaps = new ArrayList<>();
-    for (int i = 1; i < seconds.length; i++) {
-      if (isGap(i)) {
-        gaps.add(new Gap(seconds[i - 1], seconds[i], celsius[i - 1], celsius[i]));
-      }
-    }
-    return gaps;
+  /** The first reading above a temperature after which the next, soon, is so much lower. */
+  OptionalInt fall(double kelvin, double fromCelsius) {
+    return IntStream.range(0, seconds.length - 1)
+        .filter(i -> celsius[i] > fromCelsius && celsius[i] - celsius[i + 1] > kelvin)
+        .filter(i -> seconds[i + 1] - seconds[i] < GAP_SECONDS)
+        .findFirst();
   }
 
   /** How many readings were left out for a reason. */

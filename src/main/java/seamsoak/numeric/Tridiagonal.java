@@ -22,7 +22,7 @@ public final class Tridiagonal {
    * Takes row i of {@code below x[i-1] + diagonal x[i] + above x[i+1] = right}, rows in order from
    * 0; what lies outside the matrix is left out.
    */
-  void row(int i, double below, double diagonal, double above, double right) {
+  public void row(int i, double below, double diagonal, double above, double right) {
     double pivot = i == 0 ? 1 / diagonal : 1 / (diagonal - below * upper[i - 1]);
     lower[i] = below;
     inverse[i] = pivot;
@@ -36,7 +36,7 @@ public final class Tridiagonal {
   }
 
   /** Solution i, last row first, from the one after it. */
-  double back(int i, double next) {
+  public double back(int i, double next) {
     return x[i] - upper[i] * next;
   }
 }

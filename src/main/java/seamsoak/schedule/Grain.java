@@ -42,23 +42,15 @@ final class Grain {
       return beforeMetres;
     }
     boolean passes = curve.segments().get(0).fromKelvin() < changesKelvin;
-    int n = curve.segments().size();
-    double[] seconds = new double[2 * n];
-    double[] kelvin = new double[2 * n];
-    double t = 0;
-    for (int i = 0; i < n; i++) {
-      HeatCurve.Segment s = curve.segments().get(i);
-      seconds[2 * i] = t;
-      kelvin[2 * i] = s.fromKelvin();
-      t += s.seconds();
-      seconds[2 * i + 1] = t;
-      kelvin[2 * i + 1] = s.toKelvin();
-    }
+    HeatCurve.Corners corners = curve.corners();
     return shop.correlations()
         .forging()
         .grainGrowth()
         .metresAfter(
-            body, passes ? Margins.NEW_SHARE * beforeMetres : beforeMetres, seconds, kelvin);
+            body,
+            passes ? Margins.NEW_SHARE * beforeMetres : beforeMetres,
+            corners.seconds(),
+            corners.kelvin());
   }
 
   /** Grain number after a curve, whatever the grains were before. */

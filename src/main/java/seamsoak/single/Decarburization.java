@@ -16,11 +16,11 @@ import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;
 
 /**
- * What one heat does to the face of a thick piece, held at one temperature from the start.
+ * What one heat does to the face of a thick piece.
  *
  * @param steel its name
- * @param temperatureC of the hold
- * @param minutes of the hold
+ * @param temperatureC of the hold; the highest of a curve
+ * @param minutes of the hold or the curve
  * @param edge open or covered
  * @param startCarbonPct before
  * @param metalLossMm metal that scale takes
@@ -64,15 +64,21 @@ public record Decarburization(
     return Math.max(LEAST_METRES, DEEP * Math.sqrt(d * seconds));
   }
 
-  /** Computes it. */
+  /** Of a piece held at one temperature from the start. */
   public static Decarburization of(
       Shop shop, Steel steel, double kelvin, double seconds, Exposure exposure) {
+    return of(shop, steel, HeatCurve.hold(kelvin, seconds), exposure);
+  }
+
+  /** Of a piece whose face goes along a curve. */
+  public static Decarburization of(Shop shop, Steel steel, HeatCurve face, Exposure exposure) {
+    double kelvin = face.peakKelvin();
+    double seconds = face.seconds();
     Metal metal = shop.metal(steel);
     double scale = Math.sqrt(2 * 1e-10 * seconds);
     double thick = depthMetres(metal, kelvin, seconds) + scale;
     Strip start = Strip.of(metal, thick, new Grid(FINEST, GROWTH, false));
-    StripSolver.Advanced end =
-        shop.solver().advance(start, HeatCurve.hold(kelvin, seconds), shop.edge(exposure));
+    StripSolver.Advanced end = shop.solver().advance(start, face, shop.edge(exposure));
     Strip after = end.strip();
     List<Point> profile = new ArrayList<>();
     double x = 0;
