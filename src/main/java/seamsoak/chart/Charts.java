@@ -79,6 +79,9 @@ public final class Charts {
     if (figure instanceof FadingFigure fading) {
       return new FadingDrawing(fading);
     }
+    if (figure instanceof LogFigure log) {
+      return new LogDrawing(log);
+    }
     if (figure instanceof SectionFigure section) {
       return new SectionDrawing(section);
     }

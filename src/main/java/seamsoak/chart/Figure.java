@@ -4,7 +4,13 @@ import java.util.regex.Pattern;
 
 /** One chart's whole input. A figure holds numbers and words; it is drawn by {@link Charts}. */
 public sealed interface Figure
-    permits FadingFigure, MatrixFigure, ScheduleFigure, SeamFigure, SectionFigure, SoakFigure {
+    permits FadingFigure,
+        LogFigure,
+        MatrixFigure,
+        ScheduleFigure,
+        SeamFigure,
+        SectionFigure,
+        SoakFigure {
   /** Starts every id in the SVG, so that several charts can stand in one page. */
   String id();
 

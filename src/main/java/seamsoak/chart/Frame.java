@@ -85,6 +85,20 @@ final class Frame {
     return area.getMaxX() + (up.own().isVisible() ? 48 : 3);
   }
 
+  /** Ends of what is shown from bottom to top. */
+  double lowest() {
+    return up.own().getLowerBound();
+  }
+
+  double highest() {
+    return up.own().getUpperBound();
+  }
+
+  /** Of the numbers at the left. */
+  String unit() {
+    return up.firstName();
+  }
+
   /** A curve, marked at each point if the style has a mark; returns where it runs on the page. */
   List<Point2D> curve(List<Point2D> points, Ink.Style style) {
     return curve(points, style, i -> true);

@@ -103,6 +103,7 @@ public final class Commands {
     all.put("schedule", ScheduleCommand::new);
     all.put("migrate", MigrateCommand::new);
     all.put("decarb", DecarbCommand::new);
+    all.put("heat", HeatCommand::new);
     all.put("pair", PairCommand::new);
     all.put("pairs", PairsCommand::new);
     all.put("steels", SteelsCommand::new);

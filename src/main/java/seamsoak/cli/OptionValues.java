@@ -16,6 +16,10 @@ import picocli.CommandLine.TypeConversionException;
 import seamsoak.billet.Exposure;
 import seamsoak.data.Fault;
 import seamsoak.data.Nearest;
+import seamsoak.heatlog.DecimalMark;
+import seamsoak.heatlog.Scale;
+import seamsoak.heatlog.TimeUnit;
+import seamsoak.heatlog.Tip;
 import seamsoak.unit.Length;
 import seamsoak.unit.Refused;
 import seamsoak.unit.Temperature;
@@ -49,6 +53,11 @@ final class OptionValues {
         .registerConverter(Share.class, OptionValues::share)
         .registerConverter(Path.class, OptionValues::name)
         .registerConverter(Exposure.class, OptionValues::edge)
+        .registerConverter(Scale.class, OptionValues::scale)
+        .registerConverter(TimeUnit.class, OptionValues::timeUnit)
+        .registerConverter(
+            DecimalMark.class, text -> choice(text, Arrays.asList(DecimalMark.values())))
+        .registerConverter(Tip.class, text -> choice(text, Arrays.asList(Tip.values())))
         .registerConverter(
             UnitSystem.class, text -> choice(text, Arrays.asList(UnitSystem.values())))
         .registerConverter(int.class, OptionValues::samples);
@@ -162,6 +171,25 @@ final class OptionValues {
     }
     throw refuse(
         text, "is neither 0 nor a whole number from " + FEWEST_SAMPLES + " to " + MOST_SAMPLES);
+  }
+
+  private static Scale scale(String text) {
+    return switch (text.strip().toLowerCase(Locale.ROOT).replaceFirst("^(°|deg\\s*)", "")) {
+      case "c", "celsius" -> Scale.CELSIUS;
+      case "f", "fahrenheit" -> Scale.FAHRENHEIT;
+      case "k", "kelvin" -> Scale.KELVIN;
+      default -> throw refuse(text, "is none of C, F, K");
+    };
+  }
+
+  private static TimeUnit timeUnit(String text) {
+    return switch (text.strip().toLowerCase(Locale.ROOT)) {
+      case "ms" -> TimeUnit.MILLISECONDS;
+      case "s", "sec", "seconds" -> TimeUnit.SECONDS;
+      case "min", "minutes" -> TimeUnit.MINUTES;
+      case "h", "hours" -> TimeUnit.HOURS;
+      default -> throw refuse(text, "is none of s, min, h, ms");
+    };
   }
 
   private static TypeConversionException refuse(String text, String why) {

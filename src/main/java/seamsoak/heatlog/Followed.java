@@ -72,13 +72,11 @@ public record Followed(HeatCurve core, HeatCurve face) {
     return new HeatCurve(hot);
   }
 
-  /** The highest temperature that a curve was above for so long altogether, K; 0 if it is short. */
-  static double heldKelvin(HeatCurve curve, double seconds) {
+  /** The highest temperature that a curve was above for so long, or half of a shorter one, K. */
+  static double heldKelvin(HeatCurve curve, double atMostSeconds) {
+    double seconds = Math.min(atMostSeconds, curve.seconds() / 2);
     double low = 0;
     double high = curve.peakKelvin();
-    if (curve.seconds() < seconds) {
-      return 0;
-    }
     for (int i = 0; i < 40; i++) {
       double middle = (low + high) / 2;
       boolean held = above(curve, middle).seconds() >= seconds;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
@@ -53,6 +54,11 @@ public final class HeatAdvisor {
     return open;
   }
 
+  /** Below it nothing counts, C. */
+  public double startC(HeatQuery query) {
+    return CarbonRate.of(shop.metal(query.steel())).startCelsius();
+  }
+
   /** Of a heat that leaves nothing open. */
   public RealHeat of(LogReading.Read log, HeatQuery query) {
     Couple couple =
@@ -94,6 +100,7 @@ public final class HeatAdvisor {
         couple,
         planned,
         query.plannedC().isEmpty(),
+        in,
         curve,
         heating.isInAir() ? points(cooler.core(), curve.startMinute()) : List.of(),
         peak,
@@ -102,7 +109,9 @@ public final class HeatAdvisor {
         credit,
         glowing.segments().isEmpty()
             ? Optional.empty()
-            : Optional.of(Decarburization.of(shop, query.steel(), glowing, query.face())),
+            : Optional.of(
+                Decarburization.of(
+                    shop, query.steel(), glowing, query.face().orElse(Exposure.OPEN))),
         growing.segments().isEmpty() ? Optional.empty() : Optional.of(grain(query, growing)),
         taken(query),
         remarks(log, in, couple, curve, credit, peak, rate),
@@ -143,6 +152,9 @@ public final class HeatAdvisor {
     if (query.plannedC().isEmpty()) {
       taken.add(RealHeat.Taken.PLANNED);
     }
+    if (!query.steelTold()) {
+      taken.add(RealHeat.Taken.STEEL);
+    }
     if (query.loadedMinute().isEmpty()) {
       taken.add(RealHeat.Taken.LOADED);
     }
@@ -151,6 +163,9 @@ public final class HeatAdvisor {
     }
     if (air) {
       taken.add(RealHeat.Taken.COLD);
+    }
+    if (query.face().isEmpty()) {
+      taken.add(RealHeat.Taken.OPEN_FACE);
     }
     return taken;
   }

@@ -27,6 +27,9 @@ public record Readings(
 
   private static final double AT_THE_END_KELVIN = 0.5;
 
+  /** No shop is colder. */
+  private static final double COLDEST_CELSIUS = -60;
+
   /** A logger that always writes more rarely has no gaps for that alone. */
   private static final double USUAL_STEPS = 2.5;
 
@@ -68,9 +71,11 @@ public record Readings(
     return closed.without(i -> spikes[i], Why.SPIKE);
   }
 
-  /** Those below the end of a couple's range, where many loggers stay while it is open. */
+  /** Those within a couple's range, at whose ends many loggers stay while it is open. */
   Readings below(double endCelsius) {
-    return without(i -> celsius[i] > endCelsius - AT_THE_END_KELVIN, Why.BEYOND_RANGE);
+    return without(
+        i -> celsius[i] > endCelsius - AT_THE_END_KELVIN || celsius[i] < COLDEST_CELSIUS,
+        Why.BEYOND_RANGE);
   }
 
   private Readings without(IntPredicate leftOut, Why why) {

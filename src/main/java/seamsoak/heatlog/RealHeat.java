@@ -13,6 +13,7 @@ import seamsoak.single.HeatRemark;
  * @param couple what the thermocouple was, told or taken
  * @param plannedC what the credit is counted at
  * @param held whether that is the heat's own hold, for want of a plan
+ * @param in the readings that count, and what was left out
  * @param curve as read, in few points
  * @param piece middle of the piece where it lagged behind the air, empty where it was read itself
  * @param peakC highest temperature of the piece's middle
@@ -31,6 +32,7 @@ public record RealHeat(
     Couple couple,
     double plannedC,
     boolean held,
+    Readings in,
     LogCurve curve,
     List<LogCurve.Point> piece,
     double peakC,

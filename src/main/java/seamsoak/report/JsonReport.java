@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import seamsoak.data.JsonWriter;
+import seamsoak.heatlog.Readings;
+import seamsoak.heatlog.RealHeat;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairList;
 import seamsoak.plan.Advice;
@@ -17,6 +19,7 @@ import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.HeatWords;
 import seamsoak.words.SingleWords;
 import seamsoak.words.Statement;
 import seamsoak.words.WorkTold;
@@ -49,6 +52,52 @@ public final class JsonReport {
   public static String decarb(Decarburization skin, List<HeatRemark> remarks, Trace sources) {
     return remarked("decarb", skin, remarks, sources);
   }
+
+  /** A real heat. */
+  public static String heat(RealHeat heat, List<String> files, Trace sources) {
+    HeatWords words = new HeatWords(UnitSystem.METRIC);
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("log", heat.log().file());
+    all.put("sha256", heat.log().sha256());
+    all.put("column", heat.log().column());
+    all.put("scale", heat.log().scale());
+    all.put("steel", heat.query().steel().id());
+    all.put("tip", heat.query().tip());
+    all.put("couple", heat.couple().written());
+    all.put("plannedC", heat.plannedC());
+    all.put("creditMinutes", heat.credit().minutes());
+    all.put("creditLow", heat.credit().low());
+    all.put("creditHigh", heat.credit().high());
+    all.put("gapMinutes", heat.credit().gapMinutes());
+    all.put("doubts", heat.credit().doubts());
+    all.put("startC", heat.startC());
+    all.put("hotMinutes", heat.hotMinutes());
+    all.put("peakC", heat.peakC());
+    all.put("edge", heat.face().map(Decarburization::edge));
+    all.put("metalLossMm", heat.face().map(Decarburization::metalLossMm));
+    all.put("skinMm", heat.face().map(f -> f.depthMm().to90Pct()));
+    all.put("grainAstm", heat.grainAstm());
+    all.put("loadedMinute", heat.curve().startMinute());
+    all.put("outMinute", heat.curve().endMinute());
+    all.put("curve", heat.curve().points());
+    all.put("gaps", heat.curve().gaps());
+    all.put("piece", heat.piece());
+    for (Readings.Why why : Readings.Why.values()) {
+      all.put(LEFT_OUT.get(why), heat.in().count(why));
+    }
+    all.put("eventRows", heat.log().events());
+    all.put("taken", words.taken(heat));
+    all.put("takenKinds", heat.taken());
+    all.put("remarks", words.remarks(heat));
+    all.put("files", files);
+    return write("heat", all, sources);
+  }
+
+  private static final Map<Readings.Why, String> LEFT_OUT =
+      Map.of(
+          Readings.Why.SPIKE, "spikes",
+          Readings.Why.OPEN, "openReadings",
+          Readings.Why.BEYOND_RANGE, "beyondRange");
 
   private static String remarked(
       String command, Record answer, List<HeatRemark> remarks, Trace sources) {

@@ -65,6 +65,26 @@ final class Samples {
             List.of(List.of(alike), List.of(pair(Rating.CLASH, "X", LONG), alike))));
   }
 
+  private static LogFigure heat(String id, String title, double kelvinOut) {
+    ScheduleFigure.Corner cold = new ScheduleFigure.Corner(4, 20);
+    ScheduleFigure.Corner hot = new ScheduleFigure.Corner(20, 1121);
+    ScheduleFigure.Corner later = new ScheduleFigure.Corner(26, 1121 - kelvinOut);
+    ScheduleFigure.Corner end = new ScheduleFigure.Corner(44, 900);
+    return new LogFigure(
+        id,
+        title,
+        "This heat was worth 22 min at 2050 F (1120 C), 19 min to 24 min.",
+        "A made-up heat with a gap and a spike.",
+        UnitSystem.BOTH,
+        List.of(
+            new LogFigure.Curve(
+                "the air, as read", List.of(List.of(cold, hot), List.of(later, end))),
+            new LogFigure.Curve("middle of the piece", List.of(List.of(cold, later, end)))),
+        List.of(new ScheduleFigure.Corner(30, 1372), new ScheduleFigure.Corner(35, -200)),
+        List.of(new LogFigure.Span(0, 4), new LogFigure.Span(20, 26)),
+        List.of(new LogFigure.Level("austenite from", 725), new LogFigure.Level("planned", 1121)));
+  }
+
   static Map<String, Figure> all() {
     Map<String, Figure> all = new LinkedHashMap<>();
     all.put("matrix", matrix("matrix", 8));
@@ -93,6 +113,8 @@ final class Samples {
     all.put("soak-one", oneOption());
     all.put("soak-none", noneClears());
     all.put("soak-nasty", nastySoak());
+    all.put("heat", heat("heat", "A real heat of 1084", 50));
+    all.put("heat-nasty", heat("heat-nasty", NASTY + LONG, 3));
     return all;
   }
 

@@ -22,7 +22,16 @@ import seamsoak.support.Ran;
 class HelpTest {
   private static final List<String> COMMANDS =
       List.of(
-          "plan", "soak", "schedule", "migrate", "decarb", "pair", "pairs", "steels", "completion");
+          "plan",
+          "soak",
+          "schedule",
+          "migrate",
+          "decarb",
+          "heat",
+          "pair",
+          "pairs",
+          "steels",
+          "completion");
 
   @TempDir private Path folder;
 

@@ -161,6 +161,7 @@ class HeatAdvisorTest {
     HeatQuery asked =
         new HeatQuery(
             q.steel(),
+            true,
             Optional.empty(),
             q.tip(),
             q.couple(),
@@ -179,13 +180,14 @@ class HeatAdvisorTest {
     HeatQuery nothing =
         new HeatQuery(
             heats.query(Tip.STEEL, 1100).steel(),
+            true,
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Exposure.OPEN);
+            Optional.of(Exposure.OPEN));
     assertEquals(List.of(new LogQuestion.WhereTip()), HeatAdvisor.open(nothing));
     assertEquals(
         List.of(new LogQuestion.WhenLoaded(), new LogQuestion.HowThick()),

@@ -33,30 +33,33 @@ final class Heats {
   HeatQuery query(Tip tip, double plannedC) {
     return new HeatQuery(
         steel,
+        true,
         Optional.of(plannedC),
         Optional.of(tip),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Exposure.OPEN);
+        Optional.of(Exposure.OPEN));
   }
 
   HeatQuery inAir(double plannedC, double millimetres, double loadedMinute) {
     return new HeatQuery(
         steel,
+        true,
         Optional.of(plannedC),
         Optional.of(Tip.AIR),
         Optional.empty(),
         Optional.of(Section.bar(millimetres / 1e3)),
         Optional.of(loadedMinute),
         Optional.empty(),
-        Exposure.OPEN);
+        Optional.of(Exposure.OPEN));
   }
 
   HeatQuery with(HeatQuery q, String couple) {
     return new HeatQuery(
         q.steel(),
+        true,
         q.plannedC(),
         q.tip(),
         settings.find(couple),
@@ -69,6 +72,7 @@ final class Heats {
   HeatQuery between(HeatQuery q, double loaded, double removed) {
     return new HeatQuery(
         q.steel(),
+        true,
         q.plannedC(),
         q.tip(),
         q.couple(),
