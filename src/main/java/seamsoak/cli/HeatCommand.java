@@ -51,8 +51,8 @@ import seamsoak.words.HeatWords;
     customSynopsis = "heat LOG.csv [--tip steel|surface|air] [--planned T] [OPTIONS]",
     footer = {
       "heat alloy-data/logs/forge.csv --tip steel --planned 2050F",
-      "heat alloy-data/logs/kiln.csv --column Right --tip air --loaded 4min --section 1in",
-      "heat alloy-data/logs/forge.csv --tip steel --couple \"K special, new\" --out charts"
+      "heat alloy-data/logs/kiln.csv --column Left --tip steel",
+      "heat alloy-data/logs/forge.csv --tip steel --out charts"
     })
 final class HeatCommand extends Subcommand {
   private static final Pattern FILES = Pattern.compile("heat\\.(svg|png)");

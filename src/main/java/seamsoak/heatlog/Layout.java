@@ -37,11 +37,6 @@ record Layout(
   private static final String DELIMITERS = "\t;|,";
   private static final Pattern NAMED = Pattern.compile("(?i)\"?sep=(.)\"?\\r?\\n");
 
-  /** Enough for any head, and to see what most rows are like. */
-  private static final int FIRST_LINES = 400;
-
-  private static final int LATER_LINES = 2000;
-
   /** A comma that parts columns and a decimal comma may come as often. */
   private static final double AS_OFTEN = 0.9;
 
@@ -52,7 +47,7 @@ record Layout(
     Matcher named = NAMED.matcher(text.content());
     boolean first = named.lookingAt();
     String content = first ? text.content().substring(named.end()) : text.content();
-    String sample = sample(content);
+    String sample = LogSample.of(content);
     char delimiter = first ? named.group(1).charAt(0) : delimiter(text.file(), sample);
     List<ForeignRows.Row> rows = ForeignRows.of(text.file(), sample, delimiter);
     int width = commonWidth(rows);
@@ -63,39 +58,6 @@ record Layout(
           "a log has some columns and many rows");
     }
     return of(text.file(), content, delimiter, width, rows);
-  }
-
-  /** The first lines, and later ones evenly spread. */
-  private static String sample(String content) {
-    StringBuilder sample = new StringBuilder();
-    int lines = 0;
-    int at = 0;
-    while (at < content.length() && lines < FIRST_LINES) {
-      int end = endOfLine(content, at);
-      sample.append(content, at, end);
-      at = end;
-      lines++;
-    }
-    int stride = Math.max(1, (content.length() - at) / LATER_LINES);
-    while (at < content.length()) {
-      int end = endOfLine(content, at);
-      sample.append(content, at, end);
-      at = end == content.length() ? end : Math.max(end, startOfLine(content, at + stride));
-    }
-    return sample.toString();
-  }
-
-  private static int endOfLine(String content, int at) {
-    int end = at;
-    while (end < content.length() && "\r\n".indexOf(content.charAt(end)) < 0) {
-      end++;
-    }
-    boolean two = content.startsWith("\r\n", end);
-    return Math.min(content.length(), end + (two ? 2 : 1));
-  }
-
-  private static int startOfLine(String content, int at) {
-    return at >= content.length() ? content.length() : endOfLine(content, at - 1);
   }
 
   /** Where others part as many rows as a comma does, the comma is decimal. */
@@ -143,7 +105,7 @@ record Layout(
     while (first < rows.size() && !isLike(rows.get(first), width, usual)) {
       first++;
     }
-    if (first >= Math.min(rows.size(), FIRST_LINES)
+    if (first >= Math.min(rows.size(), LogSample.FIRST_LINES)
         || usual.chars().noneMatch(c -> c == Kind.NUMBER.letter())) {
       throw new Fault(
           Place.of(file),

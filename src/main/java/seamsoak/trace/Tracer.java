@@ -15,7 +15,6 @@ import seamsoak.billet.Step;
 import seamsoak.carbon.LineVisibility;
 import seamsoak.heatlog.LogSettings;
 import seamsoak.heatlog.RealHeat;
-import seamsoak.heatlog.Tip;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.Advice;
@@ -133,40 +132,8 @@ public final class Tracer {
 
   /** Of a real heat: carbon, face and grain from its coldest moment that counts to its hottest. */
   public Trace ofHeat(RealHeat heat, LogSettings settings) {
-    Steel steel = heat.query().steel();
-    Moment cold = new Moment("black heat", Shop.BLACK_CELSIUS);
-    Moment hot = new Moment("the peak", Math.max(heat.peakC(), heat.curve().peakC()));
     TraceEntries all = entries();
-    List<Material> metal = List.of(Material.of(steel));
-    all.analysis(steel);
-    metals(all).carbon(metal, cold, hot);
-    metals(all).burning(List.of(steel));
-    metals(all).surface(List.of(cold, hot));
-    if (heat.query().face().filter(f -> f == Exposure.COVERED).isPresent()) {
-      metals(all).coveredFaces();
-    }
-    all.use(metal, List.of(hot), k.forging().grainGrowth(), k.forging().grainNumber());
-    if (heat.query().tip().filter(t -> t == Tip.AIR).isPresent()) {
-      all.use(List.of(), List.of(hot), k.sections().furnace(), k.sections().steel());
-    }
-    all.limit(
-        "thermocouple",
-        "tolerance of new wire, "
-            + heat.couple().wire().type()
-            + " "
-            + heat.couple().wire().grade(),
-        heat.couple().wire().source(),
-        heat.couple().wire().standing());
-    settings.settings().values().stream()
-        .filter(
-            s -> !s.name().contains("-") || s.name().endsWith("-" + heat.couple().wire().type()))
-        .forEach(
-            s ->
-                all.limit(
-                    "heat-log " + s.name(),
-                    s.name() + ": " + s.value() + " " + s.unit(),
-                    s.source(),
-                    s.standing()));
+    new HeatTrace(k, all).heat(heat, settings);
     return all.trace();
   }
 
