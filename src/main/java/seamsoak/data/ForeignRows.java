@@ -3,6 +3,7 @@ package seamsoak.data;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -49,17 +50,22 @@ public final class ForeignRows {
       while (each.hasNext()) {
         CSVRecord record = each.next();
         long line = parser.getCurrentLineNumber();
-        for (String cell : record) {
-          if (cell.indexOf('\n') >= 0 && cell.lines().limit(MOST_LINES + 1).count() > MOST_LINES) {
-            throw open(file, last + 1);
-          }
+        String[] cells = record.values();
+        if (line - last > MOST_LINES && isSwallowed(cells)) {
+          throw open(file, last + 1);
         }
         last = line;
-        taker.take(line, record.values());
+        taker.take(line, cells);
       }
     } catch (IOException | UncheckedIOException e) {
       throw open(file, last + 1);
     }
+  }
+
+  /** Blank lines are passed over; those within a cell are not. */
+  private static boolean isSwallowed(String[] cells) {
+    return Arrays.stream(cells)
+        .anyMatch(c -> c.lines().limit(MOST_LINES + 1).count() > MOST_LINES);
   }
 
   private static Fault open(String file, long line) {
