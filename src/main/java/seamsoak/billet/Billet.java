@@ -37,6 +37,22 @@ public record Billet(
     quenchants = List.copyOf(quenchants);
   }
 
+  /** The same with only the first steps. */
+  public Billet first(int count) {
+    return new Billet(
+        name,
+        units,
+        stack,
+        steps.subList(0, count),
+        soak,
+        blade,
+        equipment,
+        quenchants,
+        shown,
+        visible,
+        covered);
+  }
+
   /** The share stated, or the default. */
   public Percent coveredTaken() {
     return covered.orElse(Defaults.COVERED);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.carbon.Line;
 import seamsoak.data.Fault;
+import seamsoak.data.Faults;
 import seamsoak.data.Mistake;
 import seamsoak.unit.UnitSystem;
 
@@ -42,6 +43,14 @@ public final class BilletWalk {
 
   /** The billet as laid and after each step. */
   public List<Stage> walk(Billet billet) {
+    Faults faults = new Faults();
+    List<Stage> stages = walk(billet, faults);
+    faults.throwAny();
+    return stages;
+  }
+
+  /** The same up to a step that cannot be done, which is told to the faults. */
+  public List<Stage> walk(Billet billet, Faults faults) {
     List<Stage> stages = new ArrayList<>();
     Optional<Now> now = Now.of(billet.steps());
     Workpiece laid = new Laying(shop).of(billet.stack());
@@ -53,7 +62,8 @@ public final class BilletWalk {
         Stage after = after(step, before, billet.stack().units(), turns(now, step));
         stages.add(linesOnly ? after.withPiece(forLines(after.piece())) : after);
       } catch (IllegalArgumentException e) {
-        throw cannotBeDone(step, e.getMessage());
+        faults.add(cannotBeDone(step, e.getMessage()));
+        break;
       }
     }
     return List.copyOf(stages);

@@ -6,7 +6,6 @@ import picocli.CommandLine.Parameters;
 import seamsoak.billet.Billet;
 import seamsoak.billet.file.BilletReader;
 import seamsoak.billet.file.Names;
-import seamsoak.data.TextFile;
 import seamsoak.plan.Advice;
 import seamsoak.plan.PlanAdvisor;
 import seamsoak.safety.CautionTable;
@@ -15,7 +14,9 @@ import seamsoak.unit.UnitSystem;
 
 /** The billet of a command and how thoroughly to look at it. */
 final class BilletFile {
-  @Parameters(paramLabel = "BILLET", description = "File that describes the billet and its steps.")
+  static final String DESCRIPTION = "File that describes the billet and its steps.";
+
+  @Parameters(paramLabel = "BILLET", description = DESCRIPTION)
   private Path file;
 
   @Option(
@@ -31,10 +32,13 @@ final class BilletFile {
   /** Read once, however often it is asked for: the file may be a pipe, or change meanwhile. */
   Billet read(Root root) {
     if (billet == null) {
-      String text = TextFile.read(file.toString(), file);
-      billet = BilletReader.read(file, text, Names.of(root.steels(), root.data()));
+      billet = read(file, root);
     }
     return billet;
+  }
+
+  static Billet read(Path file, Root root) {
+    return BilletReader.read(file, Names.of(root.steels(), root.data()));
   }
 
   /** What its answers are told in. */

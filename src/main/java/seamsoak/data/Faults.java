@@ -31,10 +31,15 @@ public final class Faults {
     failed |= others.failed;
   }
 
+  /** All of them, in the order of the file. */
+  public List<Mistake> mistakes() {
+    return all.stream().sorted(Mistake.BY_PLACE).toList();
+  }
+
   /** Throws what was gathered, in the order of the file; nothing where nothing failed. */
   public void throwAny() {
     if (failed) {
-      throw new Fault(all.stream().sorted(Mistake.BY_PLACE).toList());
+      throw new Fault(mistakes());
     }
   }
 }

@@ -16,6 +16,7 @@ import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
+import seamsoak.data.Faults;
 import seamsoak.property.Correlations;
 import seamsoak.safety.CautionTable;
 import seamsoak.safety.HardStop;
@@ -66,12 +67,32 @@ public final class PlanAdvisor {
     return advise(billet, progress, ScheduleAdvisor::runToSoak);
   }
 
+  /**
+   * Walks a billet and no more; what cannot be done goes to the faults, and the walk ends before
+   * it.
+   */
+  public BilletCheck check(Billet billet, Faults faults) {
+    Assumptions usual = usual(billet);
+    Shop shop = new Shop(correlations, usual, Resolution.FINE);
+    List<Stage> stages = new BilletWalk(shop).walk(billet, faults);
+    Billet walked = billet.first(stages.size() - 1);
+    List<List<HeatRisk>> risks = HeatRisk.ofHistory(walked, stages, shop);
+    return new BilletCheck(
+        billet.name(),
+        history(walked, stages, SoakSamples.visibility(usual), risks),
+        HardStop.history(walked, risks),
+        Assumed.of(billet));
+  }
+
+  private static Assumptions usual(Billet billet) {
+    return Assumptions.usual(billet.coveredTaken().share(), billet.visible().dipTaken().value());
+  }
+
   private Advice advise(
       Billet billet,
       Progress progress,
       BiFunction<ScheduleAdvisor, Optional<SoakAdvice.Recommended>, ScheduleAdvisor.Run> carry) {
-    Assumptions usual =
-        Assumptions.usual(billet.coveredTaken().share(), billet.visible().dipTaken().value());
+    Assumptions usual = usual(billet);
     // the histories need nothing of the middle estimate: they are walked meanwhile
     SampleWalks walks =
         SampleWalks.begin(

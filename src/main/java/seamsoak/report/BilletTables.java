@@ -19,12 +19,16 @@ record BilletTables(Advice advice, UnitSystem units) {
           + " of it would not harden enough for an edge";
 
   Table sizes() {
-    return sizes(0, advice.history().size());
+    return sizes(advice.history(), units);
   }
 
   /** Of some of the stages. */
   Table sizes(int from, int to) {
-    return Columns.of(advice.history().subList(from, to), units)
+    return sizes(advice.history().subList(from, to), units);
+  }
+
+  static Table sizes(List<StageReport> history, UnitSystem units) {
+    return Columns.of(history, units)
         .words("after step", StageWords::name)
         .size("long", StageReport::lengthMm)
         .size("wide", StageReport::widthMm)

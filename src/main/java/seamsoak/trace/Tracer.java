@@ -1,15 +1,10 @@
 package seamsoak.trace;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
-import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Exposure;
-import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
 import seamsoak.carbon.LineVisibility;
@@ -19,13 +14,10 @@ import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.Advice;
 import seamsoak.property.Correlations;
-import seamsoak.property.QuenchedSteel;
 import seamsoak.property.critical.Criticals;
 import seamsoak.property.forging.ForgingRule;
-import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.single.Diffusivities;
 import seamsoak.single.SteelReport;
-import seamsoak.soak.Histories;
 import seamsoak.source.SourceTable;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -147,129 +139,19 @@ public final class Tracer {
     return all;
   }
 
+  /** Of a billet's sizes, and of what is said of its heats. */
+  public Trace ofCheck(Billet billet) {
+    return new BilletTrace(k, entries(), billet).ofCheck();
+  }
+
   /** Of a billet's history, its lines and the soak that clears them. */
   public Trace ofSoak(Billet billet, Advice advice) {
-    return ofWalkAndSoak(billet, advice).trace();
+    return new BilletTrace(k, entries(), billet).ofSoak(advice);
   }
 
   /** Of the schedule, and with it of all that a plan says. */
   public Trace ofSchedule(Billet billet, Advice advice) {
-    TraceEntries all = ofWalkAndSoak(billet, advice);
-    List<Steel> stack = stackSteels(billet);
-    List<Material> byThen = new ArrayList<>();
-    for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
-      stack.stream()
-          .filter(s -> s.id().equals(c.steel()))
-          .map(s -> new Material(s.id(), s.analysis().with(Element.C, c.carbonPct())))
-          .forEach(byThen::add);
-    }
-    metals(all).blade(byThen, List.of(hottest(billet, advice)));
-    stack.forEach(
-        s -> all.temperatures(s, "published heat treatment", "anneal", "harden", "temper"));
-    return all.trace();
-  }
-
-  private TraceEntries ofWalkAndSoak(Billet billet, Advice advice) {
-    TraceEntries all = entries();
-    Moment coldest = new Moment("rise and cooling", QuenchedSteel.ROOM_CELSIUS);
-    Moment hottest = hottest(billet, advice);
-    List<Moment> fire = List.of(coldest, hottest);
-    List<Steel> stack = stackSteels(billet);
-    Set<Steel> every = new LinkedHashSet<>(stack);
-    every.addAll(jackets(billet));
-    Material body =
-        new Material(
-            stack.size() > 1 ? "the body" : stack.get(0).id(),
-            new Shop(k, Assumptions.USUAL, Resolution.SAMPLE).bodyAnalysis(billet.stack()));
-    List<Material> metals = new ArrayList<>(every.stream().map(Material::of).toList());
-    if (stack.size() > 1) {
-      metals.add(body);
-    }
-    every.forEach(s -> all.analysis(s, "C_min_pct", "C_max_pct"));
-    stack.forEach(s -> all.temperatures(s, "published temperatures", "forge_start", "normalize"));
-    MetalTrace metal = metals(all);
-    metal.carbon(metals, coldest, hottest);
-    metal.surface(fire);
-    all.use(List.of(), fire, k.forging().ironScaling());
-    all.use(List.of(), cooling(billet, advice), k.sections().airCooling(), k.sections().steel());
-    metal.forging(stack);
-    all.use(List.of(body), fire, k.forging().grainGrowth(), k.forging().grainNumber());
-    metal.hardening(stack.stream().map(Material::of).toList());
-    if (billet.covered().isEmpty()) {
-      metal.coveredFaces();
-    }
-    settings(all, billet);
-    return all;
-  }
-
-  private static void settings(TraceEntries all, Billet billet) {
-    all.setting(
-        "visible-line",
-        "when a line shows: where carbon seen over 0.06 mm is %.2f wt%% short of that over %.0f"
-            + " mm around it, on the face",
-        billet.visible().dipTaken().value(),
-        1e3 * LineVisibility.USUAL.broadMetres());
-    all.setting(
-        "possible-histories",
-        "the band: one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f"
-            + " %%, of grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip"
-            + " %.1f to %.1f of its setting, carbon over the grade's limits, scaling from steel to"
-            + " iron, breadth that the eye compares %.1f to %.1f mm",
-        100 * Histories.MOBILITY_SIGMA,
-        Histories.KELVIN_SIGMA,
-        100 * Histories.TIME_SIGMA,
-        1e3 * Histories.GRINDING_SIGMA_METRES,
-        Histories.LEAST_COVERED,
-        Histories.MOST_COVERED,
-        Histories.LEAST_DIP,
-        Histories.MOST_DIP,
-        1e3 * Histories.LEAST_BROAD_METRES,
-        1e3 * Histories.MOST_BROAD_METRES);
-    all.setting(
-        "heats",
-        "a heat rises from %.0f C, cooling is followed to %.0f C",
-        Shop.DULL_CELSIUS,
-        Shop.BLACK_CELSIUS);
-    all.margins();
-  }
-
-  private static List<Moment> cooling(Billet billet, Advice advice) {
-    Stream<Moment> segments =
-        advice.schedule().segments().stream()
-            .filter(s -> s.kind() == ScheduleAdvice.Segment.Kind.COOL)
-            .map(s -> new Moment(s.step().words(), s.fromC()));
-    Stream<Moment> steps = heats(billet.steps().stream().filter(Step.Treat.class::isInstance));
-    return Stream.of(Stream.of(new Moment("black heat", Shop.BLACK_CELSIUS)), segments, steps)
-        .flatMap(s -> s)
-        .toList();
-  }
-
-  /** The hottest moment of the history and of the soaks told of. */
-  private static Moment hottest(Billet billet, Advice advice) {
-    Stream<Moment> soaks =
-        advice.soak().options().stream()
-            .map(o -> new Moment("the hottest soak listed", o.temperatureC()));
-    Stream<Moment> segments =
-        advice.schedule().segments().stream().map(s -> new Moment(s.step().words(), s.toC()));
-    return Stream.of(heats(billet.steps().stream()), soaks, segments)
-        .flatMap(s -> s)
-        .reduce(new Moment("dull heat", Shop.DULL_CELSIUS), Moment::orHotter);
-  }
-
-  private static Stream<Moment> heats(Stream<Step> steps) {
-    return steps.flatMap(
-        s -> s.heats().stream().map(h -> new Moment(s.title(), h.hottest().celsius())));
-  }
-
-  private static List<Steel> stackSteels(Billet billet) {
-    return billet.stack().steels().stream().distinct().toList();
-  }
-
-  private static List<Steel> jackets(Billet billet) {
-    return billet.steps().stream()
-        .flatMap(s -> s instanceof Step.Tile t ? t.jacket().stream() : Stream.empty())
-        .map(j -> j.steel())
-        .toList();
+    return new BilletTrace(k, entries(), billet).ofSchedule(advice);
   }
 
   private MetalTrace metals(TraceEntries all) {

@@ -8,6 +8,7 @@ import seamsoak.billet.Stage;
 import seamsoak.state.HeatRisk;
 import seamsoak.state.Preform;
 import seamsoak.state.StageReport;
+import seamsoak.unit.Length;
 import seamsoak.unit.UnitSystem;
 
 /** What is said of a billet after a step. */
@@ -17,6 +18,27 @@ public final class StageWords {
   /** Number and kind of its step, such as {@code 4 restack}. */
   public static String name(StageReport stage) {
     return stage.step() + " " + stage.kind();
+  }
+
+  /** What becomes of what. */
+  public static String made(List<StageReport> history, UnitSystem units) {
+    int steps = history.size() - 1;
+    return "It can be made as written: in "
+        + (steps == 1 ? "1 step" : steps + " steps")
+        + " a stack of "
+        + size(history.get(0), units)
+        + " becomes "
+        + size(history.get(steps), units)
+        + ".";
+  }
+
+  /** Thick, wide and long, as stock is called for. */
+  private static String size(StageReport stage, UnitSystem units) {
+    return Length.ofMillimetres(stage.thicknessMm()).format(units)
+        + " by "
+        + Length.ofMillimetres(stage.widthMm()).format(units)
+        + " by "
+        + Length.ofMillimetres(stage.lengthMm()).format(units);
   }
 
   /** All that was remarked on the steps so far. */

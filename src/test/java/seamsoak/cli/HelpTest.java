@@ -22,6 +22,7 @@ import seamsoak.support.Ran;
 class HelpTest {
   private static final List<String> COMMANDS =
       List.of(
+          "check",
           "plan",
           "soak",
           "schedule",

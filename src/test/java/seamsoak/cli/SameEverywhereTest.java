@@ -102,6 +102,7 @@ class SameEverywhereTest {
             "pairs 1084 1095 75Ni8 O1 --csv --out out --png",
             "migrate 1084 75Ni8 --layer 1mm,0.5mm --at 1100C --for 20min",
             "decarb 1095 --at 2100F --for 30min --json",
+            "check billet.json",
             "schedule billet.json --samples 4 --json");
 
     private EveryAnswer() {}

@@ -65,6 +65,8 @@ class ShellTest {
   @ParameterizedTest
   @CsvSource({
     "'seamsoak sche', schedule",
+    "'seamsoak che', check",
+    "'seamsoak check --un', --units",
     "'seamsoak steels 80Cr', 80CrV2",
     "'seamsoak pair O', O1",
     "'seamsoak pair O1 75N', 75Ni8",

@@ -67,7 +67,7 @@ class SourcesTest {
             List.of("pair", "C0.8 Mn0.7", "W2", "--layer", "1mm"),
             List.of("pairs"),
             List.of("pairs", "1018", "52100", "316")),
-        Stream.of("soak", "schedule", "plan").map(List::of));
+        Stream.of("check", "soak", "schedule", "plan").map(List::of));
   }
 
   @ParameterizedTest
@@ -348,9 +348,11 @@ class SourcesTest {
 
   private Ran run(List<String> command, String... more) throws IOException {
     List<String> args = new ArrayList<>(command);
+    if (Set.of("check", "soak", "schedule", "plan").contains(command.get(0))) {
+      args.add(Files.writeString(folder.resolve("traced.json"), BILLET).toString());
+    }
     if (Set.of("soak", "schedule", "plan").contains(command.get(0))) {
-      Path billet = Files.writeString(folder.resolve("traced.json"), BILLET);
-      args.addAll(List.of(billet.toString(), "--samples", "2"));
+      args.addAll(List.of("--samples", "2"));
     }
     if (command.get(0).equals("plan")) {
       args.addAll(List.of("--out", folder.resolve("out").toString()));

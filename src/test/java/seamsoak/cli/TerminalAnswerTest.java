@@ -25,8 +25,10 @@ class TerminalAnswerTest {
 
   private String[] words(String line, String... more) {
     List<String> words = new ArrayList<>(List.of(line.split(" ")));
-    if (line.matches("(soak|schedule|plan) .*")) {
+    if (line.matches("(check|soak|schedule|plan) .*")) {
       words.set(1, "alloy-data/billets/" + words.get(1) + ".json");
+    }
+    if (line.matches("(soak|schedule|plan) .*")) {
       words.addAll(List.of("--samples", "2"));
     }
     if (line.startsWith("plan")) {
@@ -44,6 +46,9 @@ class TerminalAnswerTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "check mosaic",
+        "check san-mai",
+        "check galvanized-jacket",
         "soak mosaic",
         "schedule mosaic",
         "plan mosaic",
@@ -85,7 +90,14 @@ class TerminalAnswerTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"soak mosaic", "schedule mosaic", "plan mosaic", "pair 1095 D2", "steels 1084"})
+      strings = {
+        "soak mosaic",
+        "check mosaic",
+        "schedule mosaic",
+        "plan mosaic",
+        "pair 1095 D2",
+        "steels 1084"
+      })
   void fullShowsWhatAFileGets(String line) {
     String file = Ran.run(words(line)).out();
     assertEquals(file, shown(Ran.onTerminal(words(line, "--full"))));
