@@ -53,6 +53,11 @@ public record Now(Step step, int heats, boolean stepDone) {
     return done;
   }
 
+  /** The steps that are still to do, the one under way first. */
+  public List<Step> left(List<Step> steps) {
+    return steps.subList(step.mark().number() - (stepDone ? 0 : 1), steps.size());
+  }
+
   /** All that counts as done, in its order. */
   public List<Done> done(List<Step> steps) {
     return steps.subList(0, step.mark().number()).stream()

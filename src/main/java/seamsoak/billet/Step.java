@@ -1,6 +1,7 @@
 package seamsoak.billet;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -100,6 +101,15 @@ public sealed interface Step {
   /** How it cools after one of its heats: as stated, or as is usual for its kind. */
   default Cooling coolTaken(Heat heat) {
     return heat.cool().orElse(Defaults.cool(kind()));
+  }
+
+  /** One of its heats, counted from 1 through all that are alike. */
+  default Heat heat(int number) {
+    return heats().stream()
+        .flatMap(h -> Collections.nCopies(h.times(), h).stream())
+        .skip(number - 1)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** How often it goes into the fire. */

@@ -53,9 +53,9 @@ public final class Commands {
   /**
    * Runs one command line; never throws.
    *
-   * @param terminal whether somebody reads along
+   * @param terminal it was typed at
    */
-  public static int run(boolean terminal, PrintWriter out, PrintWriter err, String... args) {
+  public static int run(Terminal terminal, PrintWriter out, PrintWriter err, String... args) {
     try {
       return line(terminal, out, err, args).execute(args);
     } catch (Error e) {
@@ -68,7 +68,7 @@ public final class Commands {
    * look through the options of all takes longer than most of the answers.
    */
   private static CommandLine line(
-      boolean terminal, PrintWriter out, PrintWriter err, String... args) {
+      Terminal terminal, PrintWriter out, PrintWriter err, String... args) {
     boolean one = args.length > 0 && ALL.containsKey(args[0]) && !args[0].equals(COMPLETION);
     CommandLine line = new CommandLine(new Root(packed(one, args), terminal));
     for (String name : one ? Set.of(args[0]) : ALL.keySet()) {
@@ -102,6 +102,7 @@ public final class Commands {
     all.put("plan", PlanCommand::new);
     all.put("soak", SoakCommand::new);
     all.put("schedule", ScheduleCommand::new);
+    all.put("record", RecordCommand::new);
     all.put("migrate", MigrateCommand::new);
     all.put("decarb", DecarbCommand::new);
     all.put("heat", HeatCommand::new);

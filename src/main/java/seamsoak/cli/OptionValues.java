@@ -60,7 +60,8 @@ final class OptionValues {
         .registerConverter(Tip.class, text -> choice(text, Arrays.asList(Tip.values())))
         .registerConverter(
             UnitSystem.class, text -> choice(text, Arrays.asList(UnitSystem.values())))
-        .registerConverter(int.class, OptionValues::samples);
+        .registerConverter(int.class, OptionValues::samples)
+        .registerConverter(Integer.class, OptionValues::number);
   }
 
   /**
@@ -190,6 +191,14 @@ final class OptionValues {
       case "h", "hours" -> TimeUnit.HOURS;
       default -> throw refuse(text, "is none of s, min, h, ms");
     };
+  }
+
+  /** Which step or heat is meant. */
+  private static Integer number(String text) {
+    if (text.matches("[1-9][0-9]{0,3}")) {
+      return Integer.valueOf(text);
+    }
+    throw refuse(text, "is no number of one; they are counted from 1");
   }
 
   private static TypeConversionException refuse(String text, String why) {

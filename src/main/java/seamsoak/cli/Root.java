@@ -106,11 +106,11 @@ final class Root implements Callable<Integer> {
   private boolean full;
 
   private final Optional<Tables> packed;
-  private final boolean terminal;
+  private final Terminal terminal;
   private Tables tables;
 
   /** The packed tables may be on their way before the options are looked through. */
-  Root(Optional<Tables> packed, boolean terminal) {
+  Root(Optional<Tables> packed, Terminal terminal) {
     this.packed = packed;
     this.terminal = terminal;
   }
@@ -196,9 +196,13 @@ final class Root implements Callable<Integer> {
     return spec.commandLine().getErr();
   }
 
+  Terminal terminal() {
+    return terminal;
+  }
+
   /** A line about a long computation. */
   ProgressLine progress() {
-    return ProgressLine.on(err(), terminal);
+    return ProgressLine.on(err(), terminal.watched());
   }
 
   /** Prints an answer. */
@@ -222,12 +226,12 @@ final class Root implements Callable<Integer> {
     if (json) {
       out().print(asJson.get());
     } else {
-      boolean brief = terminal && !full && !sources;
+      boolean brief = terminal.watched() && !full && !sources;
       String text =
           brief
               ? inWords.get().brief(briefly) + briefly
               : inWords.get().full() + new SourcesText(trace).page() + below;
-      out().print(Colors.of(System.getenv(), terminal).answer(text));
+      out().print(Colors.of(System.getenv(), terminal.watched()).answer(text));
     }
     out().flush();
     return Program.ANSWERED;

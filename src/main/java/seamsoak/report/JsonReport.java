@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import seamsoak.billet.Now;
+import seamsoak.billet.Step;
+import seamsoak.billet.file.ToRecord;
 import seamsoak.data.JsonWriter;
 import seamsoak.heatlog.Readings;
 import seamsoak.heatlog.RealHeat;
@@ -185,6 +188,39 @@ public final class JsonReport {
     all.put("history", history(advice));
     all.put("files", files);
     return write("plan", all, sources);
+  }
+
+  /**
+   * What was written into a billet file, and where the work stands by its steps.
+   *
+   * @param later what is planned and can no longer be done
+   */
+  public static String recorded(ToRecord what, List<Step> steps, List<Mistake> later) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("recorded", new RecordText(steps, UnitSystem.METRIC).members(what));
+    all.put("now", now(steps));
+    all.put("remarks", later.stream().map(JsonReport::cannotBeDone).toList());
+    return write("record", all, Trace.NONE);
+  }
+
+  private static Map<String, Object> cannotBeDone(Mistake later) {
+    Map<String, Object> told = new LinkedHashMap<>();
+    told.put("kind", "cannot_be_done");
+    told.put("field", later.field());
+    told.put("sentence", later.said());
+    return told;
+  }
+
+  /** What is written in a billet file no more. */
+  public static String takenBack(String what, List<Step> steps) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("takenBack", what);
+    all.put("now", now(steps));
+    return write("record", all, Trace.NONE);
+  }
+
+  private static Map<String, Object> now(List<Step> steps) {
+    return Now.of(steps).map(now -> WorkTold.now(now, now.left(steps))).orElse(null);
   }
 
   /** The billet after each step; what the step does goes by the name it has in the file. */

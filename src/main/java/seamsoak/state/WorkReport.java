@@ -21,14 +21,6 @@ public record WorkReport(Now now, List<Now.Done> done, List<Step> left, StageRep
 
   /** Empty where nothing is said to be done. */
   public static Optional<WorkReport> of(List<Step> steps, StageReport metal) {
-    return Now.of(steps)
-        .map(
-            now ->
-                new WorkReport(
-                    now,
-                    now.done(steps),
-                    steps.subList(
-                        now.step().mark().number() - (now.stepDone() ? 0 : 1), steps.size()),
-                    metal));
+    return Now.of(steps).map(now -> new WorkReport(now, now.done(steps), now.left(steps), metal));
   }
 }

@@ -2,6 +2,7 @@ package seamsoak.words;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.billet.Heat;
@@ -20,12 +21,7 @@ public final class WorkTold {
 
   /** {@code now} and {@code done} of an answer. */
   public static Map<String, Object> members(WorkReport work) {
-    Map<String, Object> now = new LinkedHashMap<>();
-    now.put("step", work.now().step().mark().number());
-    now.put("heat", work.now().heats());
-    now.put("do", work.now().step().name());
-    now.put("stepDone", work.now().stepDone());
-    now.put("left", work.left().stream().map(s -> s.mark().number()).toList());
+    Map<String, Object> now = now(work.now(), work.left());
     now.put("lines", work.metal().lines());
     now.put("crossings", work.metal().crossings());
     Map<String, Object> all = new LinkedHashMap<>();
@@ -34,7 +30,19 @@ public final class WorkTold {
     return all;
   }
 
-  private static Map<String, Object> done(Now.Done done) {
+  /** How far the work has come, by the steps that are left. */
+  public static Map<String, Object> now(Now now, List<Step> left) {
+    Map<String, Object> told = new LinkedHashMap<>();
+    told.put("step", now.step().mark().number());
+    told.put("heat", now.heats());
+    told.put("do", now.step().name());
+    told.put("stepDone", now.stepDone());
+    told.put("left", left.stream().map(s -> s.mark().number()).toList());
+    return told;
+  }
+
+  /** One thing that counts as done. */
+  public static Map<String, Object> done(Now.Done done) {
     Map<String, Object> told = new LinkedHashMap<>();
     told.put("step", done.step().mark().number());
     told.put("do", done.step().name());

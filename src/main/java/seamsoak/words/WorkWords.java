@@ -23,7 +23,12 @@ import seamsoak.unit.UnitSystem;
 public record WorkWords(UnitSystem units) {
   /** Where the work stands, and what comes next. */
   public String now(WorkReport work) {
-    return "Now: " + stands(work.now()) + ". " + next(work);
+    return now(work.now(), work.left());
+  }
+
+  /** The same by the steps that are left, the one under way first. */
+  public String now(Now now, List<Step> left) {
+    return "Now: " + stands(now) + ". " + next(now, left);
   }
 
   private static String stands(Now now) {
@@ -38,14 +43,23 @@ public record WorkWords(UnitSystem units) {
             + (now.heats() == 1 ? " is done" : " are done");
   }
 
-  private static String next(WorkReport work) {
-    if (work.left().isEmpty()) {
+  private String next(Now now, List<Step> left) {
+    if (left.isEmpty()) {
       return "Nothing of the file is left to do.";
     }
-    Step next = work.left().get(0);
-    return next == work.now().step()
-        ? "Next: its heat " + (work.now().heats() + 1) + "."
-        : "Next: " + next.title() + ".";
+    Step next = left.get(0);
+    boolean goesOn = next == now.step();
+    int heat = goesOn ? now.heats() + 1 : 1;
+    List<String> all = new ArrayList<>();
+    all.add(goesOn ? "its heat " + heat : next.title());
+    if (!goesOn && !cameOut(next).isEmpty()) {
+      all.add(cameOut(next));
+    }
+    if (!next.heats().isEmpty()) {
+      Heat planned = next.heat(heat);
+      all.add(held(planned.at().format(units), planned.hold()));
+    }
+    return "Next: " + String.join(", ", all) + ".";
   }
 
   /** All that counts as done: first what the file says, then what follows from it. */
@@ -59,7 +73,7 @@ public record WorkWords(UnitSystem units) {
         all.add(step(d.step()));
       }
     }
-    List<String> taken = taken(work);
+    List<String> taken = taken(work.done());
     if (!taken.isEmpty()) {
       all.add("Taken as done as planned, since later work was done: " + String.join("; ", taken));
     }
@@ -67,9 +81,9 @@ public record WorkWords(UnitSystem units) {
   }
 
   /** Steps and heats of which the file says nothing, though something after them was done. */
-  private static List<String> taken(WorkReport work) {
+  public static List<String> taken(List<Now.Done> done) {
     Map<Step, TreeSet<Integer>> open = new LinkedHashMap<>();
-    work.done().stream()
+    done.stream()
         .filter(d -> !d.stated())
         .forEach(d -> open.computeIfAbsent(d.step(), s -> new TreeSet<>()).add(d.heat()));
     List<String> all = new ArrayList<>();
@@ -83,6 +97,11 @@ public record WorkWords(UnitSystem units) {
           all.add(step.title() + (whole ? "" : ", " + which));
         });
     return all;
+  }
+
+  /** How a stay in the fire went, of which the file says so. */
+  public String heat(Now.Done done) {
+    return heat(done, done.done().orElseThrow());
   }
 
   private String heat(Now.Done done, HeatDone how) {
@@ -115,7 +134,8 @@ public record WorkWords(UnitSystem units) {
     return at + " for " + hold.format(units);
   }
 
-  private String step(Step step) {
+  /** How a step came out, of which the file says so. */
+  public String step(Step step) {
     Step.StepDone done = step.mark().done().orElseThrow();
     String came = cameOut(step);
     String meant = cameOut(done.planned());

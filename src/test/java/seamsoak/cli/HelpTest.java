@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +28,7 @@ class HelpTest {
           "plan",
           "soak",
           "schedule",
+          "record",
           "migrate",
           "decarb",
           "heat",
@@ -46,7 +49,7 @@ class HelpTest {
 
   @ParameterizedTest
   @MethodSource("examples")
-  void everyExampleRuns(String example) {
+  void everyExampleRuns(String example) throws IOException {
     List<String> args = new ArrayList<>();
     Matcher word =
         Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(example.substring(Program.CALL.length()));
@@ -69,6 +72,9 @@ class HelpTest {
     if (List.of("plan", "soak", "schedule").contains(args.get(0))) {
       few(args);
     }
+    if (args.get(0).equals("record")) {
+      args.set(1, myBillet(args.contains("--undo")).toString());
+    }
     Ran ran = Ran.run(args.toArray(String[]::new));
     assertEquals(0, ran.code(), ran.err());
     assertFalse(ran.out().isBlank());
@@ -90,6 +96,16 @@ class HelpTest {
     assertEquals(3, ran.code(), ran.err());
     assertTrue(ran.err().startsWith("none.json"), ran.err());
     args.set(samples + 1, "2");
+  }
+
+  /** One that may be written to, perhaps with something recorded. */
+  private Path myBillet(boolean recorded) throws IOException {
+    Path mine =
+        Files.copy(Path.of("alloy-data/billets/mosaic.json"), folder.resolve("my-billet.json"));
+    if (recorded) {
+      assertEquals(0, Ran.run("record", mine.toString(), "--step", "1", "--heat", "1").code());
+    }
+    return mine;
   }
 
   @Test

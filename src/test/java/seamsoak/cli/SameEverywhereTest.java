@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -84,6 +85,7 @@ class SameEverywhereTest {
     Map<String, byte[]> all = new TreeMap<>();
     all.put("standard output", Files.readAllBytes(child.out()));
     all.put("standard error", Files.readAllBytes(child.err()));
+    all.put("the billet", Files.readAllBytes(folder.resolve("billet.json")));
     try (Stream<Path> files = Files.list(folder.resolve("out"))) {
       for (Path file : (Iterable<Path>) files::iterator) {
         all.put(file.getFileName().toString(), Files.readAllBytes(file));
@@ -103,7 +105,10 @@ class SameEverywhereTest {
             "migrate 1084 75Ni8 --layer 1mm,0.5mm --at 1100C --for 20min",
             "decarb 1095 --at 2100F --for 30min --json",
             "check billet.json",
-            "schedule billet.json --samples 4 --json");
+            "schedule billet.json --samples 4 --json",
+            "record billet.json --step 1 --at 1210C --for 4.5min --on 2026-11-20",
+            "record billet.json --undo --json",
+            "record billet.json --step 1 --at 1210C --for 4.5min --json");
 
     private EveryAnswer() {}
 
@@ -111,7 +116,7 @@ class SameEverywhereTest {
       PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, UTF_8));
       PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8));
       for (String line : LINES) {
-        int code = Commands.run(false, out, err, line.split(" "));
+        int code = Commands.run(new Terminal(false, Optional::empty), out, err, line.split(" "));
         out.println("exit code " + code + " of " + line);
       }
       out.flush();

@@ -2,8 +2,11 @@ package seamsoak.support;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import seamsoak.cli.Commands;
+import seamsoak.cli.Terminal;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
 
@@ -17,15 +20,23 @@ import seamsoak.data.JsonValue;
  */
 public record Ran(int code, String out, String err, double seconds) {
   public static Ran run(String... args) {
-    return run(false, args);
+    return run(new Terminal(false, Optional::empty), args);
   }
 
   /** With somebody reading along. */
   public static Ran onTerminal(String... args) {
-    return run(true, args);
+    return run(new Terminal(true, Optional::empty), args);
   }
 
-  private static Ran run(boolean terminal, String... args) {
+  /** With somebody who types these lines when asked. */
+  public static Ran answered(List<String> answers, String... args) {
+    Iterator<String> left = answers.iterator();
+    return run(
+        new Terminal(true, () -> left.hasNext() ? Optional.of(left.next()) : Optional.empty()),
+        args);
+  }
+
+  private static Ran run(Terminal terminal, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     double start = ComputingTime.seconds();
