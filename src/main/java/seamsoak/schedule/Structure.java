@@ -18,13 +18,13 @@ public enum Structure {
   HARD,
   /** The middle perhaps not. */
   HARD_MIDDLE_PERHAPS,
-  /** At the face; the middle not. */
+  /** At a thin edge; the middle not. */
   HARD_SHELL,
   NOT_HARDENED,
   /** It would harden by its own sheet, not from this heat. */
   NOT_FROM_THIS_HEAT,
   TEMPERED,
-  /** At the face; the middle never was hard. */
+  /** At a thin edge; the middle never was hard. */
   TEMPERED_SHELL,
   /** Tempered with the others, and never hard. */
   SOFT

@@ -70,7 +70,7 @@ final class Structures {
         },
         Optional.of(100 * austenite.retainedShare(coldestCelsius)),
         hrc(
-            taken.result().faceHrc().value()
+            taken.result().edgeHrc().value()
                 + austenite.fullHrc(coldestCelsius).value()
                 - austenite.fullHrc(QuenchedSteel.ROOM_CELSIUS).value()));
   }

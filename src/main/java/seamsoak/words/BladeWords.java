@@ -22,11 +22,11 @@ public final class BladeWords {
       case UNCHANGING -> "no change";
       case HARD -> martensite(metal);
       case HARD_MIDDLE_PERHAPS -> martensite(metal) + ", the middle perhaps softer";
-      case HARD_SHELL -> martensite(metal) + " at the face, the middle soft";
+      case HARD_SHELL -> martensite(metal) + " at a thin edge, the middle soft";
       case NOT_HARDENED -> "does not harden";
       case NOT_FROM_THIS_HEAT -> "does not harden from this heat";
       case TEMPERED -> "tempered martensite";
-      case TEMPERED_SHELL -> "tempered martensite at the face";
+      case TEMPERED_SHELL -> "tempered martensite at a thin edge";
       case SOFT -> "soft";
     };
   }

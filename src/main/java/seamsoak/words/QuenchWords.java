@@ -87,7 +87,7 @@ record QuenchWords(Amounts amounts, Harden task) {
                   s.edgeHrc(), s.faceHrc(), s.coreHrc());
           case NO ->
               Amounts.format(
-                  "a thin edge about %.0f HRC, the spine only at its face, %.0f HRC, and %.0f HRC in"
+                  "a thin edge about %.0f HRC, the spine softer, %.0f HRC at its face and %.0f HRC in"
                       + " its middle",
                   s.edgeHrc(), s.faceHrc(), s.coreHrc());
         };
