@@ -64,8 +64,7 @@ public final class ForeignRows {
 
   /** Blank lines are passed over; those within a cell are not. */
   private static boolean isSwallowed(String[] cells) {
-    return Arrays.stream(cells)
-        .anyMatch(c -> c.lines().limit(MOST_LINES + 1).count() > MOST_LINES);
+    return Arrays.stream(cells).anyMatch(c -> c.lines().limit(MOST_LINES + 1).count() > MOST_LINES);
   }
 
   private static Fault open(String file, long line) {

@@ -6,8 +6,6 @@ import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
-import seamsoak.billet.Step;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.heatlog.LogSettings;
 import seamsoak.heatlog.RealHeat;
 import seamsoak.pairing.PairAdvice;

@@ -209,7 +209,7 @@ class QuenchedSteelTest {
     QuenchedSteel s = QuenchedSteel.from(k, c, HARDEN_CELSIUS, GRAIN);
     assertTrue(s.idealDiameterMetres() >= 0 && s.idealDiameterMetres() < 1e4);
     assertTrue(s.retainedShare(20) >= 0 && s.retainedShare(20) <= 1);
-    within(s.fullHrc(20), 0, 70);
+    within(s.fullHrc(20), 10, 70);
     QuenchResult r = s.quench(Section.plate(0.006), in("oil-medium"));
     within(r.coreHrc(), 0, 70);
     within(r.faceHrc(), 0, 70);

@@ -36,6 +36,7 @@ class ScheduleToldTest {
             "heat-outside-sheet",
             "jacket-on",
             "no-bath-will-do",
+            "ferrite-left",
             "no-common-heat",
             "no-kiln",
             "nothing-hardens",

@@ -17,9 +17,12 @@ import seamsoak.source.Estimate;
  * found, mixed by Rockwell softer; the two ends are the band.
  *
  * <p>Range: a few tens of percent of ferrite; what is hardly more than ferrite lies below the scale
- * and counts as its end, 0 HRC. Stated error: none.
+ * and counts as 10 HRC. Stated error: none.
  */
 public final class FerriteLeft extends PublishedFormula {
+  /** Softer than this Rockwell C says nothing, HRC. */
+  private static final double SOFTEST = 10;
+
   private final AstmE140 e140;
 
   FerriteLeft(Coefficients k, AstmE140 e140) {
@@ -36,14 +39,14 @@ public final class FerriteLeft extends PublishedFormula {
     double value = (mixed(without.value(), share) + (1 - share) * without.value()) / 2;
     double harder = mixed(without.high(), share);
     return new Estimate(
-        value,
-        Math.min(value, Math.min(softer, harder)),
-        Math.max(value, Math.max(softer, harder)),
+        Math.max(SOFTEST, value),
+        Math.max(SOFTEST, Math.min(value, Math.min(softer, harder))),
+        Math.max(SOFTEST, Math.max(value, Math.max(softer, harder))),
         k.source(),
         without.exceeded());
   }
 
   private double mixed(double hrc, double share) {
-    return Math.max(0, e140.hrc((1 - share) * e140.vickers(hrc) + share * k.get("ferrite")));
+    return e140.hrc((1 - share) * e140.vickers(hrc) + share * k.get("ferrite"));
   }
 }
