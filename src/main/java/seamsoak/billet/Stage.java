@@ -10,7 +10,7 @@ import seamsoak.heat.HeatCurve;
  * @param step number of the step, from 1; 0 for the stack as laid
  * @param kind such as {@code weld}
  * @param piece the metal
- * @param lastHeat the last stay in the fire so far, if any
+ * @param lastHeat the last stay in the fire so far in which grains formed anew, if any
  * @param endKelvin temperature at which the step leaves it
  * @param scaledMetres metal that scale has taken off a face across the thickness in this step, m
  * @param worstMassError carbon not accounted for in any strip in this step, relative

@@ -14,6 +14,9 @@ import seamsoak.unit.UnitSystem;
 final class StepWork {
   private static final double SAME = 1e-6;
 
+  /** No grains form anew in a cooler heat, K: where iron and carbon first change. */
+  private static final double COOLEST_GRAINS_KELVIN = 1000;
+
   private final Shop shop;
   private final Stage before;
   private final UnitSystem units;
@@ -246,7 +249,9 @@ final class StepWork {
     }
     scaled += h.thicknessLoss();
     massError = Math.max(massError, h.worstMassError());
-    lastHeat = Optional.of(curve);
+    if (curve.peakKelvin() > COOLEST_GRAINS_KELVIN) {
+      lastHeat = Optional.of(curve);
+    }
   }
 
   private double sheet() {

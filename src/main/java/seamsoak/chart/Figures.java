@@ -34,7 +34,10 @@ public final class Figures {
 
   /** All that there is to draw: the schedule, soak, seam and lines, the billet's sections. */
   public List<Figure> all(Billet billet) {
-    List<Figure> figures = new ArrayList<>(List.of(schedule()));
+    List<Figure> figures = new ArrayList<>();
+    if (!advice.schedule().byStep().isEmpty()) {
+      figures.add(schedule());
+    }
     soak().ifPresent(figures::add);
     advice.seam().map(this::seam).ifPresent(figures::add);
     new FadingFigures(advice, units).figure().ifPresent(figures::add);

@@ -67,9 +67,14 @@ record AfterTheBath(Course course, QuenchChoice quench) {
         Structures.quenched(course.steels(), quench, to));
   }
 
-  Course tempered(Tempering t) {
+  /**
+   * Tempered.
+   *
+   * @param done how many tempers it has had
+   */
+  Course tempered(Tempering t, int done) {
     Course now = course;
-    for (int i = 1; i <= Tempering.TIMES; i++) {
+    for (int i = 1 + done; i <= Tempering.TIMES; i++) {
       now = temper(now, new StepName(StepKind.TEMPER, i), t);
     }
     return now;

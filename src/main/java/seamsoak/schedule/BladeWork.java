@@ -3,11 +3,13 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.Bath;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Shop;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.safety.HardStop;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice.Outcome;
@@ -22,14 +24,15 @@ import seamsoak.unit.Temperature;
  * @param guard how it may be cooled
  * @param heat to harden from
  * @param baths at hand
+ * @param treated what was done before
  */
-record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand> baths) {
+record BladeWork(
+    Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand> baths, Treated treated) {
   Treatment treatment() {
-    Softening softening = new Softening(cycled, guard, Optional.of(heat));
+    Softening softening = new Softening(cycled, guard, Optional.of(heat), treated);
     Course annealed = softening.anneal();
     BenchWork.Section to = BenchWork.section(annealed);
-    Course ready =
-        new Softening(BenchWork.groundAndEtched(annealed), guard, Optional.of(heat)).stressRelief();
+    Course ready = treated.hardened() ? annealed : ready(annealed);
     Section section = new Section(to.thicknessMetres(), to.widthMetres());
     List<SteelNow> hardening = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
     Grain grains = cycled.grains();
@@ -42,9 +45,13 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
     List<Stop> stops = stops(ready, heat.celsius());
     QuenchChoice.Asked asked = new QuenchChoice.Asked(section, hardening, heat.celsius(), grain);
     List<QuenchChoice> choices = asked.each(baths);
-    QuenchChoice quench = asked.best(choices);
+    QuenchChoice quench =
+        treated.bath().map(done -> in(done, asked)).orElseGet(() -> asked.best(choices));
     boolean coarse = softening.kind() != Softening.Kind.SUBCRITICAL;
-    Course hard = new IntoTheBath(ready, heat, quench, coarse).harden(stops.stream().findFirst());
+    Course hard =
+        treated.hardened()
+            ? ready
+            : new IntoTheBath(ready, heat, quench, coarse).harden(stops.stream().findFirst());
     AfterTheBath after = new AfterTheBath(hard, quench);
     Tempering temper =
         Tempering.of(
@@ -54,7 +61,7 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
             grain,
             after.coldestC(),
             cycled.billet().blade().hardnessTaken().hrc());
-    Course tempered = new AfterTheBath(after.chilled(), quench).tempered(temper);
+    Course tempered = new AfterTheBath(after.chilled(), quench).tempered(temper, treated.tempers());
     List<Conflict> conflicts = new ArrayList<>();
     List<String> names = Conflicts.names(annealed.steels());
     if (to.tooThin()) {
@@ -70,6 +77,17 @@ record BladeWork(Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand
         conflicts,
         stops,
         Optional.of(outcome(section, heat, quench, temper, new Media(asked).of(choices, quench))));
+  }
+
+  private Course ready(Course annealed) {
+    return new Softening(BenchWork.groundAndEtched(annealed), guard, Optional.of(heat), treated)
+        .stressRelief();
+  }
+
+  /** What the bath did that it was hardened in. */
+  private QuenchChoice in(Bath done, QuenchChoice.Asked asked) {
+    QuenchantTable table = cycled.shop().correlations().hardening().quenchants();
+    return asked.each(List.of(BathAtHand.of(done, table))).get(0);
   }
 
   /** Why the quench must not be done as planned. */

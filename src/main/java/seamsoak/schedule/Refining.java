@@ -27,7 +27,7 @@ record Refining(double normalizeC, Guard guard, Optional<Cycling> cycles) {
   record Cycling(
       Guard guard, boolean normalized, double fromC, double toC, Optional<String> below) {}
 
-  static Refining of(Course course, Optional<HardeningHeat> harden) {
+  static Refining of(Course course, Optional<HardeningHeat> harden, Treated treated) {
     List<SteelNow> steels = course.steels();
     double normalize = Cycles.normalizeCelsius(steels, harden);
     Guard guard = guard(course, normalize);
@@ -36,9 +36,17 @@ record Refining(double normalizeC, Guard guard, Optional<Cycling> cycles) {
     return new Refining(
         normalize,
         guard,
-        guard.way() == Guard.Way.ANNEAL_ONLY
-            ? harden.flatMap(h -> below(course, h, last))
-            : Optional.of(new Cycling(guard, !guard.slow(), normalize, last, Optional.empty())));
+        treated.refined()
+            ? Optional.empty()
+            : guard.way() == Guard.Way.ANNEAL_ONLY
+                ? harden.flatMap(h -> below(course, h, last))
+                : Optional.of(
+                    new Cycling(
+                        guard,
+                        !guard.slow() && !treated.normalized(),
+                        normalize,
+                        last,
+                        Optional.empty())));
   }
 
   /**

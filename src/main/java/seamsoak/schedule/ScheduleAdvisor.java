@@ -74,7 +74,7 @@ public final class ScheduleAdvisor {
   }
 
   private List<HeatCurve> cyclesOf(Course course) {
-    return Refining.of(course, HardeningHeat.of(course.steels(), edge()))
+    return Refining.of(course, HardeningHeat.of(course.steels(), edge()), treated())
         .cycles()
         .map(new Cycles(course)::curves)
         .orElse(List.of());
@@ -87,6 +87,11 @@ public final class ScheduleAdvisor {
 
   private Course course(Workpiece piece) {
     return Course.begin(workshop, piece, forgedGrain);
+  }
+
+  /** What a soak would undo, and nothing else does. */
+  private Treated treated() {
+    return Treated.of(workshop.billet().steps());
   }
 
   private Optional<String> edge() {
@@ -118,16 +123,18 @@ public final class ScheduleAdvisor {
     Course soaked = soaked(soak, start);
     List<SteelNow> steels = soaked.steels();
     Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
-    Refining refining = Refining.of(soaked, heat);
+    Treated treated = soak.filter(s -> s.minutes() > 0).isPresent() ? Treated.NOTHING : treated();
+    Refining refining = Refining.of(soaked, heat, treated);
     Guard guard = refining.guard();
     Course cycled = new Cycles(soaked).all(refining);
     Treatment end =
-        heat.map(h -> new BladeWork(cycled, guard, h, baths).treatment())
+        heat.map(h -> new BladeWork(cycled, guard, h, baths, treated).treatment())
             .orElseGet(
                 () ->
                     Treatment.of(
                         steels.stream().anyMatch(SteelNow::hardens)
-                            ? BenchWork.groundAndEtched(new Softening(cycled, guard, heat).anneal())
+                            ? BenchWork.groundAndEtched(
+                                new Softening(cycled, guard, heat, treated).anneal())
                             : cycled));
     List<Conflict> conflicts = new ArrayList<>(new Conflicts(soaked, refining).all());
     conflicts.addAll(end.conflicts());

@@ -14,8 +14,9 @@ import seamsoak.steel.TemperatureRange;
  * @param course the piece
  * @param guard how it may be cooled from above the critical range
  * @param harden the heat to come, if there is one
+ * @param treated what was done before
  */
-record Softening(Course course, Guard guard, Optional<HardeningHeat> harden) {
+record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Treated treated) {
   private static final double RELIEF_BELOW_ANNEAL = 15;
   private static final double RELIEF_AT_MOST = 650;
 
@@ -74,10 +75,14 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden) {
         .filter(s -> s.kind() == StepKind.REFINE)
         .reduce((first, next) -> next)
         .flatMap(ScheduleStep::hold)
-        .map(Leg::toC);
+        .map(Leg::toC)
+        .or(treated::lastCycleC);
   }
 
   Course anneal() {
+    if (treated.annealed()) {
+      return course;
+    }
     List<SteelNow> steels = course.steels();
     double rate = rate(steels);
     return switch (kind()) {
