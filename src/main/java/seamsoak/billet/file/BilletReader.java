@@ -38,7 +38,7 @@ public final class BilletReader {
       Key.optional("outside", "\"covered\"", Values.choice(Exposure.class));
   private static final Key<Optional<Temperature>> HIGHEST =
       Key.optional("highest", new Key.Example("\"2100 F\"", "\"1150 C\""), Quantities::temperature);
-  private static final Form<SoakWish> SOAK_WISH =
+  static final Form<SoakWish> SOAK_WISH =
       new Form<>(
           List.of(MOST, OUTSIDE, HIGHEST),
           f -> new SoakWish(f.get(MOST), f.get(OUTSIDE), f.get(HIGHEST)));
@@ -47,7 +47,7 @@ public final class BilletReader {
       Key.optional("dip", "\"0.1 %\"", Quantities::dip);
   private static final Key<Optional<Length>> LINE_WIDTH =
       Key.optional("width", new Key.Example("\"0.004 in\"", "\"0.1 mm\""), Quantities::size);
-  private static final Form<Visible> WHAT_SHOWS =
+  static final Form<Visible> WHAT_SHOWS =
       new Form<>(List.of(DIP, LINE_WIDTH), f -> new Visible(f.get(DIP), f.get(LINE_WIDTH)));
 
   private static final Key<Optional<UnitSystem>> UNITS =

@@ -18,7 +18,7 @@ final class HeatReader {
   static final Key<Optional<LocalDate>> ON = Key.optional("on", "\"2026-11-20\"", Values::day);
 
   private static final Key<Optional<Temperature>> DONE_AT =
-      Key.optional("at", "\"1170 C\"", Quantities::temperature);
+      Key.optional("at", new Key.Example("\"2140 F\"", "\"1170 C\""), Quantities::temperature);
   private static final Key<Optional<TimeSpan>> DONE_FOR =
       Key.optional("for", "\"4 min\"", Quantities::time);
   private static final Key<Optional<LoggedCurve>> CURVE =
@@ -27,7 +27,7 @@ final class HeatReader {
       new Form<>(List.of(ON, DONE_AT, DONE_FOR, CURVE), HeatReader::done);
 
   private static final Key<Temperature> AT =
-      Key.required("at", "\"1150 C\"", Quantities::temperature);
+      Key.required("at", new Key.Example("\"2100 F\"", "\"1150 C\""), Quantities::temperature);
   private static final Key<TimeSpan> FOR = Key.required("for", "\"3 min\"", Quantities::time);
   private static final Key<Integer> TIMES = Key.or(1, "times", "3", Values.count(1, MOST));
   private static final Key<Optional<TimeSpan>> RISE =
@@ -46,7 +46,9 @@ final class HeatReader {
   static final Key<List<Heat>> HEATS =
       Key.required(
           "heats",
-          "[{ \"at\": \"1150 C\", \"for\": \"3 min\" }]",
+          new Key.Example(
+              "[{ \"at\": \"2100 F\", \"for\": \"3 min\" }]",
+              "[{ \"at\": \"1150 C\", \"for\": \"3 min\" }]"),
           new ListOf<>(MOST, "heat", HEAT));
 
   private HeatReader() {}

@@ -1,6 +1,7 @@
 package seamsoak.billet.file;
 
 import java.util.Optional;
+import seamsoak.data.Fault;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -56,13 +57,16 @@ record Key<T>(
         .member(name)
         .map(reader::read)
         .or(() -> absent)
-        .orElseThrow(
-            () ->
-                object.faultAt(
-                    object.place(),
-                    name,
-                    object.name() + " has no '" + name + "'",
-                    "add one, such as \"" + name + "\": " + shown(object)));
+        .orElseThrow(() -> missing(object));
+  }
+
+  /** That an object does not have it. */
+  Fault missing(Entry object) {
+    return object.faultAt(
+        object.place(),
+        name,
+        object.name() + " has no '" + name + "'",
+        "add one, such as \"" + name + "\": " + shown(object));
   }
 
   private String shown(Entry object) {

@@ -88,12 +88,7 @@ final class SeenReader {
   private static Fault where(Fields f) {
     return f.get(WHERE).isPresent()
         ? f.at(SEAMS).fault("seams is given beside where", "leave it out")
-        : f.object()
-            .faultAt(
-                f.object().place(),
-                WHERE.name(),
-                f.object().name() + " has no 'where'",
-                "add one, such as \"where\": " + WHERE.example());
+        : WHERE.missing(f.object());
   }
 
   /** A line that is plainly there was once called clear. */

@@ -92,7 +92,8 @@ final class StepReader {
       Key.required("in", "\"air\"", Values.choice(Cooling.class));
 
   private static final Key<Double> TURNS = Key.required("turns", "6", Values.number(0.01, 1000));
-  private static final Key<Length> OVER = Key.required("over", "\"250 mm\"", Quantities::size);
+  private static final Key<Length> OVER =
+      Key.required("over", new Key.Example("\"10 in\"", "\"250 mm\""), Quantities::size);
   private static final Key<Optional<Step.Twist.Way>> WAY =
       Key.optional("way", "\"right\"", Values.choice(Step.Twist.Way.class));
   private static final Key<Bath> BATH = Key.required("in", "\"oil-fast\"", ShopReader::bathKind);

@@ -325,6 +325,13 @@ class BadBilletTest {
   }
 
   @Test
+  void aLookWithoutItsPlaceIsToldHowToSayIt() throws IOException {
+    assertEquals(
+        "8:76: seen has no 'where'; add one, such as 'where': 'restack 4'",
+        afterFileName(said(file(GOOD.replace("\"seams\": \"restack\", ", "")))));
+  }
+
+  @Test
   void deepNesting() throws IOException {
     assertTrue(
         said(file(GOOD.replace("\"good\"", "[".repeat(5000))))
