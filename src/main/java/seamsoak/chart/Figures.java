@@ -230,7 +230,10 @@ public final class Figures {
 
   private String soakInWords(SoakAdvice.Recommended r) {
     return r.minutes() > 0
-        ? "Soak at " + at(r.temperatureC()) + " for " + minutes(r.minutes())
+        ? (r.reason().seenFirst() ? "If a test etch shows a line, soak at " : "Soak at ")
+            + at(r.temperatureC())
+            + " for "
+            + minutes(r.minutes())
         : "No soak needed";
   }
 

@@ -2,7 +2,6 @@ package seamsoak.soak;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,29 +9,21 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Resolution;
-import seamsoak.billet.SectionLine;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineVisibility;
-import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.hardening.AsQuenchedHardness;
 import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
-import seamsoak.soak.SoakReason.Kind;
 import seamsoak.state.Limits;
-import seamsoak.state.Skin;
 import seamsoak.unit.Temperature;
 
 /** Finds the soak that clears the lines of a billet, what each would cost and how sure that is. */
 public final class SoakAdvisor {
   private static final double STEP = 10;
   private static final double NODE_STEP = 60;
-
-  /** Share of the samples that must come out clear before something is called done. */
-  private static final double SURE_PCT = 90;
 
   private final Billet billet;
   private final Shop shop;
@@ -119,8 +110,13 @@ public final class SoakAdvisor {
             .toList();
     boolean showsNow = clearing.anyShows();
     boolean scheduleClears =
-        sure(possible.goneBySchedulePct()) && SoakSamples.clears(end, visibility, shop, cycles);
-    Optional<Recommended> recommended = recommend(options, showsNow, scheduleClears, possible);
+        SoakChoice.sure(possible.goneBySchedulePct())
+            && SoakSamples.clears(end, visibility, shop, cycles);
+    List<SoakOption> within =
+        options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
+    Optional<Recommended> recommended =
+        new SoakChoice(options, within, possible, most(), this::cost)
+            .taken(showsNow, scheduleClears);
     double best = bestAllowed(options);
     double at =
         recommended.filter(r -> r.minutes() > 0).map(Recommended::temperatureC).orElse(best);
@@ -188,16 +184,11 @@ public final class SoakAdvisor {
     if (billet.soak().highest().map(t -> celsius > t.celsius()).orElse(false)) {
       remarks.add(OptionRemark.ABOVE_WISH);
     }
-    Optional<Faces> faces = Optional.empty();
+    Optional<SoakFaces.Left> faces = Optional.empty();
     Optional<Double> grain = Optional.empty();
     if (minutes.isPresent()) {
-      HeatCurve curve =
-          HeatCurve.riseAndHold(
-              Shop.DULL_KELVIN,
-              celsius + Temperature.ZERO_CELSIUS,
-              Clearing.RISE_SECONDS,
-              seconds.getAsDouble());
-      faces = faces(curve);
+      HeatCurve curve = curve(celsius, seconds.getAsDouble());
+      faces = faces().after(curve);
       if (faces.isEmpty()) {
         remarks.add(OptionRemark.EATEN_FIRST);
       }
@@ -220,68 +211,25 @@ public final class SoakAdvisor {
         remarks);
   }
 
-  /** What a soak does to the faces: metal that scale takes off a flat, and the skins. */
-  private record Faces(double lostMetres, Skin skin) {}
-
-  /** The faces after a soak; empty when the scale meets in the middle before its end. */
-  private Optional<Faces> faces(HeatCurve curve) {
-    try {
-      StripSolver.Advanced flat = heated(end.thickness(), curve);
-      StripSolver.Advanced side = heated(end.width(), curve);
-      AsQuenchedHardness hardness = shop.correlations().hardening().asQuenched();
-      return Optional.of(
-          new Faces(flat.metalLost(), Skin.of(end, flat.strip(), side.strip(), hardness)));
-    } catch (IllegalArgumentException e) {
-      return Optional.empty();
-    }
+  private SoakFaces faces() {
+    return new SoakFaces(end, shop, shop.edge(billet.soak().outsideTaken()));
   }
 
-  private StripSolver.Advanced heated(SectionLine line, HeatCurve curve) {
-    return shop.solver().advance(line.toMiddle(), curve, shop.edge(billet.soak().outsideTaken()));
+  private Optional<SoakCost> cost(double celsius, double minutes) {
+    HeatCurve curve = curve(celsius, minutes * 60);
+    return faces()
+        .after(curve)
+        .map(
+            f ->
+                new SoakCost(
+                    celsius,
+                    minutes,
+                    grain.applyAsDouble(curve),
+                    1e3 * (f.lostMetres() + f.skin().flats().softMetres())));
   }
 
-  private Optional<Recommended> recommend(
-      List<SoakOption> options, boolean showsNow, boolean scheduleClears, SoakSamples possible) {
-    SoakOption coolest = options.get(0);
-    if (!showsNow && sure(possible.goneAlreadyPct())) {
-      return Optional.of(none(coolest, Kind.NOTHING_SHOWS));
-    }
-    if (scheduleClears) {
-      return Optional.of(none(coolest, Kind.CYCLES_CLEAR));
-    }
-    List<SoakOption> within =
-        options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
-    Optional<SoakOption> sure =
-        within.stream()
-            .filter(o -> cautious(o, possible).map(m -> m <= most()).orElse(false))
-            .findFirst();
-    if (sure.isPresent()) {
-      Kind why = possible.count() > 0 ? Kind.COOLEST_BY_HISTORIES : Kind.COOLEST_BY_MIDDLE;
-      double minutes = Math.ceil(cautious(sure.get(), possible).orElseThrow());
-      return Optional.of(recommended(sure.get(), minutes, why));
-    }
-    return within.stream()
-        .max(Comparator.comparingDouble(SoakOption::temperatureC))
-        .map(o -> recommended(o, Math.floor(most()), Kind.HOTTEST_ALLOWED));
-  }
-
-  private Recommended recommended(SoakOption o, double minutes, Kind why) {
-    return new Recommended(
-        o.temperatureC(), minutes, o.minutesLow(), o.minutesHigh(), new SoakReason(why, most()));
-  }
-
-  /** Whether all but a few samples say so; where there are none the middle estimate decides. */
-  private static boolean sure(Optional<Double> percent) {
-    return percent.map(p -> p >= SURE_PCT).orElse(true);
-  }
-
-  /** Minutes that do in nine of ten samples, or by the middle estimate where there are none. */
-  private static Optional<Double> cautious(SoakOption option, SoakSamples possible) {
-    return possible.count() == 0 ? option.minutes() : option.minutesHigh();
-  }
-
-  private Recommended none(SoakOption coolest, Kind why) {
-    return new Recommended(
-        coolest.temperatureC(), 0, Optional.of(0.0), Optional.of(0.0), new SoakReason(why, most()));
+  private static HeatCurve curve(double celsius, double seconds) {
+    return HeatCurve.riseAndHold(
+        Shop.DULL_KELVIN, celsius + Temperature.ZERO_CELSIUS, Clearing.RISE_SECONDS, seconds);
   }
 }

@@ -1,21 +1,31 @@
 package seamsoak.soak;
 
+import java.util.Optional;
+
 /**
  * Why a soak is recommended, or none.
  *
  * @param mostMinutes longest soak allowed
+ * @param seenFirst whether to soak only if a test etch shows a line
+ * @param cost of the one recommended, where soaks were weighed
+ * @param coolest cost of the coolest that would do, where that is another
  */
-public record SoakReason(Kind kind, double mostMinutes) {
+public record SoakReason(
+    Kind kind,
+    double mostMinutes,
+    boolean seenFirst,
+    Optional<SoakCost> cost,
+    Optional<SoakCost> coolest) {
   /** The case. */
   public enum Kind {
     /** No line shows: nothing to clear. */
     NOTHING_SHOWS,
     /** The normalizing and refining cycles to come clear the lines. */
     CYCLES_CLEAR,
-    /** The coolest that clears within what is allowed in nine of ten histories. */
-    COOLEST_BY_HISTORIES,
-    /** The coolest that does by the middle estimate, where there are no histories. */
-    COOLEST_BY_MIDDLE,
+    /** It costs least of those that clear within what is allowed in nine of ten histories. */
+    BALANCED_BY_HISTORIES,
+    /** The same by the middle estimate, where there are no histories. */
+    BALANCED_BY_MIDDLE,
     /** The hottest, as long as is allowed: it clears by the middle estimate only. */
     HOTTEST_ALLOWED
   }

@@ -28,7 +28,9 @@ public record CardWords(Advice advice, UnitSystem units) {
     return recommended()
         .map(
             r ->
-                "Soak at %s for %s"
+                (r.reason().seenFirst()
+                        ? "Test etch first; if a line shows, soak at %s for %s"
+                        : "Soak at %s for %s")
                     .formatted(first(r.temperatureC()), new Amounts(units).time(r.minutes())))
         .orElseGet(soak()::says);
   }

@@ -8,6 +8,7 @@ import seamsoak.schedule.Coolant;
 import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.StepKind;
+import seamsoak.schedule.Task;
 import seamsoak.unit.UnitSystem;
 
 /** A schedule in one sentence, and each of its steps in some. */
@@ -50,7 +51,13 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
     String words =
         switch (s.step().kind()) {
           case COOL_DOWN, GRIND, TEST_ETCH, SUB_ZERO -> "";
-          case SOAK -> "soak at " + at + " for " + amounts().time(s.holdMinutes().orElse(0.0));
+          case SOAK ->
+              (s.task() instanceof Task.Soak t && t.soak().reason().seenFirst()
+                      ? "if a test etch shows a line, soak at "
+                      : "soak at ")
+                  + at
+                  + " for "
+                  + amounts().time(s.holdMinutes().orElse(0.0));
           case REFINE ->
               s.step().number() != 0 && s.step().number() < cycles
                   ? ""

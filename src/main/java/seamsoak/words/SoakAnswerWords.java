@@ -35,7 +35,9 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
     if (r.minutes() == 0) {
       return "No soak needed: " + reason(r) + ".";
     }
-    return "Soak at %s for %s (%s)."
+    return (r.reason().seenFirst()
+            ? "Test etch first; only if it shows a line, soak at %s for %s (%s)."
+            : "Soak at %s for %s (%s).")
         .formatted(amounts().heat(r.temperatureC()), amounts().time(r.minutes()), band(r));
   }
 

@@ -5,6 +5,7 @@ import seamsoak.billet.Seen;
 import seamsoak.soak.Input;
 import seamsoak.soak.Remedies;
 import seamsoak.soak.SoakAdvice.OptionRemark;
+import seamsoak.soak.SoakCost;
 import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakReason;
 import seamsoak.state.LineReport;
@@ -35,20 +36,37 @@ public record SoakWords(UnitSystem units) {
       case NOTHING_SHOWS -> "no line shows";
       case CYCLES_CLEAR ->
           "the normalizing and refining cycles to come clear the lines on their own";
-      case COOLEST_BY_HISTORIES -> coolest(reason, " in nine of ten cases");
-      case COOLEST_BY_MIDDLE ->
-          coolest(reason, " in the likely case, which half of all billets outlast");
+      case BALANCED_BY_HISTORIES -> balanced(reason, " in nine of ten cases");
+      case BALANCED_BY_MIDDLE ->
+          balanced(reason, " in the likely case, which half of all billets outlast");
       case HOTTEST_ALLOWED ->
           "the hottest that the steels allow for forging, as long as you allow: it clears"
               + " the lines in the likely case, not in nine of ten";
     };
   }
 
-  private String coolest(SoakReason reason, String howSure) {
-    return "the coolest soak that clears the lines within "
+  private String balanced(SoakReason reason, String howSure) {
+    return "it clears the lines within "
         + TimeSpan.ofMinutes(reason.mostMinutes()).format(units)
         + howSure
-        + "; hotter is quicker but coarsens the grain and scales more";
+        + ", and costs least in time, grain and skin together: "
+        + reason.cost().map(this::cost).orElse("")
+        + reason
+            .coolest()
+            .map(
+                c ->
+                    "; the coolest that would do, "
+                        + temperature(c.temperatureC())
+                        + ", takes "
+                        + cost(c))
+            .orElse("; it is the coolest that would do");
+  }
+
+  private String cost(SoakCost cost) {
+    return TimeSpan.ofMinutes(cost.minutes()).format(units)
+        + Amounts.format(", grain about ASTM %.1f, ", cost.grainAstm())
+        + Length.ofMillimetres(cost.offMm()).format(units)
+        + " of scale and soft skin off each flat";
   }
 
   public String remark(OptionRemark remark) {

@@ -102,7 +102,12 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   @Override
   public Order of(Task.Soak t) {
     return new Order(
-        "Soak at " + heat(t.soak().temperatureC()) + ", then " + down(t.down()),
+        (t.soak().reason().seenFirst()
+                ? "Test etch first, and leave the soak out if no line shows; else soak at "
+                : "Soak at ")
+            + heat(t.soak().temperatureC())
+            + ", then "
+            + down(t.down()),
         new SoakWords(units).reason(t.soak().reason()) + slowly(t.down(), t.guard()));
   }
 

@@ -1,0 +1,115 @@
+package seamsoak.soak;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import seamsoak.soak.SoakAdvice.Recommended;
+import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.soak.SoakReason.Kind;
+
+/**
+ * Which soak to take, if any: of those that clear the lines within what is allowed the one that
+ * costs least, in minutes, grain and skin together.
+ *
+ * @param options from the coolest to the hottest
+ * @param within those that the smith may take and that clear by the middle estimate
+ * @param possible the histories that the bands rest on
+ * @param mostMinutes longest soak allowed
+ * @param cost of a temperature held so many minutes; empty where the fire would eat the billet
+ */
+record SoakChoice(
+    List<SoakOption> options,
+    List<SoakOption> within,
+    SoakSamples possible,
+    double mostMinutes,
+    BiFunction<Double, Double, Optional<SoakCost>> cost) {
+  /** Share of the samples that must come out clear before something is called done. */
+  private static final double SURE_PCT = 90;
+
+  /**
+   * The one to take; empty when none clears.
+   *
+   * @param showsNow whether a line shows by the middle estimate
+   * @param cycles whether the cycles to come clear them by it
+   */
+  Optional<Recommended> taken(boolean showsNow, boolean cycles) {
+    if (!showsNow && sure(possible.goneAlreadyPct())) {
+      return Optional.of(none(Kind.NOTHING_SHOWS));
+    }
+    if (cycles && sure(possible.goneBySchedulePct())) {
+      return Optional.of(none(Kind.CYCLES_CLEAR));
+    }
+    List<SoakCost> costs = within.parallelStream().flatMap(o -> cautious(o).stream()).toList();
+    return costs.stream()
+        .min(Comparator.comparingDouble(SoakCost::worthMinutes))
+        .map(best -> balanced(best, costs.get(0)))
+        .or(
+            () ->
+                within.stream()
+                    .max(Comparator.comparingDouble(SoakOption::temperatureC))
+                    .map(this::longest));
+  }
+
+  /** What it costs to do in nine of ten samples, or by the middle estimate where there are none. */
+  private Optional<SoakCost> cautious(SoakOption option) {
+    Optional<Double> minutes = possible.count() == 0 ? option.minutes() : option.minutesHigh();
+    return minutes
+        .map(Math::ceil)
+        .filter(m -> m <= mostMinutes)
+        .flatMap(m -> cost.apply(option.temperatureC(), m));
+  }
+
+  private Recommended balanced(SoakCost best, SoakCost coolest) {
+    SoakOption option =
+        within.stream()
+            .filter(o -> o.temperatureC() == best.temperatureC())
+            .findFirst()
+            .orElseThrow();
+    Kind kind = possible.count() > 0 ? Kind.BALANCED_BY_HISTORIES : Kind.BALANCED_BY_MIDDLE;
+    return recommended(
+        option,
+        best.minutes(),
+        new SoakReason(
+            kind,
+            mostMinutes,
+            seenFirst(option),
+            Optional.of(best),
+            Optional.of(coolest).filter(c -> c != best)));
+  }
+
+  private Recommended longest(SoakOption option) {
+    return recommended(
+        option,
+        Math.floor(mostMinutes),
+        new SoakReason(
+            Kind.HOTTEST_ALLOWED,
+            mostMinutes,
+            seenFirst(option),
+            Optional.empty(),
+            Optional.empty()));
+  }
+
+  /** Whether the band begins at nothing: then a test etch may spare the soak. */
+  private static boolean seenFirst(SoakOption option) {
+    return option.minutesLow().filter(low -> low <= 0).isPresent();
+  }
+
+  private static Recommended recommended(SoakOption o, double minutes, SoakReason why) {
+    return new Recommended(o.temperatureC(), minutes, o.minutesLow(), o.minutesHigh(), why);
+  }
+
+  private Recommended none(Kind kind) {
+    return new Recommended(
+        options.get(0).temperatureC(),
+        0,
+        Optional.of(0.0),
+        Optional.of(0.0),
+        new SoakReason(kind, mostMinutes, false, Optional.empty(), Optional.empty()));
+  }
+
+  /** Whether all but a few samples say so; where there are none the middle estimate decides. */
+  static boolean sure(Optional<Double> percent) {
+    return percent.map(p -> p >= SURE_PCT).orElse(true);
+  }
+}
