@@ -261,7 +261,7 @@ class ValidityTest {
 
   @Test
   void estimatesNameTheirSource() {
-    assertEquals("ae1-mean", k.critical().ae1().estimate(Analyses.of("C0.8")).source());
+    assertEquals("ae1-mean, judgement", k.critical().ae1().estimate(Analyses.of("C0.8")).source());
   }
 
   /** Beyond its limits a low alloy regression is taken at them. */
