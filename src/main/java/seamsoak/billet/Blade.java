@@ -49,14 +49,4 @@ public record Blade(
   public Hardness hardnessTaken() {
     return hardness.orElse(Defaults.HARDNESS);
   }
-
-  /** The bevel stated, or the default. */
-  public Bevel bevelTaken() {
-    return bevel.orElse(Defaults.BEVEL);
-  }
-
-  /** The thickness of the edge stated, or the default. */
-  public Length edgeTaken() {
-    return edge.orElse(Defaults.EDGE);
-  }
 }

@@ -28,11 +28,6 @@ public final class Defaults {
   public static final Percent COVERED = new Percent(50);
 
   public static final Hardness HARDNESS = new Hardness(60);
-  public static final Blade.Bevel BEVEL = Blade.Bevel.FULL;
-
-  /** How thick an edge is left for the quench; common practice. */
-  public static final Length EDGE = Length.ofMillimetres(1);
-
   public static final Temperature KILN_HIGHEST = Temperature.ofCelsius(1200);
   public static final HeatingRate KILN_RAMP = new HeatingRate(600);
   public static final List<Bath> QUENCHANTS =

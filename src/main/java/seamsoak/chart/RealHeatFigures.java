@@ -2,10 +2,10 @@ package seamsoak.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.chart.ScheduleFigure.Corner;
 import seamsoak.heatlog.LogCurve;
 import seamsoak.heatlog.RealHeat;
-import seamsoak.heatlog.Tip;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.HeatWords;
 

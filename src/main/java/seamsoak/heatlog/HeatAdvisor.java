@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import seamsoak.billet.Exposure;
+import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.billet.Shop;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;

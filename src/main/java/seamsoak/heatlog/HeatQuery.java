@@ -2,6 +2,7 @@ package seamsoak.heatlog;
 
 import java.util.Optional;
 import seamsoak.billet.Exposure;
+import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.heat.Section;
 import seamsoak.steel.Steel;
 

@@ -2,10 +2,10 @@ package seamsoak.trace;
 
 import java.util.List;
 import seamsoak.billet.Exposure;
+import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.billet.Shop;
 import seamsoak.heatlog.LogSettings;
 import seamsoak.heatlog.RealHeat;
-import seamsoak.heatlog.Tip;
 import seamsoak.property.Correlations;
 import seamsoak.steel.Steel;
 import seamsoak.trace.TraceEntries.Material;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.data.Fault;
 import seamsoak.heatlog.Credit;
 import seamsoak.heatlog.LogQuestion;
@@ -11,7 +12,6 @@ import seamsoak.heatlog.LogRemark;
 import seamsoak.heatlog.Readings;
 import seamsoak.heatlog.RealHeat;
 import seamsoak.heatlog.Scale;
-import seamsoak.heatlog.Tip;
 import seamsoak.single.Decarburization;
 import seamsoak.unit.UnitSystem;
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.billet.Exposure;
+import seamsoak.billet.LoggedCurve.Tip;
 
 /** What a heat was worth, and how sure that is. */
 class HeatAdvisorTest {

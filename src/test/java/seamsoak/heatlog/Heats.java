@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Exposure;
+import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.data.DataFolder;

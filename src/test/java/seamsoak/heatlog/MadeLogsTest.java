@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.data.ForeignText;
 import seamsoak.unit.TimeSpan;
 
