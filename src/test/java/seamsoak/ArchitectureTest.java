@@ -42,10 +42,12 @@ class ArchitectureTest {
           "single",
           "heatlog",
           "soak",
+          "schedule.demand",
           "schedule",
           "plan",
           "trace",
           "words",
+          "chart.figure",
           "chart",
           "report",
           "cli");
@@ -99,6 +101,17 @@ class ArchitectureTest {
   @Test
   void onlyChartDraws() {
     only("chart", "org.jfree..", "org.apache.batik..", "java.awt..");
+  }
+
+  @Test
+  void figuresDrawNothing() {
+    noClasses()
+        .that()
+        .resideInAPackage("seamsoak.chart.figure")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.jfree..", "org.apache.batik..", "java.awt..")
+        .check(CLASSES);
   }
 
   @Test

@@ -1,6 +1,5 @@
 package seamsoak.billet;
 
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -11,31 +10,19 @@ import seamsoak.unit.Angle;
 import seamsoak.unit.Length;
 
 /** One thing done to the billet, as the file says it; what is not stated is empty. */
-public sealed interface Step {
-  /**
-   * What every step has.
-   *
-   * @param number counted from 1
-   * @param place where it stands in the file
-   * @param seen what the smith saw after it
-   * @param note words of the smith's own, if any
-   * @param done how it came out, where the file says so; the step itself is then as it was done
-   */
-  record Mark(
-      int number, Place place, List<Seen> seen, Optional<String> note, Optional<StepDone> done) {
-    public Mark {
-      seen = List.copyOf(seen);
-    }
-  }
-
-  /**
-   * A step that was done, or finished, and differently from the plan where the file says so.
-   *
-   * @param on which day, if stated
-   * @param planned the step as it was meant
-   */
-  record StepDone(Optional<LocalDate> on, Step planned) {}
-
+public sealed interface Step
+    permits Step.Weld,
+        Step.Draw,
+        Step.Press,
+        Step.Roll,
+        Step.Grind,
+        Step.Restack,
+        Step.Tile,
+        Step.Unjacket,
+        Twist,
+        Step.Treat,
+        Step.Harden,
+        Step.Cool {
   Mark mark();
 
   /**
@@ -256,44 +243,6 @@ public sealed interface Step {
     /** The depth stated, or the default. */
     public Length depthTaken() {
       return depth.orElse(Defaults.UNJACKET_DEPTH);
-    }
-  }
-
-  /**
-   * Turning the bar about its length. Its section keeps its profile; what lies off the middle is
-   * drawn out along a helix and comes closer together.
-   *
-   * @param turns whole turns and parts of one
-   * @param over length of the bar that is twisted
-   * @param way which way it is turned, if stated; it makes no difference to the carbon
-   */
-  record Twist(
-      Mark mark,
-      double turns,
-      Length over,
-      Optional<Way> way,
-      List<Heat> heats,
-      Optional<Exposure> outside)
-      implements Step {
-    /** Which way a bar is turned, looking along it. */
-    public enum Way {
-      LEFT,
-      RIGHT
-    }
-
-    @Override
-    public Kind kind() {
-      return Kind.TWIST;
-    }
-
-    public Twist {
-      heats = List.copyOf(heats);
-    }
-
-    /** What becomes of a distance at a radius, of 1: a line along the bar grows to a helix. */
-    public double shrinkAt(double radiusMetres) {
-      double slope = 2 * Math.PI * radiusMetres * turns / over.metres();
-      return 1 / Math.sqrt(1 + slope * slope);
     }
   }
 

@@ -57,7 +57,7 @@ final class StepWork {
           case RESTACK -> restack((Step.Restack) step);
           case TILE -> tile((Step.Tile) step);
           case UNJACKET -> unjacket((Step.Unjacket) step);
-          case TWIST -> twist((Step.Twist) step);
+          case TWIST -> twist((Twist) step);
           case SOAK, ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER -> heatAndCool(step);
           case COOL -> cool((Step.Cool) step);
         };
@@ -92,7 +92,7 @@ final class StepWork {
   }
 
   /** Heated as often as said; what lies about the middle keeps its profile. */
-  private Workpiece twist(Step.Twist s) {
+  private Workpiece twist(Twist s) {
     bare();
     for (HeatCurve curve : curves(s)) {
       heat(curve, s);

@@ -8,6 +8,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
+import seamsoak.chart.figure.FadingFigure;
+import seamsoak.chart.figure.Figure;
+import seamsoak.chart.figure.LogFigure;
+import seamsoak.chart.figure.MatrixFigure;
+import seamsoak.chart.figure.ScheduleFigure;
+import seamsoak.chart.figure.SeamFigure;
+import seamsoak.chart.figure.SectionFigure;
+import seamsoak.chart.figure.SoakFigure;
 
 /** Draws figures. The same figure gives the same SVG, byte for byte, on every machine. */
 public final class Charts {

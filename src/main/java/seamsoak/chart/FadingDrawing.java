@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
+import seamsoak.chart.figure.FadingFigure;
+import seamsoak.chart.figure.Unit;
 import seamsoak.unit.Length;
 
 /** Draws a {@link FadingFigure}: contrast above, width of the line below, steps across. */

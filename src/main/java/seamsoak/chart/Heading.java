@@ -1,5 +1,7 @@
 package seamsoak.chart;
 
+import seamsoak.chart.figure.Figure;
+
 /** Title and answer above a chart. A chart without an answer sets its title large instead. */
 record Heading(Block block) {
   private static final double LEFT = 24;

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import seamsoak.chart.figure.LogFigure;
+import seamsoak.chart.figure.ScheduleFigure;
+import seamsoak.chart.figure.Unit;
 
 /** Draws a {@link LogFigure}: what counts on the panel, what does not on white. */
 final class LogDrawing implements Drawing {

@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.chart.figure.MatrixFigure;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.Rating;
 

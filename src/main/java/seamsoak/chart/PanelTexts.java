@@ -2,6 +2,7 @@ package seamsoak.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.chart.figure.ScheduleFigure;
 
 /**
  * What each step is called: above its panel while there is room, else a number there and the words

@@ -2,6 +2,7 @@ package seamsoak.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.chart.figure.ScheduleFigure;
 
 /**
  * Where each step stands across a schedule chart. Time is straight within a panel; panels grow with

@@ -3,6 +3,7 @@ package seamsoak.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import seamsoak.chart.figure.ScheduleFigure;
 
 /**
  * Draws a {@link ScheduleFigure}: one panel a step, in as many rows as leave each panel room for

@@ -7,6 +7,8 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.chart.figure.ScheduleFigure;
+import seamsoak.chart.figure.Unit;
 
 /**
  * One row of a schedule chart: a few steps beside each other, each a plot of its own, with the same

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import seamsoak.chart.figure.SeamFigure;
 
 /** Draws a {@link SeamFigure}. Carbon starts at zero, so that a small dip looks small. */
 final class SeamDrawing implements Drawing {

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import seamsoak.chart.figure.Pattern;
+import seamsoak.chart.figure.SectionFigure;
 
 /** Draws a {@link SectionFigure}: four panels to a row, every millimetre as long as any other. */
 final class SectionDrawing implements Drawing {

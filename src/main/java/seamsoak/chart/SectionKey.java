@@ -5,6 +5,8 @@ import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import seamsoak.chart.figure.SectionFigure;
+import seamsoak.chart.figure.Unit;
 import seamsoak.unit.UnitSystem;
 
 /**

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import seamsoak.chart.figure.SoakFigure;
+import seamsoak.chart.figure.Unit;
 
 /** Draws a {@link SoakFigure}: minutes above, cost below, on one temperature axis. */
 final class SoakDrawing implements Drawing {

@@ -3,6 +3,8 @@ package seamsoak.chart;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import seamsoak.chart.figure.SoakFigure;
+import seamsoak.chart.figure.Unit;
 
 /** The words inside a soak chart, the recommended soak first, each where there is room. */
 record SoakLabels(SoakFigure figure, SoakScale scale, Frame frame, Placer placer, Canvas canvas) {

@@ -4,6 +4,7 @@ import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import seamsoak.chart.figure.SoakFigure;
 
 /**
  * What the axes of a soak chart run over.

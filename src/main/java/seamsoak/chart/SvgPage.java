@@ -14,6 +14,7 @@ import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import seamsoak.chart.figure.Figure;
 
 /** An SVG document: Batik turns shapes into elements, text is written beside it. */
 final class SvgPage {

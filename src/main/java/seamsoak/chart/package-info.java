@@ -4,12 +4,9 @@
  * <p>It may use everything from {@code unit} to {@code words}; it alone sees JFreeChart, Batik and
  * AWT. It computes no metal: whatever is drawn was said below.
  *
- * <p>Read {@link Charts} first. A chart is a record of numbers and words ({@link SoakFigure} and
- * its like) and a class that lays it out ({@link SoakDrawing}). Colors, line weights and sizes of
- * type are {@link Ink}'s alone.
- *
- * <p>{@link Figure} and its records know each other, as a sealed type must; no other classes here
- * go in a circle.
+ * <p>Read {@link Charts} first. A chart is a record of numbers and words (in {@code chart.figure})
+ * and a class that lays it out ({@link SoakDrawing}). Colors, line weights and sizes of type are
+ * {@link Ink}'s alone.
  *
  * <p>JFreeChart draws plots with axes of both units, their ticks, numbers and names, grids, curves,
  * marks, bands and levels, as {@link Frame} and {@link Axes} set it. Labels that stand beside what
@@ -25,9 +22,6 @@
  * <ul>
  *   <li><i>The width of a line</i> is drawn where the line shows.
  *   <li><i>A schedule's chart</i> ends before a step that is refused.
- *   <li><i>A section</i> ({@link Pattern}, {@link TilePattern}, {@link PatternWalk}) follows layers
- *       and seams through the steps by the sizes of the walk; tiles that are stacked again can no
- *       longer be told in one plane, so only their outline is left.
  * </ul>
  */
 package seamsoak.chart;

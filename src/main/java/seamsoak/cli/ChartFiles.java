@@ -3,7 +3,7 @@ package seamsoak.cli;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import seamsoak.chart.Charts;
-import seamsoak.chart.Figure;
+import seamsoak.chart.figure.Figure;
 import seamsoak.data.FileSet;
 
 /** How charts are written to a folder. */

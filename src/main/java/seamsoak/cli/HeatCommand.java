@@ -17,7 +17,7 @@ import seamsoak.billet.Exposure;
 import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
-import seamsoak.chart.RealHeatFigures;
+import seamsoak.chart.figure.RealHeatFigures;
 import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
 import seamsoak.data.ForeignText;

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import seamsoak.chart.MatrixFigure;
+import seamsoak.chart.figure.MatrixFigure;
 import seamsoak.data.FileSet;
 import seamsoak.pairing.PairCheck;
 import seamsoak.pairing.PairLimits;

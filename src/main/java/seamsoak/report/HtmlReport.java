@@ -11,7 +11,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import seamsoak.chart.Figure;
+import seamsoak.chart.figure.Figure;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
 import seamsoak.trace.Trace;

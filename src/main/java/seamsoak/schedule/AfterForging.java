@@ -8,6 +8,10 @@ import java.util.Set;
 import seamsoak.billet.Shop;
 import seamsoak.carbon.Edge;
 import seamsoak.safety.Condition;
+import seamsoak.schedule.demand.Change;
+import seamsoak.schedule.demand.Down;
+import seamsoak.schedule.demand.Guard;
+import seamsoak.schedule.demand.SteelNow;
 import seamsoak.soak.SoakAdvice;
 
 /** The first steps: down from the last forging heat, then the soak. */

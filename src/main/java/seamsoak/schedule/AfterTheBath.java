@@ -7,6 +7,9 @@ import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.safety.Condition;
+import seamsoak.schedule.demand.QuenchChoice;
+import seamsoak.schedule.demand.SteelNow;
+import seamsoak.schedule.demand.Tempering;
 import seamsoak.unit.Temperature;
 
 /**

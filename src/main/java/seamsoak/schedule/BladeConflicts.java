@@ -8,6 +8,12 @@ import java.util.function.Predicate;
 import seamsoak.billet.Step;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Quenchant;
+import seamsoak.schedule.demand.Conflict;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.Hardens;
+import seamsoak.schedule.demand.QuenchChoice;
+import seamsoak.schedule.demand.SteelNow;
+import seamsoak.schedule.demand.Tempering;
 import seamsoak.steel.TemperatureRange;
 
 /**

@@ -14,6 +14,12 @@ import seamsoak.safety.HardStop;
 import seamsoak.safety.Stop;
 import seamsoak.schedule.ScheduleAdvice.Outcome;
 import seamsoak.schedule.ScheduleAdvice.Quenched;
+import seamsoak.schedule.demand.Conflict;
+import seamsoak.schedule.demand.Guard;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.QuenchChoice;
+import seamsoak.schedule.demand.SteelNow;
+import seamsoak.schedule.demand.Tempering;
 import seamsoak.state.BathAtHand;
 import seamsoak.unit.Temperature;
 

@@ -7,6 +7,11 @@ import java.util.stream.Stream;
 import seamsoak.billet.Jacket;
 import seamsoak.billet.Step;
 import seamsoak.property.Correlations;
+import seamsoak.schedule.demand.Conflict;
+import seamsoak.schedule.demand.Guard;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.Hardens;
+import seamsoak.schedule.demand.SteelNow;
 import seamsoak.steel.Dispute;
 
 /**

@@ -14,6 +14,7 @@ import seamsoak.carbon.Edge;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.Condition;
+import seamsoak.schedule.demand.SteelNow;
 import seamsoak.source.Caution;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;

@@ -9,6 +9,11 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.schedule.demand.Change;
+import seamsoak.schedule.demand.Down;
+import seamsoak.schedule.demand.Guard;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.SteelNow;
 import seamsoak.steel.TemperatureRange;
 
 /** Normalizing, and the cycles that refine the grain as far as it pays. */

@@ -14,6 +14,9 @@ import seamsoak.property.hardening.Quenchant;
 import seamsoak.property.section.FurnaceHeat;
 import seamsoak.property.section.SectionHeat;
 import seamsoak.schedule.ScheduleAdvice.Corner;
+import seamsoak.schedule.demand.Change;
+import seamsoak.schedule.demand.Down;
+import seamsoak.schedule.demand.QuenchChoice;
 import seamsoak.unit.Temperature;
 
 /**

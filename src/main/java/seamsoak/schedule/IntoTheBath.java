@@ -8,6 +8,9 @@ import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.safety.Condition;
 import seamsoak.safety.Stop;
+import seamsoak.schedule.demand.Change;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.QuenchChoice;
 import seamsoak.steel.Hardenability;
 
 /**

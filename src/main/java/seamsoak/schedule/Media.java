@@ -3,6 +3,7 @@ package seamsoak.schedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import seamsoak.schedule.demand.QuenchChoice;
 
 /** Still air, every quenchant at hand and the one taken, side by side for one blade. */
 record Media(QuenchChoice.Asked asked) {

@@ -3,6 +3,9 @@ package seamsoak.schedule;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import seamsoak.schedule.demand.Guard;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.SteelNow;
 
 /**
  * How a piece is normalized and refined.

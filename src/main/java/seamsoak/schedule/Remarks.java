@@ -6,6 +6,8 @@ import java.util.Optional;
 import seamsoak.billet.Equipment;
 import seamsoak.schedule.Remark.Outside;
 import seamsoak.schedule.ScheduleAdvice.After;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.SteelNow;
 import seamsoak.state.LineReport;
 import seamsoak.steel.TemperatureRange;
 

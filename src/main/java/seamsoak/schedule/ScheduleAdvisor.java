@@ -15,6 +15,10 @@ import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.safety.CautionTable;
 import seamsoak.safety.StepCautions;
 import seamsoak.safety.Stop;
+import seamsoak.schedule.demand.Conflict;
+import seamsoak.schedule.demand.Guard;
+import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.SteelNow;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.source.Estimate;
 import seamsoak.state.BathAtHand;
@@ -171,9 +175,9 @@ public final class ScheduleAdvisor {
     return kiln.there() ? new KilnProgram(kiln).of(course.planned()) : List.of();
   }
 
-  private static ScheduleAdvice.CriticalTemperatures critical(SteelNow s) {
+  private static CriticalTemperatures critical(SteelNow s) {
     Estimate magnet = s.magnet();
-    return new ScheduleAdvice.CriticalTemperatures(
+    return new CriticalTemperatures(
         s.id(),
         s.carbonPct(),
         s.ac1C(),

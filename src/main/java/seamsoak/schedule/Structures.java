@@ -4,6 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.schedule.ScheduleAdvice.Metal;
+import seamsoak.schedule.demand.Hardens;
+import seamsoak.schedule.demand.QuenchChoice;
+import seamsoak.schedule.demand.SteelNow;
+import seamsoak.schedule.demand.Tempering;
 
 /** What each steel consists of after a step, and how hard it is. */
 final class Structures {

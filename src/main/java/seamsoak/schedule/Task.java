@@ -3,6 +3,11 @@ package seamsoak.schedule;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.property.hardening.Quenchant;
+import seamsoak.schedule.demand.Change;
+import seamsoak.schedule.demand.Conflict;
+import seamsoak.schedule.demand.Down;
+import seamsoak.schedule.demand.Guard;
+import seamsoak.schedule.demand.Hardens;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.state.Skin;
 

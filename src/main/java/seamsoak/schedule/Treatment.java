@@ -3,6 +3,7 @@ package seamsoak.schedule;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.safety.Stop;
+import seamsoak.schedule.demand.Conflict;
 
 /**
  * A course to its end.

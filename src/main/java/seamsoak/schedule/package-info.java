@@ -16,10 +16,6 @@
  * their sentences stand in {@code words}. What decides:
  *
  * <ul>
- *   <li>{@link SteelNow} is a steel with the carbon it has by then; everything asks it.
- *   <li>{@link Guard} says how a section may be cooled from above the critical range: air, air and
- *       an anneal at once, kiln, anneal only. Disputed sheets ({@code disputes.csv}) and {@link
- *       seamsoak.property.QuenchedSteel#mayHardenInAir} decide.
  *   <li>{@link Grain}: each pass through the critical range leaves 0.35 of the size before, then
  *       Lee and Lee's growth (judgement). Cycles stop at ASTM 10 or when one gains less than half a
  *       number. For hardenability grain counts as ASTM 8 at the finest, where the standard's
@@ -30,18 +26,12 @@
  *       Softening} then stays cooler than the last cycle: it tempers below Ac1 what hardened in
  *       air, and falls slowly only where nothing was refined or the sheets of all share a heat so
  *       cool.
- *   <li>{@link HardeningHeat} lies within the windows of all steels that harden, else in that of
- *       the edge. Steels of more than 4 % Cr or Ni are beyond the formulas: annealed, then left to
- *       their sheets.
- *   <li>{@link QuenchChoice} takes the bath that {@link seamsoak.property.hardening.QuenchRule}
- *       says, as {@code pair} and {@code steels} do; canola where none at hand will do. Its
- *       verdicts are each bath's own, for a thin edge and for the middle.
- *   <li>{@link Tempering} goes by the thin edge as it came out of the bath, martensite or not, and
- *       stays within the range for blades, or the sheet's where that is of springs.
  *   <li>{@link Conflicts} and {@link BladeConflicts} find what does not fit, {@link Remarks} what
  *       to know of the whole; {@link seamsoak.safety.HardStop} refuses. Each is a record with its
  *       numbers, and {@code words} has the sentences.
  * </ul>
+ *
+ * <p>What each steel asks for, and how several agree, stands in {@code schedule.demand}.
  *
  * <p>Choices of ours:
  *

@@ -14,6 +14,7 @@ import seamsoak.carbon.LineVisibility;
 import seamsoak.plan.Advice;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.schedule.CriticalTemperatures;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.soak.Histories;
 import seamsoak.steel.Element;
@@ -36,7 +37,7 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
     walkAndSoak(advice);
     List<Steel> stack = stackSteels();
     List<Material> byThen = new ArrayList<>();
-    for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
+    for (CriticalTemperatures c : advice.schedule().critical()) {
       stack.stream()
           .filter(s -> s.id().equals(c.steel()))
           .map(s -> new Material(s.id(), s.analysis().with(Element.C, c.carbonPct())))

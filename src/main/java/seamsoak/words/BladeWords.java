@@ -1,9 +1,9 @@
 package seamsoak.words;
 
-import seamsoak.schedule.Hardens;
 import seamsoak.schedule.ScheduleAdvice.InMedium;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
+import seamsoak.schedule.demand.Hardens;
 
 /** What the steel of a blade is by then, and what to do with it when the kiln is done. */
 public final class BladeWords {

@@ -1,7 +1,7 @@
 package seamsoak.words;
 
 import java.util.stream.Collectors;
-import seamsoak.schedule.Guard;
+import seamsoak.schedule.demand.Guard;
 
 /** Why a section has to be cooled with care. */
 public final class GuardWords {

@@ -3,12 +3,12 @@ package seamsoak.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import seamsoak.schedule.Conflict;
 import seamsoak.schedule.Coolant;
 import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.StepKind;
 import seamsoak.schedule.Task;
+import seamsoak.schedule.demand.Conflict;
 import seamsoak.unit.UnitSystem;
 
 /** A schedule in one sentence, and each of its steps in some. */

@@ -1,14 +1,12 @@
 package seamsoak.words;
 
 import java.util.List;
-import seamsoak.schedule.Change;
 import seamsoak.schedule.Check;
-import seamsoak.schedule.Down;
-import seamsoak.schedule.Guard;
 import seamsoak.schedule.Task;
+import seamsoak.schedule.demand.Down;
+import seamsoak.schedule.demand.Guard;
 import seamsoak.state.Skin;
 import seamsoak.unit.HeatingRate;
-import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -39,6 +37,10 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
     return checks.stream().map(words::says).toList();
   }
 
+  private CoolingWords cooling() {
+    return new CoolingWords(amounts());
+  }
+
   private Amounts amounts() {
     return new Amounts(units);
   }
@@ -49,54 +51,12 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
 
   @Override
   public Order of(Task.CoolInAir t) {
-    return new Order(
-        Amounts.format(
-            "Lay the billet in still, dry air: about %.0f min to black, %.0f min until a hand can"
-                + " bear it",
-            t.blackMinutes(), t.touchMinutes()),
-        "no steel of it hardens in still air in this section: its middle takes about "
-            + Math.round(t.takesSeconds())
-            + " s from "
-            + amounts().between(800, 500)
-            + t.deepest()
-                .map(
-                    d ->
-                        Amounts.format(
-                            ", and %s, coarse as its grain is by now, hardens only within %.0f s",
-                            d.steel(), d.seconds()))
-                .orElse(""));
+    return cooling().of(t);
   }
 
   @Override
   public Order of(Task.CoolSlowly t) {
-    return new Order(
-        t.kiln()
-            .map(
-                c ->
-                    "Put the billet into the kiln while it still glows, hold it at "
-                        + changed(c)
-                        + ", then let it cool in still air")
-            .orElse(
-                "Bury the billet, still glowing, in dry vermiculite or ash until a hand can bear it"),
-        GuardWords.because(t.guard())
-            + ": cooled in air it lies hard and strained and may crack"
-            + t.kiln().map(StepWords::mayNot).orElse(""));
-  }
-
-  /** Where and how long it is held until it has changed. */
-  private String changed(Change change) {
-    return heat(change.celsius())
-        + " for "
-        + TimeSpan.ofMinutes(change.minutes()).format(units)
-        + ", by when its austenite has changed";
-  }
-
-  private static String mayNot(Change change) {
-    return change.mayNot().isEmpty()
-        ? ""
-        : "; "
-            + String.join(", ", change.mayNot())
-            + " may not change even then and harden as it cools: anneal it before it lies overnight";
+    return cooling().of(t);
   }
 
   @Override
@@ -107,26 +67,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
                 : "Soak at ")
             + heat(t.soak().temperatureC())
             + ", then "
-            + down(t.down()),
-        new SoakWords(units).reason(t.soak().reason()) + slowly(t.down(), t.guard()));
-  }
-
-  private String down(Down down) {
-    return switch (down.way()) {
-      case STILL_AIR -> "still air to black";
-      case BURIED -> "bury it, still glowing, in dry vermiculite or ash until a hand can bear it";
-      case FALLS_IN_KILN -> "let it fall in the kiln and hold it at " + changed(down.change());
-      case INTO_KILN ->
-          "into the kiln while it still glows, and hold it at " + changed(down.change());
-    };
-  }
-
-  private static String slowly(Down down, Guard guard) {
-    return down.way() == Down.Way.STILL_AIR
-        ? ""
-        : "; cooled slowly because "
-            + GuardWords.because(guard)
-            + (down.inKiln() ? mayNot(down.change()) : "");
+            + cooling().down(t.down()),
+        new SoakWords(units).reason(t.soak().reason()) + CoolingWords.slowly(t.down(), t.guard()));
   }
 
   @Override
@@ -157,7 +99,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
     return new Order(
         cycle(t.celsius(), t.down()),
         "new, finer grains form each time it passes the critical range"
-            + slowly(t.down(), t.guard()));
+            + CoolingWords.slowly(t.down(), t.guard()));
   }
 
   @Override
@@ -186,7 +128,7 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   }
 
   private String cycle(double celsius, Down down) {
-    return "Heat to " + heat(celsius) + ", then " + down(down);
+    return "Heat to " + heat(celsius) + ", then " + cooling().down(down);
   }
 
   @Override

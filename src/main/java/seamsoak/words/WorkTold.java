@@ -11,6 +11,7 @@ import seamsoak.billet.HeatDone.Held;
 import seamsoak.billet.HeatDone.Logged;
 import seamsoak.billet.Now;
 import seamsoak.billet.Step;
+import seamsoak.billet.StepDone;
 import seamsoak.state.WorkReport;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
@@ -57,7 +58,7 @@ public final class WorkTold {
   private static Optional<LocalDate> on(Now.Done done) {
     return done.done()
         .map(HeatDone::on)
-        .orElseGet(() -> done.step().mark().done().flatMap(Step.StepDone::on));
+        .orElseGet(() -> done.step().mark().done().flatMap(StepDone::on));
   }
 
   private static Temperature hottest(Now.Done done, Heat planned) {

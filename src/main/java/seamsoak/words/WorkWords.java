@@ -14,6 +14,8 @@ import seamsoak.billet.HeatDone.Logged;
 import seamsoak.billet.LoggedCurve;
 import seamsoak.billet.Now;
 import seamsoak.billet.Step;
+import seamsoak.billet.StepDone;
+import seamsoak.billet.Twist;
 import seamsoak.state.WorkReport;
 import seamsoak.unit.Length;
 import seamsoak.unit.TimeSpan;
@@ -136,7 +138,7 @@ public record WorkWords(UnitSystem units) {
 
   /** How a step came out, of which the file says so. */
   public String step(Step step) {
-    Step.StepDone done = step.mark().done().orElseThrow();
+    StepDone done = step.mark().done().orElseThrow();
     String came = cameOut(step);
     String meant = cameOut(done.planned());
     return step.title()
@@ -153,7 +155,7 @@ public record WorkWords(UnitSystem units) {
       case ROLL -> section(((Step.Roll) step).thickness(), Optional.empty());
       case GRIND -> ((Step.Grind) step).depth().format(units) + " deep";
       case UNJACKET -> ((Step.Unjacket) step).depthTaken().format(units) + " deep";
-      case TWIST -> Amounts.plain(((Step.Twist) step).turns()) + " turns";
+      case TWIST -> Amounts.plain(((Twist) step).turns()) + " turns";
       case RESTACK ->
           ((Step.Restack) step).across() + " across by " + ((Step.Restack) step).high() + " high";
       case TILE -> "slices of " + ((Step.Tile) step).slice().format(units);

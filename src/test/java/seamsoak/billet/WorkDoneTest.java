@@ -89,7 +89,7 @@ class WorkDoneTest {
             .steps()
             .get(0);
     assertEquals(0.5e-3, ((Step.Grind) step).depth().metres(), 1e-12);
-    Step.StepDone done = step.mark().done().orElseThrow();
+    StepDone done = step.mark().done().orElseThrow();
     assertEquals(Optional.of(LocalDate.of(2026, 11, 21)), done.on());
     assertEquals(0.3e-3, ((Step.Grind) done.planned()).depth().metres(), 1e-12);
   }
@@ -242,8 +242,8 @@ class WorkDoneTest {
   })
   void aTwistBringsCloserWhatLiesOffTheMiddle(
       double turns, double over, double radius, double left) {
-    Step.Twist twist =
-        (Step.Twist)
+    Twist twist =
+        (Twist)
             bar("{ 'do': 'twist', 'turns': "
                     + turns
                     + ", 'over': '"

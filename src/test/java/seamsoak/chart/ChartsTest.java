@@ -26,6 +26,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import seamsoak.chart.figure.Figure;
+import seamsoak.chart.figure.ScheduleFigure;
+import seamsoak.chart.figure.SeamFigure;
 import seamsoak.unit.UnitSystem;
 
 @Tag("slow")

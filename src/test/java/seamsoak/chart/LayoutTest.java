@@ -14,6 +14,8 @@ import java.awt.image.BufferedImage;
 import java.io.InputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import seamsoak.chart.figure.ScheduleFigure;
+import seamsoak.chart.figure.Unit;
 import seamsoak.unit.UnitSystem;
 
 /** The helpers that place and measure. */

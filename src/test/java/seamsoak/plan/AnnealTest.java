@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.data.DataFolder;
+import seamsoak.schedule.CriticalTemperatures;
 import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.ScheduleAdvice.Segment;
@@ -72,7 +73,7 @@ class AnnealTest {
     ScheduleAdvice.Step anneal = steps(schedule, StepKind.ANNEAL).get(0);
     assertTrue(anneal.task() instanceof Task.SubCriticalAnneal, anneal.task().toString());
     double at = anneal.temperatureC().orElseThrow();
-    for (ScheduleAdvice.CriticalTemperatures c : schedule.critical()) {
+    for (CriticalTemperatures c : schedule.critical()) {
       OptionalDouble sheet = STEELS.find(c.steel()).orElseThrow().ac1C();
       assertTrue(at <= Math.min(c.ac1C(), sheet.orElseThrow()) - 23, c + " " + at);
       assertTrue(at >= 640, "hot enough to do something");

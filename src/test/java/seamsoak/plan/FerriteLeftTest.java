@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import seamsoak.data.DataFolder;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
-import seamsoak.schedule.Conflict;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.demand.Conflict;
 import seamsoak.support.Analyses;
 import seamsoak.support.Schedules;
 

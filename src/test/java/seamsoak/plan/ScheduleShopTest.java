@@ -10,11 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import seamsoak.schedule.Conflict;
 import seamsoak.schedule.Coolant;
-import seamsoak.schedule.Hardens;
+import seamsoak.schedule.CriticalTemperatures;
 import seamsoak.schedule.Heater;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.demand.Conflict;
+import seamsoak.schedule.demand.Hardens;
 import seamsoak.support.Schedules;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.ConflictWords;
@@ -50,7 +51,7 @@ class ScheduleShopTest {
         .findFirst();
   }
 
-  private static ScheduleAdvice.CriticalTemperatures critical(Advice advice, String steel) {
+  private static CriticalTemperatures critical(Advice advice, String steel) {
     return advice.schedule().critical().stream()
         .filter(c -> c.steel().equals(steel))
         .findFirst()
@@ -71,7 +72,7 @@ class ScheduleShopTest {
     }
     assertTrue(doing(step(advice, "anneal")).contains("bury it"));
     double anneal = step(advice, "anneal").temperatureC().orElseThrow();
-    for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
+    for (CriticalTemperatures c : advice.schedule().critical()) {
       assertTrue(anneal < c.ac1C(), c.steel());
     }
   }
@@ -94,7 +95,7 @@ class ScheduleShopTest {
     ScheduleAdvice.Step anneal = step(advice, "anneal");
     assertTrue(doing(anneal).startsWith("Spheroidize"), doing(anneal));
     double at = anneal.temperatureC().orElseThrow();
-    ScheduleAdvice.CriticalTemperatures c = critical(advice, most);
+    CriticalTemperatures c = critical(advice, most);
     assertEquals("Accm", c.upper());
     assertTrue(at > c.ac1C() + 10 && at < c.upperC() - 5, at + " in " + c);
   }

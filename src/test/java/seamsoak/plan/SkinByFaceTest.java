@@ -7,10 +7,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import seamsoak.schedule.Conflict;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.StepKind;
 import seamsoak.schedule.Task;
+import seamsoak.schedule.demand.Conflict;
 import seamsoak.state.StageReport;
 import seamsoak.support.Schedules;
 

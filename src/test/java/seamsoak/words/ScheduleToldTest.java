@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import seamsoak.safety.Danger;
 import seamsoak.safety.Stop;
-import seamsoak.schedule.Conflict;
 import seamsoak.schedule.Remark;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.ScheduleAdvice.ProgramLine;
@@ -20,6 +19,7 @@ import seamsoak.schedule.ScheduleAdvice.Then;
 import seamsoak.schedule.StepKind;
 import seamsoak.schedule.StepName;
 import seamsoak.schedule.Structure;
+import seamsoak.schedule.demand.Conflict;
 
 /** Programs rely on the kinds: whoever renames a type must not rename them by the way. */
 class ScheduleToldTest {

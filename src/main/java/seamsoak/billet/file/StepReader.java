@@ -13,9 +13,12 @@ import seamsoak.billet.Cooling;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Heat;
 import seamsoak.billet.Jacket;
+import seamsoak.billet.Mark;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Step;
+import seamsoak.billet.StepDone;
 import seamsoak.billet.Turn;
+import seamsoak.billet.Twist;
 import seamsoak.data.Fault;
 import seamsoak.data.Faults;
 import seamsoak.steel.Steel;
@@ -94,8 +97,8 @@ final class StepReader {
   private static final Key<Double> TURNS = Key.required("turns", "6", Values.number(0.01, 1000));
   private static final Key<Length> OVER =
       Key.required("over", new Key.Example("\"10 in\"", "\"250 mm\""), Quantities::size);
-  private static final Key<Optional<Step.Twist.Way>> WAY =
-      Key.optional("way", "\"right\"", Values.choice(Step.Twist.Way.class));
+  private static final Key<Optional<Twist.Way>> WAY =
+      Key.optional("way", "\"right\"", Values.choice(Twist.Way.class));
   private static final Key<Bath> BATH = Key.required("in", "\"oil-fast\"", ShopReader::bathKind);
 
   private StepReader() {}
@@ -133,7 +136,7 @@ final class StepReader {
           form(
               List.of(TURNS, OVER, WAY, HEATS, OUTSIDE),
               (f, mark) ->
-                  new Step.Twist(
+                  new Twist(
                       mark, f.get(TURNS), f.get(OVER), f.get(WAY), f.get(HEATS), f.get(OUTSIDE)));
       case SOAK, ANNEAL, NORMALIZE, REFINE, RELIEVE, TEMPER ->
           form(
@@ -148,7 +151,7 @@ final class StepReader {
   }
 
   /** With the keys that all steps have. */
-  private static Form<Step> form(List<Key<?>> keys, BiFunction<Fields, Step.Mark, Step> maker) {
+  private static Form<Step> form(List<Key<?>> keys, BiFunction<Fields, Mark, Step> maker) {
     List<Key<?>> own =
         Stream.of(List.of(DO), keys, List.of(SEEN, NOTE)).<Key<?>>flatMap(List::stream).toList();
     Key<Optional<StepDoneReader>> done =
@@ -165,17 +168,17 @@ final class StepReader {
                           own,
                           g ->
                               maker.apply(
-                                  g, mark(g, Optional.of(new Step.StepDone(came.on(), planned))))))
+                                  g, mark(g, Optional.of(new StepDone(came.on(), planned))))))
               .orElse(planned);
         });
   }
 
-  private static Step.Mark mark(Fields f, Optional<Step.StepDone> done) {
+  private static Mark mark(Fields f, Optional<StepDone> done) {
     Entry object = f.object();
-    return new Step.Mark(object.reading().step(), object.place(), f.get(SEEN), f.get(NOTE), done);
+    return new Mark(object.reading().step(), object.place(), f.get(SEEN), f.get(NOTE), done);
   }
 
-  private static Step restack(Fields f, Step.Mark mark) {
+  private static Step restack(Fields f, Mark mark) {
     int pieces = f.get(ACROSS) * f.get(HIGH);
     if (pieces < 2 || pieces > MOST_PIECES) {
       throw f.at(ACROSS)
@@ -186,7 +189,7 @@ final class StepReader {
     return new Step.Restack(mark, f.get(ACROSS), f.get(HIGH), f.get(TURN), f.get(KERF));
   }
 
-  private static Step tile(Fields f, Step.Mark mark) {
+  private static Step tile(Fields f, Mark mark) {
     return new Step.Tile(
         mark,
         f.get(ANGLE),

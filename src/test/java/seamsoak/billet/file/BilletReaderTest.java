@@ -28,6 +28,7 @@ import seamsoak.billet.Face;
 import seamsoak.billet.Heat;
 import seamsoak.billet.Jacket;
 import seamsoak.billet.Kiln;
+import seamsoak.billet.Mark;
 import seamsoak.billet.Seen;
 import seamsoak.billet.SoakWish;
 import seamsoak.billet.Stack;
@@ -111,7 +112,7 @@ class BilletReaderTest {
             new Step.Weld(
                 mark(9), heats(1200, 5, 3), Optional.empty(), unstated(), Optional.empty()),
             new Step.Press(
-                new Step.Mark(
+                new Mark(
                     10,
                     new Place(file, 15, 5),
                     List.of(
@@ -400,8 +401,8 @@ class BilletReaderTest {
   }
 
   /** The steps of the example stand one to a line from line 6 on. */
-  private static Step.Mark mark(int number) {
-    return new Step.Mark(
+  private static Mark mark(int number) {
+    return new Mark(
         number,
         new Place(NINE_PATCH.toString(), number + 5, 5),
         List.of(),

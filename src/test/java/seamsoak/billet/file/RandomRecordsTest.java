@@ -27,6 +27,7 @@ import seamsoak.billet.Heat;
 import seamsoak.billet.HeatDone;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Step;
+import seamsoak.billet.StepDone;
 import seamsoak.data.DataFolder;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
@@ -221,7 +222,7 @@ class RandomRecordsTest {
     return how + day(done.on());
   }
 
-  private static String came(Step step, Step.StepDone done) {
+  private static String came(Step step, StepDone done) {
     double is = measure(step);
     return is == measure(done.planned()) ? "planned" : "0.0" + Math.round(is / 25.4e-6);
   }

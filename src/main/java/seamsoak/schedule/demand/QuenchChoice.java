@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,8 @@ import seamsoak.state.BathAtHand;
  * @param section that is quenched
  * @param steels how each that hardens takes it
  */
-record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Response> steels) {
+public record QuenchChoice(
+    BathAtHand bath, boolean atHand, Section section, List<Response> steels) {
   /** What anybody can get where no bath at hand will do. */
   private static final String TO_BE_HAD = "canola";
 
@@ -33,9 +34,10 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
    * @param result what the quench does to the section
    * @param bath what it is quenched in
    */
-  record Response(SteelNow steel, QuenchedSteel austenite, QuenchResult result, Quenchant bath) {
+  public record Response(
+      SteelNow steel, QuenchedSteel austenite, QuenchResult result, Quenchant bath) {
     /** Whether the middle hardens; air may do so where the criterion says too little. */
-    Hardens middle() {
+    public Hardens middle() {
       return switch (result.depth()) {
         case THROUGH -> Hardens.YES;
         case NEARLY -> Hardens.PERHAPS;
@@ -48,7 +50,7 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
     }
 
     /** Whether an edge ground thin hardens. */
-    Hardens edge() {
+    public Hardens edge() {
       return result.marginAtEdge() >= hardening().depth().throughMargin()
           ? Hardens.YES
           : result.marginAtEdge() >= hardening().depth().halfMargin()
@@ -61,13 +63,13 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
      * as the square of the ideal diameter that they ask for, on the section's own way down; the
      * same time along the curve of an ideally quenched bar would say less.
      */
-    double allowsSeconds() {
+    public double allowsSeconds() {
       double over = result.marginAtCore() / hardening().depth().throughMargin();
       return result.coreSeconds8to5() * over * over;
     }
 
     /** The thickest blade of it that hardens to the middle, or nearly, in this bath, m. */
-    double thickestMetres() {
+    public double thickestMetres() {
       return hardening()
           .criterion()
           .thickestPlateMetres(
@@ -75,7 +77,7 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
     }
 
     /** Whether this bath is faster than the steel may be quenched in. */
-    boolean tooFast(Section section) {
+    public boolean tooFast(Section section) {
       return hardening().quench().tooFast(bath, asked(), section);
     }
 
@@ -97,8 +99,9 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
    * @param celsius the heat
    * @param grainNumber of the austenite
    */
-  record Asked(Section section, List<SteelNow> hardening, double celsius, double grainNumber) {
-    QuenchChoice in(BathAtHand bath, boolean atHand) {
+  public record Asked(
+      Section section, List<SteelNow> hardening, double celsius, double grainNumber) {
+    public QuenchChoice in(BathAtHand bath, boolean atHand) {
       return new QuenchChoice(
           bath,
           atHand,
@@ -118,7 +121,7 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
     }
 
     /** A bath as the table has it. */
-    QuenchChoice in(String id, boolean atHand) {
+    public QuenchChoice in(String id, boolean atHand) {
       return in(BathAtHand.of(bath(id), table()), atHand);
     }
 
@@ -127,12 +130,12 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
     }
 
     /** Each bath at hand with what it does, in their order. */
-    List<QuenchChoice> each(List<BathAtHand> baths) {
+    public List<QuenchChoice> each(List<BathAtHand> baths) {
       return baths.stream().map(b -> in(b, true)).toList();
     }
 
     /** The one of them to take, or one to be had where none of them will do. */
-    QuenchChoice best(List<QuenchChoice> each) {
+    public QuenchChoice best(List<QuenchChoice> each) {
       List<QuenchRule.Asked> steels = each.get(0).steels().stream().map(Response::asked).toList();
       return hardening
           .get(0)
@@ -145,15 +148,15 @@ record QuenchChoice(BathAtHand bath, boolean atHand, Section section, List<Respo
     }
   }
 
-  double celsius() {
+  public double celsius() {
     return bath.celsius();
   }
 
-  Quenchant quenchant() {
+  public Quenchant quenchant() {
     return bath.quenchant();
   }
 
-  Optional<Response> of(SteelNow steel) {
+  public Optional<Response> of(SteelNow steel) {
     return steels.stream().filter(t -> t.steel().id().equals(steel.id())).findFirst();
   }
 }

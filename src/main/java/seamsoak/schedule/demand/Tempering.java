@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 import seamsoak.property.hardening.PartlyHard;
 import seamsoak.property.hardening.TemperingCurve;
@@ -14,20 +14,20 @@ import seamsoak.unit.Temperature;
  * @param grainNumber of the austenite
  * @param coldestCelsius to which it was cooled
  */
-record Tempering(
+public record Tempering(
     double celsius,
     double wantedHrc,
     QuenchChoice quench,
     double hardenCelsius,
     double grainNumber,
     double coldestCelsius) {
-  static final double HOURS = 2;
-  static final int TIMES = 2;
+  public static final double HOURS = 2;
+  public static final int TIMES = 2;
 
   /** Cooler than this a temper hardly relieves martensite, C; common practice. */
   private static final double COOLEST = 150;
 
-  static Tempering of(
+  public static Tempering of(
       SteelNow edge,
       QuenchChoice quench,
       double hardenCelsius,
@@ -48,12 +48,12 @@ record Tempering(
   }
 
   /** Hardness of a steel before them, at an edge ground thin, HRC. */
-  double quenchedHrc(SteelNow steel) {
+  public double quenchedHrc(SteelNow steel) {
     return hard(steel, quench, coldestCelsius).quenchedHrc();
   }
 
   /** Hardness of a steel after them at such an edge, HRC. */
-  double hrc(SteelNow steel) {
+  public double hrc(SteelNow steel) {
     PartlyHard before = hard(steel, quench, coldestCelsius);
     double all =
         curve(steel, quench, hardenCelsius, grainNumber)

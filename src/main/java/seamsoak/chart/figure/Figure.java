@@ -1,6 +1,7 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.regex.Pattern;
+import seamsoak.chart.Charts;
 
 /** One chart's whole input. A figure holds numbers and words; it is drawn by {@link Charts}. */
 public sealed interface Figure

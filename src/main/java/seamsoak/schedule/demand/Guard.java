@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +41,8 @@ public record Guard(Way way, List<Reason> reasons) {
    * For steels cooled from a heat with grains of that number. What a steel does not change at asks
    * for no care of it.
    */
-  static Guard of(List<SteelNow> steels, Section section, double celsius, double grainNumber) {
+  public static Guard of(
+      List<SteelNow> steels, Section section, double celsius, double grainNumber) {
     Way way = Way.AIR;
     List<Reason> reasons = new ArrayList<>();
     for (SteelNow s : steels) {
@@ -69,7 +70,7 @@ public record Guard(Way way, List<Reason> reasons) {
     return new Guard(way, reasons.stream().distinct().toList());
   }
 
-  boolean slow() {
+  public boolean slow() {
     return way == Way.KILN || way == Way.ANNEAL_ONLY;
   }
 }

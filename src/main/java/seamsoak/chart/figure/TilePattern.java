@@ -1,10 +1,10 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import seamsoak.chart.Pattern.Patch;
-import seamsoak.chart.Pattern.Seam;
-import seamsoak.chart.Pattern.Spot;
+import seamsoak.chart.figure.Pattern.Patch;
+import seamsoak.chart.figure.Pattern.Seam;
+import seamsoak.chart.figure.Pattern.Spot;
 
 /**
  * Where the layers and seams run in a row of tiles: the bar's cross-section over and over, sheared
@@ -20,7 +20,7 @@ import seamsoak.chart.Pattern.Spot;
 public record TilePattern(
     Pattern bar, double radians, int step, double along, double across, double up) {
 
-  TilePattern stretched(double kAcross, double kUp) {
+  public TilePattern stretched(double kAcross, double kUp) {
     return new TilePattern(bar, radians, step, along / (kAcross * kUp), across * kAcross, up * kUp);
   }
 

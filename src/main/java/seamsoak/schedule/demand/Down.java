@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 /**
  * How a piece comes down from above the critical range.

@@ -1,4 +1,4 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.Coolant;
+import seamsoak.schedule.CriticalTemperatures;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.StepName;
 import seamsoak.soak.SoakAdvice;
@@ -110,7 +111,7 @@ public final class Figures {
     List<ScheduleFigure.Band> bands = new ArrayList<>();
     double low = Double.POSITIVE_INFINITY;
     double high = 0;
-    for (ScheduleAdvice.CriticalTemperatures c : advice.schedule().critical()) {
+    for (CriticalTemperatures c : advice.schedule().critical()) {
       low = Math.min(low, c.ac1C());
       high = Math.max(high, c.ac1C());
       bands.add(

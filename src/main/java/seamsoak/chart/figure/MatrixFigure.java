@@ -1,4 +1,4 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.Locale;
 import seamsoak.pairing.PairMatrix;

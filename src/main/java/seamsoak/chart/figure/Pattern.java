@@ -1,4 +1,4 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -36,7 +36,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
     }
 
     /** Whether it has come down to a line; all patches lie square in the section. */
-    boolean isEmpty() {
+    public boolean isEmpty() {
       return corners.stream().mapToDouble(Spot::across).distinct().count() < 2
           || corners.stream().mapToDouble(Spot::up).distinct().count() < 2;
     }
@@ -55,7 +55,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
   }
 
   /** The stack as laid; where layers are alike, the plane between them is a seam. */
-  static Pattern of(Stack stack) {
+  public static Pattern of(Stack stack) {
     Map<Steel, Integer> numbers = new LinkedHashMap<>();
     stack.steels().forEach(s -> numbers.putIfAbsent(s, numbers.size()));
     double width = stack.width().metres();
@@ -81,14 +81,14 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
   }
 
   /** Forged to a section. */
-  Pattern scaledTo(double newWidth, double newThickness) {
+  public Pattern scaledTo(double newWidth, double newThickness) {
     double kx = newWidth / width;
     double ky = newThickness / thickness;
     return map(newWidth, newThickness, s -> new Spot(s.across * kx, s.up * ky));
   }
 
   /** Ground or scaled to a section, alike on both sides; what would stand out of it is gone. */
-  Pattern cutTo(double newWidth, double newThickness) {
+  public Pattern cutTo(double newWidth, double newThickness) {
     double dx = (newWidth - width) / 2;
     double dy = (newThickness - thickness) / 2;
     Pattern cut =
@@ -104,7 +104,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
   }
 
   /** Pieces of it beside and on each other. */
-  Pattern restacked(Step.Restack s) {
+  public Pattern restacked(Step.Restack s) {
     Pattern turned = map(thickness, width, at -> new Spot(thickness - at.up, at.across));
     Pattern even = s.turnTaken() == Turn.ALL ? turned : this;
     Pattern odd = s.turnTaken() == Turn.NONE ? this : turned;
@@ -134,7 +134,7 @@ public record Pattern(double width, double thickness, List<Patch> patches, List<
     return new Pattern(right, top, all, runs);
   }
 
-  Pattern map(double newWidth, double newThickness, UnaryOperator<Spot> by) {
+  public Pattern map(double newWidth, double newThickness, UnaryOperator<Spot> by) {
     return new Pattern(
         newWidth,
         newThickness,

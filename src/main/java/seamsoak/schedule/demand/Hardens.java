@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 /** Whether a section hardens: to its middle in a quench, or when it is left in still air. */
 public enum Hardens {

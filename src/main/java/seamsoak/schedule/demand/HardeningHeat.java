@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,9 +13,9 @@ import seamsoak.steel.TemperatureRange;
  * @param edge the steel that cuts
  * @param windows of the steels that harden
  */
-record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
+public record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
   /** Nearer to a window than this no kiln can tell it from within, K; judgement. */
-  static final double NEAR = 6;
+  public static final double NEAR = 6;
 
   /**
    * Where a steel hardens well.
@@ -23,24 +23,24 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
    * @param steel it is of
    * @param range with the carbon it has by now
    */
-  record Window(SteelNow steel, TemperatureRange range) {
-    static Window of(SteelNow steel) {
+  public record Window(SteelNow steel, TemperatureRange range) {
+    public static Window of(SteelNow steel) {
       HardeningWindow window = steel.k().hardening().window();
       return new Window(steel, window.of(steel.steel(), steel.lines(), steel.carbonPct()));
     }
 
     /** Published range, if there is one. */
-    Optional<TemperatureRange> sheet() {
+    public Optional<TemperatureRange> sheet() {
       return steel.steel().heatTreatment().harden();
     }
 
-    boolean holds(double celsius) {
+    public boolean holds(double celsius) {
       return celsius > range.lowC() - NEAR && celsius < range.highC() + NEAR;
     }
   }
 
   /** Empty when no steel hardens. */
-  static Optional<HardeningHeat> of(List<SteelNow> steels, Optional<String> wantedEdge) {
+  public static Optional<HardeningHeat> of(List<SteelNow> steels, Optional<String> wantedEdge) {
     List<Window> windows =
         steels.stream().filter(s -> s.hardens() && !s.beyondFormulas()).map(Window::of).toList();
     if (windows.isEmpty()) {
@@ -66,7 +66,7 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
   }
 
   /** The windows as an answer has them. */
-  List<Conflict.Window> told() {
+  public List<Conflict.Window> told() {
     return windows.stream()
         .map(
             w ->
@@ -76,12 +76,12 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
   }
 
   /** Whether one heat suits them all. */
-  boolean agrees() {
+  public boolean agrees() {
     return windows.stream().allMatch(w -> w.holds(celsius));
   }
 
   /** Minutes at heat before the quench, for carbide to dissolve. */
-  double holdMinutes(boolean carbideIsCoarse) {
+  public double holdMinutes(boolean carbideIsCoarse) {
     double minutes = 5;
     for (Window w : windows) {
       if (w.steel().overEutectoid()) {
@@ -94,7 +94,7 @@ record HardeningHeat(double celsius, SteelNow edge, List<Window> windows) {
         : minutes;
   }
 
-  static double round(double celsius) {
+  public static double round(double celsius) {
     return 5 * Math.round(celsius / 5);
   }
 }

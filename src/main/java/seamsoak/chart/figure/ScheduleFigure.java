@@ -1,4 +1,4 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.List;
 import seamsoak.unit.UnitSystem;
@@ -56,11 +56,11 @@ public record ScheduleFigure(
       }
     }
 
-    double start() {
+    public double start() {
       return curve.get(0).minutes();
     }
 
-    double minutes() {
+    public double minutes() {
       return curve.get(curve.size() - 1).minutes() - start();
     }
   }
@@ -93,7 +93,7 @@ public record ScheduleFigure(
       }
     }
 
-    double middle() {
+    public double middle() {
       return (lowCelsius + highCelsius) / 2;
     }
   }

@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 import java.util.List;
 import seamsoak.billet.Shop;
@@ -25,7 +25,7 @@ import seamsoak.steel.Steel;
  * @param lines its phase lines
  * @param k the correlations
  */
-record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k) {
+public record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k) {
   /** Softer as quenched than this counts as not hardening, HRC; judgement. */
   private static final double HARD_HRC = 50;
 
@@ -38,7 +38,7 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   /** Below this no martensite of any hardness forms, wt%; judgement. */
   private static final double LEAST_CARBON = 0.25;
 
-  static List<SteelNow> of(List<Steel> steels, Workpiece piece, Shop shop) {
+  public static List<SteelNow> of(List<Steel> steels, Workpiece piece, Shop shop) {
     return steels.stream()
         .map(
             s ->
@@ -50,84 +50,84 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
         .toList();
   }
 
-  String id() {
+  public String id() {
     return steel.id();
   }
 
-  double ac1C() {
+  public double ac1C() {
     return lines.a1Celsius();
   }
 
   /** The lower of that and the published figure, where its sheet has one. */
-  double lowestAc1C() {
+  public double lowestAc1C() {
     return Math.min(ac1C(), steel.ac1C().orElse(Double.POSITIVE_INFINITY));
   }
 
   /** The higher of the two. */
-  double highestAc1C() {
+  public double highestAc1C() {
     return Math.max(ac1C(), steel.ac1C().orElse(0));
   }
 
   /** The hottest at which surely nothing of it changes; any heat where it is always austenite. */
-  double unchangedToC() {
+  public double unchangedToC() {
     return lines.alwaysAustenite()
         ? Double.POSITIVE_INFINITY
         : lowestAc1C() - k.critical().ae1().subCriticalMarginKelvin();
   }
 
   /** How long its austenite takes to change near 650 C, h. */
-  double pearliteHours() {
+  public double pearliteHours() {
     return k.hardening().pearlite().hours(steel.hardenability());
   }
 
   /** Above this all is austenite. */
-  double upperC() {
+  public double upperC() {
     return lines.fullAusteniteCelsius(carbonPct);
   }
 
   /** The same on the way up, where ferrite goes later than it has to. */
-  double upperOnHeatingC() {
+  public double upperOnHeatingC() {
     return upperC() + (carbideLast() ? 0 : k.hardening().window().heatingKelvin());
   }
 
   /** Whether {@link #upperC} is Accm. */
-  boolean carbideLast() {
+  public boolean carbideLast() {
     return lines.carbideLast(carbonPct);
   }
 
-  String upperName() {
+  public String upperName() {
     return carbideLast() ? "Accm" : "Ac3";
   }
 
   /** Whether there is more carbon than pearlite holds, so that carbide has to dissolve. */
-  boolean overEutectoid() {
+  public boolean overEutectoid() {
     return upperC() > ac1C() + 40 && carbideLast();
   }
 
   /** Its austenite at a heat, with grains of that number. */
-  QuenchedSteel quenched(double celsius, double grainNumber) {
+  public QuenchedSteel quenched(double celsius, double grainNumber) {
     return QuenchedSteel.from(
         k, analysis(), celsius, Math.min(grainNumber, QuenchedSteel.FINEST_GRAIN));
   }
 
   /** The same grade with the carbon it came with, for its tempering table. */
-  QuenchedSteel quenchedAsBought(double celsius, double grainNumber) {
+  public QuenchedSteel quenchedAsBought(double celsius, double grainNumber) {
     return QuenchedSteel.from(
         k, steel.analysis(), celsius, Math.min(grainNumber, QuenchedSteel.FINEST_GRAIN));
   }
 
   /** Its analysis by now; nickel that has taken up carbon is left as it came. */
-  Composition analysis() {
+  public Composition analysis() {
     return lines.alwaysAustenite() ? lines.steel() : lines.steel().with(Element.C, carbonPct);
   }
 
   /** Whether it has so much chromium or nickel that no formula here reaches it. */
-  boolean beyondFormulas() {
+  public boolean beyondFormulas() {
     return lines.alwaysAustenite() || !QuenchedSteel.reaches(steel.analysis());
   }
 
   /** Whether a fast enough quench makes it hard. */
-  boolean hardens() {
+  public boolean hardens() {
     boolean soft = steel.hardenability().filter(h -> h == Hardenability.NONE).isPresent();
     return !lines.alwaysAustenite()
         && carbonPct > LEAST_CARBON
@@ -136,21 +136,21 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   }
 
   /** Whether its own sheet hardens it, from a heat that is none for carbon steels. */
-  boolean ownHeat() {
+  public boolean ownHeat() {
     return beyondFormulas() && steel.heatTreatment().harden().isPresent();
   }
 
   /** Hardness of ferrite and pearlite, HV. */
-  double pearliteVickers() {
+  public double pearliteVickers() {
     return k.hardening().normalized().vickers(carbonPct);
   }
 
-  Estimate magnet() {
+  public Estimate magnet() {
     return k.hardening().magnet().celsius(lines, carbonPct);
   }
 
   /** What still air does to a section of it, cooled from a heat with grains of that number. */
-  Hardens inAir(Section section, double celsius, double grainNumber) {
+  public Hardens inAir(Section section, double celsius, double grainNumber) {
     if (steel.hardenability().filter(h -> h == Hardenability.AIR).isPresent()) {
       return Hardens.YES;
     }
@@ -175,7 +175,8 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
    *
    * @param takesSeconds it takes
    */
-  double allowsInAir(Section section, double celsius, double grainNumber, double takesSeconds) {
+  public double allowsInAir(
+      Section section, double celsius, double grainNumber, double takesSeconds) {
     GrossmannCriterion criterion = k.hardening().criterion();
     double needed = criterion.neededMetres(section, criterion.stillAirPerInch());
     double over =
@@ -186,12 +187,12 @@ record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k)
   }
 
   /** Whether its sheets forbid normalizing. */
-  boolean neverNormalized() {
+  public boolean neverNormalized() {
     return disputes().stream().anyMatch(Dispute::never);
   }
 
   /** Whether its sheets disagree about normalizing. */
-  boolean normalizingDisputed() {
+  public boolean normalizingDisputed() {
     return disputes().stream().anyMatch(d -> !d.never());
   }
 

@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 import java.util.List;
 import seamsoak.property.hardening.PearliteTime;
@@ -14,7 +14,7 @@ public record Change(double celsius, double minutes, List<String> mayNot) {
   private static final double BELOW_AC1 = 50;
   private static final double AT_MOST = 650;
 
-  static Change of(List<SteelNow> steels) {
+  public static Change of(List<SteelNow> steels) {
     List<SteelNow> air = steels.stream().filter(Change::inAir).toList();
     List<SteelNow> hard = steels.stream().filter(s -> s.hardens() || inAir(s)).toList();
     double ac1 = hard.stream().mapToDouble(SteelNow::lowestAc1C).min().orElse(AT_MOST + BELOW_AC1);

@@ -1,4 +1,4 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,13 +16,13 @@ import seamsoak.unit.UnitSystem;
 import seamsoak.words.SeamWords;
 
 /** Draws the billet's section after each step; so many to a drawing as a page holds. */
-record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
+public record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
   private static final int TO_A_DRAWING = 8;
 
   /** More pieces of layers than this are gray to the eye and a burden to a file. */
   private static final int MOST_PATCHES = 3000;
 
-  List<SectionFigure> all() {
+  public List<SectionFigure> all() {
     List<Size> sizes =
         advice.history().stream()
             .map(s -> new Size(s.lengthMm() / 1e3, s.widthMm() / 1e3, s.thicknessMm() / 1e3))

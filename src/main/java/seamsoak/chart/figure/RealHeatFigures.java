@@ -1,9 +1,9 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import seamsoak.billet.LoggedCurve.Tip;
-import seamsoak.chart.ScheduleFigure.Corner;
+import seamsoak.chart.figure.ScheduleFigure.Corner;
 import seamsoak.heatlog.LogCurve;
 import seamsoak.heatlog.RealHeat;
 import seamsoak.unit.UnitSystem;

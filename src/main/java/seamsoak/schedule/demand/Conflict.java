@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.schedule.demand;
 
 import java.util.List;
 import java.util.Optional;

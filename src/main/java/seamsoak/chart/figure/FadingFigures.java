@@ -1,4 +1,4 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +15,11 @@ import seamsoak.unit.UnitSystem;
 import seamsoak.words.SeamWords;
 
 /** Puts the lines of an advice into a {@link FadingFigure}. */
-record FadingFigures(Advice advice, UnitSystem units) {
+public record FadingFigures(Advice advice, UnitSystem units) {
   private static final int MOST = 4;
 
   /** Nothing where there are no seams. */
-  Optional<Figure> figure() {
+  public Optional<Figure> figure() {
     List<SeamSet> sets = SeamSet.deepest(advice.history(), MOST);
     if (sets.isEmpty()) {
       return Optional.empty();

@@ -1,4 +1,4 @@
-package seamsoak.chart;
+package seamsoak.chart.figure;
 
 import seamsoak.unit.UnitSystem;
 
@@ -7,27 +7,27 @@ import seamsoak.unit.UnitSystem;
  *
  * @param name set at its axis
  */
-record Unit(String name, double factor, double offset) {
-  static final Unit PLAIN = new Unit("", 1, 0);
-  static final Unit CELSIUS = new Unit("°C", 1, 0);
-  static final Unit FAHRENHEIT = new Unit("°F", 1.8, 32);
-  static final Unit MILLIMETRE = new Unit("mm", 1, 0);
-  static final Unit INCH = new Unit("inches", 1 / 25.4, 0);
-  static final Unit THOU = new Unit("thousandths of an inch", 1000 / 25.4, 0);
+public record Unit(String name, double factor, double offset) {
+  public static final Unit PLAIN = new Unit("", 1, 0);
+  public static final Unit CELSIUS = new Unit("°C", 1, 0);
+  public static final Unit FAHRENHEIT = new Unit("°F", 1.8, 32);
+  public static final Unit MILLIMETRE = new Unit("mm", 1, 0);
+  public static final Unit INCH = new Unit("inches", 1 / 25.4, 0);
+  public static final Unit THOU = new Unit("thousandths of an inch", 1000 / 25.4, 0);
 
-  double shown(double own) {
+  public double shown(double own) {
     return factor * own + offset;
   }
 
   /** Temperatures to the nearest 5 degrees, as the shop can hold. */
-  static String temperature(UnitSystem units, double low, double high) {
+  public static String temperature(UnitSystem units, double low, double high) {
     String fahrenheit = range(FAHRENHEIT.shown(low), FAHRENHEIT.shown(high)) + " F";
     String metric = range(low, high) + " C";
     return both(units, fahrenheit, metric);
   }
 
   /** The reader's units, the metric ones in brackets where both are wanted. */
-  static String both(UnitSystem units, String us, String metric) {
+  public static String both(UnitSystem units, String us, String metric) {
     return switch (units) {
       case US -> us;
       case METRIC -> metric;

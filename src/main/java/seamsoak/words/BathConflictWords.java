@@ -1,0 +1,118 @@
+package seamsoak.words;
+
+import seamsoak.schedule.demand.Conflict;
+import seamsoak.words.ConflictWords.Sentences;
+
+/** What does not fit in the quench and in the tempers, each with what to do about it. */
+record BathConflictWords(Amounts amounts) {
+  Sentences of(Conflict.NoBathWillDo c) {
+    return new Sentences(
+        "quenchant",
+        c.mayCrack()
+            ? String.join(", ", c.steels())
+                + (c.steels().size() > 1 ? " are" : " is")
+                + " not for a bath as fast as water, whose crack may show only in the tempers, and of "
+                + String.join(", ", c.atHand())
+                + " nothing gentler hardens an edge"
+            : "in " + String.join(", ", c.atHand()) + " not even a thin edge hardens",
+        "get oil before anything is hardened: this schedule is for "
+            + c.instead()
+            + " at "
+            + amounts.heat(c.celsius())
+            + ", a few liters for a blade; a fast quench oil is better still");
+  }
+
+  Sentences of(Conflict.FlatForPlates c) {
+    return new Sentences(
+        "quenchant",
+        c.bath() + " cool only what they touch, so they harden a flat blade and no bevels",
+        "leave the blade flat until it is hard and grind the bevels after the tempers, wet and cool;"
+            + " or get oil");
+  }
+
+  Sentences of(Conflict.SoftEdge c) {
+    return new Sentences(
+        "soft edge",
+        Amounts.format(
+            "even a thin edge of %s comes out of %s at about %.0f HRC, where it could be %.0f",
+            c.steel(), c.bath(), c.edgeHrc(), c.fullHrc()),
+        "move the blade briskly in the bath and try a test piece; for more take a faster oil, or a"
+            + " steel that hardens more deeply, or one that keeps more of its carbon");
+  }
+
+  Sentences of(Conflict.SoftMiddle c) {
+    return new Sentences(
+        "quench speed",
+        Amounts.format(
+            "the middle of %s will not harden in this section: it has to fall from %s to %s within"
+                + " %.1f s and takes about %.1f s in %s, so it stays at about %.0f HRC, while a thin"
+                + " edge comes out at about %.0f",
+            c.steel(),
+            amounts.heat(800),
+            amounts.heat(500),
+            c.allowsSeconds(),
+            c.takesSeconds(),
+            c.bath(),
+            c.coreHrc(),
+            c.edgeHrc()),
+        c.water()
+            ? "it hardens through where it is no thicker than about "
+                + amounts.length(c.throughMetres())
+                + "; a hard skin over a tough middle is what serves a hammer or an ax"
+            : "for a blade be content: the edge is what cuts, and a softer spine is tough. Where the"
+                + " spine has to be hard too, make it no thicker than about "
+                + amounts.length(c.throughMetres())
+                + ", or take a steel that hardens more deeply; a faster bath is the way to a crack");
+  }
+
+  Sentences of(Conflict.DeepBesideShallow c) {
+    return new Sentences(
+        "depth of hardening",
+        c.deep().steel()
+            + " hardens far more deeply than "
+            + c.shallow().steel()
+            + ": out of "
+            + c.bath()
+            + " "
+            + inBath(c.deep())
+            + ", "
+            + inBath(c.shallow()),
+        "the deeper one says what bath: no faster one for the sake of the other, which would crack"
+            + " it. The edge is as hard as told; in the spine hard and soft layers swell apart, so"
+            + " temper within the hour, and pair steels of like depth where the spine counts");
+  }
+
+  Sentences of(Conflict.HardnessOutOfReach c) {
+    boolean quench = c.quenchedHrc() < c.wantedHrc();
+    return new Sentences(
+        "hardness",
+        quench
+            ? Amounts.format(
+                "%.0f HRC at the edge cannot be had: it comes out of the quench at about %.0f, and"
+                    + " out of the tempers at about %.0f",
+                c.wantedHrc(), c.quenchedHrc(), c.comesToHrc())
+            : Amounts.format(
+                "%.0f HRC at the edge cannot be had within the tempers its sheet allows: it comes to"
+                    + " about %.0f",
+                c.wantedHrc(), c.comesToHrc()),
+        c.comesToHrc() < c.wantedHrc()
+            ? "be content with that, or put a steel with more carbon at the edge"
+            : "temper hotter in small steps on a test piece, watching what its sheet says of"
+                + " brittleness");
+  }
+
+  Sentences of(Conflict.TemperParts c) {
+    return new Sentences(
+        "temper",
+        Amounts.format(
+            "the same temper leaves %s at about %.0f HRC and %s at about %.0f",
+            c.steel(), c.edgeHrc(), c.steels().get(1), c.otherHrc()),
+        "the edge decides; where both lie in the edge it wears unevenly, which some want");
+  }
+
+  private static String inBath(Conflict.InBath b) {
+    return Amounts.format(
+        "%s comes at about %.0f HRC at a thin edge and %.0f in the middle",
+        b.steel(), b.edgeHrc(), b.coreHrc());
+  }
+}
