@@ -19,6 +19,7 @@ import seamsoak.unit.UnitSystem;
  * @param shown the face the pattern will be looked at on, if stated
  * @param visible from when a line counts
  * @param covered how far the fire reaches a covered face, of an open one, if stated
+ * @param oldWords that the file says otherwise than one would today
  */
 public record Billet(
     String name,
@@ -31,8 +32,10 @@ public record Billet(
     List<Bath> quenchants,
     Optional<Face> shown,
     Visible visible,
-    Optional<Percent> covered) {
+    Optional<Percent> covered,
+    List<OldWord> oldWords) {
   public Billet {
+    oldWords = List.copyOf(oldWords);
     steps = List.copyOf(steps);
     quenchants = List.copyOf(quenchants);
   }
@@ -50,7 +53,8 @@ public record Billet(
         quenchants,
         shown,
         visible,
-        covered);
+        covered,
+        oldWords);
   }
 
   /** The share stated, or the default. */

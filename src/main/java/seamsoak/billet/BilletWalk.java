@@ -61,22 +61,27 @@ public final class BilletWalk {
       try {
         Stage after = after(step, before, billet.stack().units(), turns(now, step));
         stages.add(linesOnly ? after.withPiece(forLines(after.piece())) : after);
+      } catch (CannotBeDone e) {
+        faults.add(cannotBeDone(step, e.getMessage(), e.instead()));
+        break;
       } catch (IllegalArgumentException e) {
-        faults.add(cannotBeDone(step, e.getMessage()));
+        faults.add(
+            cannotBeDone(
+                step, e.getMessage(), "take less off, heat it less, or begin with more metal"));
         break;
       }
     }
     return List.copyOf(stages);
   }
 
-  private static Fault cannotBeDone(Step step, String why) {
+  private static Fault cannotBeDone(Step step, String why, String instead) {
     return new Fault(
         List.of(
             new Mistake(
                 step.place(),
                 "steps[" + (step.mark().number() - 1) + "]",
                 step.title() + " cannot be done: " + why,
-                "change the step")));
+                instead)));
   }
 
   private Workpiece forLines(Workpiece piece) {
@@ -103,14 +108,14 @@ public final class BilletWalk {
   private Stage after(Step step, Stage before, UnitSystem units, int turns) {
     Workpiece piece = before.piece();
     if (piece.hasLooseFaces() && step.kind() != Step.Kind.WELD) {
-      throw new IllegalArgumentException("the new faces must be welded first");
+      throw new CannotBeDone("the new faces must be welded first", "put a weld step before it");
     }
     StepWork work = new StepWork(shop, before, units, turns);
     work.carryOut(step);
     work.piece().size().requireBillet(units);
     if (work.piece().inner().size() > MOST_LINES) {
-      throw new IllegalArgumentException(
-          "there would be more than " + MOST_LINES + " kinds of seams");
+      throw new CannotBeDone(
+          "there would be more than " + MOST_LINES + " kinds of seams", "restack fewer times");
     }
     return work.stage(step);
   }

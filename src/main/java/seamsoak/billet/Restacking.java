@@ -30,23 +30,25 @@ record Restacking(int across, int high, Turn turn, double kerfMetres, UnitSystem
     Size s = bar.size();
     double ratio = s.widthMetres() / s.thicknessMetres();
     if (turn != Turn.NONE && Math.abs(ratio - 1) > SQUARE_WITHIN) {
-      throw new IllegalArgumentException(
+      throw new CannotBeDone(
           "pieces of a bar "
               + show(s.widthMetres())
               + " by "
               + show(s.thicknessMetres())
-              + " cannot be turned and lie flush");
+              + " cannot be turned and lie flush",
+          "draw it square before, or write \"turn\": \"none\"");
     }
     int pieces = across * high;
     double length = (s.lengthMetres() - (pieces - 1) * kerfMetres) / pieces;
     if (length <= 0) {
-      throw new IllegalArgumentException(
+      throw new CannotBeDone(
           "a bar "
               + show(s.lengthMetres())
               + " long does not give "
               + pieces
               + " pieces with cuts of "
-              + show(kerfMetres));
+              + show(kerfMetres),
+          "cut fewer pieces, or draw it longer before");
     }
     SectionLine thickness = told(bar.thickness(), bar, resolution);
     SectionLine width = told(bar.width(), bar, resolution);

@@ -46,13 +46,14 @@ public record Size(double lengthMetres, double widthMetres, double thicknessMetr
   /** {@code IllegalArgumentException} with a sentence where no billet can be so thin or thick. */
   void requireBillet(UnitSystem units) {
     if (tooThin()) {
-      throw new IllegalArgumentException(
-          "the billet would be thinner than " + new Length(THINNEST_METRES).format(units));
+      throw new CannotBeDone(
+          "the billet would be thinner than " + new Length(THINNEST_METRES).format(units),
+          "take less off it, or begin with more");
     }
     if (section() > THICKEST_METRES) {
-      throw new IllegalArgumentException(
-          "the billet would be thicker and wider than "
-              + new Length(THICKEST_METRES).format(units));
+      throw new CannotBeDone(
+          "the billet would be thicker and wider than " + new Length(THICKEST_METRES).format(units),
+          "begin with a smaller stack, or draw it before it is stacked again");
     }
   }
 

@@ -126,8 +126,9 @@ final class StepWork {
   private Metal sheetOf(Steel steel) {
     Metal metal = shop.metal(steel);
     if (piece.skins().anyMatch(s -> s.metal(0).equals(metal))) {
-      throw new IllegalArgumentException(
-          "the jacket is of the steel that it covers, " + steel.id() + "; take sheet of another");
+      throw new CannotBeDone(
+          "the jacket is of the steel that it covers, " + steel.id(),
+          "take sheet of another steel");
     }
     return metal;
   }
@@ -152,17 +153,19 @@ final class StepWork {
 
   private void bare() {
     if (piece.jacket().isPresent()) {
-      throw new IllegalArgumentException("the jacket must be taken off first");
+      throw new CannotBeDone(
+          "the jacket must be taken off first", "put an unjacket step before it");
     }
   }
 
   private void thinner(double thickness) {
     if (thickness > piece.size().thicknessMetres() * (1 + SAME)) {
-      throw new IllegalArgumentException(
+      throw new CannotBeDone(
           new Length(thickness).format(units)
               + " asked and the billet is only "
               + new Length(piece.size().thicknessMetres()).format(units)
-              + " thick");
+              + " thick",
+          "forging makes it thinner only: ask for less, or leave the step out");
     }
   }
 
@@ -181,7 +184,7 @@ final class StepWork {
     double asked = s.thickness().metres() * s.width().metres();
     double there = size.thicknessMetres() * size.widthMetres();
     if (asked > there * (1 + SAME)) {
-      throw new IllegalArgumentException(
+      throw new CannotBeDone(
           "a section of "
               + s.width().format(units)
               + " by "
@@ -189,7 +192,8 @@ final class StepWork {
               + " asked and there is only "
               + new Length(size.widthMetres()).format(units)
               + " by "
-              + new Length(size.thicknessMetres()).format(units));
+              + new Length(size.thicknessMetres()).format(units),
+          "forging makes a section smaller only: ask for less, or leave the step out");
     }
     return forge(s, s.width().metres(), s.thickness().metres(), false);
   }
@@ -223,7 +227,8 @@ final class StepWork {
 
   private Workpiece unjacket(Step.Unjacket s) {
     if (piece.jacket().isEmpty()) {
-      throw new IllegalArgumentException("there is no jacket on the billet");
+      throw new CannotBeDone(
+          "there is no jacket on the billet", "leave the step out, or give the tile step a jacket");
     }
     return piece.unjacketed(depth(s.depthTaken().metres()), shop.resolution());
   }
@@ -242,7 +247,8 @@ final class StepWork {
     Workpiece.Heated h = piece.heated(curve, outside, faces, shop.solver());
     piece = h.piece();
     if (piece.size().gone()) {
-      throw new IllegalArgumentException("the fire has eaten all of it");
+      throw new CannotBeDone(
+          "the fire has eaten all of it", "plan fewer or shorter heats, or begin thicker");
     }
     if (sheetBefore && sheet() == 0) {
       remarks.add(new Stage.JacketScaledAway());

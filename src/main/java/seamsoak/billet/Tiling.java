@@ -43,7 +43,7 @@ record Tiling(
     int most = cut.mostTiles();
     int tiles = count.orElse(most);
     if (most < 1 || tiles > most) {
-      throw new IllegalArgumentException(
+      throw new CannotBeDone(
           "a bar "
               + new Length(bar.size().lengthMetres()).format(units)
               + " long gives "
@@ -51,10 +51,12 @@ record Tiling(
               + " tiles, and "
               + Math.max(1, tiles)
               + " need "
-              + new Length(cut.lengthForMetres(Math.max(1, tiles))).format(units));
+              + new Length(cut.lengthForMetres(Math.max(1, tiles))).format(units),
+          "ask for fewer tiles or thinner slices, or draw it longer before");
     }
     if (cut.tileLengthMetres() <= 0) {
-      throw new IllegalArgumentException("the faces cannot be ground that deep");
+      throw new CannotBeDone(
+          "the faces cannot be ground that deep", "grind less, or cut thicker slices");
     }
     boolean joined = tiles > 1;
     Direction normal = new Direction(Math.sin(radians), 0, Math.cos(radians));

@@ -88,8 +88,9 @@ public record Workpiece(
       furnace.heat();
     } catch (IllegalArgumentException gone) {
       throw hasLooseFaces()
-          ? new IllegalArgumentException(
-              "a layer, piece or sheet is scaled away before it is welded", gone)
+          ? new CannotBeDone(
+              "a layer, piece or sheet is scaled away before it is welded",
+              "weld with fewer or shorter heats, cover the faces, or take thicker stock")
           : gone;
     }
     // what was one strip stays one, so that the next heat has to be computed once
@@ -198,7 +199,7 @@ public record Workpiece(
     double across = (size.thicknessMetres() - thicknessMetres) / 2;
     double along = (size.widthMetres() - widthMetres) / 2;
     if (!(across >= 0 && along >= 0 && thicknessMetres > 0 && widthMetres > 0)) {
-      throw new IllegalArgumentException("the billet does not hold such a section");
+      throw new CannotBeDone("the billet does not hold such a section", "ask for a smaller one");
     }
     return less(0, along, across, resolution);
   }
@@ -215,7 +216,7 @@ public record Workpiece(
   private Workpiece less(double length, double along, double across, Resolution resolution) {
     Size left = size.less(length, along, across);
     if (left.gone()) {
-      throw new IllegalArgumentException("the billet is not that thick");
+      throw new CannotBeDone("the billet is not that thick", "take less off");
     }
     return withSkins(
             across > 0 ? thickness.ground(across, resolution) : thickness,

@@ -56,8 +56,8 @@ final class RecordCommand extends Subcommand {
     if (undo && !options.areEmpty()) {
       throw wrong("--undo takes back what was recorded last; give nothing else with it");
     }
-    if (options.etched != null && options.seen == null) {
-      throw wrong("--etched goes with --seen");
+    if (options.sayEtch() && options.seen == null) {
+      throw wrong("--etched and --with go with --seen");
     }
     UserFile read = UserFile.read(file.toString(), file);
     return undo ? takeBack(read) : write(read);

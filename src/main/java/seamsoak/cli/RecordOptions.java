@@ -70,6 +70,12 @@ final class RecordOptions {
   String etched;
 
   @Option(
+      names = "--with",
+      paramLabel = "ETCHANT",
+      description = "What it was etched in, such as \"ferric chloride, 5 min\".")
+  String with;
+
+  @Option(
       names = "--on",
       paramLabel = "DATE",
       description = "Day, such as 2026-11-20; none is written unless given.")
@@ -90,12 +96,17 @@ final class RecordOptions {
 
   /** Whether anything is said at all. */
   boolean areEmpty() {
-    return step == null && heat == null && !sayHow() && etched == null && on == null && !replace;
+    return step == null && heat == null && !sayHow() && !sayEtch() && on == null && !replace;
   }
 
   /** Whether it is said how it went, so that nothing of that is asked. */
   boolean sayHow() {
     return at != null || time != null || !set.isEmpty() || seen != null;
+  }
+
+  /** Whether it is said how something was etched. */
+  boolean sayEtch() {
+    return etched != null || with != null;
   }
 
   /** Whether it is said how a step came out. */
@@ -147,6 +158,7 @@ final class RecordOptions {
       look.put("line", m.group(2));
       Optional.ofNullable(m.group(3)).ifPresent(width -> look.put("width", width));
       Optional.ofNullable(etched).ifPresent(state -> look.put("etched", state.strip()));
+      Optional.ofNullable(with).ifPresent(etchant -> look.put("with", etchant.strip()));
     }
     return Optional.of(look);
   }
@@ -156,8 +168,7 @@ final class RecordOptions {
     String key = field.substring(field.lastIndexOf('.') + 1);
     boolean seen = field.contains(".seen");
     return switch (key) {
-      case "on", "etched" -> "--" + key;
-      case "at", "for" -> "--" + key;
+      case "on", "etched", "with", "at", "for" -> "--" + key;
       default -> seen ? "--seen" : "--set";
     };
   }

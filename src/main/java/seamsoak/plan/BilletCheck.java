@@ -2,6 +2,7 @@ package seamsoak.plan;
 
 import java.util.List;
 import seamsoak.billet.Default;
+import seamsoak.billet.OldWord;
 import seamsoak.safety.Stop;
 import seamsoak.state.StageReport;
 
@@ -12,6 +13,11 @@ import seamsoak.state.StageReport;
  * @param history the billet after each step, up to one that cannot be done
  * @param hardStops why the work must not be done as written, empty if it may
  * @param assumed because the file does not say it
+ * @param oldWords that the file says otherwise than one would today
  */
 public record BilletCheck(
-    String billet, List<StageReport> history, List<Stop> hardStops, List<Default> assumed) {}
+    String billet,
+    List<StageReport> history,
+    List<Stop> hardStops,
+    List<Default> assumed,
+    List<OldWord> oldWords) {}

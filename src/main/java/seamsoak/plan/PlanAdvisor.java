@@ -81,7 +81,8 @@ public final class PlanAdvisor {
         billet.name(),
         history(walked, stages, SoakSamples.visibility(usual), risks),
         HardStop.history(walked, risks),
-        Assumed.of(billet));
+        Assumed.of(billet),
+        billet.oldWords());
   }
 
   private static Assumptions usual(Billet billet) {

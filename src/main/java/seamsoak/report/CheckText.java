@@ -6,6 +6,7 @@ import seamsoak.plan.BilletCheck;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.DefaultWords;
+import seamsoak.words.FileWords;
 import seamsoak.words.StageWords;
 import seamsoak.words.StopWords;
 
@@ -26,9 +27,11 @@ public record CheckText(BilletCheck check, UnitSystem units) {
     Chapter remarks =
         Chapter.of("remarks", "Remarks")
             .items(
-                Stream.concat(
-                        StageWords.remarks(history).stream(),
-                        StageWords.heats(history, false, units).stream())
+                Stream.of(
+                        FileWords.old(check.oldWords()),
+                        StageWords.remarks(history),
+                        StageWords.heats(history, false, units))
+                    .flatMap(List::stream)
                     .toList());
     Chapter assumed =
         Chapter.of("assumed", "Assumed, since the file does not say")

@@ -140,6 +140,7 @@ public final class JsonReport {
     Statement.put(all, "hardStops", check.map(BilletCheck::hardStops).orElse(List.of()));
     all.put("heats", heats(check.map(BilletCheck::history).orElse(List.of())));
     Statement.put(all, "assumed", check.map(BilletCheck::assumed).orElse(List.of()));
+    Statement.put(all, "oldWords", check.map(BilletCheck::oldWords).orElse(List.of()));
     return write("check", all, sources);
   }
 

@@ -1,6 +1,8 @@
 package seamsoak.soak;
 
+import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.OldWord;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Step;
 import seamsoak.state.CrossingReport;
@@ -76,6 +78,9 @@ public sealed interface SoakNote {
 
   /** How wide a line of missing carbon must be by now; anything much finer is something else. */
   record LeastWidth(LineReport line) implements SoakNote {}
+
+  /** The file has words of an older one, which are understood. */
+  record OldWords(List<OldWord> words) implements SoakNote {}
 
   /** A line that was measured is too fine to be missing carbon. */
   record TooFine(Step step, Length width) implements SoakNote {}

@@ -40,6 +40,9 @@ record SoakNotes(
     if (billet.visible().width().isPresent()) {
       all.add(SoakNote.Plain.WIDTH_IS_IN_CONTRAST);
     }
+    if (!billet.oldWords().isEmpty()) {
+      all.add(new SoakNote.OldWords(billet.oldWords()));
+    }
     leastWidth().ifPresent(all::add);
     tooFine().ifPresent(all::add);
     // nobody can know better at the forge how fast carbon moves

@@ -28,6 +28,7 @@ public record SoakWords(UnitSystem units) {
           .of(SoakNote.LeastWidth.class, SoakWords::of)
           .of(SoakNote.TooFine.class, SoakWords::of)
           .of(SoakNote.Narrower.class, SoakWords::of)
+          .of(SoakNote.OldWords.class, SoakWords::of)
           .complete();
 
   /** Why it is recommended; no sentence of its own. */
@@ -110,6 +111,10 @@ public record SoakWords(UnitSystem units) {
           "Try a test etch on a ground corner after the soak and before the rest: if a line is left"
               + " that this says should be gone, do not soak again. It is then not missing carbon.";
     };
+  }
+
+  private String of(SoakNote.OldWords old) {
+    return String.join(" ", FileWords.old(old.words()));
   }
 
   private String of(SoakNote.SeenLeaves s) {

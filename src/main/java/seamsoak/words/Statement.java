@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import seamsoak.billet.Default;
+import seamsoak.billet.OldWord;
 import seamsoak.billet.Stage;
 import seamsoak.data.JsonWriter;
 import seamsoak.pairing.PairAdvice;
@@ -60,6 +61,7 @@ public record Statement(String kind, String says) {
           new Teller<>(SoakNote.class, n -> n, SOAK::note),
           new Teller<>(Input.class, i -> i, SOAK::input),
           new Teller<>(Default.class, Default::what, new DefaultWords(UnitSystem.METRIC)::says),
+          new Teller<>(OldWord.class, OldWord::kind, FileWords::old),
           new Teller<>(Stage.Remark.class, r -> r, StageWords::remark),
           new Teller<>(HeatRisk.class, HeatRisk::kind, r -> StageWords.heat(r, UnitSystem.METRIC)),
           new Teller<>(SeamProfile.Moment.class, m -> m, SeamWords::moment),

@@ -297,23 +297,24 @@ class BilletWalkTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "{ 'do': 'press', 'thickness': '40 mm', 'heats': HEAT } | only",
-        "{ 'do': 'roll', 'thickness': '40 mm', 'heats': HEAT } | only",
-        "{ 'do': 'draw', 'thickness': '40 mm', 'width': '40 mm', 'heats': HEAT } | there is only",
-        "{ 'do': 'grind', 'depth': '15 mm' } | not that thick",
-        "{ 'do': 'unjacket' } | no jacket",
-        "{ 'do': 'restack', 'across': 2, 'high': 1, 'turn': 'alternate' } | cannot be turned",
-        "{ 'do': 'restack', 'across': 30, 'high': 30 } | does not give 900 pieces",
-        "{ 'do': 'tile', 'angle': '45 deg', 'slice': '15 mm', 'count': 40 } | 40 need",
-        "{ 'do': 'tile', 'angle': '45 deg', 'slice': '15 mm', 'grind': '14 mm' } | ground that deep",
+        "{ 'do': 'press', 'thickness': '40 mm', 'heats': HEAT } | only | leave the step out",
+        "{ 'do': 'roll', 'thickness': '40 mm', 'heats': HEAT } | only | leave the step out",
+        "{ 'do': 'draw', 'thickness': '40 mm', 'width': '40 mm', 'heats': HEAT } | there is only | ask for less",
+        "{ 'do': 'grind', 'depth': '15 mm' } | not that thick | take less off",
+        "{ 'do': 'unjacket' } | no jacket | leave the step out",
+        "{ 'do': 'restack', 'across': 2, 'high': 1, 'turn': 'alternate' } | cannot be turned | draw it square before",
+        "{ 'do': 'restack', 'across': 30, 'high': 30 } | does not give 900 pieces | cut fewer pieces",
+        "{ 'do': 'tile', 'angle': '45 deg', 'slice': '15 mm', 'count': 40 } | 40 need | fewer tiles",
+        "{ 'do': 'tile', 'angle': '45 deg', 'slice': '15 mm', 'grind': '14 mm' } | ground that deep | grind less",
         "{ 'do': 'restack', 'across': 2, 'high': 1 }, { 'do': 'grind', 'depth': '0.1 mm' } |"
-            + " welded first",
+            + " welded first | put a weld step before it",
       })
-  void whatCannotBeDoneIsRefusedWithASentence(String steps, String because) {
+  void whatCannotBeDoneIsRefusedWithASentence(String steps, String because, String instead) {
     Billet billet = Walks.bar("1084", "20 mm x 25 mm x 200 mm", step(steps));
     Fault fault = assertThrows(Fault.class, () -> Walks.walk(billet));
     assertTrue(fault.getMessage().contains(because), fault.getMessage());
     assertTrue(fault.getMessage().contains("cannot be done"), fault.getMessage());
+    assertTrue(fault.getMessage().contains(instead), fault.getMessage());
     assertTrue(fault.place().line() > 0, "it says where");
   }
 }

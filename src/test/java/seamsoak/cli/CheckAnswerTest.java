@@ -136,6 +136,39 @@ class CheckAnswerTest {
         Ran.run("check", good, "--json", "--units", "us").out());
   }
 
+  /** What was written otherwise once is understood, and told. */
+  @Test
+  void oldWordsAreToldWithTheirLines() throws IOException {
+    String old =
+        """
+        { "units": "us",
+          "stack": { "layers": 3, "steels": ["1084", "75Ni8"], "thickness": 0.2, "width": 1.25,
+            "length": 6 },
+          "steps": [
+            { "do": "weld", "heats": [{ "at": 2200, "for": 5 }],
+              "seen": [{ "seams": "layers", "line": "clear" },
+                { "seams": "layers", "line": "plain" }] } ],
+          "blade": { "edge": "1084" } }
+        """;
+    Ran check = Ran.run("check", file(old), "--json");
+    assertEquals(0, check.code(), check.err());
+    List<String> kinds = List.of("seams", "clear", "seams", "edge");
+    for (int i = 0; i < kinds.size(); i++) {
+      assertEquals(kinds.get(i), check.text("oldWordKinds." + i));
+    }
+    assertEquals(kinds.size(), check.list("oldWords").size());
+    assertTrue(check.text("oldWords.0").startsWith("Line 6: \"seams\" is an old word"));
+    for (String command : List.of("check", "soak")) {
+      String said = Ran.run(command, file(old), "--full").out().replaceAll("\\s+", " ");
+      assertTrue(said.contains("Lines 6, 7: \"seams\" is an old word"), said);
+      assertTrue(said.contains("Line 6: a line that is \"clear\""), said);
+      assertTrue(said.contains("Line 8: a steel under \"edge\""), said);
+    }
+    String now =
+        old.replace("seams", "where").replace("clear", "plain").replace("\"edge\"", "\"cuts\"");
+    assertEquals(List.of(), Ran.run("check", file(now), "--json").list("oldWords"));
+  }
+
   @Test
   void whatSafetyForbidsIsSaidFirst() {
     Ran ran = Ran.run("check", "alloy-data/billets/galvanized-jacket.json");

@@ -202,11 +202,13 @@ class RecordTest {
             .equals(
                 "Written: step 5 weld, seen: restack, faint, 1/32 in, as-cooled. Nothing is recorded as done: all steps of the file count as done. "),
         ran.out());
-    done("--step", "5", "--seen", "layers: none", "--on", "2026-11-22");
+    done("--step", "5", "--seen", "layers: none", "--on", "2026-11-22", "--with", "coffee, 1 h");
     assertTrue(
         flat(Files.readString(file))
             .contains(
-                one + ", { \"on\": \"2026-11-22\", \"where\": \"layers\", \"line\": \"none\" }]"),
+                one
+                    + ", { \"on\": \"2026-11-22\", \"where\": \"layers\", \"line\": \"none\","
+                    + " \"with\": \"coffee, 1 h\" }]"),
         Files.readString(file));
     done("--undo");
     reads(text);
@@ -279,7 +281,8 @@ class RecordTest {
         "--seen: where is 'tile' but no such step comes before | --step 5 --seen tile:faint",
         "--seen: width is given for a line that was not seen | --step 5 --seen layers:none,1mm",
         "--etched: etched is 'hot' | --step 5 --seen layers:none --etched hot",
-        "--etched goes with --seen | --step 5 --etched hardened",
+        "--etched and --with go with --seen | --step 5 --etched hardened",
+        "--etched and --with go with --seen | --step 5 --with vinegar",
         "--undo takes back what was recorded last; give nothing else | --undo --step 1",
       })
   void whatDoesNotFitIsSaid(String said, String options) throws Exception {

@@ -12,6 +12,7 @@ import seamsoak.billet.Exposure;
 import seamsoak.billet.Face;
 import seamsoak.billet.HeatDone;
 import seamsoak.billet.LoggedCurve;
+import seamsoak.billet.OldWord;
 import seamsoak.billet.SoakWish;
 import seamsoak.billet.Stack;
 import seamsoak.billet.Step;
@@ -165,7 +166,8 @@ public final class BilletReader {
         f.get(QUENCHANTS),
         f.get(SHOWN),
         f.get(VISIBLE),
-        f.get(COVERED));
+        f.get(COVERED),
+        f.object().reading().oldWords().stream().distinct().sorted(OldWord.AS_WRITTEN).toList());
   }
 
   private static List<LoggedCurve> used(List<Step> steps) {

@@ -2,6 +2,7 @@ package seamsoak.billet.file;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.OldWord;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonValue;
 import seamsoak.data.JsonValue.ObjectValue;
@@ -51,6 +52,11 @@ record Entry(JsonValue value, String name, String field, Reading reading) {
       return object;
     }
     throw refused("it should be an object in braces");
+  }
+
+  /** That it says otherwise what one would say in another way today. */
+  void old(OldWord.Kind kind) {
+    reading.oldWords().add(new OldWord(place(), kind));
   }
 
   /** That it is not what it should be. */

@@ -21,14 +21,14 @@ import seamsoak.unit.UnitSystem;
 /** Readers of quantities, each with the bounds beyond which one can only be a slip. */
 final class Quantities {
   private static final double LONGEST_METRES = 10;
-  private static final double COLDEST_CELSIUS = 100;
-  private static final double HOTTEST_CELSIUS = 1600;
+  private static final Bound COLDEST = new Bound(100, "212 F", "100 C");
+  private static final Bound HOTTEST = new Bound(1600, "2912 F", "1600 C");
   private static final double LONGEST_HOURS = 48;
   private static final double FLATTEST_DEGREES = 10;
   private static final double STEEPEST_DEGREES = 80;
 
-  private static final double COLDEST_BATH_CELSIUS = 0;
-  private static final double HOTTEST_BATH_CELSIUS = 900;
+  private static final Bound COLDEST_BATH = new Bound(0, "32 F", "0 C");
+  private static final Bound HOTTEST_BATH = new Bound(900, "1652 F", "900 C");
   private static final double SOFTEST_HRC = 40;
   private static final double HARDEST_HRC = 67;
 
@@ -36,6 +36,14 @@ final class Quantities {
       ", or begin the file with \"units\": \"us\" or \"metric\"";
 
   private Quantities() {}
+
+  /** A temperature that none may pass, and its words. */
+  private record Bound(double celsius, String us, String metric) {
+    /** In the units of the file, in both where it has none. */
+    String shown(Optional<UnitSystem> units) {
+      return units.map(u -> u.show(us, metric)).orElse(metric + " (" + us + ")");
+    }
+  }
 
   /** A length above zero. */
   static Length size(Entry entry) {
@@ -61,25 +69,24 @@ final class Quantities {
     return gauges.of(number).orElseThrow(() -> entry.refused(gauges.known()));
   }
 
+  /** A heat. */
   static Temperature temperature(Entry entry) {
-    Temperature temperature = quantity(entry, Temperature::parse, Temperature::parse);
-    double celsius = temperature.celsius();
-    require(
-        celsius >= COLDEST_CELSIUS && celsius <= HOTTEST_CELSIUS + 1e-9,
-        entry,
-        "a heat is between " + range(entry, "212 F", "100 C", "2912 F", "1600 C"));
-    return temperature;
+    return within(entry, COLDEST, HOTTEST, "a heat");
   }
 
   /** Something to cool in. */
   static Temperature bath(Entry entry) {
-    Temperature temperature = quantity(entry, Temperature::parse, Temperature::parse);
-    double celsius = temperature.celsius();
+    return within(entry, COLDEST_BATH, HOTTEST_BATH, "a bath");
+  }
+
+  private static Temperature within(Entry entry, Bound low, Bound high, String what) {
+    Temperature read = quantity(entry, Temperature::parse, Temperature::parse);
+    Optional<UnitSystem> units = entry.reading().units();
     require(
-        celsius >= COLDEST_BATH_CELSIUS && celsius <= HOTTEST_BATH_CELSIUS + 1e-9,
+        read.celsius() >= low.celsius && read.celsius() <= high.celsius + 1e-9,
         entry,
-        "a bath is between " + range(entry, "32 F", "0 C", "1652 F", "900 C"));
-    return temperature;
+        what + " is between " + low.shown(units) + " and " + high.shown(units));
+    return read;
   }
 
   /** How fast a kiln climbs. */
@@ -178,15 +185,5 @@ final class Quantities {
     if (!holds) {
       throw entry.refused(expected);
     }
-  }
-
-  /** Bounds in the units of the file, in both where it has none. */
-  private static String range(
-      Entry entry, String lowUs, String lowMetric, String highUs, String highMetric) {
-    return entry
-        .reading()
-        .units()
-        .map(u -> u.show(lowUs, lowMetric) + " and " + u.show(highUs, highMetric))
-        .orElse(lowMetric + " (" + lowUs + ") and " + highMetric + " (" + highUs + ")");
   }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import seamsoak.billet.OldWord;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Seen.Lie;
 import seamsoak.billet.Seen.Where;
@@ -72,6 +73,9 @@ final class SeenReader {
     if (f.get(WHERE).isPresent() == f.get(SEAMS).isPresent()) {
       throw where(f);
     }
+    if (f.get(SEAMS).isPresent()) {
+      f.at(SEAMS).old(OldWord.Kind.SEAMS);
+    }
     Place place = f.get(WHERE).or(() -> f.get(SEAMS)).orElseThrow();
     Seen.Part named = place.across().isPresent() ? Seen.Part.CROSSING : Seen.Part.LINE;
     return new Seen(
@@ -93,9 +97,11 @@ final class SeenReader {
 
   /** A line that is plainly there was once called clear. */
   private static Seen.Look look(Entry entry) {
-    return entry.value() instanceof TextValue text && text.text().strip().equalsIgnoreCase("clear")
-        ? Seen.Look.PLAIN
-        : Values.choice(Seen.Look.class).read(entry);
+    if (entry.value() instanceof TextValue text && text.text().strip().equalsIgnoreCase("clear")) {
+      entry.old(OldWord.Kind.CLEAR);
+      return Seen.Look.PLAIN;
+    }
+    return Values.choice(Seen.Look.class).read(entry);
   }
 
   private static Place place(Entry entry) {

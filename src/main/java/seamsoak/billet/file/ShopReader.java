@@ -2,10 +2,12 @@ package seamsoak.billet.file;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import seamsoak.billet.Bath;
 import seamsoak.billet.Blade;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Kiln;
+import seamsoak.billet.OldWord;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonValue.NumberValue;
 import seamsoak.data.JsonValue.TextValue;
@@ -28,6 +30,8 @@ final class ShopReader {
       Key.optional("bevel", "\"full\"", Values.choice(Blade.Bevel.class));
   private static final Key<Optional<Hardness>> HARDNESS =
       Key.optional("hardness", "\"60 HRC\"", Quantities::hardness);
+
+  private static final Pattern BARE = Pattern.compile("[0-9][0-9./ -]*");
 
   /** What is said of the edge: how thick it is or, as was once written, the steel that cuts. */
   private record Edge(Optional<Length> thickness, Optional<Steel> steel) {}
@@ -109,20 +113,28 @@ final class ShopReader {
   }
 
   private static Edge edge(Entry entry) {
-    return isLength(entry)
-        ? new Edge(Optional.of(Quantities.size(entry)), Optional.empty())
-        : new Edge(Optional.empty(), Optional.of(SteelReader.steel(entry)));
+    if (isLength(entry)) {
+      return new Edge(Optional.of(Quantities.size(entry)), Optional.empty());
+    }
+    Edge edge = new Edge(Optional.empty(), Optional.of(SteelReader.steel(entry)));
+    entry.old(OldWord.Kind.EDGE);
+    return edge;
   }
 
+  /** A bare number is a steel only where there is one of that name. */
   private static boolean isLength(Entry entry) {
     if (!(entry.value() instanceof TextValue text)) {
       return entry.value() instanceof NumberValue;
     }
+    String written = text.text().strip();
+    if (BARE.matcher(written).matches()) {
+      return entry.reading().names().steel().apply(written).isEmpty();
+    }
     try {
-      Length.parse(text.text());
+      Length.parse(written);
       return true;
     } catch (IllegalArgumentException no) {
-      return false;
+      return Gauges.number(written).isPresent();
     }
   }
 

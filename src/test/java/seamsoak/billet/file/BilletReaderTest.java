@@ -29,6 +29,7 @@ import seamsoak.billet.Heat;
 import seamsoak.billet.Jacket;
 import seamsoak.billet.Kiln;
 import seamsoak.billet.Mark;
+import seamsoak.billet.OldWord;
 import seamsoak.billet.Seen;
 import seamsoak.billet.SoakWish;
 import seamsoak.billet.Stack;
@@ -264,6 +265,42 @@ class BilletReaderTest {
                         || d.step().filter(s -> s.mark().number() == 15).isPresent()
                         || d.what() == Default.What.NO_TURN)
             .toList());
+  }
+
+  /** Steels have numbers for names, so a bare number is a steel only where there is one. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "us | `1/8` | 3.175",
+        "us | `16 ga` | 1.519",
+        "us | 0.125 | 3.175",
+        "metric | `1.5` | 1.5",
+        "metric | `1/16 in` | 1.5875",
+        "metric | `1084` | steel",
+        "us | `75Ni8` | steel"
+      })
+  void anEdgeIsAThicknessUnlessThereIsSuchASteel(String units, String edge, String is)
+      throws IOException {
+    Billet billet =
+        read(
+            """
+            { "units": "%s", "stack": { "layers": 3, "steels": ["1084", "75Ni8"],
+                "thickness": "3 mm", "width": "30 mm", "length": "100 mm" },
+              "steps": [ { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }] } ],
+              "blade": { "edge": %s } }
+            """
+                .formatted(units, edge.replace('`', '"')));
+    Blade blade = billet.blade();
+    if (is.equals("steel")) {
+      assertEquals(edge.replace("`", ""), blade.cuts().orElseThrow().id());
+      assertEquals(Optional.empty(), blade.edge());
+      assertEquals(
+          List.of(OldWord.Kind.EDGE), billet.oldWords().stream().map(OldWord::kind).toList());
+    } else {
+      assertEquals(Double.parseDouble(is), blade.edge().orElseThrow().millimetres(), 5e-4);
+      assertEquals(List.of(), billet.oldWords());
+    }
   }
 
   @Test
