@@ -50,6 +50,7 @@ class ArchitectureTest {
           "chart.figure",
           "chart",
           "report",
+          "page",
           "cli");
 
   private static final JavaClasses CLASSES =
@@ -115,8 +116,13 @@ class ArchitectureTest {
   }
 
   @Test
-  void onlyTheReportSeesTemplates() {
-    only("report", "gg.jte..");
+  void onlyReportAndPageSeeTemplates() {
+    only(List.of("report", "page"), "gg.jte..");
+  }
+
+  @Test
+  void onlyThePageSeesTheWebServer() {
+    only("page", "com.sun.net..");
   }
 
   @Test
@@ -156,9 +162,14 @@ class ArchitectureTest {
   }
 
   private static void only(String inside, String... packages) {
+    only(List.of(inside), packages);
+  }
+
+  private static void only(List<String> inside, String... packages) {
     noClasses()
         .that()
-        .resideOutsideOfPackage("seamsoak." + inside + "..")
+        .resideOutsideOfPackages(
+            inside.stream().map(p -> "seamsoak." + p + "..").toArray(String[]::new))
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(packages)

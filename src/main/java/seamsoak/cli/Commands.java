@@ -98,6 +98,7 @@ public final class Commands {
   /** In the order that help shows them in. */
   private static Map<String, Supplier<Callable<Integer>>> all() {
     Map<String, Supplier<Callable<Integer>>> all = new LinkedHashMap<>();
+    all.put("page", PageCommand::new);
     all.put("check", CheckCommand::new);
     all.put("plan", PlanCommand::new);
     all.put("soak", SoakCommand::new);

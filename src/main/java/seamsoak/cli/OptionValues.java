@@ -42,6 +42,9 @@ final class OptionValues {
       Pattern.compile("\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*[:/]\\s*(\\d+(?:\\.\\d+)?)\\s*%?\\s*");
   private static final List<String> COVERS = List.of("flux", "oil", "paint");
 
+  /** Where to listen; 0 for any that is free. */
+  record Port(int number) {}
+
   private OptionValues() {}
 
   /** Whatever the options of these commands are declared as is read by one of the methods below. */
@@ -52,6 +55,7 @@ final class OptionValues {
         .registerConverter(Layers.class, OptionValues::layers)
         .registerConverter(Share.class, OptionValues::share)
         .registerConverter(Path.class, OptionValues::name)
+        .registerConverter(Port.class, OptionValues::port)
         .registerConverter(Exposure.class, OptionValues::edge)
         .registerConverter(Scale.class, OptionValues::scale)
         .registerConverter(TimeUnit.class, OptionValues::timeUnit)
@@ -62,6 +66,14 @@ final class OptionValues {
             UnitSystem.class, text -> choice(text, Arrays.asList(UnitSystem.values())))
         .registerConverter(int.class, OptionValues::samples)
         .registerConverter(Integer.class, OptionValues::number);
+  }
+
+  private static Port port(String text) {
+    if (text.matches("[1-9][0-9]{0,4}") && Integer.parseInt(text) <= 65535) {
+      return new Port(Integer.parseInt(text));
+    }
+    throw new TypeConversionException(
+        "'" + Fault.shown(text) + "' is no port; give a number from 1 to 65535");
   }
 
   /**

@@ -59,6 +59,14 @@ public final class JsonReport {
     return remarked("decarb", skin, remarks, sources);
   }
 
+  /** Where the page was opened. */
+  public static String page(String address, String link) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("address", address);
+    all.put("link", link);
+    return write("page", all, Trace.NONE);
+  }
+
   /** A real heat. */
   public static String heat(RealHeat heat, List<String> files, Trace sources) {
     HeatWords words = new HeatWords(UnitSystem.METRIC);

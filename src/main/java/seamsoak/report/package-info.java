@@ -1,6 +1,6 @@
 /**
  * Answers as text for a terminal, as JSON and as the HTML report (templates in {@code
- * src/main/jte}).
+ * src/main/jte/report}).
  *
  * <p>It may use everything from {@code unit} to {@code chart}; it alone sees the template library.
  * An {@link seamsoak.plan.Advice} goes in, and nothing is computed on the way out: a number that is

@@ -1,0 +1,22 @@
+package seamsoak.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** The style and the script that every page carries. */
+final class Look {
+  static final String STYLE = text("page.css");
+  static final String SCRIPT = text("page.js");
+
+  private Look() {}
+
+  private static String text(String name) {
+    try (InputStream in = Look.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package seamsoak.words;
+
+/** What the page says besides answers: why somebody is not let in, and what comes of a change. */
+public final class PageWords {
+  public static final String OTHER_HOST =
+      "This address belongs to another name. Open the link that the program printed.";
+  public static final String OTHER_METHOD = "This is neither looking at a page nor sending a form.";
+  public static final String OTHER_PAGE =
+      "This came from another page, so nothing was done. Type or paste the link that the program"
+          + " printed.";
+  public static final String NO_LENGTH = "What was sent does not say how long it is.";
+  public static final String TOO_MUCH = "What was sent is too much for a page.";
+  public static final String NO_FORM = "What was sent is no form.";
+  public static final String NO_COOKIE =
+      "This browser was not let in. Start the program again, and open the link that it prints.";
+  public static final String WRONG_KEY =
+      "This link is none of this run's. Start the program again, and open the link that it prints.";
+  public static final String KEY_USED =
+      "This link was used already; each opens the page once. The browser that used it is still let"
+          + " in. If that was not yours, end the program.";
+  public static final String KEY_OLD =
+      "This link is older than a minute. Start the program again, and open the link that it"
+          + " prints.";
+  public static final String NOTHING_THERE = "There is nothing here.";
+  public static final String CHANGED_ELSEWHERE =
+      "The billet was changed in another window meanwhile, so that was not done. Here it is as it"
+          + " is now.";
+  public static final String NOT_UNDERSTOOD = "The page sent what cannot be done. Load it again.";
+  public static final String SOMETHING_BROKE =
+      "Something went wrong that should not have. What was typed before is kept.";
+  public static final String ENDED =
+      "The program has ended. Changes that were not saved are kept as drafts and shown when it is"
+          + " started again.";
+  public static final String NEEDED = "needed";
+
+  private PageWords() {}
+
+  /** That a field holds something else by now. */
+  public static String heldElsewhere(String label, String theirs, String mine) {
+    return label
+        + " was changed in another window to "
+        + shown(theirs)
+        + "; "
+        + shown(mine)
+        + " was not taken. Type it again if it should be.";
+  }
+
+  private static String shown(String value) {
+    return value.isEmpty() ? "nothing" : "'" + value + "'";
+  }
+
+  /** That something has to be there. */
+  public static String needed(String example) {
+    return "This is needed, such as " + example + ".";
+  }
+
+  public static String badName() {
+    return "A name has 1 to 80 letters, digits, blanks, dots, hyphens or underscores, and begins"
+        + " with no dot.";
+  }
+
+  public static String taken(String name) {
+    return "There is a billet named '" + name + "' already; choose another name.";
+  }
+}
