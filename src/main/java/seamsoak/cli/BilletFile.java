@@ -37,6 +37,11 @@ final class BilletFile {
     return billet;
   }
 
+  /** The word that stands for it, which may be a steel where a command takes two. */
+  String word() {
+    return file.toString();
+  }
+
   static Billet read(Path file, Root root) {
     return BilletReader.read(file, Names.of(root.steels(), root.data()));
   }

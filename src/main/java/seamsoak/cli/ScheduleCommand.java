@@ -3,32 +3,71 @@ package seamsoak.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import seamsoak.billet.Billet;
+import seamsoak.billet.JustWelded;
 import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
 import seamsoak.data.Place;
 import seamsoak.plan.Advice;
+import seamsoak.plan.PlanAdvisor;
 import seamsoak.report.BilletAnswer;
 import seamsoak.report.JsonReport;
 import seamsoak.report.ProgramText;
+import seamsoak.safety.CautionTable;
+import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
+import seamsoak.unit.Length;
+import seamsoak.unit.Temperature;
 
 /** The heat treatment after the last weld. */
 @Command(
-    description = "The whole treatment after the last weld, from the cool-down to the tempers.",
-    customSynopsis = "schedule BILLET [--program FILE] [--replace] [OPTIONS]",
+    description = {
+      "The whole treatment after the last weld, from the cool-down to the tempers: of a billet, or of",
+      "two steels in layers of which nothing else is known, without a soak."
+    },
+    customSynopsis =
+        "schedule (BILLET [--program FILE] [--replace] | FIRST SECOND --layer A[,B] --section A)"
+            + " [OPTIONS]",
     footer = {
       "schedule alloy-data/billets/mosaic.json",
-      "schedule alloy-data/billets/mosaic.json --program kiln.csv"
+      "schedule alloy-data/billets/mosaic.json --program kiln.csv",
+      "schedule 1084 75Ni8 --layer 0.020in --section 1/4in"
     })
 final class ScheduleCommand extends Subcommand {
   /** No other files go when the program is renewed. */
   private static final Pattern ALONE = Pattern.compile("");
 
+  /** A usual welding heat; judgement. */
+  private static final double HOTTEST_WELD_CELSIUS = 1200;
+
   @Mixin private BilletFile billet;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "SECOND",
+      completionCandidates = SteelNames.class,
+      description = "The second steel, where the first word is a steel and not a file.")
+  private String second;
+
+  @Option(
+      names = "--layer",
+      paramLabel = "A[,B]",
+      description = "Of two steels: thickness of each layer, or of the first and the second.")
+  private OptionValues.Layers layers;
+
+  @Option(
+      names = "--section",
+      paramLabel = "A",
+      description = "Of two steels: thickness of the bar that is treated.")
+  private Length section;
 
   @Option(
       names = "--program",
@@ -40,6 +79,12 @@ final class ScheduleCommand extends Subcommand {
 
   @Override
   public Integer call() {
+    if (second != null) {
+      return steels();
+    }
+    if (layers != null || section != null) {
+      throw wrong("--layer and --section go with two steels; a billet's file has its own");
+    }
     if (program != null) {
       file(""); // what stands in the way is told before all is worked out
     }
@@ -58,6 +103,60 @@ final class ScheduleCommand extends Subcommand {
         next,
         next);
     return BilletFile.code(advice);
+  }
+
+  private Integer steels() {
+    if (layers == null || section == null) {
+      throw wrong("two steels need --layer and --section, or give one billet's file");
+    }
+    if (program != null) {
+      throw wrong("--program is of a billet; two steels alone give no kiln program");
+    }
+    Steel a = steel(billet.word());
+    Steel b = steel(second, a);
+    if (section.metres() < layers.first().metres() + layers.second().metres()) {
+      throw wrong("--section is thinner than one layer of each steel");
+    }
+    JustWelded taken =
+        new JustWelded(
+            List.of(a, b), List.of(layers.first(), layers.second()), section, weld(a, b));
+    if (taken.count() > JustWelded.MOST_LAYERS) {
+      throw wrong(
+          "--section holds "
+              + taken.count()
+              + " such layers, and "
+              + JustWelded.MOST_LAYERS
+              + " is the most; give thicker layers or a thinner bar");
+    }
+    Billet bar = taken.billet(root.units());
+    PlanAdvisor advisor = new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), 0);
+    Advice advice;
+    try (ProgressLine progress = root.progress()) {
+      advice = advisor.treat(bar, progress);
+    }
+    Trace trace = root.trace(t -> t.ofSchedule(bar, advice));
+    root.print(
+        () -> JsonReport.treatment(advice, taken, trace),
+        () -> new BilletAnswer(advice, root.units()).treatment(taken),
+        trace);
+    return advice.hardStops().isEmpty() ? Program.ANSWERED : Program.DOES_NOT_GO_AHEAD;
+  }
+
+  /** What the tenderest of them is forged at. */
+  private Temperature weld(Steel... steels) {
+    double most =
+        Stream.of(steels)
+            .mapToDouble(
+                s ->
+                    root.correlations()
+                        .forging()
+                        .rule()
+                        .limits(s.analysis(), s.heatTreatment().forgeStartC())
+                        .highestForging()
+                        .value())
+            .min()
+            .orElseThrow();
+    return Temperature.ofCelsius(Math.min(HOTTEST_WELD_CELSIUS, most));
   }
 
   /** What somebody else has written, the billet's own file above all, is not written over. */

@@ -67,6 +67,11 @@ public final class PlanAdvisor {
     return advise(billet, progress, ScheduleAdvisor::runToSoak);
   }
 
+  /** Walks and schedules a billet without any soak. */
+  public Advice treat(Billet billet, Progress progress) {
+    return advise(billet, progress, (scheduling, soak) -> scheduling.run(Optional.empty()));
+  }
+
   /**
    * Walks a billet and no more; what cannot be done goes to the faults, and the walk ends before
    * it.

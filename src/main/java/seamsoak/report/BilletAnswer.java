@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import seamsoak.billet.JustWelded;
 import seamsoak.plan.Advice;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.DefaultWords;
@@ -33,6 +34,23 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
         words().answer(advice.soak().clears()),
         List.of(s.schedule(), s.assumed(), s.remarks(true)),
         // the answer names the heats: where the steels disagree, that needs the room of a table
+        advice.schedule().conflicts().isEmpty()
+            ? List.of(
+                Chapter.of("schedule")
+                    .table(new ScheduleTables(advice.schedule(), units).heatsTable()))
+            : List.of(conflicts()),
+        CautionText.schedule(advice, units),
+        "--full also shows why and what to check at each step, the quench, what it leaves");
+  }
+
+  /** Of two steels, with what they are taken for. */
+  public Answer treatment(JustWelded taken) {
+    BilletChapters s = chapters();
+    List<String> told = new ArrayList<>(words().told());
+    told.add(new DefaultWords(units).taken(taken));
+    return answer(
+        told,
+        List.of(s.schedule(), s.assumed(), s.remarks(true)),
         advice.schedule().conflicts().isEmpty()
             ? List.of(
                 Chapter.of("schedule")

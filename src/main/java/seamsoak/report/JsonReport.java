@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import seamsoak.billet.JustWelded;
 import seamsoak.billet.Now;
 import seamsoak.billet.Step;
 import seamsoak.billet.file.ToRecord;
@@ -185,6 +186,19 @@ public final class JsonReport {
 
   public static String schedule(Advice advice, Trace sources) {
     return about(advice, "schedule", Statement.members(advice.schedule()), sources);
+  }
+
+  /** Of two steels, and what they are taken for. */
+  public static String treatment(Advice advice, JustWelded taken, Trace sources) {
+    Map<String, Object> all = new LinkedHashMap<>(Statement.members(advice.schedule()));
+    Map<String, Object> as = new LinkedHashMap<>();
+    as.put("layers", taken.count());
+    as.put("thicknessMm", taken.thickness().millimetres());
+    as.put("widthMm", taken.width().millimetres());
+    as.put("weldC", taken.weld().celsius());
+    as.put("weldMinutes", JustWelded.HOLD.minutes());
+    all.put("taken", as);
+    return about(advice, "schedule", all, sources);
   }
 
   /**

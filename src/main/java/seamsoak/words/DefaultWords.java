@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import seamsoak.billet.Default;
 import seamsoak.billet.Defaults;
+import seamsoak.billet.JustWelded;
 import seamsoak.unit.UnitSystem;
 
 /** What was assumed because the file does not say it. */
@@ -25,6 +26,22 @@ public record DefaultWords(UnitSystem units) {
         (what, where) ->
             items.add(String.join(", ", where).replace(", step ", ", ") + ": " + what(what)));
     return items;
+  }
+
+  /** What steels without a history are taken for. */
+  public String taken(JustWelded bar) {
+    return "Taken as "
+        + bar.count()
+        + " layers, "
+        + bar.thickness().format(units)
+        + " thick and "
+        + bar.width().format(units)
+        + " wide, welded once at "
+        + bar.weld().format(units)
+        + " for "
+        + JustWelded.HOLD.format(units)
+        + " with nothing lost to the fire; every further heat evens the layers more, so write your"
+        + " own billet's file for its own schedule.";
   }
 
   /** What it is said of, such as {@code step 1 weld}. */
