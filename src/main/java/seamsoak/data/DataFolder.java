@@ -44,6 +44,20 @@ public final class DataFolder {
     return folder.map(f -> f.resolve(name)).filter(f -> Files.exists(f, LinkOption.NOFOLLOW_LINKS));
   }
 
+  /** Reads the text of that name, such as {@code BILLET.md}. */
+  public String text(String name) {
+    Optional<Path> own = own(name);
+    String shown = own.map(Path::toString).orElse("alloy-data/" + name);
+    if (own.isPresent()) {
+      return TextFile.read(shown, own.get());
+    }
+    try (InputStream in = DataFolder.class.getResourceAsStream(PACKED + name)) {
+      return TextFile.text(shown, TextFile.bytes(shown, in));
+    } catch (IOException e) {
+      throw new Fault(Place.of(shown), "cannot be read (" + e.getMessage() + ")", "give a file");
+    }
+  }
+
   /** Reads the CSV table of that name, such as {@code steels.csv}. */
   public CsvTable csv(String name) {
     Optional<Path> own = own(name);

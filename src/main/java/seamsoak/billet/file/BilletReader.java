@@ -54,11 +54,11 @@ public final class BilletReader {
   private static final Key<Optional<UnitSystem>> UNITS =
       Key.optional("units", "\"us\"", Values.choice(List.of(UnitSystem.US, UnitSystem.METRIC)));
   private static final Key<Optional<String>> NAME =
-      Key.optional("name", "\"San-mai, 1/8 in\"", Values::text);
+      Key.optional("name", "\"San-mai, 1/8 in\"", Values.TEXT);
   private static final Key<Stack> STACK =
       Key.required("stack", "{ \"layers\": 13, \"steels\": [...], ... }", StackReader.STACK);
   private static final Key<List<Step>> STEPS =
-      Key.required("steps", "[{ \"do\": \"weld\", ... }]", StepReader::steps);
+      Key.required("steps", "[{ \"do\": \"weld\", ... }]", StepReader.STEPS);
 
   /** They are read before all else, since heats name them. */
   private static final Key<Optional<Entry>> CURVES =

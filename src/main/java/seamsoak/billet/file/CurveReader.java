@@ -29,15 +29,14 @@ final class CurveReader {
   private static final Reader<Double> MINUTES = Values.number(0, LONGEST_MINUTES);
 
   private static final Key<Optional<String>> FILE =
-      Key.optional("file", "\"run.csv\"", Values::text);
+      Key.optional("file", "\"run.csv\"", Values.TEXT);
   private static final Key<Optional<String>> SHA256 =
-      Key.optional("sha256", "\"9f86d081884c7d65...\"", Values::text);
-  private static final Key<Optional<String>> COLUMN =
-      Key.optional("column", "\"T2\"", Values::text);
+      Key.optional("sha256", "\"9f86d081884c7d65...\"", Values.TEXT);
+  private static final Key<Optional<String>> COLUMN = Key.optional("column", "\"T2\"", Values.TEXT);
   private static final Key<Optional<Tip>> TIP =
       Key.optional("tip", "\"steel\"", Values.choice(Tip.class));
   private static final Key<Optional<String>> COUPLE =
-      Key.optional("couple", "\"K standard, used\"", Values::text);
+      Key.optional("couple", "\"K standard, used\"", Values.TEXT);
   private static final Key<Optional<TimeSpan>> LOADED =
       Key.optional("loaded", "\"4 min\"", Quantities::time);
   private static final Key<Optional<TimeSpan>> OUT =

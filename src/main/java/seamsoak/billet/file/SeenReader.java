@@ -57,7 +57,7 @@ final class SeenReader {
       Key.optional("etched", "\"as-cooled\"", Values.choice(Seen.Etched.class));
   private static final Key<Optional<LocalDate>> ON = HeatReader.ON;
   private static final Key<Optional<String>> WITH =
-      Key.optional("with", "\"ferric chloride, 5 min\"", Values::text);
+      Key.optional("with", "\"ferric chloride, 5 min\"", Values.TEXT);
   static final Form<Seen> SEEN =
       new Form<>(List.of(WHERE, SEAMS, PART, LINE, WIDTH, ETCHED, ON, WITH), SeenReader::seen);
 

@@ -20,6 +20,16 @@ import seamsoak.unit.Temperature;
 
 /** Reads what a billet file says of the blade and of the shop. */
 final class ShopReader {
+  /** The name of a quenchant of the table. */
+  static final Reader<String> QUENCHANT = ShopReader::quenchant;
+
+  /** A quenchant by its kind alone. */
+  static final Reader<Bath> BATH_KIND =
+      entry -> new Bath(quenchant(entry), Optional.empty(), Optional.empty(), entry.place());
+
+  /** The limits of a kiln, or that there is none. */
+  static final Reader<Kiln> KILN_OR_NONE = ShopReader::kiln;
+
   private static final Key<Optional<Length>> THICKNESS =
       Key.optional("thickness", new Key.Example("\"1/8 in\"", "\"4 mm\""), Quantities::size);
   private static final Key<Optional<Length>> WIDTH =
@@ -39,7 +49,7 @@ final class ShopReader {
   private static final Key<Optional<Edge>> EDGE =
       Key.optional("edge", new Key.Example("\"0.04 in\"", "\"1 mm\""), ShopReader::edge);
   private static final Key<Optional<Steel>> CUTS =
-      Key.optional("cuts", "\"1084\"", SteelReader::steel);
+      Key.optional("cuts", "\"1084\"", SteelReader.STEEL);
   static final Form<Blade> BLADE =
       new Form<>(
           List.of(THICKNESS, WIDTH, LENGTH, BEVEL, EDGE, HARDNESS, CUTS),
@@ -66,7 +76,7 @@ final class ShopReader {
       Key.optional(
           "kiln",
           new Key.Example("{ \"highest\": \"2200 F\" }", "{ \"highest\": \"1200 C\" }"),
-          ShopReader::kiln);
+          ShopReader.KILN_OR_NONE);
   private static final Key<Optional<Equipment.Salt>> SALT =
       Key.optional("salt", "\"none\"", Values.choice(Equipment.Salt.class));
   private static final Key<Optional<Equipment.Cold>> COLD =
@@ -88,7 +98,7 @@ final class ShopReader {
                   f.get(DESCALE)));
 
   private static final Key<String> KIND =
-      Key.required("kind", "\"oil-fast\"", ShopReader::quenchant);
+      Key.required("kind", "\"oil-fast\"", ShopReader.QUENCHANT);
   private static final Key<Optional<Temperature>> AT =
       Key.optional("at", new Key.Example("\"120 F\"", "\"50 C\""), Quantities::bath);
   private static final Key<Optional<Temperature>> FLASH =
@@ -100,7 +110,6 @@ final class ShopReader {
 
   private ShopReader() {}
 
-  /** The name of a quenchant of the table. */
   private static String quenchant(Entry entry) {
     String name = Values.text(entry);
     QuenchantTable table = entry.reading().names().quenchants();
@@ -141,11 +150,6 @@ final class ShopReader {
   /** Where a blade names the steel that cuts. */
   static Optional<Entry> cutting(Entry blade) {
     return blade.member(CUTS.name()).or(() -> blade.member(EDGE.name()));
-  }
-
-  /** A quenchant by its kind alone. */
-  static Bath bathKind(Entry entry) {
-    return new Bath(quenchant(entry), Optional.empty(), Optional.empty(), entry.place());
   }
 
   private static Kiln kiln(Entry entry) {

@@ -17,13 +17,15 @@ final class StackReader {
   private static final int MOST_STEELS = 20;
   private static final ListOf<Length> EACH = new ListOf<>(MOST_STEELS, Quantities::size);
 
+  /** One for each steel, or one for all. */
+  static final Reader<List<Length>> THICKNESSES = StackReader::thicknesses;
+
   private static final Key<Integer> LAYERS =
       Key.required("layers", "13", Values.count(1, MOST_LAYERS));
   private static final Key<List<Steel>> STEELS =
-      Key.required(
-          "steels", "[\"1084\", \"75Ni8\"]", new ListOf<>(MOST_STEELS, SteelReader::steel));
+      Key.required("steels", "[\"1084\", \"75Ni8\"]", new ListOf<>(MOST_STEELS, SteelReader.STEEL));
   private static final Key<List<Length>> THICKNESS =
-      Key.required("thickness", new Key.Example("\"1 in\"", "\"25 mm\""), StackReader::thicknesses);
+      Key.required("thickness", new Key.Example("\"1 in\"", "\"25 mm\""), StackReader.THICKNESSES);
   private static final Key<Length> WIDTH =
       Key.required("width", new Key.Example("\"1-3/8 in\"", "\"35 mm\""), Quantities::size);
   private static final Key<Length> LENGTH =
@@ -35,7 +37,6 @@ final class StackReader {
 
   private StackReader() {}
 
-  /** One for each steel, or one for all. */
   private static List<Length> thicknesses(Entry entry) {
     return entry.value() instanceof ListValue ? EACH.read(entry) : List.of(Quantities.size(entry));
   }

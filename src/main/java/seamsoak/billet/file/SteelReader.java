@@ -10,6 +10,9 @@ final class SteelReader {
   private static final String EXPECTED =
       "give a steel of the table or an analysis such as \"C0.84 Mn0.75 Si0.22\"";
 
+  /** The steel that an entry names. */
+  static final Reader<Steel> STEEL = SteelReader::steel;
+
   private SteelReader() {}
 
   /** The steel that an entry names; one that the file names twice goes by the first name. */

@@ -38,7 +38,7 @@ final class StepReader {
   static final Form<Can> CAN =
       new Form<>(List.of(INSIDE, VENT), f -> new Can(f.get(INSIDE), f.get(VENT)));
 
-  private static final Key<Steel> STEEL = Key.required("steel", "\"1008\"", SteelReader::steel);
+  private static final Key<Steel> STEEL = Key.required("steel", "\"1008\"", SteelReader.STEEL);
   private static final Key<Length> THICKNESS =
       Key.required("thickness", new Key.Example("\"1 in\"", "\"25 mm\""), Quantities::size);
   private static final Key<Optional<Coating>> COATING =
@@ -53,7 +53,7 @@ final class StepReader {
   private static final Key<List<Seen>> SEEN =
       Key.or(List.of(), "seen", "{ \"where\": \"restack\", \"line\": \"none\" }", SeenReader.LOOKS);
   private static final Key<Optional<String>> NOTE =
-      Key.optional("note", "\"brushed twice\"", Values::text);
+      Key.optional("note", "\"brushed twice\"", Values.TEXT);
 
   private static final Key<List<Heat>> HEATS = HeatReader.HEATS;
   private static final Key<Optional<Exposure>> OUTSIDE =
@@ -99,7 +99,10 @@ final class StepReader {
       Key.required("over", new Key.Example("\"10 in\"", "\"250 mm\""), Quantities::size);
   private static final Key<Optional<Twist.Way>> WAY =
       Key.optional("way", "\"right\"", Values.choice(Twist.Way.class));
-  private static final Key<Bath> BATH = Key.required("in", "\"oil-fast\"", ShopReader::bathKind);
+  private static final Key<Bath> BATH = Key.required("in", "\"oil-fast\"", ShopReader.BATH_KIND);
+
+  /** The whole list. */
+  static final Reader<List<Step>> STEPS = StepReader::steps;
 
   private StepReader() {}
 
@@ -201,7 +204,7 @@ final class StepReader {
   }
 
   /** The whole list. A step whose kind cannot be read hides nothing of the others. */
-  static List<Step> steps(Entry list) {
+  private static List<Step> steps(Entry list) {
     Faults faults = new Faults();
     List<Optional<Step.Kind>> kinds = new ArrayList<>();
     List<Step> steps = new ArrayList<>();

@@ -4,15 +4,16 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Locale;
 import seamsoak.data.JsonValue;
 import seamsoak.data.JsonValue.NumberValue;
 import seamsoak.data.JsonValue.TextValue;
-import seamsoak.data.Nearest;
 import seamsoak.unit.Printable;
 
 /** Readers of single values that are no quantities. */
 final class Values {
+  /** A text of the smith's own. */
+  static final Reader<String> TEXT = Values::text;
+
   private Values() {}
 
   /** A whole number, bare or as a text. */
@@ -75,32 +76,7 @@ final class Values {
 
   /** One of the words of those constants. */
   static <E extends Enum<E>> Reader<E> choice(List<E> choices) {
-    return entry -> {
-      List<String> words = choices.stream().map(e -> word(e)).toList();
-      return choices.get(words.indexOf(word(entry, words)));
-    };
-  }
-
-  /** How a choice is written: {@code DRY_ICE} as {@code dry ice}. */
-  static String word(Enum<?> choice) {
-    return choice.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  /** One of the words given, however it is capitalized and joined. */
-  private static String word(Entry entry, List<String> words) {
-    String all = "it is one of " + String.join(", ", words);
-    String word = TradeWords.plain(written(entry.value()));
-    if (words.contains(word)) {
-      return word;
-    }
-    throw entry.refused(
-        entry
-            .reading()
-            .names()
-            .trade()
-            .means(entry.name(), word)
-            .or(() -> Nearest.to(word, words).map(w -> "did you mean '" + w + "'?"))
-            .orElse(all));
+    return new Choice<>(choices);
   }
 
   /** A text of the smith's own, without control characters that would upset a terminal. */

@@ -7,8 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import seamsoak.billet.Heat;
 import seamsoak.billet.Step;
 import seamsoak.data.JsonEditor;
@@ -22,9 +20,6 @@ import seamsoak.data.JsonValue;
  * @param editor of the text
  */
 public record WorkBook(JsonEditor editor) {
-  private static final Pattern BARE = Pattern.compile("(0|[1-9][0-9]{0,8})(\\.[0-9]{1,8})?");
-  private static final Pattern NARROW = Pattern.compile("([0-9][0-9./-]*)([A-Za-z]+)");
-
   private static final String DONE = "done";
 
   /** One entry of a heat, and which of the heats alike is meant, both from 0. */
@@ -52,7 +47,9 @@ public record WorkBook(JsonEditor editor) {
     Optional.ofNullable(how.get("on")).ifPresent(on -> entry.put("on", on));
     if (how.containsKey("at") || how.containsKey("for")) {
       for (String key : List.of("at", "for")) {
-        entry.put(key, how.containsKey(key) ? tidy(how.get(key)) : planned(turn.heat().key(key)));
+        entry.put(
+            key,
+            how.containsKey(key) ? FormKey.amount(how.get(key)) : planned(turn.heat().key(key)));
       }
     }
     JsonPath done = turn.heat().key(DONE);
@@ -119,19 +116,8 @@ public record WorkBook(JsonEditor editor) {
 
   private static Map<String, Object> written(Map<String, String> values) {
     Map<String, Object> written = new LinkedHashMap<>();
-    values.forEach((key, value) -> written.put(key, tidy(value)));
+    values.forEach((key, value) -> written.put(key, FormKey.amount(value)));
     return written;
-  }
-
-  /**
-   * A plain number without quotes, as a file that names its units has it, and a quantity that a
-   * shell wants without a blank with one.
-   */
-  private static Object tidy(String value) {
-    Matcher narrow = NARROW.matcher(value);
-    return BARE.matcher(value).matches()
-        ? new BigDecimal(value)
-        : narrow.matches() ? narrow.group(1) + " " + narrow.group(2) : value;
   }
 
   private static JsonPath path(Step step) {

@@ -1,6 +1,7 @@
 package seamsoak.billet.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -8,11 +9,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,81 +20,40 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Defaults;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
-import seamsoak.data.Fault;
+import seamsoak.data.DataFolder;
+import seamsoak.data.JsonPath;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
-import seamsoak.data.Place;
 import seamsoak.support.Walks;
+import seamsoak.unit.UnitSystem;
 
 /** The page that lists every key of a billet file, held against the reader. */
 class BilletPageTest {
   private static final Path PAGE = Path.of("alloy-data/BILLET.md");
-  private static final Pattern ROW =
-      Pattern.compile("\\| `([a-z0-9]+)` \\| (•?) ?\\| `(.*)` \\| (.+) \\|");
-
-  /** A line of a table. */
-  private record Line(String key, boolean needed, String example, String meaning) {}
-
-  /** The objects of a file by the headings of their tables. */
-  private static Map<String, Form<?>> forms() {
-    Map<String, Form<?>> all = new LinkedHashMap<>();
-    all.put("the file", BilletReader.BILLET);
-    all.put("stack", StackReader.STACK);
-    all.put("a heat", HeatReader.HEAT);
-    all.put("done of a heat", HeatReader.DONE_FORM);
-    all.put("seen", SeenReader.SEEN);
-    all.put("jacket", StepReader.JACKET);
-    all.put("can", StepReader.CAN);
-    all.put("soak, what is allowed", BilletReader.SOAK_WISH);
-    all.put("blade", ShopReader.BLADE);
-    all.put("equipment", ShopReader.EQUIPMENT);
-    all.put("kiln", ShopReader.KILN);
-    all.put("a quenchant", ShopReader.BATH);
-    all.put("visible", BilletReader.WHAT_SHOWS);
-    all.put("a curve", CurveReader.CURVE);
-    for (Step.Kind kind : Step.Kind.values()) {
-      all.put(kind == Step.Kind.SOAK ? "soak, a step" : kind.word(), StepReader.form(kind));
-    }
-    return all;
-  }
-
-  private static Map<String, List<Line>> tables() {
-    Map<String, List<Line>> all = new LinkedHashMap<>();
-    List<Line> open = new ArrayList<>();
-    for (String line : page().lines().toList()) {
-      Matcher row = ROW.matcher(line);
-      if (line.startsWith("### ")) {
-        open = new ArrayList<>();
-        all.put(line.substring(4), open);
-      } else if (row.matches()) {
-        open.add(new Line(row.group(1), !row.group(2).isEmpty(), row.group(3), row.group(4)));
-      }
-    }
-    return all;
-  }
 
   static Stream<String> headings() {
-    return forms().keySet().stream();
+    return FormBook.forms().keySet().stream();
   }
 
   @ParameterizedTest
   @MethodSource("headings")
   void everyKeyStandsOnThePageAsTheReaderHasIt(String heading) {
-    Map<String, List<Line>> tables = tables();
-    List<Line> lines = new ArrayList<>(tables.get(heading));
-    Form<?> form = forms().get(heading);
+    Map<String, List<FormBook.Line>> tables = FormBook.tables(page());
+    List<FormBook.Line> lines = new ArrayList<>(tables.get(heading));
+    Form<?> form = FormBook.forms().get(heading);
     boolean step = form.keys().stream().anyMatch(k -> k.name().equals("do"));
     if (step) {
       lines.addAll(tables.get("every step"));
     }
     Map<String, Key<?>> keys =
         form.keys().stream().collect(Collectors.toMap(Key::name, key -> key));
-    assertEquals(keys.keySet(), lines.stream().map(Line::key).collect(Collectors.toSet()));
+    assertEquals(keys.keySet(), lines.stream().map(FormBook.Line::key).collect(Collectors.toSet()));
     assertEquals(keys.size(), lines.size(), "a key stands twice");
-    for (Line line : lines) {
+    for (FormBook.Line line : lines) {
       Key<?> key = keys.get(line.key());
       assertEquals(key.absent().isEmpty(), line.needed(), heading + " " + line.key());
       assertEquals(key.example().us(), line.example(), heading + " " + line.key());
@@ -109,9 +67,9 @@ class BilletPageTest {
 
   @Test
   void thereIsATableForEveryObjectAndNoOther() {
-    Set<String> known = forms().keySet().stream().collect(Collectors.toSet());
+    Set<String> known = FormBook.forms().keySet().stream().collect(Collectors.toSet());
     known.add("every step");
-    assertEquals(known, tables().keySet());
+    assertEquals(known, FormBook.tables(page()).keySet());
   }
 
   /** Examples are there to be copied: the reader takes each, in both systems. */
@@ -130,12 +88,7 @@ class BilletPageTest {
   }
 
   static List<String> blocks() {
-    List<String> all = new ArrayList<>();
-    Matcher block = Pattern.compile("```json\n(.*?)```", Pattern.DOTALL).matcher(page());
-    while (block.find()) {
-      all.add(block.group(1));
-    }
-    return all;
+    return FormBook.patterns(page());
   }
 
   @ParameterizedTest
@@ -151,18 +104,56 @@ class BilletPageTest {
     assertEquals(10, blocks().get(0).lines().count());
   }
 
-  /** The words that a key may have, as its own sentence lists them; none where it takes others. */
-  private static List<String> choices(Key<?> key) {
-    JsonValue nonsense = new JsonValue.TextValue(Place.of("f"), "qqqqqqqqqqqq");
-    try {
-      key.values().read(new Entry(nonsense, key.name(), key.name(), new Reading(Walks.NAMES)));
-      return List.of();
-    } catch (Fault fault) {
-      String expected = fault.mistakes().get(0).expected();
-      return expected.startsWith("it is one of ")
-          ? List.of(expected.substring("it is one of ".length()).split(", "))
-          : List.of();
+  /** What is assumed where a key is left out is told by its line. */
+  @Test
+  void defaultsAreTold() {
+    told("a heat", "rise", Defaults.RISE.format(UnitSystem.US));
+    told("soak, what is allowed", "most", Defaults.MOST_SOAK.format(UnitSystem.US));
+    told("blade", "hardness", Defaults.HARDNESS.format(UnitSystem.US));
+    told("kiln", "highest", Defaults.KILN_HIGHEST.format(UnitSystem.BOTH));
+    told("kiln", "ramp", Defaults.KILN_RAMP.format(UnitSystem.BOTH));
+    told("restack", "kerf", Defaults.KERF.format(UnitSystem.BOTH));
+    told("tile", "kerf", Defaults.KERF.format(UnitSystem.BOTH));
+    told("the file", "covered", Defaults.COVERED.format(UnitSystem.US));
+  }
+
+  private static void told(String table, String key, String value) {
+    String meaning =
+        FormBook.tables(page()).get(table).stream()
+            .filter(l -> l.key().equals(key))
+            .findFirst()
+            .orElseThrow()
+            .meaning();
+    assertTrue(meaning.contains(value + " unless given"), table + " " + key + ": " + value);
+  }
+
+  /** Every key that a form shows is found by its way through a file. */
+  @Test
+  void keysAreFoundByTheirWay() {
+    FormBook book = new FormBook(Walks.NAMES, DataFolder.packed());
+    JsonValue mosaic = JsonTree.parse("f", blocks().get(2));
+    assertEquals(new FormKey.Amount(), way(book, mosaic, "steps[0].heats[0].at"));
+    assertEquals(new FormKey.SteelName(), way(book, mosaic, "stack.steels[1]"));
+    assertEquals(new FormKey.SteelName(), way(book, mosaic, "steps[6].jacket.steel"));
+    assertEquals(new FormKey.Prose(), way(book, mosaic, "name"));
+    assertEquals(new FormKey.Amount(), way(book, mosaic, "equipment.kiln.highest"));
+    assertEquals(
+        new FormKey.OneOf(List.of("none", "alternate", "all")), way(book, mosaic, "steps[3].turn"));
+    for (String none : List.of("", "steps[0].turn", "steps[99].at", "stack[0]", "nonsense.at")) {
+      assertTrue(book.find(mosaic, JsonPath.of(none)).isEmpty(), none);
     }
+    for (FormKey key : book.step(Step.Kind.TILE).keys()) {
+      assertFalse(key.meaning().isBlank(), key.name());
+    }
+  }
+
+  private static FormKey.Way way(FormBook book, JsonValue root, String path) {
+    return book.find(root, JsonPath.of(path)).orElseThrow().way();
+  }
+
+  /** The words that a key may have; none where it takes others. */
+  private static List<String> choices(Key<?> key) {
+    return key.values() instanceof Choice<?> choice ? choice.words() : List.of();
   }
 
   private static String page() {
