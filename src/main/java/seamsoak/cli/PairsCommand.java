@@ -61,7 +61,7 @@ final class PairsCommand extends Subcommand {
     SteelTable steels = root.steels();
     List<Steel> named = grades.stream().map(this::steel).toList();
     List<Steel> wanted =
-        all ? steels.steels() : named.stream().map(s -> s.amongst(named)).distinct().toList();
+        all ? steels.grades() : named.stream().map(s -> s.amongst(named)).distinct().toList();
     PairTable practice = PairTable.load(root.data(), steels);
     PairCheck check = new PairCheck(root.correlations(), PairLimits.load(root.data()));
     PairList list;

@@ -3,6 +3,7 @@ package seamsoak.pairing;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.steel.Deviation;
+import seamsoak.steel.Steel;
 
 /**
  * Whether two steels go together, and what would make them.
@@ -113,8 +114,28 @@ public record PairAdvice(
    */
   public record Near(String id, double distance, boolean closedStack) {}
 
+  /**
+   * The pair with a stock of unknown make taken for a grade.
+   *
+   * @param grade that it is taken for
+   * @param rating of the pair then
+   * @param title of the check that decides, where one warns
+   */
+  public record As(String grade, Rating rating, Optional<String> title) {
+    static As of(Steel grade, PairResult result) {
+      return new As(grade.id(), result.rating(), result.deciding().map(f -> f.limit().title()));
+    }
+  }
+
   /** What else to know of one of the two. */
   public sealed interface Remark {
+    /** It is stock of unknown make, and what that comes to by each grade that it may be. */
+    record UnknownMake(MayBe mayBe, List<As> as) implements Remark {
+      public UnknownMake {
+        as = List.copyOf(as);
+      }
+    }
+
     /** It holds more or less of an element than its grade allows. */
     record OutsideGrade(String steel, String designation, Deviation deviation) implements Remark {}
 

@@ -13,6 +13,7 @@ import seamsoak.property.Correlations;
 import seamsoak.source.Standing;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
+import seamsoak.steel.UnknownMake;
 
 /** Advises on two steels: the checks, the carbon between them, what would make them work. */
 public final class PairAdvisor {
@@ -106,7 +107,7 @@ public final class PairAdvisor {
 
   /** The pair and all that is known of it. */
   public PairAdvice advise(Steel first, Steel second, Asked asked) {
-    Optional<Practice> said = practice.of(first.grade(), second.grade());
+    Optional<Practice> said = practice.of(first.key(), second.key());
     PairSetting setting = setting(asked, said);
     PairSteel a = check.steel(first);
     PairSteel b = check.steel(second);
@@ -132,13 +133,41 @@ public final class PairAdvisor {
         remedies.of(result, setting),
         remedies.insteadOfSecond(result, grades, setting),
         said.map(p -> new PairAdvice.Said(p.note(), p.standing().words(), p.source())),
-        Stream.of(first, second).distinct().flatMap(this::remarks).toList());
+        Stream.concat(
+                unknownMakes(first, second, setting),
+                Stream.of(first, second).distinct().flatMap(this::remarks))
+            .toList());
+  }
+
+  /** What becomes of the pair by what each stock of unknown make in it may turn out to be. */
+  private Stream<PairAdvice.Remark> unknownMakes(Steel first, Steel second, PairSetting setting) {
+    return Stream.of(first, second)
+        .distinct()
+        .flatMap(s -> s.make().stream())
+        .map(
+            make ->
+                new PairAdvice.Remark.UnknownMake(
+                    MayBe.of(k, make),
+                    make.mayBe().stream()
+                        .map(
+                            grade ->
+                                PairAdvice.As.of(
+                                    grade,
+                                    check.of(
+                                        check.steel(as(first, make, grade)),
+                                        check.steel(as(second, make, grade)),
+                                        setting)))
+                        .toList()));
+  }
+
+  private static Steel as(Steel steel, UnknownMake make, Steel grade) {
+    return steel.make().filter(make::equals).isPresent() ? grade : steel;
   }
 
   /** Every steel of the table as the checks want it, once a pair needs others to choose from. */
   private List<PairSteel> grades() {
     if (grades == null) {
-      grades = table.steels().stream().map(check::steel).toList();
+      grades = table.grades().stream().map(check::steel).toList();
     }
     return grades;
   }

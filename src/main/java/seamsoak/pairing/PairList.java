@@ -79,7 +79,7 @@ public record PairList(List<Steel> steels, List<Row> pairs, PairMatrix matrix) {
   }
 
   private static String grade(List<Steel> steels, String called) {
-    return steels.stream().filter(s -> s.id().equals(called)).findFirst().orElseThrow().grade();
+    return steels.stream().filter(s -> s.id().equals(called)).findFirst().orElseThrow().key();
   }
 
   private static PairSteel named(List<PairSteel> steels, String id) {

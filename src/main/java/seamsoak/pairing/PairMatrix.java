@@ -45,7 +45,7 @@ public record PairMatrix(List<String> steels, List<List<Cell>> cells) {
       for (int j = 0; j <= i; j++) {
         PairSteel a = steels.get(i);
         PairSteel b = steels.get(j);
-        Optional<Practice> said = practice.of(a.steel().grade(), b.steel().grade());
+        Optional<Practice> said = practice.of(a.steel().key(), b.steel().key());
         row.add(cell(check.of(a, b, PairAdvisor.usual(said))));
       }
       all.add(row);

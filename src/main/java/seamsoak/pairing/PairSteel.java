@@ -89,6 +89,7 @@ public record PairSteel(
   boolean sameAs(PairSteel other) {
     return steel.equals(other.steel)
         || analysis().equals(other.analysis())
+            && steel.make().equals(other.steel.make())
             && steel.heatTreatment().equals(other.steel.heatTreatment());
   }
 }

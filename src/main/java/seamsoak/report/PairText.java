@@ -24,8 +24,12 @@ public record PairText(PairAdvice advice, UnitSystem units) {
     Chapter remedies = Chapter.of("remedies", "What would make it work").items(remedies());
     Chapter remarks =
         Chapter.of("remarks", "Remarks")
-            .items(advice.remarks().stream().map(RemedyWords::remark).toList());
-    Chapter first = Chapter.of("answer").words(answer.says()).words(answer.practice());
+            .items(remarks(r -> !(r instanceof PairAdvice.Remark.UnknownMake)));
+    Chapter first =
+        Chapter.of("answer")
+            .words(answer.says())
+            .words(remarks(r -> r instanceof PairAdvice.Remark.UnknownMake))
+            .words(answer.practice());
     return new Answer(
         List.of(
             first,
@@ -50,6 +54,11 @@ public record PairText(PairAdvice advice, UnitSystem units) {
         ? ""
         : (against == 0 ? "Fits: all " + fits + " checks." : "Fits: " + fits + " more checks.")
             + " --full also shows them, all limits, where carbon goes, what it was worked out for.";
+  }
+
+  private List<String> remarks(Predicate<PairAdvice.Remark> those) {
+    RemedyWords words = new RemedyWords(units);
+    return advice.remarks().stream().filter(those).map(words::remark).toList();
   }
 
   private List<Finding> those(Predicate<Finding> those) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import seamsoak.pairing.MayBe;
 import seamsoak.single.SteelReport;
 import seamsoak.single.SteelReport.AtTemperature;
 import seamsoak.single.SteelReport.Diffusivity;
@@ -19,6 +20,7 @@ import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
 import seamsoak.words.SteelWords;
+import seamsoak.words.UnknownMakeWords;
 
 /** One steel, or all of them, in words. */
 public record SteelText(UnitSystem units) {
@@ -75,7 +77,23 @@ public record SteelText(UnitSystem units) {
 
   private Chapter answer(SteelReport r) {
     SteelWords words = new SteelWords(r, units);
-    return Chapter.of("answer").words(words.analysis()).words(words.aliases());
+    Chapter first = Chapter.of("answer");
+    return r.mayBe()
+        .map(m -> first.words(new UnknownMakeWords(units).all(m)).table(mayBe(m)))
+        .orElse(first.words(words.analysis()))
+        .words(words.aliases());
+  }
+
+  private Table mayBe(MayBe of) {
+    return Columns.of(of.grades(), units)
+        .words("may be", MayBe.Grade::id)
+        .percent("C %", g -> g.carbonPct().low())
+        .percent("to", g -> g.carbonPct().high())
+        .heatIfKnown("hardens from", g -> g.hardenC().map(MayBe.Span::low))
+        .heatIfKnown("up to", g -> g.hardenC().map(MayBe.Span::high))
+        .numberIfKnown("edge HRC", 0, MayBe.Grade::edgeHrc)
+        .words("quench", g -> g.quench().orElse("-"))
+        .captioned("By what it may be, the likeliest first; HRC as quenched at a thin edge");
   }
 
   private Chapter temperatures(SteelReport r) {
@@ -87,7 +105,8 @@ public record SteelText(UnitSystem units) {
   }
 
   private Chapter ranges(SteelReport r) {
-    return Chapter.of("ranges", "Published ranges")
+    String of = r.mayBe().map(m -> " of " + m.reckonedAs()).orElse("");
+    return Chapter.of("ranges", "Published ranges" + of)
         .table(
             Columns.of(List.copyOf(r.ranges().entrySet()), units)
                 .words("", e -> SteelWords.range(e.getKey()))

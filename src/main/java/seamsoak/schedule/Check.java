@@ -2,6 +2,7 @@ package seamsoak.schedule;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.pairing.MayBe;
 
 /** What a smith can look for at a step. */
 public sealed interface Check {
@@ -48,6 +49,14 @@ public sealed interface Check {
 
   /** A piece hardened and broken. */
   record TestPiece(double hardenC) implements Check {}
+
+  /**
+   * Coupons to harden first, of stock of unknown make.
+   *
+   * @param reckonedAs the grade whose heat is taken
+   * @param hardenC from where to where it may harden
+   */
+  record Coupons(String stock, String reckonedAs, MayBe.Span hardenC) implements Check {}
 
   /** The soft skin that the heats since grinding have left on the flats. */
   record FinishGrinding(double softMetres) implements Check {}

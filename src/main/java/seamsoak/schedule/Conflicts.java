@@ -26,6 +26,9 @@ record Conflicts(Course course, Refining refining) {
     List<Conflict> all = new ArrayList<>();
     Guard guard = refining.guard();
     for (SteelNow s : steels) {
+      s.mayBe().map(m -> new Conflict.UnknownMade(List.of(s.id()), m)).ifPresent(all::add);
+    }
+    for (SteelNow s : steels) {
       for (Dispute d : s.steel().disputes()) {
         all.add(new Conflict.DisputedSheets(List.of(s.id()), d, refining.cycles().isPresent()));
       }

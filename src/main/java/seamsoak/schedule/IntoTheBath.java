@@ -107,7 +107,7 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
   private List<Check> checks() {
     double magnet =
         heat.windows().stream().mapToDouble(w -> w.steel().magnet().high()).max().orElseThrow();
-    List<Check> all = new ArrayList<>();
+    List<Check> all = new ArrayList<>(coupons());
     all.add(new Check.MagnetBelow(heat.celsius() - magnet));
     all.add(course.color(heat.celsius()));
     if (quench.quenchant().kind() == Quenchant.Kind.WATER) {
@@ -116,5 +116,16 @@ record IntoTheBath(Course course, HardeningHeat heat, QuenchChoice quench, boole
     all.add(Check.Look.FILE_SKATES);
     all.add(Check.Look.GRAY_SILK);
     return all;
+  }
+
+  /** What to try first, of stock of unknown make. */
+  private List<Check> coupons() {
+    return heat.windows().stream()
+        .flatMap(w -> w.steel().mayBe().stream())
+        .flatMap(
+            m ->
+                m.hardenC().stream()
+                    .<Check>map(c -> new Check.Coupons(m.stock(), m.reckonedAs(), c)))
+        .toList();
   }
 }

@@ -1,12 +1,13 @@
 package seamsoak.single;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import seamsoak.pairing.Hardened;
+import seamsoak.pairing.MayBe;
 import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairSteel;
 import seamsoak.pairing.Why;
@@ -18,7 +19,6 @@ import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
 import seamsoak.source.Exceeded;
 import seamsoak.steel.Composition;
-import seamsoak.steel.Element;
 import seamsoak.steel.SheetQuench;
 import seamsoak.steel.Steel;
 import seamsoak.steel.TemperatureRange;
@@ -51,6 +51,8 @@ import seamsoak.steel.TemperatureRange;
  * @param unknown why a temperature is not given, by its name
  * @param exceeded ranges that the recommended formulas left
  * @param notes what else to know
+ * @param mayBe where it is stock of unknown make: all its bands are then from the least to the most
+ *     of the grades that it may be
  */
 public record SteelReport(
     String id,
@@ -77,10 +79,21 @@ public record SteelReport(
     List<String> chosen,
     Map<String, String> unknown,
     List<String> exceeded,
-    String notes) {
+    String notes,
+    Optional<MayBe> mayBe) {
 
   /** A value with its band and where it comes from. */
-  public record Quantity(double value, double low, double high, String source) {}
+  public record Quantity(double value, double low, double high, String source) {
+    private Quantity over(
+        List<SteelReport> grades, Function<SteelReport, Optional<Quantity>> what) {
+      List<Quantity> all = grades.stream().flatMap(r -> what.apply(r).stream()).toList();
+      return new Quantity(
+          value,
+          all.stream().mapToDouble(Quantity::low).min().orElse(low),
+          all.stream().mapToDouble(Quantity::high).max().orElse(high),
+          source);
+    }
+  }
 
   /**
    * What one published formula gives.
@@ -145,13 +158,6 @@ public record SteelReport(
     }
   }
 
-  private static final String AUSTENITIC =
-      "with 8 % nickel or more it is austenite at every temperature (judgement): it has neither"
-          + " ferrite nor pearlite to turn";
-
-  private static final String NO_MARTENSITE =
-      "the formulas put it at absolute zero or below: no martensite forms";
-
   /** Band of the upper critical temperature, C either way; judgement. */
   private static final double UPPER_BAND = 15;
 
@@ -168,6 +174,17 @@ public record SteelReport(
   }
 
   public static SteelReport of(Correlations k, Steel steel) {
+    SteelReport one = ofOne(k, steel);
+    return steel
+        .make()
+        .map(
+            make ->
+                one.spanning(
+                    MayBe.of(k, make), make.mayBe().stream().map(s -> ofOne(k, s)).toList()))
+        .orElse(one);
+  }
+
+  private static SteelReport ofOne(Correlations k, Steel steel) {
     Composition c = steel.analysis();
     PhaseLines lines = k.lines(c);
     Estimate ae1 = k.critical().ae1().estimate(c);
@@ -182,11 +199,11 @@ public record SteelReport(
     ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
-        steel.grade(),
+        steel.key(),
         steel.designation(),
         steel.aliases(),
         steel.category(),
-        analysis(c),
+        SteelFigures.analysis(c),
         known(transforms, quantity(ae1)),
         known(
             transforms,
@@ -209,36 +226,56 @@ public record SteelReport(
         quantity(forging),
         single(limits.burningCelsius(), k.forging().rule().burning().correlation().sourceKey()),
         single(limits.refusalCelsius(), "judgement"),
-        ranges(steel),
+        SteelFigures.ranges(steel),
         steel.heatTreatment().quench().map(SheetQuench::words),
         Hardened.alone(k, PairSteel.of(k, steel)).map(Blade::of),
-        published(steel),
+        SteelFigures.published(steel),
         new SideBySide(k, steel, austenite, lines).formulas(),
         new Diffusivities(k, c).all(),
         Stream.concat(SideBySide.CHOSEN.stream(), Stream.of(Diffusivities.CHOSEN)).toList(),
-        unknown(transforms, hardens),
+        SteelFigures.unknown(transforms, hardens),
         Stream.of(ae1.exceeded(), forging.exceeded(), k.critical().a3Alloy().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)
             .distinct()
             .toList(),
-        steel.notes());
+        steel.notes(),
+        Optional.empty());
+  }
+
+  /** The same for stock of unknown make, its bands as wide as those of all that it may be. */
+  private SteelReport spanning(MayBe span, List<SteelReport> grades) {
+    return new SteelReport(
+        id,
+        designation,
+        aliases,
+        category,
+        analysisPct,
+        ac1C.map(q -> q.over(grades, r -> r.ac1C)),
+        ac3OrAccmC.map(q -> q.over(grades, r -> r.ac3OrAccmC)),
+        upper,
+        msC.map(q -> q.over(grades, r -> r.msC)),
+        dissolvedCarbonPct,
+        hardenC,
+        solidusC.over(grades, r -> Optional.of(r.solidusC)),
+        highestForgingC.over(grades, r -> Optional.of(r.highestForgingC)),
+        burningC.over(grades, r -> Optional.of(r.burningC)),
+        refusalC.over(grades, r -> Optional.of(r.refusalC)),
+        ranges,
+        sheetQuench,
+        blade,
+        publishedC,
+        formulas,
+        diffusivities,
+        chosen,
+        unknown,
+        exceeded,
+        notes,
+        Optional.of(span));
   }
 
   private static Optional<Quantity> known(boolean is, Quantity quantity) {
     return is ? Optional.of(quantity) : Optional.empty();
-  }
-
-  private static Map<String, String> unknown(boolean transforms, boolean hardens) {
-    Map<String, String> why = new LinkedHashMap<>();
-    if (!transforms) {
-      why.put("ac1C", AUSTENITIC);
-      why.put("ac3OrAccmC", AUSTENITIC);
-    }
-    if (!hardens) {
-      why.put("msC", NO_MARTENSITE);
-    }
-    return why;
   }
 
   private static String says(Exceeded e) {
@@ -259,32 +296,5 @@ public record SteelReport(
 
   private static Quantity single(double value, String source) {
     return new Quantity(value, value, value, source);
-  }
-
-  private static Map<String, Double> analysis(Composition c) {
-    Map<String, Double> all = new LinkedHashMap<>();
-    all.put(Element.C.symbol(), c.carbon());
-    c.elements().forEach(e -> all.put(e.symbol(), c.percent(e)));
-    return all;
-  }
-
-  private static Map<String, TemperatureRange> ranges(Steel s) {
-    Map<String, TemperatureRange> all = new LinkedHashMap<>();
-    s.heatTreatment().normalize().ifPresent(r -> all.put("normalize", r));
-    s.heatTreatment().anneal().ifPresent(r -> all.put("anneal", r));
-    s.heatTreatment().harden().ifPresent(r -> all.put("harden", r));
-    s.heatTreatment().temper().ifPresent(r -> all.put("temper", r));
-    s.heatTreatment().sheetTemper().ifPresent(r -> all.put("sheetTemper", r));
-    return all;
-  }
-
-  private static Map<String, Double> published(Steel s) {
-    Map<String, Double> all = new LinkedHashMap<>();
-    s.ac1C().ifPresent(v -> all.put("ac1C", v));
-    s.ac3OrAccmC().ifPresent(v -> all.put("ac3OrAccmC", v));
-    s.msC().ifPresent(v -> all.put("msC", v));
-    s.heatTreatment().forgeStartC().ifPresent(v -> all.put("forgeStartC", v));
-    s.heatTreatment().forgeStopC().ifPresent(v -> all.put("forgeStopC", v));
-    return all;
   }
 }

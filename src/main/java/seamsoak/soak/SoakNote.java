@@ -26,6 +26,14 @@ public sealed interface SoakNote {
   }
 
   /**
+   * A steel of it is stock of unknown make, and its carbon may be anything between.
+   *
+   * @param mayBe grades it may be of
+   */
+  record CarbonUnknown(String stock, List<String> mayBe, double leastPct, double mostPct)
+      implements SoakNote {}
+
+  /**
    * What was seen leaves some of the histories.
    *
    * @param usual whether the usual one is among them

@@ -8,6 +8,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Seen;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
+import seamsoak.steel.Element;
 
 /**
  * What else a smith should know about a soak.
@@ -31,7 +32,7 @@ record SoakNotes(
    * @param dominant what sways the minutes most
    */
   List<SoakNote> all(Optional<SoakNote> seen, List<SoakNote> unless, Optional<Input> dominant) {
-    List<SoakNote> all = new ArrayList<>();
+    List<SoakNote> all = new ArrayList<>(unknownMakes());
     seen.ifPresent(all::add);
     all.addAll(unless);
     all.add(gone());
@@ -49,6 +50,20 @@ record SoakNotes(
     dominant.filter(i -> i != Input.MOBILITY).map(SoakNote.Narrower::new).ifPresent(all::add);
     all.add(SoakNote.Plain.TEST_ETCH);
     return List.copyOf(all);
+  }
+
+  private List<SoakNote> unknownMakes() {
+    return billet.stack().steels().stream()
+        .flatMap(s -> s.make().stream())
+        .distinct()
+        .<SoakNote>map(
+            m ->
+                new SoakNote.CarbonUnknown(
+                    m.id(),
+                    m.grades(),
+                    m.limits(Element.C).min().orElse(0),
+                    m.limits(Element.C).max().orElseThrow()))
+        .toList();
   }
 
   private SoakNote gone() {

@@ -46,6 +46,21 @@ public record HeatTreatment(
           Optional.empty(),
           Optional.empty());
 
+  /** The same in another quench. */
+  HeatTreatment quenchedIn(SheetQuench other) {
+    return new HeatTreatment(
+        forgeStartC,
+        forgeStopC,
+        normalize,
+        anneal,
+        annealRateCPerHour,
+        harden,
+        leastSoakMinutes,
+        Optional.of(other),
+        temper,
+        sheetTemper);
+  }
+
   /** Both tempering ranges, that of a blade first. */
   public List<TemperatureRange> tempers() {
     return Stream.of(temper, sheetTemper).flatMap(Optional::stream).toList();

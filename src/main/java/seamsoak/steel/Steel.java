@@ -29,6 +29,7 @@ import java.util.OptionalDouble;
  * @param near near but not identical grades; it is not found under these
  * @param notes what else to know
  * @param disputes treatments on which its sheets disagree, or which they forbid
+ * @param make what it may be, where it was found and not bought by its grade
  */
 public record Steel(
     String id,
@@ -48,7 +49,8 @@ public record Steel(
     List<String> standards,
     List<String> near,
     String notes,
-    List<Dispute> disputes) {
+    List<Dispute> disputes,
+    Optional<UnknownMake> make) {
   /** More than so much of an element, wt%, is no residual: a grade would limit it. */
   private static final double MOST_RESIDUAL = 0.3;
 
@@ -81,7 +83,8 @@ public record Steel(
         List.of(),
         List.of(),
         "",
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /**
@@ -100,9 +103,13 @@ public record Steel(
 
   /**
    * This grade with an analysis of a melt in place of the typical one; elements that the melt's
-   * analysis does not name stay as they are.
+   * analysis does not name stay as they are. Of stock of unknown make the analysis is all that is
+   * known.
    */
   Steel melt(Composition melt) {
+    if (make.isPresent()) {
+      return written(melt.format());
+    }
     Composition whole = analysis;
     for (Element e : melt.elements()) {
       whole = whole.with(e, melt.percent(e));
@@ -117,7 +124,7 @@ public record Steel(
 
   /** Whether another is the same metal, whatever the two are called. */
   public boolean isSame(Steel other) {
-    return grade.equals(other.grade) && analysis.equals(other.analysis);
+    return key().equals(other.key()) && analysis.equals(other.analysis);
   }
 
   /** By the name of the first among some that is the same metal; itself where none is. */
@@ -144,7 +151,43 @@ public record Steel(
         standards,
         near,
         notes,
-        disputes);
+        disputes,
+        make);
+  }
+
+  /** Stock that is reckoned with as this grade and may be of others. */
+  Steel ofUnknownMake(
+      UnknownMake what,
+      String called,
+      List<String> names,
+      Map<Element, Limits> spans,
+      SheetQuench quench,
+      String known) {
+    return new Steel(
+        what.id(),
+        grade,
+        called,
+        names,
+        "stock of unknown make",
+        analysis,
+        spans,
+        heatTreatment.quenchedIn(quench),
+        ac1C,
+        ac3OrAccmC,
+        msC,
+        cteMicroPerKelvin,
+        role,
+        hardenability,
+        standards,
+        what.grades(),
+        known,
+        disputes,
+        Optional.of(what));
+  }
+
+  /** Its name in the table of steels, whatever it was asked for by. */
+  public String key() {
+    return make.map(UnknownMake::id).orElse(grade);
   }
 
   /** Elements of which it holds more or less than its grade allows. */

@@ -79,7 +79,8 @@ final class SteelRow {
         row.list("standards"),
         row.list("near"),
         row.text("notes"),
-        disputes);
+        disputes,
+        Optional.empty());
   }
 
   private void readElement(Element e) {

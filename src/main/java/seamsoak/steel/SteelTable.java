@@ -10,8 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
@@ -61,6 +63,7 @@ public final class SteelTable {
       CsvTable table,
       Map<String, List<Dispute>> disputes,
       Map<String, TemperatureRange> bladeTempers,
+      Function<Map<String, Steel>, List<UnknownMakeTable.Stock>> unknown,
       Supplier<CsvTable> standings) {
     this.columns = Set.copyOf(table.columns());
     this.standings = standings;
@@ -78,21 +81,36 @@ public final class SteelTable {
         row.list(column).forEach(alias -> name(steel, alias, row, column));
       }
     }
+    Map<String, Steel> grades =
+        steels.stream().collect(Collectors.toMap(Steel::id, Function.identity()));
+    for (UnknownMakeTable.Stock stock : unknown.apply(grades)) {
+      Steel steel = stock.steel();
+      steels.add(steel);
+      name(steel, steel.id(), stock.row(), "id");
+      name(steel, steel.designation(), stock.row(), "designation");
+      steel.aliases().forEach(alias -> name(steel, alias, stock.row(), "aliases"));
+    }
   }
 
   /**
-   * Reads {@code steels.csv}, {@code disputes.csv} and {@code blade-tempers.csv}, and {@code
-   * steels-standing.csv} once a standing is asked for.
+   * Reads {@code steels.csv}, {@code disputes.csv}, {@code blade-tempers.csv} and {@code
+   * unknown-make.csv}, and {@code steels-standing.csv} once a standing is asked for.
    */
   public static SteelTable load(DataFolder data) {
     return new SteelTable(
         data.csv("steels.csv"),
         DisputeTable.load(data),
         BladeTemperTable.load(data),
+        grades -> UnknownMakeTable.load(data, grades),
         () -> data.csv("steels-standing.csv"));
   }
 
-  /** All steels in the order of the table. */
+  /** The steels that are grades, which stock of unknown make is none of. */
+  public List<Steel> grades() {
+    return steels.stream().filter(s -> s.make().isEmpty()).toList();
+  }
+
+  /** All steels in the order of the table, stock of unknown make behind them. */
   public List<Steel> steels() {
     return List.copyOf(steels);
   }
@@ -127,7 +145,7 @@ public final class SteelTable {
 
   /** The grades whose every limit an analysis keeps to. */
   public List<Steel> gradesOf(Composition melt) {
-    return steels.stream().filter(s -> s.holds(melt)).toList();
+    return grades().stream().filter(s -> s.holds(melt)).toList();
   }
 
   /** The known name nearest to a misspelt one, if any is near. */

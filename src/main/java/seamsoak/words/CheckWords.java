@@ -12,6 +12,7 @@ record CheckWords(Amounts amounts) {
           .of(Check.Magnet.class, CheckWords::of)
           .of(Check.MagnetBelow.class, CheckWords::of)
           .of(Check.TestPiece.class, CheckWords::of)
+          .of(Check.Coupons.class, (w, c) -> new UnknownMakeWords(w.amounts.units()).coupons(c))
           .of(Check.FinishGrinding.class, CheckWords::of)
           .complete();
 

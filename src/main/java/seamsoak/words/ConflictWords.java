@@ -12,6 +12,7 @@ import seamsoak.words.ConflictWords.Sentences;
 public record ConflictWords(UnitSystem units) {
   private static final Sayings<ConflictWords, Conflict, Sentences> ALL =
       new Sayings<ConflictWords, Conflict, Sentences>(Conflict.class)
+          .of(Conflict.UnknownMade.class, ConflictWords::of)
           .of(Conflict.DisputedSheets.class, ConflictWords::of)
           .of(Conflict.JacketOn.class, ConflictWords::of)
           .of(Conflict.StainlessJacket.class, ConflictWords::of)
@@ -50,6 +51,12 @@ public record ConflictWords(UnitSystem units) {
 
   public Sentences said(Conflict conflict) {
     return ALL.say(this, conflict);
+  }
+
+  private Sentences of(Conflict.UnknownMade c) {
+    UnknownMakeWords words = new UnknownMakeWords(units);
+    return new Sentences(
+        "stock of unknown make", words.says(c.mayBe()), "first of all: " + words.first(c.mayBe()));
   }
 
   private Sentences of(Conflict.DisputedSheets c) {

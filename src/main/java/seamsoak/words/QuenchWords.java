@@ -38,9 +38,7 @@ record QuenchWords(Amounts amounts, Harden task) {
             w ->
                 w.steel()
                     + (w.bySheet() ? " hardens from " : " hardens, by its carbon, from ")
-                    + heat(w.lowC())
-                    + " to "
-                    + heat(w.highC()))
+                    + amounts.between(w.lowC(), w.highC()))
         .collect(Collectors.joining(", "));
   }
 

@@ -74,7 +74,10 @@ public record RemedyWords(UnitSystem units) {
     };
   }
 
-  public static String remark(PairAdvice.Remark remark) {
+  public String remark(PairAdvice.Remark remark) {
+    if (remark instanceof PairAdvice.Remark.UnknownMake u) {
+      return new UnknownMakeWords(units).pair(u);
+    }
     if (remark instanceof PairAdvice.Remark.OutsideGrade o) {
       Deviation d = o.deviation();
       return "%s: %s %s %% is outside what %s allows, %s %s %%."

@@ -37,11 +37,21 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
     slowly().ifPresent(parts::add);
     schedule.steps().forEach(s -> brief(s).ifPresent(parts::add));
     String first = parts.isEmpty() ? "Nothing to do" : String.join(", ", parts);
-    List<String> all = new ArrayList<>(List.of(Sentence.capital(first) + "."));
+    List<String> all = new ArrayList<>(unknownMakes());
+    all.add(Sentence.capital(first) + ".");
     if (schedule.blade().isEmpty()) {
       all.addAll(unhardened());
     }
     return all;
+  }
+
+  /** Stock of unknown make comes before all heats, since they may be those of another steel. */
+  private List<String> unknownMakes() {
+    UnknownMakeWords words = new UnknownMakeWords(units);
+    return schedule.conflicts().stream()
+        .filter(Conflict.UnknownMade.class::isInstance)
+        .map(c -> words.briefly(((Conflict.UnknownMade) c).mayBe()))
+        .toList();
   }
 
   /** A heat in a few words; of the cycles the last stands for all. */

@@ -18,6 +18,7 @@ public record SoakWords(UnitSystem units) {
   private static final Sayings<SoakWords, SoakNote, String> NOTES =
       new Sayings<SoakWords, SoakNote, String>(SoakNote.class)
           .of(SoakNote.Plain.class, SoakWords::of)
+          .of(SoakNote.CarbonUnknown.class, (w, c) -> of(c))
           .of(SoakNote.SeenLeaves.class, SoakWords::of)
           .of(SoakNote.SeenContradicts.class, SoakWords::of)
           .of(SoakNote.NoneClears.class, SoakWords::of)
@@ -115,6 +116,17 @@ public record SoakWords(UnitSystem units) {
 
   private String of(SoakNote.OldWords old) {
     return String.join(" ", FileWords.old(old.words()));
+  }
+
+  private static String of(SoakNote.CarbonUnknown c) {
+    return c.stock()
+        + " is stock of unknown make, such as "
+        + String.join(", ", c.mayBe())
+        + ": its carbon may be anything from "
+        + Amounts.percent(c.leastPct())
+        + " to "
+        + Amounts.percent(c.mostPct())
+        + " %, and the cases tried go from end to end.";
   }
 
   private String of(SoakNote.SeenLeaves s) {

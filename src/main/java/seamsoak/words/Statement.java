@@ -66,7 +66,8 @@ public record Statement(String kind, String says) {
           new Teller<>(HeatRisk.class, HeatRisk::kind, r -> StageWords.heat(r, UnitSystem.METRIC)),
           new Teller<>(SeamProfile.Moment.class, m -> m, SeamWords::moment),
           new Teller<>(PairAdvice.Assumption.class, a -> a, RemedyWords::assumed),
-          new Teller<>(PairAdvice.Remark.class, r -> r, RemedyWords::remark));
+          new Teller<>(
+              PairAdvice.Remark.class, r -> r, new RemedyWords(UnitSystem.METRIC)::remark));
 
   private static Optional<Statement> of(Object value) {
     return value instanceof Statement t
@@ -85,6 +86,9 @@ public record Statement(String kind, String says) {
     told.put("steels", c.steels());
     told.put("says", sentences.says());
     told.put("todo", sentences.todo());
+    if (c instanceof Conflict.UnknownMade u) {
+      told.put("mayBe", JsonWriter.members(u.mayBe()));
+    }
     return told;
   }
 

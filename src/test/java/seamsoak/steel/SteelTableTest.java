@@ -211,7 +211,7 @@ class SteelTableTest {
     List<String> lines = Files.readAllLines(Path.of("alloy-data/steels.csv"));
     Files.write(folder.resolve("steels.csv"), List.of(lines.get(0), lines.get(1)));
     SteelTable own = SteelTable.load(DataFolder.over(folder));
-    assertEquals(List.of("1008"), own.steels().stream().map(Steel::id).toList());
+    assertEquals(List.of("1008"), own.grades().stream().map(Steel::id).toList());
     assertTrue(own.standing("1008", "C_typ_pct").isPresent());
   }
 

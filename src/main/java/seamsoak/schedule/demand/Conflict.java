@@ -2,6 +2,7 @@ package seamsoak.schedule.demand;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.pairing.MayBe;
 import seamsoak.source.Estimate;
 import seamsoak.steel.Dispute;
 import seamsoak.steel.HeatTreatment;
@@ -24,6 +25,9 @@ public sealed interface Conflict {
 
   /** From where to where a steel hardens well, C, by its sheet or by its carbon. */
   record Window(String steel, double lowC, double highC, boolean bySheet) {}
+
+  /** A steel of it is stock of unknown make. */
+  record UnknownMade(List<String> steels, MayBe mayBe) implements Conflict {}
 
   /**
    * The sheets of a steel disagree on a treatment, or forbid it.

@@ -1,9 +1,11 @@
 package seamsoak.schedule.demand;
 
 import java.util.List;
+import java.util.Optional;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Workpiece;
 import seamsoak.heat.Section;
+import seamsoak.pairing.MayBe;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.GrossmannCriterion;
@@ -184,6 +186,11 @@ public record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlat
             / needed
             / k.hardening().depth().throughMargin();
     return takesSeconds * over * over;
+  }
+
+  /** What it may be, where it is stock of unknown make. */
+  public Optional<MayBe> mayBe() {
+    return steel.make().map(make -> MayBe.of(k, make));
   }
 
   /** Whether its sheets forbid normalizing. */

@@ -74,13 +74,13 @@ class TradeWordsTest {
             Fault.class,
             () ->
                 Walks.billet(
-                    "{ \"stack\": { \"layers\": 1, \"steels\": [\"Mild-Steel\"],"
+                    "{ \"stack\": { \"layers\": 1, \"steels\": [\"Spring-Steel\"],"
                         + " \"thickness\": \"16 ga\", \"width\": \"1 in\", \"length\": \"6 in\" },"
                         + " \"steps\": [ { \"do\": \"Cut\" } ] }"));
     assertEquals(
         List.of(
-            "there is no steel 'Mild-Steel'; it is no one grade: write \"mild bar\", \"mild strip\" or"
-                + " 1018",
+            "there is no steel 'Spring-Steel'; it is no one grade: write leaf-spring for one of"
+                + " unknown make, or its grade, or better the analysis",
             "do is 'Cut'; write restack, which cuts the bar into pieces and stacks them, or tile, which"
                 + " slices it at an angle"),
         fault.mistakes().stream().map(Mistake::said).toList());
