@@ -46,7 +46,8 @@ class ScheduleToldTest {
             "stainless-jacket",
             "temper-parts",
             "too-narrow",
-            "too-thin"),
+            "too-thin",
+            "unknown-made"),
         kinds(Conflict.class));
   }
 
