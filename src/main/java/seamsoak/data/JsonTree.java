@@ -17,10 +17,15 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads a JSON file, comments allowed, into values that know their places. */
 public final class JsonTree {
   private static final int DEEPEST = 32;
+
+  /** Who writes more of them in one file writes no JSON. */
+  private static final int MOST_SLIPS = 50;
+
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(JsonReadFeature.ALLOW_JAVA_COMMENTS).build();
 
@@ -63,8 +68,9 @@ public final class JsonTree {
   }
 
   /**
-   * Reads what a person may have written: quotes may be typographic ({@link Quotes}), and keys that
-   * stand twice are told to the faults; the first of them counts.
+   * Reads what a person may have written: quotes may be typographic ({@link Quotes}); slips that
+   * leave no doubt ({@link JsonSlip}) and keys that stand twice, of which the first counts, are
+   * told to the faults, and the rest is read.
    */
   public static JsonValue parse(String file, String text, Faults faults) {
     try {
@@ -74,16 +80,39 @@ public final class JsonTree {
     }
   }
 
-  /**
-   * With quotes as JSON has them; the fault of whichever could be read further where neither can.
-   */
+  /** With quotes as JSON has them, where that can be read or be read further. */
   private static JsonValue straightened(String file, String text, Faults faults, Fault wrong) {
+    String straight = Quotes.straight(text);
     try {
-      return parsed(file, Quotes.straight(text), faults);
+      return parsed(file, straight, faults);
     } catch (Fault other) {
-      boolean further = Mistake.BY_PLACE.compare(first(other), first(wrong)) > 0;
-      throw further ? other : wrong;
+      boolean asFar = Mistake.BY_PLACE.compare(first(other), first(wrong)) >= 0;
+      return mended(file, asFar ? straight : text, faults, asFar ? other : wrong);
     }
+  }
+
+  /** With slips put right, each of them told. */
+  private static JsonValue mended(String file, String text, Faults faults, Fault wrong) {
+    Faults told = new Faults();
+    String now = text;
+    Fault at = wrong;
+    for (int i = 0; i < MOST_SLIPS; i++) {
+      Optional<JsonSlip> slip = JsonSlip.at(now, first(at).place());
+      if (slip.isEmpty()) {
+        break;
+      }
+      told.add(new Fault(List.of(slip.get().told())));
+      now = slip.get().mended();
+      try {
+        JsonValue root = parsed(file, now, told);
+        faults.addAll(told);
+        return root;
+      } catch (Fault next) {
+        at = next;
+      }
+    }
+    told.add(at);
+    throw new Fault(told.mistakes());
   }
 
   private static Mistake first(Fault fault) {

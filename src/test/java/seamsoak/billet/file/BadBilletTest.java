@@ -164,7 +164,7 @@ class BadBilletTest {
         "'50 C' | ^'50' | at '50' has no unit{T}{U}",
         "[{ 'kind': 'oil-fast', 'at': '50 C', 'flash': '180 C' }] | ^[] | quenchants has 0 entries; it should have 1 to 20",
         "'60 min' } | '60 min' ^] | ']' does not belong here; close each bracket with its own kind",
-        "'do': 'draw' | 'do': ^draw | 'draw' does not belong here; put a text in double quotes, such as '38 mm' or 'covered'",
+        "'do': 'draw' | 'do': ^draw | 'draw' stands without quotes; write 'draw'",
       })
   void aSlipIsAnsweredAtItsPlace(String good, String bad, String sentence) throws IOException {
     String wanted = good.replace('\'', '"');
