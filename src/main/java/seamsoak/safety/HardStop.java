@@ -62,7 +62,8 @@ public final class HardStop {
     return switch (risk.kind()) {
       case MELTS -> Optional.of(new Danger.Melts(risk.steel(), risk.celsius(), risk.limitC()));
       case NO_WELD -> Optional.of(new Danger.NoWeld(risk.celsius(), risk.limitC()));
-      case MAY_BURN, COLD_TO_WELD, COLD_TO_FORGE, ABOVE_FORGING -> Optional.empty();
+      case MAY_BURN, NO_TEMPER, COARSENS, COLD_TO_WELD, COLD_TO_FORGE, ABOVE_FORGING ->
+          Optional.empty();
     };
   }
 

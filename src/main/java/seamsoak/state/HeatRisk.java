@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
@@ -31,6 +33,10 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
     NO_WELD,
     /** Above the burning line. */
     MAY_BURN,
+    /** A temper or a stress relief so hot that steel changes. */
+    NO_TEMPER,
+    /** Hotter than any heat treatment of its steels. */
+    COARSENS,
     /** Colder than where steel welds readily. */
     COLD_TO_WELD,
     /** Colder than where forging is to stop. */
@@ -86,17 +92,50 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
     }
 
     private Optional<HeatRisk> tooHot(double celsius) {
+      return tooHotForAny(celsius).or(() -> tooHotToTreat(celsius));
+    }
+
+    private Optional<HeatRisk> tooHotForAny(double celsius) {
       return above(Kind.MELTS, celsius, ForgingLimits::stopCelsius, 0)
           .or(() -> above(Kind.MAY_BURN, celsius, ForgingLimits::burningCelsius, SHARP_KELVIN))
           .or(
               () ->
-                  step.kind() == Step.Kind.WELD
+                  step.kind() == Step.Kind.WELD || treats()
                       ? Optional.empty()
                       : above(
                           Kind.ABOVE_FORGING,
                           celsius,
                           l -> l.highestForging().value(),
                           SHARP_KELVIN));
+    }
+
+    private boolean treats() {
+      return switch (step.kind()) {
+        case ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER -> true;
+        case WELD, DRAW, PRESS, ROLL, GRIND, RESTACK, TILE, UNJACKET, TWIST, SOAK, COOL -> false;
+      };
+    }
+
+    /** For what it is meant to do. */
+    private Optional<HeatRisk> tooHotToTreat(double celsius) {
+      boolean below = step.kind() == Step.Kind.TEMPER || step.kind() == Step.Kind.RELIEVE;
+      Function<SteelLimits, OptionalDouble> limit =
+          below ? SteelLimits::changesC : SteelLimits::treatedC;
+      Comparator<HeatRisk> limits = Comparator.comparingDouble(HeatRisk::limitC);
+      // what one steel is treated at may be more than another ever wants
+      return !treats()
+          ? Optional.empty()
+          : steels.stream()
+              .filter(s -> limit.apply(s).isPresent())
+              .map(
+                  s ->
+                      new HeatRisk(
+                          below ? Kind.NO_TEMPER : Kind.COARSENS,
+                          s.steel().id(),
+                          celsius,
+                          limit.apply(s).getAsDouble()))
+              .max(below ? limits.reversed() : limits)
+              .filter(r -> celsius > r.limitC() + SHARP_KELVIN);
     }
 
     /** Told of the steel with the lowest limit. */

@@ -37,6 +37,7 @@ public record Length(double metres) {
     double value = amount.value();
     double metres =
         switch (amount.unit()) {
+          case "thou", "thousandths" -> value / 1000 * METRES_PER_INCH;
           case "in", "in.", "inch", "inches", "\"", "''" -> value * METRES_PER_INCH;
           case "ft", "ft.", "foot", "feet", "'" -> value * 12 * METRES_PER_INCH;
           case "um" -> value / 1e6;

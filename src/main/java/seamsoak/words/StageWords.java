@@ -81,6 +81,20 @@ public final class StageWords {
               + risk.steel()
               + " may burn, by a handbook; smiths weld clean steel there, so keep it short and stop"
               + " at the first spark";
+      case NO_TEMPER ->
+          at
+              + " is above the "
+              + limit
+              + " from which "
+              + risk.steel()
+              + " begins to change: that is no temper, and undoes the hardening";
+      case COARSENS ->
+          at
+              + " is above the "
+              + limit
+              + " that no heat treatment of "
+              + risk.steel()
+              + " passes: its grain coarsens";
       case COLD_TO_WELD ->
           at
               + " is below the "

@@ -90,6 +90,31 @@ class HeatsTest {
     assertEquals(kind.isGrave() && !kind.isRefused(), brief.contains("may spoil it"), brief);
   }
 
+  /** A heat treatment at a forging heat is none. */
+  @ParameterizedTest
+  @CsvSource({
+    "temper, 1150 C, NO_TEMPER",
+    "relieve, 800 C, NO_TEMPER",
+    "temper, 600 C,",
+    "relieve, 680 C,",
+    "refine, 1150 C, COARSENS",
+    "normalize, 1100 C, COARSENS",
+    "normalize, 925 C,",
+    "anneal, 760 C,"
+  })
+  void aTreatmentFarTooHotIsTold(String kind, String at, HeatRisk.Kind risk) {
+    Advice advice =
+        Schedules.of(
+            """
+            { "stack": { "layers": 2, "steels": ["1084", "75Ni8"], "thickness": "12 mm",
+                "width": "25 mm", "length": "200 mm" },
+              "steps": [ { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }] },
+                { "do": "%s", "heats": [{ "at": "%s", "for": "10 min" }] } ] }
+            """
+                .formatted(kind, at));
+    assertEquals(risk == null ? List.of() : List.of(risk), kinds(advice));
+  }
+
   /** 1095 burns sooner than 1084, and with iron for a neighbor later once it has lost carbon. */
   @Test
   void theCarbonByThenCounts() {

@@ -39,7 +39,16 @@ record Choice<E extends Enum<E>>(List<E> choices) implements Reader<E> {
             .names()
             .trade()
             .means(entry.name(), word)
-            .or(() -> Nearest.to(word, words).map(w -> "did you mean '" + w + "'?"))
+            .or(
+                () ->
+                    Nearest.to(word, words)
+                        .or(() -> words.stream().filter(w -> among(w, word)).findFirst())
+                        .map(w -> "did you mean '" + w + "'?"))
             .orElse(all));
+  }
+
+  /** Whether a word is one of several that were written. */
+  private static boolean among(String word, String written) {
+    return List.of(written.split(" ")).contains(word);
   }
 }

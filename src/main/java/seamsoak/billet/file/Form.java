@@ -51,7 +51,12 @@ record Form<T>(List<Key<?>> keys, Function<Fields, T> maker) implements Reader<T
                     member.place(),
                     key,
                     entry.name() + " has no key '" + Fault.shown(key) + "'",
-                    near.map(name -> "did you mean '" + name + "'?")
+                    entry
+                        .reading()
+                        .names()
+                        .trade()
+                        .means("key", key)
+                        .or(() -> near.map(name -> "did you mean '" + name + "'?"))
                         .orElse("the keys here are " + String.join(", ", names))));
           }
         });

@@ -7,6 +7,8 @@ import seamsoak.billet.Cooling;
 import seamsoak.billet.Heat;
 import seamsoak.billet.HeatDone;
 import seamsoak.billet.LoggedCurve;
+import seamsoak.billet.Step;
+import seamsoak.data.JsonValue;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 
@@ -34,24 +36,50 @@ final class HeatReader {
       Key.optional("rise", "\"5 min\"", Quantities::time);
   private static final Key<Optional<Cooling>> COOL =
       Key.optional("cool", "\"air\"", Values.choice(Cooling.class));
+  private static final Reader<List<HeatDone>> DONE_LIST = new ListOf<>(0, MOST, "done", DONE_FORM);
   private static final Key<List<HeatDone>> DONE =
       Key.or(
-          List.of(),
-          "done",
-          "[{ \"at\": \"1170 C\", \"for\": \"4 min\" }]",
-          new ListOf<>(0, MOST, "done", DONE_FORM));
+          List.of(), "done", "[{ \"at\": \"1170 C\", \"for\": \"4 min\" }]", HeatReader::allDone);
   static final Form<Heat> HEAT =
       new Form<>(List.of(AT, FOR, TIMES, RISE, COOL, DONE), HeatReader::heat);
 
-  static final Key<List<Heat>> HEATS =
-      Key.required(
-          "heats",
-          new Key.Example(
-              "[{ \"at\": \"2100 F\", \"for\": \"3 min\" }]",
-              "[{ \"at\": \"1150 C\", \"for\": \"3 min\" }]"),
-          new ListOf<>(MOST, "heat", HEAT));
+  private static final Reader<List<Heat>> LIST = new ListOf<>(MOST, "heat", HEAT);
 
   private HeatReader() {}
+
+  /** The heats of a kind of step, with an example of its own. */
+  static Key<List<Heat>> heats(Step.Kind kind) {
+    return Key.required("heats", example(kind), LIST);
+  }
+
+  private static Key.Example example(Step.Kind kind) {
+    return switch (kind) {
+      case WELD -> example("2200 F", "1200 C", "5 min");
+      case SOAK -> example("1900 F", "1040 C", "20 min");
+      case ANNEAL -> example("1250 F", "675 C", "1 h");
+      case NORMALIZE -> example("1600 F", "870 C", "10 min");
+      case REFINE -> example("1500 F", "815 C", "5 min");
+      case RELIEVE -> example("1200 F", "650 C", "1 h");
+      case HARDEN -> example("1500 F", "815 C", "10 min");
+      case TEMPER -> example("400 F", "205 C", "2 h");
+      case DRAW, PRESS, ROLL, TWIST, GRIND, RESTACK, TILE, UNJACKET, COOL ->
+          example("2100 F", "1150 C", "3 min");
+    };
+  }
+
+  private static Key.Example example(String us, String metric, String time) {
+    String heat = "[{ \"at\": \"%s\", \"for\": \"%s\" }]";
+    return new Key.Example(heat.formatted(us, time), heat.formatted(metric, time));
+  }
+
+  private static List<HeatDone> allDone(Entry entry) {
+    if (entry.value() instanceof JsonValue.ListValue) {
+      return DONE_LIST.read(entry);
+    }
+    throw entry.refused(
+        "write one entry in brackets for each heat that was done, such as [{}, {}] for two that"
+            + " went as planned");
+  }
 
   private static Heat heat(Fields f) {
     int times = f.get(TIMES);

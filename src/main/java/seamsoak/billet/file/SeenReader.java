@@ -62,7 +62,7 @@ final class SeenReader {
       new Form<>(List.of(WHERE, SEAMS, PART, LINE, WIDTH, ETCHED, ON, WITH), SeenReader::seen);
 
   /** One look or several. */
-  static final Reader<List<Seen>> LOOKS = new OneOrMore<>(new ListOf<>(MOST, "look", SEEN));
+  static final Reader<List<Seen>> LOOKS = new OneOrMore<>(new ListOf<>(MOST, "seen", SEEN));
 
   private SeenReader() {}
 

@@ -55,7 +55,6 @@ final class StepReader {
   private static final Key<Optional<String>> NOTE =
       Key.optional("note", "\"brushed twice\"", Values.TEXT);
 
-  private static final Key<List<Heat>> HEATS = HeatReader.HEATS;
   private static final Key<Optional<Exposure>> OUTSIDE =
       Key.optional("outside", "\"covered\"", Values.choice(Exposure.class));
   private static final Key<Optional<Exposure>> FACES =
@@ -71,7 +70,7 @@ final class StepReader {
   private static final Key<Optional<Length>> ANY_DEPTH =
       Key.optional("depth", new Key.Example("\"0.015 in\"", "\"0.3 mm\""), Quantities::depth);
   private static final Key<Integer> ACROSS =
-      Key.required("across", "3", Values.count(1, MOST_PIECES));
+      Key.required("across", "1", Values.count(1, MOST_PIECES));
   private static final Key<Integer> HIGH = Key.required("high", "3", Values.count(1, MOST_PIECES));
   private static final Key<Optional<Turn>> TURN =
       Key.optional("turn", "\"alternate\"", Values.choice(Turn.class));
@@ -108,28 +107,29 @@ final class StepReader {
 
   /** What a step of a kind may hold. */
   static Form<Step> form(Step.Kind kind) {
+    Key<List<Heat>> heats = HeatReader.heats(kind);
     return switch (kind) {
       case WELD ->
           form(
-              List.of(HEATS, FACES, OUTSIDE, IN_CAN),
+              List.of(heats, FACES, OUTSIDE, IN_CAN),
               (f, mark) ->
-                  new Step.Weld(mark, f.get(HEATS), f.get(FACES), f.get(OUTSIDE), f.get(IN_CAN)));
+                  new Step.Weld(mark, f.get(heats), f.get(FACES), f.get(OUTSIDE), f.get(IN_CAN)));
       case DRAW ->
           form(
-              List.of(THICKNESS, WIDTH, HEATS, OUTSIDE),
+              List.of(THICKNESS, WIDTH, heats, OUTSIDE),
               (f, mark) ->
                   new Step.Draw(
-                      mark, f.get(THICKNESS), f.get(WIDTH), f.get(HEATS), f.get(OUTSIDE)));
+                      mark, f.get(THICKNESS), f.get(WIDTH), f.get(heats), f.get(OUTSIDE)));
       case PRESS ->
           form(
-              List.of(THICKNESS, ANY_WIDTH, HEATS, OUTSIDE),
+              List.of(THICKNESS, ANY_WIDTH, heats, OUTSIDE),
               (f, mark) ->
                   new Step.Press(
-                      mark, f.get(THICKNESS), f.get(ANY_WIDTH), f.get(HEATS), f.get(OUTSIDE)));
+                      mark, f.get(THICKNESS), f.get(ANY_WIDTH), f.get(heats), f.get(OUTSIDE)));
       case ROLL ->
           form(
-              List.of(THICKNESS, HEATS, OUTSIDE),
-              (f, mark) -> new Step.Roll(mark, f.get(THICKNESS), f.get(HEATS), f.get(OUTSIDE)));
+              List.of(THICKNESS, heats, OUTSIDE),
+              (f, mark) -> new Step.Roll(mark, f.get(THICKNESS), f.get(heats), f.get(OUTSIDE)));
       case GRIND -> form(List.of(DEPTH), (f, mark) -> new Step.Grind(mark, f.get(DEPTH)));
       case RESTACK -> form(List.of(ACROSS, HIGH, TURN, KERF), StepReader::restack);
       case TILE -> form(List.of(ANGLE, SLICE, GRIND, KERF, COUNT, IN_JACKET), StepReader::tile);
@@ -137,18 +137,18 @@ final class StepReader {
           form(List.of(ANY_DEPTH), (f, mark) -> new Step.Unjacket(mark, f.get(ANY_DEPTH)));
       case TWIST ->
           form(
-              List.of(TURNS, OVER, WAY, HEATS, OUTSIDE),
+              List.of(TURNS, OVER, WAY, heats, OUTSIDE),
               (f, mark) ->
                   new Twist(
-                      mark, f.get(TURNS), f.get(OVER), f.get(WAY), f.get(HEATS), f.get(OUTSIDE)));
+                      mark, f.get(TURNS), f.get(OVER), f.get(WAY), f.get(heats), f.get(OUTSIDE)));
       case SOAK, ANNEAL, NORMALIZE, REFINE, RELIEVE, TEMPER ->
           form(
-              List.of(HEATS, OUTSIDE),
-              (f, mark) -> new Step.Treat(kind, mark, f.get(HEATS), f.get(OUTSIDE)));
+              List.of(heats, OUTSIDE),
+              (f, mark) -> new Step.Treat(kind, mark, f.get(heats), f.get(OUTSIDE)));
       case HARDEN ->
           form(
-              List.of(HEATS, BATH, OUTSIDE),
-              (f, mark) -> new Step.Harden(mark, f.get(HEATS), f.get(BATH), f.get(OUTSIDE)));
+              List.of(heats, BATH, OUTSIDE),
+              (f, mark) -> new Step.Harden(mark, f.get(heats), f.get(BATH), f.get(OUTSIDE)));
       case COOL -> form(List.of(IN), (f, mark) -> new Step.Cool(mark, f.get(IN)));
     };
   }
@@ -158,7 +158,7 @@ final class StepReader {
     List<Key<?>> own =
         Stream.of(List.of(DO), keys, List.of(SEEN, NOTE)).<Key<?>>flatMap(List::stream).toList();
     Key<Optional<StepDoneReader>> done =
-        StepDoneReader.key(keys.stream().filter(k -> k != HEATS).toList());
+        StepDoneReader.key(keys.stream().filter(k -> !k.name().equals("heats")).toList());
     return new Form<>(
         Stream.<Key<?>>concat(own.stream(), Stream.of(done)).toList(),
         f -> {

@@ -17,6 +17,7 @@ import seamsoak.billet.Step;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
+import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
 import seamsoak.data.Mistake;
 import seamsoak.data.Place;
@@ -29,11 +30,24 @@ class TradeWordsTest {
     return DataFolder.packed().csv("trade-words.csv").rows().stream();
   }
 
+  /** What is said of a step that has a word for a key. */
+  private static String unknownKey(String word) {
+    JsonValue step =
+        JsonTree.parse("f", "{ \"do\": \"grind\", \"depth\": \"1 mm\", \"" + word + "\": 1 }");
+    Entry entry = new Entry(step, "step 1", "steps[0]", new Reading(Walks.NAMES));
+    return assertThrows(Fault.class, () -> StepReader.form(Step.Kind.GRIND).read(entry))
+        .getMessage();
+  }
+
   /** Each leads somewhere: it is refused where it is written, and its sentence is the answer. */
   @ParameterizedTest
   @MethodSource("rows")
   void eachIsAnsweredUnderItsKey(CsvTable.Row row) {
     SourceTable.standing(row);
+    if (row.text("key").equals("key")) {
+      row.list("words").forEach(word -> assertTrue(unknownKey(word).contains(row.text("means"))));
+      return;
+    }
     String key = row.text("key").equals("steel") ? "steels" : row.text("key");
     List<Reader<?>> readers =
         Keys.all()
