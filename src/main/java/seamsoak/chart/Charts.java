@@ -37,6 +37,15 @@ public final class Charts {
     return page.bytes(canvas.letters());
   }
 
+  /** The first of a figure's sections alone, without words. */
+  public static byte[] sketch(SectionFigure figure) {
+    SectionDrawing drawing = new SectionDrawing(figure);
+    SvgPage page = new SvgPage(figure, SectionDrawing.SKETCH_WIDTH, drawing.sketchHeight());
+    Canvas canvas = new Canvas(page.graphics());
+    drawing.sketch(canvas);
+    return page.bytes(canvas.letters());
+  }
+
   /** The chart as PNG, {@code scale} dots to a unit of the SVG. */
   public static byte[] png(Figure figure, double scale) {
     Drawing drawing = drawing(figure);

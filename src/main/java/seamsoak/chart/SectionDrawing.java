@@ -19,6 +19,11 @@ final class SectionDrawing implements Drawing {
   private static final int ACROSS = 4;
   private static final double CELL = (WIDTH - 2 * LEFT - (ACROSS - 1) * GAP) / ACROSS;
   private static final double VIEW_GAP = 8;
+  private static final double SKETCH_EDGE = 3;
+
+  /** Of a section alone. */
+  static final double SKETCH_WIDTH = CELL + 2 * SKETCH_EDGE;
+
   private static final int NOTE_LINES = 4;
 
   private static final Color TOO_FINE = new Color(0xB4BDC4);
@@ -96,6 +101,14 @@ final class SectionDrawing implements Drawing {
       views(canvas, figure.panels().get(i), left, top + wordsHeight(i / ACROSS) + 6);
     }
     key.draw(canvas, top(rows()));
+  }
+
+  double sketchHeight() {
+    return height(figure.panels().get(0)) + 2 * SKETCH_EDGE;
+  }
+
+  void sketch(Canvas canvas) {
+    views(canvas, figure.panels().get(0), SKETCH_EDGE, SKETCH_EDGE);
   }
 
   private void views(Canvas canvas, SectionFigure.Panel panel, double left, double top) {

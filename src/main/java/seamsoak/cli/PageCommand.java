@@ -47,7 +47,19 @@ final class PageCommand extends Subcommand {
 
   @Override
   public Integer call() throws InterruptedException {
-    try (Page page = Page.open(folder(), port.number())) {
+    Page.Setting setting =
+        new Page.Setting(
+            root.data(),
+            root.correlations(),
+            root.steels(),
+            folder(),
+            Page.Setting.usualDrafts(),
+            port.number(),
+            root.colophon());
+    try (Page page = Page.open(setting)) {
+      if (file != null) {
+        page.lay(file.getFileName().toString());
+      }
       String link = page.link();
       root.out()
           .print(

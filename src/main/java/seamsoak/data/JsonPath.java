@@ -61,11 +61,11 @@ public record JsonPath(List<Part> parts) {
   }
 
   /** Without its last turn. */
-  JsonPath parent() {
+  public JsonPath parent() {
     return new JsonPath(parts.subList(0, parts.size() - 1));
   }
 
-  Part last() {
+  public Part last() {
     return parts.get(parts.size() - 1);
   }
 

@@ -63,6 +63,41 @@ public final class UserFile {
     }
   }
 
+  /**
+   * Writes a new file of a user's own; {@link Fault} with nothing written where there is one of
+   * that name.
+   *
+   * @param name of the file as the user knows it
+   */
+  public static UserFile create(String name, Path file, String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return FolderLock.around(
+        name,
+        file,
+        () -> {
+          if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new Fault(
+                Place.of(name), "there is a file of that name by now", "nothing was written");
+          }
+          PartFile part = new PartFile(0, file, bytes);
+          try {
+            part.move();
+          } finally {
+            part.remove();
+          }
+          return new UserFile(name, file, bytes);
+        });
+  }
+
+  /** Whether another hand has changed it since it was read, or taken it away. */
+  public boolean isChanged() {
+    try {
+      return !Arrays.equals(bytes, TextFile.bytes(name, file));
+    } catch (Fault gone) {
+      return true;
+    }
+  }
+
   /** What it says, without a byte order mark. */
   public String text() {
     return text;

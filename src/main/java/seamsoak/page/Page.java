@@ -1,33 +1,83 @@
 package seamsoak.page;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import seamsoak.data.DataFolder;
+import seamsoak.data.Fault;
+import seamsoak.property.Correlations;
+import seamsoak.report.Colophon;
+import seamsoak.steel.SteelTable;
 import seamsoak.words.PageWords;
 
-/** What each address of the page does. */
+/** The page while it is open, and what each of its addresses does. */
 public final class Page implements AutoCloseable {
+  private static final Pattern DESK = Pattern.compile("/d/([0-9]{1,9})(?:/([a-z.]{1,20}))?");
+
   private final Listener listener;
   private final Gate gate;
   private final Shelf shelf;
+  private final Desks desks;
+  private final Work work;
+  private final DeskPages pages;
+  private final Kit kit;
+  private final AtomicReference<String> first = new AtomicReference<>();
   private final CountDownLatch ended = new CountDownLatch(1);
 
-  private Page(Listener listener, Path folder) {
-    this.listener = listener;
+  /**
+   * What a page is opened with.
+   *
+   * @param folder with the billets
+   * @param drafts where changes are kept that were not saved
+   * @param port 0 for any
+   */
+  public record Setting(
+      DataFolder data,
+      Correlations correlations,
+      SteelTable steels,
+      Path folder,
+      Path drafts,
+      int port,
+      Colophon colophon) {
+    /** Where drafts are kept unless a test has another place for them. */
+    public static Path usualDrafts() {
+      return Drafts.usual();
+    }
+  }
+
+  private Page(Setting setting) {
+    this.kit = Kit.of(setting.data(), setting.correlations(), setting.steels());
+    this.shelf = new Shelf(setting.folder());
+    this.desks = new Desks(setting.folder(), kit, new Drafts(setting.drafts()));
+    this.work = new Work(kit);
+    this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()));
+    this.listener = Listener.open(setting.port());
     this.gate = new Gate(listener.authority(), System::nanoTime);
-    this.shelf = new Shelf(folder);
+  }
+
+  /** Begins to listen; {@link Fault} where that cannot be done. */
+  public static Page open(Setting setting) {
+    Page page = new Page(setting);
+    page.shelf.files();
+    page.listener.serve(page.new Door());
+    return page;
   }
 
   /**
-   * Begins to listen.
+   * Lays a billet on a bench, which is what the smith sees first.
    *
-   * @param folder with the billets
-   * @param port 0 for any
+   * @param name of its file in the folder, which need not be there yet
    */
-  public static Page open(Path folder, int port) {
-    Page page = new Page(Listener.open(port), folder);
-    page.listener.serve(page.new Door());
-    return page;
+  public void lay(String name) {
+    Desk desk =
+        shelf.files().contains(name)
+            ? desks.open(name)
+            : begin(name.replaceFirst("\\.json$", ""), "nothing", false);
+    first.set("/d/" + desk.id());
   }
 
   /** Where it is, for this machine's browsers. */
@@ -49,6 +99,12 @@ public final class Page implements AutoCloseable {
   public void close() {
     ended.countDown();
     listener.close();
+    work.close();
+    desks.close();
+  }
+
+  private Desk begin(String name, String pattern, boolean metric) {
+    return desks.begin(name, Starts.of(pattern, metric, name, kit.book()));
   }
 
   private final class Door implements Listener.Door {
@@ -59,11 +115,109 @@ public final class Page implements AutoCloseable {
 
     @Override
     public Answer answer(Asked asked) {
+      Matcher desk = DESK.matcher(asked.path());
+      if (desk.matches()) {
+        String what = Optional.ofNullable(desk.group(2)).orElse("");
+        return desks.find(desk.group(1)).map(d -> atDesk(d, what, asked)).orElseGet(Door::nothing);
+      }
+      return asked.isPost() ? posted(asked) : looked(asked);
+    }
+
+    private static Answer nothing() {
+      return Pages.told(404, PageWords.NOTHING_THERE);
+    }
+
+    private Answer looked(Asked asked) {
       return switch (asked.path()) {
         case Gate.IN -> gate.in(asked);
-        case "/" -> Pages.shelf(shelf.view());
-        default -> Pages.told(404, PageWords.NOTHING_THERE);
+        case "/" ->
+            Optional.ofNullable(first.getAndSet(null))
+                .map(Answer::see)
+                .orElseGet(() -> Pages.shelf(200, shelf.page(desks, "")));
+        default -> nothing();
       };
+    }
+
+    private Answer posted(Asked asked) {
+      try {
+        return switch (asked.path()) {
+          case Gate.IN -> gate.in(asked);
+          case "/new" -> fresh(asked);
+          case "/open" ->
+              shelf.files().contains(asked.field("file"))
+                      || desks.of(asked.field("file")).isPresent()
+                  ? Answer.see("/d/" + desks.open(asked.field("file")).id())
+                  : nothing();
+          case "/end" -> end();
+          default -> nothing();
+        };
+      } catch (Fault fault) {
+        return Pages.shelf(409, shelf.page(desks, DeskPages.sentence(fault)));
+      } catch (IllegalArgumentException e) {
+        return Pages.told(400, PageWords.NOT_UNDERSTOOD);
+      }
+    }
+
+    private Answer fresh(Asked asked) {
+      String wanted = asked.field("name").strip();
+      String name = wanted.isEmpty() ? desks.free(PageWords.NEW_BILLET) : wanted;
+      boolean metric = asked.field("units").equals("metric");
+      return Answer.see("/d/" + begin(name, asked.field("pattern"), metric).id());
+    }
+
+    private Answer end() {
+      ended.countDown();
+      return Pages.told(200, PageWords.ENDED);
+    }
+
+    private Answer atDesk(Desk desk, String what, Asked asked) {
+      try {
+        if (!asked.isPost()) {
+          return pages.looked(desk, what, asked.query()).orElseGet(Door::nothing);
+        }
+        if (what.equals("drop")) {
+          work.stop(desk.id());
+          desks.drop(desk);
+          return Answer.see("/");
+        }
+        return what.equals("save")
+            ? save(desk, asked.field("how"))
+            : what.equals("edit") ? edit(desk, asked.form()) : nothing();
+      } catch (Fault fault) {
+        return pages.bench(409, desk, DeskPages.sentence(fault), false);
+      } catch (IllegalArgumentException e) {
+        return Pages.told(400, PageWords.NOT_UNDERSTOOD);
+      }
+    }
+
+    private Answer edit(Desk desk, Map<String, String> form) {
+      Sent sent = Sent.of(form);
+      boolean saves = sent.act().equals("save");
+      Desk.Done done = desk.change(sent.number(), sent.fields(), saves ? "" : sent.act());
+      if (!done.all()) {
+        return pages.bench(409, desk, done.notice(), false);
+      }
+      return saves ? save(desk, "") : Answer.see("/d/" + desk.id());
+    }
+
+    private Answer save(Desk desk, String how) {
+      switch (how) {
+        case "mine" -> desk.keepMine();
+        case "theirs" -> desk.takeTheirs();
+        case "beside" -> {
+          Desk beside = desks.begin(desks.free(desk.name()), desk.now().text());
+          beside.save();
+          desks.drop(desk);
+          return Answer.see("/d/" + beside.id());
+        }
+        default -> {
+          if (desk.isChangedBeside()) {
+            return pages.bench(409, desk, "", true);
+          }
+          desk.save();
+        }
+      }
+      return Answer.see("/d/" + desk.id());
     }
   }
 }

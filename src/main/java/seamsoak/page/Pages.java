@@ -10,18 +10,25 @@ final class Pages {
 
   /** A page of one sentence. */
   static Answer told(int status, String sentence) {
-    return Answer.html(
-        status, html(out -> JtetoldGenerated.render(out, null, sentence, Look.STYLE)));
+    return page(status, out -> JtetoldGenerated.render(out, null, sentence, Look.STYLE));
   }
 
-  static Answer shelf(Shelf.View shelf) {
-    return Answer.html(
-        200, html(out -> JteshelfGenerated.render(out, null, shelf, Look.STYLE, Look.SCRIPT)));
+  static Answer shelf(int status, ShelfPage page) {
+    return page(status, out -> JteshelfGenerated.render(out, null, page, Look.STYLE, Look.SCRIPT));
   }
 
-  private static String html(Consumer<OwaspHtmlTemplateOutput> template) {
+  static Answer bench(int status, BenchPage page) {
+    return page(status, out -> JtebenchGenerated.render(out, null, page, Look.STYLE, Look.SCRIPT));
+  }
+
+  static Answer answer(String name, String desk, Answers.View view, int faults) {
+    return page(
+        200, out -> JteanswerGenerated.render(out, null, name, desk, view, faults, Look.STYLE));
+  }
+
+  private static Answer page(int status, Consumer<OwaspHtmlTemplateOutput> template) {
     StringOutput page = new StringOutput();
     template.accept(new OwaspHtmlTemplateOutput(page));
-    return page.toString();
+    return Answer.html(status, page.toString());
   }
 }

@@ -9,13 +9,15 @@ import java.util.Map;
 
 /** What every answer tells the browser to let in and to let others do: next to nothing. */
 final class Seal {
+  static final String POLICY = "Content-Security-Policy";
+
   static final Map<String, String> HEADERS = headers();
 
   private Seal() {}
 
   private static Map<String, String> headers() {
     Map<String, String> all = new LinkedHashMap<>();
-    all.put("Content-Security-Policy", policy(Look.STYLE, Look.SCRIPT));
+    all.put(POLICY, policy(Look.STYLE, Look.SCRIPT));
     all.put("X-Content-Type-Options", "nosniff");
     all.put("Cross-Origin-Opener-Policy", "same-origin");
     all.put("Cross-Origin-Resource-Policy", "same-origin");

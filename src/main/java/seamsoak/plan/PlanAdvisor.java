@@ -54,7 +54,10 @@ public final class PlanAdvisor {
     this.samples = samples;
   }
 
-  /** Walks, soaks and schedules a billet. */
+  /**
+   * Walks, soaks and schedules a billet; ends with a {@code CancellationException} soon after
+   * nobody waits for it any more.
+   */
   public Advice advise(Billet billet, Progress progress) {
     return advise(billet, progress, ScheduleAdvisor::run);
   }
@@ -107,6 +110,7 @@ public final class PlanAdvisor {
             Histories.around(usual, billet.covered().isPresent(), samples),
             progress);
     Basis basis = basis(billet, usual);
+    progress.requireWanted();
     Sightings sightings = Sightings.of(billet).ofCarbon(basis.stages);
     SoakSamples all =
         SoakSamples.of(walks, sightings, basis.soaking.nodes(), basis.scheduling.cycles());
@@ -125,6 +129,7 @@ public final class PlanAdvisor {
     ScheduleAdvisor scheduling = basis.scheduling;
     SoakAdvice soak =
         basis.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
+    progress.requireWanted();
     ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
     List<List<HeatRisk>> risks = HeatRisk.ofHistory(billet, stages, basis.shop);
     List<Stop> stops = new ArrayList<>(HardStop.history(billet, risks));

@@ -54,7 +54,7 @@ public record HtmlReport(
   }
 
   /** Nothing may be loaded or run; of styles only the one in the page, known by its hash. */
-  private static String policy(String style) {
+  static String policy(String style) {
     try {
       byte[] hash =
           MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8));
@@ -66,7 +66,7 @@ public record HtmlReport(
     }
   }
 
-  private static String style() {
+  static String style() {
     try (InputStream in = HtmlReport.class.getResourceAsStream(STYLE)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

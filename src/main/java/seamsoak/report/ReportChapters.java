@@ -35,6 +35,11 @@ record ReportChapters(
         .toList();
   }
 
+  /** Those that tell of the billet itself; what the numbers rest on is left to the report. */
+  List<Chapter> ofBillet() {
+    return all().stream().filter(c -> !c.id().equals("method") && !c.id().equals("words")).toList();
+  }
+
   private Chapter pairing() {
     Chapter chapter = Chapter.of("pairing", "The pairing");
     for (PairAdvice pair : pairs) {

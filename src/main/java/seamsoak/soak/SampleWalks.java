@@ -20,8 +20,9 @@ import seamsoak.state.Progress;
  * idle; what comes of each depends on nothing but its sample.
  *
  * @param walks what comes of each, finished or under way
+ * @param progress hears of them, and tells whether anybody still waits
  */
-public record SampleWalks(List<ForkJoinTask<Walk>> walks) {
+public record SampleWalks(List<ForkJoinTask<Walk>> walks, Progress progress) {
   /** One history walked under its assumptions; without stages where it cannot be walked. */
   record Walk(Sample sample, Shop shop, List<Stage> stages) {
     Workpiece end() {
@@ -39,13 +40,15 @@ public record SampleWalks(List<ForkJoinTask<Walk>> walks) {
                     ForkJoinPool.commonPool()
                         .submit(
                             () -> {
+                              progress.requireWanted();
                               Shop shop =
                                   new Shop(correlations, s.assumptions(), Resolution.SAMPLE);
                               List<Stage> stages = walk(shop, billet);
                               progress.at("cases", done.incrementAndGet(), samples.size());
                               return new Walk(s, shop, stages);
                             }))
-            .toList());
+            .toList(),
+        progress);
   }
 
   /**

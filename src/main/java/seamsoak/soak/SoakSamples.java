@@ -83,7 +83,13 @@ public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut) {
     List<Walk> done = walks.done();
     return new SoakSamples(
         celsius,
-        done.parallelStream().map(w -> Outcome.of(w, sightings, celsius, schedule)).toList(),
+        done.parallelStream()
+            .map(
+                w -> {
+                  walks.progress().requireWanted();
+                  return Outcome.of(w, sightings, celsius, schedule);
+                })
+            .toList(),
         walks.count() - done.size());
   }
 

@@ -1,5 +1,7 @@
 package seamsoak.state;
 
+import java.util.concurrent.CancellationException;
+
 /** Hears how far a long computation has come. */
 public interface Progress {
   /** Hears nothing. */
@@ -11,4 +13,16 @@ public interface Progress {
    * @param of parts in all
    */
   void at(String what, int done, int of);
+
+  /** Whether nobody waits for it any more. */
+  default boolean isStopped() {
+    return false;
+  }
+
+  /** Ends what nobody waits for any more, by a {@code CancellationException}. */
+  default void requireWanted() {
+    if (isStopped()) {
+      throw new CancellationException();
+    }
+  }
 }

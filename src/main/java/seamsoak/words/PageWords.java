@@ -1,5 +1,8 @@
 package seamsoak.words;
 
+import java.util.Optional;
+import seamsoak.unit.UnitSystem;
+
 /** What the page says besides answers: why somebody is not let in, and what comes of a change. */
 public final class PageWords {
   public static final String OTHER_HOST =
@@ -31,7 +34,15 @@ public final class PageWords {
   public static final String ENDED =
       "The program has ended. Changes that were not saved are kept as drafts and shown when it is"
           + " started again.";
-  public static final String NEEDED = "needed";
+
+  /** The word of a file for what a shop has not. */
+  public static final String NONE = "none";
+
+  public static final String NEW_BILLET = "new billet";
+  public static final String NOT_SAVED = "changes that are not saved";
+  public static final String NO_ANSWER_YET =
+      "There is no answer yet. Go back, mend what is to be mended, and wait for it.";
+  public static final String FIRST_STEP = "There is no step yet: add the first.";
 
   private PageWords() {}
 
@@ -47,6 +58,35 @@ public final class PageWords {
 
   private static String shown(String value) {
     return value.isEmpty() ? "nothing" : "'" + value + "'";
+  }
+
+  /** What bare numbers mean. */
+  public static String units(Optional<UnitSystem> units) {
+    return units
+        .map(
+            u ->
+                u == UnitSystem.METRIC
+                    ? "Numbers without a unit are millimeters, Celsius and minutes; 1/4 in or 2100 F"
+                        + " may be written too."
+                    : "Numbers without a unit are inches, Fahrenheit and minutes; fractions, 16 ga,"
+                        + " 25 mm or 1150 C may be written too.")
+        .orElse("Sizes, temperatures and times are written with their units.");
+  }
+
+  /** Of a billet on the shelf. */
+  public static String steps(String called, int steps, int done) {
+    String count = steps == 1 ? "1 step" : steps + " steps";
+    String far = done == 0 ? "nothing done yet" : done + " of them begun or done";
+    return (called.isEmpty() ? "" : called + "; ") + count + ", " + far;
+  }
+
+  public static String unreadable(String why) {
+    return "cannot be read: " + why;
+  }
+
+  /** What a field means, with an example. */
+  public static String help(String meaning, String example) {
+    return meaning + " For example " + example + ".";
   }
 
   /** That something has to be there. */

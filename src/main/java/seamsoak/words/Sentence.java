@@ -11,8 +11,13 @@ public final class Sentence {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** Without it, for the middle of a sentence. */
+  public static String small(String words) {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
   /** With a full stop, where it has none. */
-  static String ended(String words) {
-    return words.endsWith(".") ? words : words + ".";
+  public static String ended(String words) {
+    return words.endsWith(".") || words.endsWith("?") ? words : words + ".";
   }
 }

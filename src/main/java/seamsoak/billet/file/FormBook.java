@@ -131,7 +131,7 @@ public final class FormBook {
 
   /** The key that a way through a file leads to, if a form has it. */
   public Optional<Found> find(JsonValue root, JsonPath path) {
-    FormKey.Way way = new FormKey.Inside(file);
+    FormKey.Way way = new FormKey.Inside(file, false);
     FormKey key = null;
     JsonValue value = root;
     for (JsonPath.Part part : path.parts()) {
@@ -150,7 +150,7 @@ public final class FormBook {
         if (kind.isEmpty()) {
           return Optional.empty();
         }
-        way = new FormKey.Inside(step(kind.get()));
+        way = new FormKey.Inside(step(kind.get()), false);
       } else {
         return Optional.empty();
       }
@@ -205,10 +205,10 @@ public final class FormBook {
       return way(list.list());
     }
     if (reader instanceof Form<?> form) {
-      return inside(form);
+      return inside(form, false);
     }
     if (reader == ShopReader.KILN_OR_NONE) {
-      return inside(ShopReader.KILN);
+      return inside(ShopReader.KILN, true);
     }
     if (reader == ShopReader.QUENCHANT || reader == ShopReader.BATH_KIND) {
       return new FormKey.OneOf(quenchants.all().stream().map(Quenchant::id).toList());
@@ -226,11 +226,11 @@ public final class FormBook {
   }
 
   /** What was done has no table of its own where it has the keys of a step. */
-  private FormKey.Way inside(Form<?> form) {
+  private FormKey.Way inside(Form<?> form, boolean orNone) {
     return forms.entrySet().stream()
         .filter(e -> e.getValue() == form)
         .findFirst()
-        .<FormKey.Way>map(e -> new FormKey.Inside(sheet(e.getKey(), form)))
+        .<FormKey.Way>map(e -> new FormKey.Inside(sheet(e.getKey(), form), orNone))
         .orElseGet(FormKey.Other::new);
   }
 }

@@ -40,8 +40,12 @@ public record FormKey(
     }
   }
 
-  /** An object with a form of its own. */
-  public record Inside(FormSheet sheet) implements Way {}
+  /**
+   * An object with a form of its own.
+   *
+   * @param orNone whether the word none may stand in its place
+   */
+  public record Inside(FormSheet sheet, boolean orNone) implements Way {}
 
   /** As many as there are of something. */
   public record Each(Way item) implements Way {}

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
+import seamsoak.billet.Size;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.Coolant;
 import seamsoak.schedule.CriticalTemperatures;
@@ -42,7 +43,11 @@ public final class Figures {
     soak().ifPresent(figures::add);
     advice.seam().map(this::seam).ifPresent(figures::add);
     new FadingFigures(advice, units).figure().ifPresent(figures::add);
-    figures.addAll(new SectionFigures(billet, advice, units).all());
+    List<Size> sizes =
+        advice.history().stream()
+            .map(s -> new Size(s.lengthMm() / 1e3, s.widthMm() / 1e3, s.thicknessMm() / 1e3))
+            .toList();
+    figures.addAll(new SectionFigures(billet, sizes, units).all());
     return List.copyOf(figures);
   }
 

@@ -10,41 +10,56 @@ import seamsoak.billet.Size;
 import seamsoak.billet.Step;
 import seamsoak.billet.Turn;
 import seamsoak.carbon.SeamName;
-import seamsoak.plan.Advice;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SeamWords;
 
-/** Draws the billet's section after each step; so many to a drawing as a page holds. */
-public record SectionFigures(Billet billet, Advice advice, UnitSystem units) {
+/**
+ * The billet's section after each step.
+ *
+ * @param billet up to the last step that is drawn
+ * @param sizes as laid and after each step
+ */
+public record SectionFigures(Billet billet, List<Size> sizes, UnitSystem units) {
   private static final int TO_A_DRAWING = 8;
 
   /** More pieces of layers than this are gray to the eye and a burden to a file. */
   private static final int MOST_PATCHES = 3000;
 
+  /** So many to a drawing as a page holds. */
   public List<SectionFigure> all() {
-    List<Size> sizes =
-        advice.history().stream()
-            .map(s -> new Size(s.lengthMm() / 1e3, s.widthMm() / 1e3, s.thicknessMm() / 1e3))
-            .toList();
     List<PatternWalk.Drawn> drawn = PatternWalk.of(billet, sizes);
-    double widest = drawn.stream().mapToDouble(d -> d.size().widthMetres() * 1e3).max().orElse(1);
+    double widest = widest(drawn);
     List<SectionFigure.Panel> panels = drawn.stream().map(d -> panel(d, widest)).toList();
     int count = (panels.size() + TO_A_DRAWING - 1) / TO_A_DRAWING;
     int each = (panels.size() + count - 1) / count;
     List<SectionFigure> figures = new ArrayList<>();
     for (int i = 0; i < panels.size(); i += each) {
-      figures.add(figure(panels.subList(i, Math.min(panels.size(), i + each)), i / each, widest));
+      String id = "section-" + (i / each + 1);
+      figures.add(figure(id, panels.subList(i, Math.min(panels.size(), i + each)), widest));
     }
     return figures;
   }
 
-  private SectionFigure figure(List<SectionFigure.Panel> panels, int number, double widest) {
+  /** One for each step, all to one scale. */
+  public List<SectionFigure> each() {
+    List<PatternWalk.Drawn> drawn = PatternWalk.of(billet, sizes);
+    double widest = widest(drawn);
+    return drawn.stream()
+        .map(d -> figure("after-" + d.step(), List.of(panel(d, widest)), widest))
+        .toList();
+  }
+
+  private static double widest(List<PatternWalk.Drawn> drawn) {
+    return drawn.stream().mapToDouble(d -> d.size().widthMetres() * 1e3).max().orElse(1);
+  }
+
+  private SectionFigure figure(String id, List<SectionFigure.Panel> panels, double widest) {
     String first = panels.get(0).name();
     String last = panels.get(panels.size() - 1).name();
     return new SectionFigure(
-        "section-" + (number + 1),
-        "Sections of " + advice.billet(),
+        id,
+        "Sections of " + billet.name(),
         panels.size() == 1 ? "After step " + first : "From " + first + " to " + last,
         "The billet's section to scale after each step: "
             + panels.stream()

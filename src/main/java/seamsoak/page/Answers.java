@@ -1,0 +1,56 @@
+package seamsoak.page;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import seamsoak.billet.Billet;
+import seamsoak.chart.Charts;
+import seamsoak.chart.figure.Figure;
+import seamsoak.chart.figure.Figures;
+import seamsoak.chart.figure.SectionFigure;
+import seamsoak.pairing.PairAdvice;
+import seamsoak.plan.Advice;
+import seamsoak.report.AnswerPage;
+import seamsoak.report.Colophon;
+import seamsoak.unit.UnitSystem;
+
+/** Answers as the page shows them. */
+record Answers(Kit kit, Colophon colophon) {
+  /** What is shown of an answer as far as it is known. */
+  record View(
+      int number,
+      String stage,
+      int done,
+      int of,
+      String failed,
+      String verdict,
+      List<AnswerPage.Piece> pieces) {
+    boolean isWhole() {
+      return stage.equals(Work.Stage.BAND.name()) || !failed.isEmpty();
+    }
+  }
+
+  View view(int number, Billet billet, Work.Known known) {
+    return new View(
+        number,
+        known.stage().name(),
+        known.done(),
+        known.of(),
+        known.failed(),
+        known.advice().map(a -> page(billet, a).verdict()).orElse(""),
+        known.advice().map(a -> page(billet, a).pieces()).orElse(List.of()));
+  }
+
+  AnswerPage page(Billet billet, Advice advice) {
+    UnitSystem units = billet.units().orElse(UnitSystem.BOTH);
+    Map<Figure, byte[]> figures = new LinkedHashMap<>();
+    for (Figure figure : new Figures(advice, units).all(billet)) {
+      if (!(figure instanceof SectionFigure)) { // each step has its own section on the bench
+        figures.put(figure, Charts.svg(figure));
+      }
+    }
+    double end = advice.history().get(advice.history().size() - 1).thicknessMm();
+    List<PairAdvice> pairs = kit.pairs().ofStack(billet.stack(), end / 1e3);
+    return new AnswerPage(advice, units, figures, pairs, colophon);
+  }
+}

@@ -1,0 +1,326 @@
+package seamsoak.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import seamsoak.billet.Step;
+import seamsoak.billet.file.FormBook;
+import seamsoak.billet.file.FormKey;
+import seamsoak.billet.file.FormSheet;
+import seamsoak.data.Fault;
+import seamsoak.data.JsonPath;
+import seamsoak.data.JsonValue;
+import seamsoak.data.JsonValue.ObjectValue;
+import seamsoak.data.Mistake;
+import seamsoak.steel.Steel;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.PageWords;
+import seamsoak.words.Sentence;
+
+/**
+ * A billet's text as cards of fields, each with what is wrong with it: the form of each object as
+ * the reader declares it, filled with what stands in the text.
+ */
+final class Bench {
+  /** What the bench does not show: the past has its own place, the others decide nothing here. */
+  private static final Set<String> NOT_HERE = Set.of("done", "seen", "curves", "visible", "do");
+
+  private static final String STEELS = "steels";
+
+  private final Editing billet;
+  private final Kit kit;
+  private final UnitSystem units;
+
+  /** Those not yet told by a field or a card. */
+  private final List<Mistake> left;
+
+  private final List<Link> told = new ArrayList<>();
+
+  /** A mistake as it is listed above the bench, and where it is mended. */
+  record Link(String id, String sentence) {}
+
+  /**
+   * The whole bench.
+   *
+   * @param units of bare numbers, if the file names them
+   * @param general name, units and what is looked at
+   * @param stack its sizes
+   * @param steels its steels with their thicknesses, two fields each
+   * @param steps in order
+   * @param rest blade, soak and shop
+   * @param faults all of them, in order
+   * @param others those that no card tells
+   */
+  record View(
+      Optional<UnitSystem> units,
+      Card general,
+      Card stack,
+      List<Card> steels,
+      List<StepCard> steps,
+      List<Card> rest,
+      List<Link> faults,
+      List<String> others) {}
+
+  /**
+   * A step.
+   *
+   * @param kind empty where it is none that is known
+   */
+  record StepCard(int number, String kind, Card card, List<Card> heats, boolean done) {}
+
+  private Bench(Editing billet, Proof proof, Kit kit) {
+    this.billet = billet;
+    this.kit = kit;
+    this.left = new ArrayList<>(proof.mistakes());
+    this.units =
+        billet.value(JsonPath.of("units")).equals("metric") ? UnitSystem.METRIC : UnitSystem.US;
+  }
+
+  static View of(Editing billet, Proof proof, Kit kit) {
+    return new Bench(billet, proof, kit).view();
+  }
+
+  private View view() {
+    FormSheet file = billet.book().file();
+    boolean named = !billet.value(JsonPath.of("units")).isEmpty();
+    Card general = card(JsonPath.ROOT, "Billet", named ? without(file, "units") : file, false);
+    // fields tell their mistakes before the cards that they lie in
+    List<Card> steels = steels(inside(file, "stack"));
+    Card stack =
+        card(Editing.STACK, "Stack", without(inside(file, "stack"), STEELS, "thickness"), false);
+    List<StepCard> steps = new ArrayList<>();
+    for (int i = 0; i < billet.size(Editing.STEPS); i++) {
+      steps.add(step(i));
+    }
+    List<Card> rest = new ArrayList<>();
+    for (String name : List.of("blade", "soak", "equipment")) {
+      JsonPath path = JsonPath.of(name);
+      rest.add(card(path, Sentence.capital(name), inside(file, name), true));
+    }
+    rest.add(quenchants(file));
+    return new View(
+        named ? Optional.of(units) : Optional.empty(),
+        general,
+        stack,
+        steels,
+        steps,
+        rest,
+        told,
+        others(steps.isEmpty()));
+  }
+
+  private List<String> others(boolean noSteps) {
+    return left.stream()
+        .map(
+            m ->
+                noSteps && m.field().equals("steps")
+                    ? PageWords.FIRST_STEP
+                    : Sentence.ended(Sentence.capital(m.said())))
+        .toList();
+  }
+
+  private static FormSheet inside(FormSheet sheet, String key) {
+    return ((FormKey.Inside) sheet.key(key).orElseThrow().way()).sheet();
+  }
+
+  private static FormSheet without(FormSheet sheet, String... keys) {
+    return new FormSheet(
+        sheet.title(),
+        sheet.keys().stream().filter(k -> !List.of(keys).contains(k.name())).toList());
+  }
+
+  /** A row for each steel: which, and how thick each of its pieces is. */
+  private List<Card> steels(FormSheet stack) {
+    List<Card> rows = new ArrayList<>();
+    FormKey steel = stack.key(STEELS).orElseThrow();
+    FormKey thickness = stack.key("thickness").orElseThrow();
+    for (int i = 0; i < Math.max(1, billet.size(Editing.STEELS)); i++) {
+      JsonPath at = Editing.STEELS.item(i);
+      rows.add(
+          new Card(
+              at.toString(),
+              "Steel " + (i + 1),
+              List.of(
+                  field(at, "steel", steel, new FormKey.SteelName()),
+                  field(Editing.THICKNESS.item(i), "thickness", thickness, new FormKey.Amount())),
+              List.of(),
+              List.of(),
+              false,
+              List.of()));
+    }
+    return rows;
+  }
+
+  private StepCard step(int index) {
+    JsonPath path = Editing.STEPS.item(index);
+    JsonValue value = billet.editor().at(path).orElseThrow();
+    Optional<Step.Kind> kind = FormBook.kind(value);
+    List<Card> heats = new ArrayList<>();
+    FormSheet sheet =
+        kind.map(billet.book()::step).orElseGet(() -> new FormSheet("step", List.of()));
+    if (sheet.key("heats").isPresent()) {
+      FormSheet heat =
+          ((FormKey.Inside) ((FormKey.Each) sheet.key("heats").get().way()).item()).sheet();
+      JsonPath all = path.key("heats");
+      for (int j = 0; j < billet.size(all); j++) {
+        heats.add(card(all.item(j), "Heat " + (j + 1), heat, false));
+      }
+    }
+    String word = kind.map(Step.Kind::word).orElse("");
+    Card card = card(path, word, without(sheet, "heats"), false);
+    boolean done =
+        value instanceof ObjectValue o && (o.members().containsKey("done") || anyHeatDone(path));
+    return new StepCard(index + 1, word, card, heats, done);
+  }
+
+  private boolean anyHeatDone(JsonPath step) {
+    JsonPath heats = step.key("heats");
+    for (int j = 0; j < billet.size(heats); j++) {
+      if (billet.size(heats.item(j).key("done")) > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Card quenchants(FormSheet file) {
+    FormSheet each =
+        ((FormKey.Inside) ((FormKey.Each) file.key("quenchants").orElseThrow().way()).item())
+            .sheet();
+    JsonPath all = JsonPath.of("quenchants");
+    List<Card> rows = new ArrayList<>();
+    for (int i = 0; i < billet.size(all); i++) {
+      rows.add(card(all.item(i), "Quenchant " + (i + 1), each, false));
+    }
+    return new Card(all.toString(), "Quenchants", List.of(), List.of(), rows, true, faultsAt(all));
+  }
+
+  private Card card(JsonPath path, String title, FormSheet sheet, boolean folded) {
+    List<Field> first = new ArrayList<>();
+    List<Field> more = new ArrayList<>();
+    List<Card> inside = new ArrayList<>();
+    for (FormKey key : sheet.keys()) {
+      JsonPath at = path.key(key.name());
+      if (NOT_HERE.contains(key.name())) {
+        continue;
+      }
+      if (key.way() instanceof FormKey.Inside object) {
+        if (object.orNone()) {
+          FormKey.Way word = new FormKey.OneOf(List.of(PageWords.NONE));
+          first.add(field(at, key.name(), key, word));
+        }
+        if (!path.parts().isEmpty()) {
+          inside.add(card(at, key.name(), object.sheet(), true));
+        }
+      } else if (!(key.way() instanceof FormKey.Each) && !(key.way() instanceof FormKey.Steps)) {
+        boolean always = key.needed() || isFirst(key.name()) || folded;
+        (always ? first : more).add(field(at, key.name(), key, key.way()));
+      }
+    }
+    return new Card(path.toString(), title, first, more, inside, folded, faultsAt(path));
+  }
+
+  /** What may be left out and is often wanted all the same. */
+  private static boolean isFirst(String key) {
+    return Set.of("name", "times", "turn", "count").contains(key);
+  }
+
+  private Field field(JsonPath at, String label, FormKey key, FormKey.Way way) {
+    String path = at.toString();
+    String value = billet.value(at);
+    List<String> faults = new ArrayList<>();
+    for (Mistake m : taken(path)) {
+      boolean missing = value.isEmpty() && key.needed();
+      faults.add(
+          missing
+              ? PageWords.needed(key.example(units))
+              : Sentence.ended(Sentence.capital(m.said())));
+    }
+    List<String> once = faults.stream().distinct().toList();
+    once.forEach(f -> told.add(new Link(Field.id(path), f)));
+    return new Field(
+        path,
+        label,
+        value,
+        key.needed(),
+        help(key, way),
+        choices(way, value),
+        way instanceof FormKey.SteelName ? STEELS : "",
+        way instanceof FormKey.SteelName ? analysis(value) : "",
+        once);
+  }
+
+  private String help(FormKey key, FormKey.Way way) {
+    String meaning = Sentence.ended(Sentence.capital(key.meaning()));
+    if (way instanceof FormKey.OneOf) {
+      return meaning;
+    }
+    String example = key.example(units);
+    boolean plain = !example.startsWith("[") && !example.startsWith("{");
+    return plain ? PageWords.help(meaning, example) : meaning;
+  }
+
+  /** What stands there already may be chosen too, whatever it is. */
+  private static List<String> choices(FormKey.Way way, String value) {
+    if (!(way instanceof FormKey.OneOf of)) {
+      return List.of();
+    }
+    List<String> all = new ArrayList<>(List.of(""));
+    all.addAll(of.words());
+    if (!all.contains(value)) {
+      all.add(value);
+    }
+    return all;
+  }
+
+  private String analysis(String name) {
+    try {
+      Optional<Steel> steel = name.isBlank() ? Optional.empty() : kit.steels().find(name);
+      return steel.map(s -> s.designation() + ": " + s.analysis().format()).orElse("");
+    } catch (IllegalArgumentException none) {
+      return "";
+    }
+  }
+
+  /** The mistakes at a path, which no other tells any more. */
+  private List<Mistake> taken(String path) {
+    List<Mistake> at = left.stream().filter(m -> m.field().equals(path)).toList();
+    left.removeAll(at);
+    return at;
+  }
+
+  /** Those at an object, and at whatever is in it that no field has told by now. */
+  private List<Card.Told> faultsAt(JsonPath path) {
+    String own = path.toString();
+    if (own.isEmpty()) {
+      return List.of();
+    }
+    Map<String, String> all = new LinkedHashMap<>();
+    for (Mistake m : List.copyOf(left)) {
+      boolean mine =
+          m.field().equals(own)
+              || m.field().startsWith(own + ".")
+              || m.field().startsWith(own + "[");
+      if (mine) {
+        left.remove(m);
+        String sentence = Sentence.ended(Sentence.capital(m.said()));
+        all.putIfAbsent(sentence, isThere(m.field(), own) ? m.field() : "");
+        told.add(new Link(Field.id(own), sentence));
+      }
+    }
+    return all.entrySet().stream().map(e -> new Card.Told(e.getKey(), e.getValue())).toList();
+  }
+
+  private boolean isThere(String field, String card) {
+    try {
+      return !field.equals(card)
+          && !field.endsWith(".do")
+          && billet.editor().at(JsonPath.of(field)).isPresent();
+    } catch (IllegalArgumentException | Fault noPath) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package seamsoak.page;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import seamsoak.data.Fault;
+import seamsoak.data.JsonPath;
+import seamsoak.data.UserFile;
+import seamsoak.words.PageWords;
+
+/**
+ * A billet on the page: its text as it was changed, and the file that it is kept in. Changes come
+ * from any number of windows, one after the other.
+ */
+final class Desk {
+  /** A changed field applies if it still holds what the window that sent it had shown. */
+  record Done(boolean all, String notice) {
+    static final Done WELL = new Done(true, "");
+  }
+
+  /**
+   * As it is at one moment.
+   *
+   * @param file as it was when it was read or written last; empty where there is none yet
+   * @param other whether another hand had changed the file by the time that it was read
+   */
+  record Now(History history, Optional<UserFile> file, boolean other, Proof proof) {
+    boolean isSaved() {
+      return file.isPresent() && file.get().text().equals(text());
+    }
+
+    /** Changes whenever text or file do. */
+    int mark() {
+      return 2 * number() + (isSaved() ? 1 : 0);
+    }
+
+    int number() {
+      return history.now().number();
+    }
+
+    String text() {
+      return history.now().text();
+    }
+  }
+
+  private final String id;
+  private final Path path;
+  private final Kit kit;
+  private Now now;
+
+  /**
+   * @param id by which the page calls it
+   * @param path of its file, which need not be there yet
+   * @param file as it was read, if it was there
+   * @param text as it is by now; {@link Fault} where it is no JSON
+   * @param other whether the file is another by now than that which was changed to the text
+   */
+  Desk(String id, Path path, Optional<UserFile> file, String text, boolean other, Kit kit) {
+    this.id = id;
+    this.path = path;
+    this.kit = kit;
+    Editing.of(text, kit.book());
+    this.now = new Now(History.of(text), file, other, Proof.of(path, text, kit));
+  }
+
+  String id() {
+    return id;
+  }
+
+  Path path() {
+    return path;
+  }
+
+  /** What it is called on the page. */
+  String name() {
+    return path.getFileName().toString().replaceFirst("\\.json$", "");
+  }
+
+  synchronized Now now() {
+    return now;
+  }
+
+  Editing editing(Now at) {
+    return Editing.of(at.text(), kit.book());
+  }
+
+  /**
+   * Changes fields, and then does what a button says.
+   *
+   * @param number of the text that the window had shown
+   * @param sent fields by their paths as they were sent; those that were not touched as well
+   * @param act of a button; blank for none
+   */
+  synchronized Done change(int number, Map<String, String> sent, String act) {
+    Optional<History.Revision> shown = now.history().at(number);
+    if (shown.isEmpty()) {
+      return new Done(false, PageWords.CHANGED_ELSEWHERE);
+    }
+    Editing before = Editing.of(shown.get().text(), kit.book());
+    Editing after = editing(now);
+    List<String> refused = new ArrayList<>();
+    for (Map.Entry<String, String> field : touched(before, sent).entrySet()) {
+      JsonPath path = JsonPath.of(field.getKey());
+      String held = after.value(path).strip();
+      if (held.equals(before.value(path).strip()) || held.equals(field.getValue())) {
+        after = after.set(field.getKey(), field.getValue());
+      } else {
+        refused.add(PageWords.heldElsewhere(field.getKey(), held, field.getValue()));
+      }
+    }
+    boolean stale = number != now.number();
+    if (!refused.isEmpty() || stale && !act.isEmpty()) {
+      take(now.history().changed(after.text()));
+      return new Done(
+          false, refused.isEmpty() ? PageWords.CHANGED_ELSEWHERE : String.join(" ", refused));
+    }
+    History changed = now.history().changed(after.text());
+    take(
+        switch (act) {
+          case "" -> changed;
+          case "undo" -> changed.undone();
+          case "redo" -> changed.redone();
+          default -> changed.changed(new Acts(after).done(act).text());
+        });
+    return Done.WELL;
+  }
+
+  private static Map<String, String> touched(Editing shown, Map<String, String> sent) {
+    Map<String, String> touched = new LinkedHashMap<>();
+    sent.forEach(
+        (field, value) -> {
+          if (!value.strip().equals(shown.value(JsonPath.of(field)).strip())) {
+            touched.put(field, value.strip());
+          }
+        });
+    return touched;
+  }
+
+  private void take(History history) {
+    if (history != now.history()) {
+      now = new Now(history, now.file(), now.other(), Proof.of(path, history.now().text(), kit));
+    }
+  }
+
+  /** Writes it to its file; {@link Fault} with nothing written where that cannot be done. */
+  synchronized void save() {
+    String text = now.text();
+    UserFile file =
+        now.file().isPresent()
+            ? now.file().get().write(text, "saved from the page")
+            : UserFile.create(path.getFileName().toString(), path, text);
+    now = new Now(now.history(), Optional.of(file), false, now.proof());
+  }
+
+  /** Whether another hand has changed its file since it was read here. */
+  synchronized boolean isChangedBeside() {
+    return now.other() || now.file().filter(UserFile::isChanged).isPresent();
+  }
+
+  /** Reads the file anew without looking at what is in it: what is here will be written over it. */
+  synchronized void keepMine() {
+    now = new Now(now.history(), Optional.of(Desks.read(path)), false, now.proof());
+    save();
+  }
+
+  /** Takes what the file has by now as the newest text. */
+  synchronized void takeTheirs() {
+    UserFile theirs = Desks.read(path);
+    Editing.of(theirs.text(), kit.book());
+    History history = now.history().changed(theirs.text());
+    now = new Now(history, Optional.of(theirs), false, Proof.of(path, theirs.text(), kit));
+  }
+}

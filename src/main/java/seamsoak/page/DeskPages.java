@@ -1,0 +1,120 @@
+package seamsoak.page;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import seamsoak.billet.Billet;
+import seamsoak.data.Fault;
+import seamsoak.plan.Advice;
+import seamsoak.report.AnswerPage;
+import seamsoak.words.PageWords;
+import seamsoak.words.Sentence;
+
+/** What is looked at of a billet: bench, answer, card, file. */
+final class DeskPages {
+  private static final long HELD_MILLIS = 20_000;
+
+  /** A browser without the script is better answered soon: it asks again by itself. */
+  private static final long SOON_MILLIS = 1_500;
+
+  private final Kit kit;
+  private final Work work;
+  private final Answers answers;
+  private final List<BenchPage.Named> steels;
+
+  DeskPages(Kit kit, Work work, Answers answers) {
+    this.kit = kit;
+    this.work = work;
+    this.answers = answers;
+    this.steels = BenchPage.steels(kit.steels());
+  }
+
+  static String sentence(Fault fault) {
+    return fault.mistakes().stream()
+        .map(m -> Sentence.ended(Sentence.capital(m.expected().isEmpty() ? m.found() : m.said())))
+        .collect(Collectors.joining(" "));
+  }
+
+  Optional<Answer> looked(Desk desk, String what, Map<String, String> query) {
+    return switch (what) {
+      case "" -> Optional.of(bench(200, desk, "", false));
+      case "answer" -> Optional.of(answer(desk, query));
+      case "card" -> Optional.of(card(desk));
+      case "billet.json" -> Optional.of(file(desk));
+      default -> Optional.empty();
+    };
+  }
+
+  Answer bench(int status, Desk desk, String notice, boolean conflict) {
+    Desk.Now now = desk.now();
+    Optional<Answers.View> answer =
+        sound(now).map(b -> answers.view(now.number(), b, work.known(desk.id(), now.number(), b)));
+    BenchPage page =
+        new BenchPage(
+            desk.id(),
+            desk.name(),
+            now.number(),
+            now.isSaved(),
+            !now.history().back().isEmpty(),
+            !now.history().forth().isEmpty(),
+            notice,
+            conflict,
+            Bench.of(desk.editing(now), now.proof(), kit),
+            now.proof().made(),
+            answer.orElse(null),
+            steels);
+    return Pages.bench(status, page);
+  }
+
+  private static Optional<Billet> sound(Desk.Now now) {
+    return now.proof().isSound() ? now.proof().billet() : Optional.empty();
+  }
+
+  /** Held until more is known than the browser has. */
+  private Answer answer(Desk desk, Map<String, String> query) {
+    boolean script = query.containsKey("stage");
+    Work.Stage stage = Work.Stage.valueOf(query.getOrDefault("stage", Work.Stage.NONE.name()));
+    int done = Asked.number(query.get("done")).orElse(0);
+    Desk.Now now = desk.now();
+    Optional<Billet> billet = sound(now);
+    if (billet.isEmpty()) {
+      return Pages.answer(desk.name(), desk.id(), null, now.proof().mistakes().size());
+    }
+    try {
+      Work.Known known =
+          work.more(
+              desk.id(),
+              now.number(),
+              billet.get(),
+              stage,
+              done,
+              script ? HELD_MILLIS : SOON_MILLIS);
+      return Pages.answer(
+          desk.name(), desk.id(), answers.view(now.number(), billet.get(), known), 0);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Pages.told(503, PageWords.ENDED);
+    }
+  }
+
+  /** The card of the answer as far as it is known, to be printed. */
+  private Answer card(Desk desk) {
+    Desk.Now now = desk.now();
+    Optional<Billet> billet = sound(now);
+    Optional<Advice> advice = billet.flatMap(b -> work.known(desk.id(), now.number(), b).advice());
+    if (advice.isEmpty()) {
+      return Pages.told(404, PageWords.NO_ANSWER_YET);
+    }
+    AnswerPage page = answers.page(billet.get(), advice.get());
+    return Answer.of(200, "text/html; charset=utf-8", page.sheet())
+        .with(Seal.POLICY, AnswerPage.sheetPolicy() + "; frame-ancestors 'none'");
+  }
+
+  private static Answer file(Desk desk) {
+    return Answer.of(
+            200, "application/octet-stream", desk.now().text().getBytes(StandardCharsets.UTF_8))
+        .asFile("billet.json");
+  }
+}

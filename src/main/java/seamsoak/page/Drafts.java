@@ -1,0 +1,136 @@
+package seamsoak.page;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import seamsoak.data.Fault;
+import seamsoak.data.JsonTree;
+import seamsoak.data.JsonValue.Member;
+import seamsoak.data.JsonValue.ObjectValue;
+import seamsoak.data.JsonValue.TextValue;
+import seamsoak.data.JsonWriter;
+
+/**
+ * Changes that were not saved yet, kept where nobody but the user reads, so that a crash loses
+ * nothing. What cannot be kept is not: the page goes on without.
+ *
+ * @param folder need not be there yet
+ */
+record Drafts(Path folder) {
+  /**
+   * A billet that was not saved.
+   *
+   * @param file that it is for
+   * @param base digest of what the file said when the changes began; empty where there was none
+   * @param text as it is by now
+   */
+  record Draft(Path file, String base, String text) {}
+
+  /** In the user's own folder for what programs remember, as each system has it. */
+  static Path usual() {
+    String home = System.getProperty("user.home", ".");
+    String system = System.getProperty("os.name", "").toLowerCase(java.util.Locale.ROOT);
+    String windows = System.getenv("LOCALAPPDATA");
+    String linux = System.getenv("XDG_STATE_HOME");
+    Path state =
+        system.startsWith("windows") && windows != null
+            ? Path.of(windows)
+            : system.startsWith("mac")
+                ? Path.of(home, "Library", "Application Support")
+                : linux != null && linux.startsWith("/")
+                    ? Path.of(linux)
+                    : Path.of(home, ".local", "state");
+    return state.resolve("seamsoak").resolve("drafts");
+  }
+
+  static String digest(String text) {
+    return HexFormat.of().formatHex(Seal.sha256(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private Path place(Path file) {
+    return folder.resolve(digest(file.toString()).substring(0, 32) + ".json");
+  }
+
+  void keep(Draft draft) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("file", draft.file().toString());
+    all.put("base", draft.base());
+    all.put("text", draft.text());
+    Path place = place(draft.file());
+    Path part = place.resolveSibling(place.getFileName() + ".part");
+    try {
+      Files.createDirectories(folder, mine("rwx------"));
+      Files.deleteIfExists(part);
+      Files.createFile(part, mine("rw-------"));
+      Files.writeString(part, JsonWriter.write(all));
+      Files.move(part, place, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      // a full or missing disk costs the draft, not the work
+    }
+  }
+
+  /** Rights of the user alone, where the system knows such. */
+  private static FileAttribute<?>[] mine(String rights) {
+    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
+        }
+        : new FileAttribute<?>[0];
+  }
+
+  void drop(Path file) {
+    try {
+      Files.deleteIfExists(place(file));
+    } catch (IOException e) {
+      // it will be offered once more
+    }
+  }
+
+  /** Those of the billets in a folder. */
+  List<Draft> of(Path billets) {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    List<Draft> all = new ArrayList<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      files
+          .filter(f -> f.getFileName().toString().matches("[0-9a-f]{32}\\.json"))
+          .sorted()
+          .forEach(
+              f -> read(f).filter(d -> billets.equals(d.file().getParent())).ifPresent(all::add));
+    } catch (IOException e) {
+      return List.of();
+    }
+    return all;
+  }
+
+  private static Optional<Draft> read(Path file) {
+    try {
+      return JsonTree.read(file.toString(), file) instanceof ObjectValue o
+          ? Optional.of(new Draft(Path.of(text(o, "file")), text(o, "base"), text(o, "text")))
+          : Optional.empty();
+    } catch (Fault | IllegalArgumentException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  private static String text(ObjectValue object, String key) {
+    Member member = object.members().get(key);
+    if (member != null && member.value() instanceof TextValue text) {
+      return text.text();
+    }
+    throw new IllegalArgumentException("no draft of ours");
+  }
+}

@@ -1,0 +1,117 @@
+package seamsoak.page;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Billet;
+import seamsoak.billet.BilletWalk;
+import seamsoak.billet.Resolution;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Size;
+import seamsoak.billet.Stage;
+import seamsoak.billet.file.BilletReader;
+import seamsoak.chart.Charts;
+import seamsoak.chart.figure.SectionFigure;
+import seamsoak.chart.figure.SectionFigures;
+import seamsoak.data.Fault;
+import seamsoak.data.Faults;
+import seamsoak.data.JsonEditor;
+import seamsoak.data.JsonPath;
+import seamsoak.data.Mistake;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * What reader and walk say of a billet's text at once.
+ *
+ * @param billet nothing where a mistake keeps it from being read
+ * @param mistakes all of them
+ * @param made what it looks like as laid and after each step, as far as it can be made
+ */
+record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
+  private static final Pattern STEP = Pattern.compile("steps\\[([0-9]+)].*");
+
+  /** What has nothing to do with the shape, and need not be right for it to be drawn. */
+  private static final List<String> NOT_DRAWN =
+      List.of("blade", "soak", "equipment", "quenchants", "shown", "visible", "covered", "curves");
+
+  /**
+   * The billet after a step.
+   *
+   * @param notes size, and what cannot be seen
+   * @param svg its section
+   */
+  record Made(List<String> notes, String svg) {}
+
+  Proof {
+    mistakes = List.copyOf(mistakes);
+    made = List.copyOf(made);
+  }
+
+  /** Whether it can be answered. */
+  boolean isSound() {
+    return billet.isPresent() && mistakes.isEmpty();
+  }
+
+  static Proof of(Path file, String text, Kit kit) {
+    Faults faults = new Faults();
+    Optional<Billet> billet = faults.tried(() -> BilletReader.read(file, text, kit.names()));
+    Optional<Billet> drawn =
+        billet.isPresent() ? billet : drawable(file, text, faults.mistakes(), kit);
+    List<Stage> stages =
+        drawn.map(b -> walk(b, billet.isPresent() ? faults : new Faults(), kit)).orElse(List.of());
+    return new Proof(billet, faults.mistakes(), drawn.map(b -> made(b, stages)).orElse(List.of()));
+  }
+
+  private static List<Stage> walk(Billet billet, Faults faults, Kit kit) {
+    Shop shop = new Shop(kit.correlations(), Assumptions.USUAL, Resolution.SAMPLE);
+    return new BilletWalk(shop).walk(billet, faults);
+  }
+
+  /** The billet up to its first step with a mistake. */
+  private static Optional<Billet> drawable(
+      Path file, String text, List<Mistake> mistakes, Kit kit) {
+    try {
+      JsonEditor editor = new JsonEditor(file.toString(), text);
+      for (String key : NOT_DRAWN) {
+        JsonPath path = JsonPath.of(key);
+        editor = editor.at(path).isPresent() ? editor.remove(path) : editor;
+      }
+      int first =
+          mistakes.stream()
+              .map(m -> STEP.matcher(m.field()))
+              .filter(Matcher::matches)
+              .mapToInt(m -> Integer.parseInt(m.group(1)))
+              .min()
+              .orElse(Integer.MAX_VALUE);
+      JsonPath steps = JsonPath.of("steps");
+      while (first < Integer.MAX_VALUE && editor.at(steps.item(first)).isPresent()) {
+        editor = editor.remove(steps.item(first));
+      }
+      return Optional.of(BilletReader.read(file, editor.text(), kit.names()));
+    } catch (Fault nothing) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<Made> made(Billet billet, List<Stage> stages) {
+    UnitSystem units = billet.units().orElse(UnitSystem.BOTH);
+    List<Size> sizes = stages.stream().map(s -> s.piece().size()).toList();
+    List<Made> made = new ArrayList<>();
+    for (SectionFigure f :
+        new SectionFigures(billet.first(stages.size() - 1), sizes, units).each()) {
+      made.add(new Made(f.panels().get(0).notes(), inline(Charts.sketch(f))));
+    }
+    return made;
+  }
+
+  /** The SVG as an element: without the declaration that only a file of its own has. */
+  static String inline(byte[] file) {
+    String svg = new String(file, StandardCharsets.UTF_8);
+    return svg.substring(svg.indexOf("<svg")).strip();
+  }
+}

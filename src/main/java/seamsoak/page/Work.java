@@ -1,0 +1,187 @@
+package seamsoak.page;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import seamsoak.billet.Billet;
+import seamsoak.data.Fault;
+import seamsoak.plan.Advice;
+import seamsoak.plan.PlanAdvisor;
+import seamsoak.state.Progress;
+
+/**
+ * Works out answers, one at a time: of each billet the middle estimate, then the band. A newer text
+ * of the same billet stops what is worked out for an older one.
+ */
+final class Work implements AutoCloseable {
+  private static final int SAMPLES = 128;
+
+  /** How far an answer has come. */
+  enum Stage {
+    NONE,
+    MIDDLE,
+    BAND
+  }
+
+  /**
+   * What is known by now.
+   *
+   * @param advice as far as that; empty at first, and where it cannot be worked out
+   * @param done cases tried for the band
+   * @param of cases in all
+   * @param failed why there will be no more; empty where all is well
+   */
+  record Known(Stage stage, Optional<Advice> advice, int done, int of, String failed) {
+    boolean isWhole() {
+      return stage == Stage.BAND || !failed.isEmpty();
+    }
+  }
+
+  private final Kit kit;
+  private final Map<String, Job> jobs = new ConcurrentHashMap<>();
+  private final ExecutorService thread = Executors.newSingleThreadExecutor(Work::thread);
+
+  Work(Kit kit) {
+    this.kit = kit;
+  }
+
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(null, work, "answers", 4 << 20);
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  /** The answer on a text of a billet as far as it is known; begins to work on it if nobody has. */
+  Known known(String desk, int number, Billet billet) {
+    return job(desk, number, billet).known();
+  }
+
+  /**
+   * The same once more is known than that, or after a time.
+   *
+   * @param than what was known before
+   */
+  Known more(String desk, int number, Billet billet, Stage than, int done, long millis)
+      throws InterruptedException {
+    return job(desk, number, billet).more(than, done, millis);
+  }
+
+  private Job job(String desk, int number, Billet billet) {
+    Job job =
+        jobs.compute(
+            desk,
+            (id, old) -> {
+              if (old != null && old.number >= number) {
+                return old;
+              }
+              if (old != null) {
+                old.stop();
+              }
+              return new Job(number, billet);
+            });
+    job.begin();
+    return job;
+  }
+
+  /** Stops what is worked out for a billet that is no longer looked at. */
+  void stop(String desk) {
+    Job job = jobs.remove(desk);
+    if (job != null) {
+      job.stop();
+    }
+  }
+
+  @Override
+  public void close() {
+    jobs.keySet().forEach(this::stop);
+    thread.shutdownNow();
+  }
+
+  private final class Job implements Progress {
+    private final int number;
+    private final Billet billet;
+    private Known known = new Known(Stage.NONE, Optional.empty(), 0, SAMPLES, "");
+    private boolean begun;
+    private volatile boolean stopped;
+
+    Job(int number, Billet billet) {
+      this.number = number;
+      this.billet = billet;
+    }
+
+    synchronized void begin() {
+      if (!begun) {
+        begun = true;
+        thread.execute(this::run);
+      }
+    }
+
+    synchronized void stop() {
+      stopped = true;
+      notifyAll();
+    }
+
+    synchronized Known known() {
+      return known;
+    }
+
+    synchronized Known more(Stage than, int done, long millis) throws InterruptedException {
+      long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
+      while (!stopped && !known.isWhole() && known.stage() == than && known.done() <= done) {
+        long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
+        if (left <= 0) {
+          break;
+        }
+        wait(left);
+      }
+      return known;
+    }
+
+    private synchronized void knows(Known more) {
+      known = more;
+      notifyAll();
+    }
+
+    private void run() {
+      try {
+        knows(new Known(Stage.MIDDLE, Optional.of(advice(0)), 0, SAMPLES, ""));
+        knows(new Known(Stage.BAND, Optional.of(advice(SAMPLES)), SAMPLES, SAMPLES, ""));
+      } catch (CancellationException newer) {
+        // nobody waits for it any more
+      } catch (Fault fault) {
+        fail(fault.mistakes().get(0).said());
+      } catch (RuntimeException broken) {
+        fail(seamsoak.words.PageWords.SOMETHING_BROKE);
+      }
+    }
+
+    private synchronized void fail(String why) {
+      knows(new Known(known.stage(), known.advice(), known.done(), known.of(), why));
+    }
+
+    private Advice advice(int samples) {
+      if (stopped) {
+        throw new CancellationException();
+      }
+      return new PlanAdvisor(kit.correlations(), kit.cautions(), samples).advise(billet, this);
+    }
+
+    @Override
+    public void at(String what, int done, int of) {
+      synchronized (this) {
+        int further = Math.max(done, known.done());
+        known = new Known(known.stage(), known.advice(), further, of, known.failed());
+        notifyAll();
+      }
+    }
+
+    @Override
+    public boolean isStopped() {
+      return stopped;
+    }
+  }
+}

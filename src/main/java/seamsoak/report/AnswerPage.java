@@ -1,0 +1,79 @@
+package seamsoak.report;
+
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import seamsoak.chart.figure.Figure;
+import seamsoak.pairing.PairAdvice;
+import seamsoak.plan.Advice;
+import seamsoak.trace.Trace;
+import seamsoak.unit.UnitSystem;
+
+/**
+ * The answer on a billet as pieces of HTML, for a page that has more on it: what to do, and a piece
+ * for each subject. The same templates make the report.
+ *
+ * @param figures the charts, each with its SVG file
+ * @param pairs each two steels of the stack that lie on each other
+ */
+public record AnswerPage(
+    Advice advice,
+    UnitSystem units,
+    Map<Figure, byte[]> figures,
+    List<PairAdvice> pairs,
+    Colophon colophon) {
+  /** A subject: its title, and the HTML of all that is said of it, its heading included. */
+  public record Piece(String id, String title, String html) {}
+
+  /** What to do, why, and what stands in the way. */
+  public String verdict() {
+    ShopCard card = ShopCard.of(advice, units);
+    return html(out -> JteverdictGenerated.render(out, null, card));
+  }
+
+  /** All else. */
+  public List<Piece> pieces() {
+    return chapters().stream()
+        .map(
+            c ->
+                new Piece(c.id(), c.title(), html(out -> JtechapterGenerated.render(out, null, c))))
+        .toList();
+  }
+
+  private List<Chapter> chapters() {
+    return new ReportChapters(
+            new BilletChapters(advice, units, figures), pairs, Trace.NONE, colophon)
+        .ofBillet();
+  }
+
+  /** The card alone, with the cautions behind it, to be printed: a page of its own. */
+  public byte[] sheet() {
+    List<Chapter> cautions = chapters().stream().filter(c -> c.id().equals("cautions")).toList();
+    String style = HtmlReport.style();
+    return html(out ->
+            JtereportGenerated.render(
+                out,
+                null,
+                advice.billet(),
+                ShopCard.of(advice, units),
+                cautions,
+                colophon,
+                style,
+                HtmlReport.policy(style)))
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** What a browser may let in for that page: nothing but its own style. */
+  public static String sheetPolicy() {
+    return HtmlReport.policy(HtmlReport.style());
+  }
+
+  private static String html(Consumer<OwaspHtmlTemplateOutput> template) {
+    StringOutput page = new StringOutput();
+    template.accept(new OwaspHtmlTemplateOutput(page));
+    return page.toString();
+  }
+}

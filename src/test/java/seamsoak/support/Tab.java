@@ -1,0 +1,277 @@
+package seamsoak.support;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.WebSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import seamsoak.data.JsonTree;
+import seamsoak.data.JsonValue;
+import seamsoak.data.JsonValue.ListValue;
+import seamsoak.data.JsonValue.ObjectValue;
+import seamsoak.data.JsonWriter;
+
+/** A window of a headless Chromium that is worked as a person does, through its debugging port. */
+public final class Tab implements AutoCloseable {
+  private static final long PATIENCE_SECONDS = 60;
+  private static final Map<String, Integer> KEYS =
+      Map.of("Tab", 9, "Enter", 13, "Escape", 27, " ", 32, "ArrowDown", 40, "ArrowUp", 38);
+
+  private final Process process;
+  private final Map<Integer, CompletableFuture<ObjectValue>> waiting = new ConcurrentHashMap<>();
+  private final AtomicInteger last = new AtomicInteger();
+  private final WebSocket socket;
+  private int presses;
+
+  private Tab(Process process, URI debugger) throws Exception {
+    this.process = process;
+    this.socket =
+        HttpClient.newHttpClient()
+            .newWebSocketBuilder()
+            .buildAsync(debugger, new Ear())
+            .get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    call("Page.enable", Map.of());
+  }
+
+  /** Opens an empty one. */
+  public static Tab open(Path program, Path folder, int width, int height) throws Exception {
+    Path profile = folder.resolve("tab-profile");
+    Process process =
+        new ProcessBuilder(
+                program.toString(),
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--hide-scrollbars",
+                "--remote-debugging-port=0",
+                "--user-data-dir=" + profile,
+                "--window-size=" + width + "," + height,
+                "about:blank")
+            .redirectErrorStream(true)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try {
+      Tab tab = new Tab(process, debugger(profile.resolve("DevToolsActivePort")));
+      tab.size(width, height);
+      return tab;
+    } catch (Exception e) {
+      process.destroyForcibly();
+      throw e;
+    }
+  }
+
+  private static URI debugger(Path portFile) throws Exception {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+    while (System.nanoTime() < end) {
+      if (Files.exists(portFile) && Files.readString(portFile).contains("\n")) {
+        String port = Files.readString(portFile).lines().findFirst().orElseThrow();
+        HttpResponse<String> list =
+            HttpClient.newHttpClient()
+                .send(
+                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/json/list"))
+                        .build(),
+                    HttpResponse.BodyHandlers.ofString());
+        if (JsonTree.parse("list", list.body()) instanceof ListValue pages) {
+          for (JsonValue page : pages.items()) {
+            if (text(page, "type").equals("page")) {
+              return URI.create(text(page, "webSocketDebuggerUrl"));
+            }
+          }
+        }
+      }
+      Thread.sleep(50);
+    }
+    throw new AssertionError("the browser opened no window");
+  }
+
+  private final class Ear implements WebSocket.Listener {
+    private final StringBuilder heard = new StringBuilder();
+
+    @Override
+    public CompletionStage<?> onText(WebSocket from, CharSequence data, boolean end) {
+      heard.append(data);
+      if (end) {
+        ObjectValue said = (ObjectValue) JsonTree.parse("browser", heard.toString());
+        heard.setLength(0);
+        if (said.members().containsKey("id")) {
+          int id = (int) ((JsonValue.NumberValue) said.members().get("id").value()).value();
+          waiting.remove(id).complete(said);
+        }
+      }
+      from.request(1);
+      return null;
+    }
+  }
+
+  private ObjectValue call(String method, Map<String, Object> params) throws Exception {
+    int id = last.incrementAndGet();
+    CompletableFuture<ObjectValue> answer = new CompletableFuture<>();
+    waiting.put(id, answer);
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("id", id);
+    all.put("method", method);
+    all.put("params", params);
+    socket.sendText(JsonWriter.write(all), true).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    ObjectValue said = answer.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    if (!(member(said, "result") instanceof ObjectValue result)) {
+      throw new AssertionError(method + ": " + said);
+    }
+    return result;
+  }
+
+  private static JsonValue member(JsonValue object, String key) {
+    JsonValue.Member member = ((ObjectValue) object).members().get(key);
+    return member == null ? null : member.value();
+  }
+
+  private static String text(JsonValue object, String key) {
+    JsonValue value = member(object, key);
+    return value instanceof JsonValue.TextValue text ? text.text() : "";
+  }
+
+  /** Makes the window so large; a phone's may be narrower than any window. */
+  public void size(int width, int height) throws Exception {
+    call(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /** Whether scripts of pages run. */
+  public void scripts(boolean run) throws Exception {
+    call("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+  }
+
+  public void go(String address) throws Exception {
+    call("Page.navigate", Map.of("url", address));
+    until("document.readyState === 'complete' && location.href !== 'about:blank'");
+  }
+
+  /** What an expression gives, as text; promises are waited for. */
+  public String ask(String expression) throws Exception {
+    ObjectValue said =
+        call(
+            "Runtime.evaluate",
+            Map.of(
+                "expression",
+                "(async () => String(await (" + expression + ")))()",
+                "awaitPromise",
+                true,
+                "returnByValue",
+                true));
+    if (member(said, "exceptionDetails") != null) {
+      throw new IllegalStateException(expression + " threw " + said);
+    }
+    return text(member(said, "result"), "value");
+  }
+
+  /** Waits until an expression is true. */
+  public void until(String expression) throws Exception {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+    while (System.nanoTime() < end) {
+      try {
+        if (ask(expression).equals("true")) {
+          return;
+        }
+      } catch (IllegalStateException | AssertionError between) {
+        // one page has left, and the next is not there yet
+      }
+      Thread.sleep(30);
+    }
+    throw new AssertionError("never: " + expression + "\n" + ask("document.body.innerText"));
+  }
+
+  /** How many keys were pressed and texts typed. */
+  public int presses() {
+    return presses;
+  }
+
+  /** Presses a key such as {@code Tab}. */
+  public void press(String key) throws Exception {
+    press(key, 0);
+  }
+
+  /** With the shift key held. */
+  public void pressBack(String key) throws Exception {
+    press(key, 8);
+  }
+
+  private void press(String key, int modifiers) throws Exception {
+    presses++;
+    Map<String, Object> event = new LinkedHashMap<>();
+    event.put("type", "keyDown");
+    event.put("key", key);
+    event.put("code", key.equals(" ") ? "Space" : key);
+    event.put("windowsVirtualKeyCode", KEYS.get(key));
+    event.put("modifiers", modifiers);
+    if (key.equals("Enter")) {
+      event.put("text", "\r");
+    } else if (key.equals(" ")) {
+      event.put("text", " ");
+    }
+    call("Input.dispatchKeyEvent", event);
+    event.put("type", "keyUp");
+    event.remove("text");
+    call("Input.dispatchKeyEvent", event);
+  }
+
+  /** Types over whatever the field with the focus holds. */
+  public void type(String text) throws Exception {
+    presses++;
+    ask("document.activeElement.select && document.activeElement.select()");
+    call("Input.insertText", Map.of("text", text));
+  }
+
+  public byte[] picture() throws Exception {
+    return Base64.getDecoder()
+        .decode(text(call("Page.captureScreenshot", Map.of("format", "png")), "data"));
+  }
+
+  /** The whole page, however long. */
+  public byte[] longPicture() throws Exception {
+    return Base64.getDecoder()
+        .decode(
+            text(
+                call(
+                    "Page.captureScreenshot",
+                    Map.of("format", "png", "captureBeyondViewport", true)),
+                "data"));
+  }
+
+  /** The page on paper. */
+  public byte[] paper() throws Exception {
+    return Base64.getDecoder()
+        .decode(
+            text(
+                call("Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true)),
+                "data"));
+  }
+
+  @Override
+  public void close() throws IOException {
+    socket.abort();
+    process.descendants().forEach(ProcessHandle::destroyForcibly);
+    process.destroyForcibly();
+    try {
+      process.waitFor(10, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** For lists of what must hold on every page. */
+  public static List<int[]> windows() {
+    return List.of(new int[] {390, 844}, new int[] {1280, 800});
+  }
+}
