@@ -1,20 +1,16 @@
 package seamsoak.page;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import seamsoak.billet.Step;
 import seamsoak.billet.file.FormBook;
 import seamsoak.billet.file.FormKey;
 import seamsoak.billet.file.FormSheet;
-import seamsoak.data.Fault;
 import seamsoak.data.JsonPath;
 import seamsoak.data.JsonValue;
 import seamsoak.data.JsonValue.ObjectValue;
-import seamsoak.data.Mistake;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.PageWords;
@@ -34,13 +30,7 @@ final class Bench {
   private final Kit kit;
   private final UnitSystem units;
 
-  /** Those not yet told by a field or a card. */
-  private final List<Mistake> left;
-
-  private final List<Link> told = new ArrayList<>();
-
-  /** A mistake as it is listed above the bench, and where it is mended. */
-  record Link(String id, String sentence) {}
+  private final Mendings mendings;
 
   /**
    * The whole bench.
@@ -61,7 +51,7 @@ final class Bench {
       List<Card> steels,
       List<StepCard> steps,
       List<Card> rest,
-      List<Link> faults,
+      List<Mendings.Link> faults,
       List<String> others) {}
 
   /**
@@ -74,7 +64,7 @@ final class Bench {
   private Bench(Editing billet, Proof proof, Kit kit) {
     this.billet = billet;
     this.kit = kit;
-    this.left = new ArrayList<>(proof.mistakes());
+    this.mendings = new Mendings(proof.mistakes());
     this.units =
         billet.value(JsonPath.of("units")).equals("metric") ? UnitSystem.METRIC : UnitSystem.US;
   }
@@ -108,18 +98,8 @@ final class Bench {
         steels,
         steps,
         rest,
-        told,
-        others(steps.isEmpty()));
-  }
-
-  private List<String> others(boolean noSteps) {
-    return left.stream()
-        .map(
-            m ->
-                noSteps && m.field().equals("steps")
-                    ? PageWords.FIRST_STEP
-                    : Sentence.ended(Sentence.capital(m.said())))
-        .toList();
+        mendings.told(),
+        mendings.others(steps.isEmpty()));
   }
 
   private static FormSheet inside(FormSheet sheet, String key) {
@@ -231,16 +211,8 @@ final class Bench {
   private Field field(JsonPath at, String label, FormKey key, FormKey.Way way) {
     String path = at.toString();
     String value = billet.value(at);
-    List<String> faults = new ArrayList<>();
-    for (Mistake m : taken(path)) {
-      boolean missing = value.isEmpty() && key.needed();
-      faults.add(
-          missing
-              ? PageWords.needed(key.example(units))
-              : Sentence.ended(Sentence.capital(m.said())));
-    }
-    List<String> once = faults.stream().distinct().toList();
-    once.forEach(f -> told.add(new Link(Field.id(path), f)));
+    boolean missing = value.isEmpty() && key.needed();
+    List<String> faults = mendings.at(path, m -> missing, PageWords.needed(key.example(units)));
     return new Field(
         path,
         label,
@@ -250,7 +222,7 @@ final class Bench {
         choices(way, value),
         way instanceof FormKey.SteelName ? STEELS : "",
         way instanceof FormKey.SteelName ? analysis(value) : "",
-        once);
+        faults);
   }
 
   private String help(FormKey key, FormKey.Way way) {
@@ -285,41 +257,14 @@ final class Bench {
     }
   }
 
-  /** The mistakes at a path, which no other tells any more. */
-  private List<Mistake> taken(String path) {
-    List<Mistake> at = left.stream().filter(m -> m.field().equals(path)).toList();
-    left.removeAll(at);
-    return at;
-  }
-
-  /** Those at an object, and at whatever is in it that no field has told by now. */
   private List<Card.Told> faultsAt(JsonPath path) {
-    String own = path.toString();
-    if (own.isEmpty()) {
-      return List.of();
-    }
-    Map<String, String> all = new LinkedHashMap<>();
-    for (Mistake m : List.copyOf(left)) {
-      boolean mine =
-          m.field().equals(own)
-              || m.field().startsWith(own + ".")
-              || m.field().startsWith(own + "[");
-      if (mine) {
-        left.remove(m);
-        String sentence = Sentence.ended(Sentence.capital(m.said()));
-        all.putIfAbsent(sentence, isThere(m.field(), own) ? m.field() : "");
-        told.add(new Link(Field.id(own), sentence));
-      }
-    }
-    return all.entrySet().stream().map(e -> new Card.Told(e.getKey(), e.getValue())).toList();
+    return mendings.within(path, this::isThere);
   }
 
-  private boolean isThere(String field, String card) {
+  private boolean isThere(String field) {
     try {
-      return !field.equals(card)
-          && !field.endsWith(".do")
-          && billet.editor().at(JsonPath.of(field)).isPresent();
-    } catch (IllegalArgumentException | Fault noPath) {
+      return !field.endsWith(".do") && billet.editor().at(JsonPath.of(field)).isPresent();
+    } catch (IllegalArgumentException noPath) {
       return false;
     }
   }
