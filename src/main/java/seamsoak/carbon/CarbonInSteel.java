@@ -9,6 +9,7 @@ import seamsoak.property.phase.MetalLattice;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.property.phase.Unary;
 import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
 import seamsoak.unit.Temperature;
 
 /**
@@ -17,18 +18,25 @@ import seamsoak.unit.Temperature;
  * <p>Above A1, by rising carbon: ferrite, ferrite with austenite (level), austenite, austenite with
  * cementite (level). The ends of the levels are the steel's own A3 and Accm lines ({@link
  * PhaseLines}); their activity is the alloyed austenite's at these ends. Where three phases stand
- * side by side the two ends are one. Below A1: ferrite, then ferrite with cementite (level, at the
- * activity of plain ferrite and cementite). Ferrite is taken as plain iron with carbon.
+ * side by side the two ends are one. Below A1: ferrite, then ferrite with carbide (level, at the
+ * activity of plain ferrite and cementite; from 2 % chromium on, whose carbides hold carbon far
+ * better, lower by as much as it is at A1, where austenite stands beside them). So carbon goes from
+ * mild steel into chromium steel below A1 as it does above it (observed from 2.25 to 12 % Cr: Race
+ * and Bhadeshia 1992). Ferrite is taken as plain iron with carbon.
  */
 public final class CarbonInSteel implements CarbonLaw {
   /** So little carbon that activity is proportional to it; stands in for none, where 0/0 stood. */
   private static final double TRACE = 1e-12;
+
+  /** From so much chromium on carbides other than cementite hold the carbon, wt%; judgement. */
+  private static final double CHROMIUM_CARBIDES_PCT = 2;
 
   private final Correlations correlations;
   private final MetalLattice lattice;
   private final AusteniteActivity austenite;
   private final PhaseLines lines;
   private final double mobilityFactor;
+  private final double lnCarbidesBelow;
 
   /**
    * @param steel analysis; its carbon figure plays no part
@@ -40,6 +48,18 @@ public final class CarbonInSteel implements CarbonLaw {
     this.austenite = new AusteniteActivity(correlations.phases().activity(), lattice);
     this.lines = correlations.lines(steel);
     this.mobilityFactor = mobilityFactor;
+    this.lnCarbidesBelow =
+        steel.percent(Element.CR) >= CHROMIUM_CARBIDES_PCT && !lines.alwaysAustenite()
+            ? lnCarbidesBelow()
+            : 0;
+  }
+
+  /** How far below plain cementite the activity lies at A1, where austenite stands beside it. */
+  private double lnCarbidesBelow() {
+    double kelvin = lines.a1Celsius() + Temperature.ZERO_CELSIUS;
+    double beside = lattice.ratio(lines.austeniteBesideCementitePct(lines.a1Celsius()));
+    return Math.min(
+        0, austenite.at(kelvin).lnActivity(beside) - Unary.lnActivityOfFerriteAndCementite(kelvin));
   }
 
   public MetalLattice lattice() {
@@ -112,7 +132,7 @@ public final class CarbonInSteel implements CarbonLaw {
       q1 = (dilute * p1 - 2 * q2) / k;
       q0 = (dilute - q1) / k;
       if (!hasAustenite) {
-        lnLevelBelow = Unary.lnActivityOfFerriteAndCementite(kelvin);
+        lnLevelBelow = Unary.lnActivityOfFerriteAndCementite(kelvin) + lnCarbidesBelow;
         lnLevelAbove = lnLevelBelow;
         ferriteMost = ferrite.ratioAt(kelvin, lnLevelBelow);
         austeniteLeast = Double.POSITIVE_INFINITY;

@@ -1,7 +1,12 @@
 package seamsoak.carbon;
 
+import java.util.Arrays;
+
 /** The lines of missing carbon on one strip; what several of them need is worked out once. */
 public final class StripLines {
+  /** What a probe resolves, m. */
+  public static final double PROBE_METRES = 30e-6;
+
   private final Strip strip;
   private final Scan[] scans;
 
@@ -10,23 +15,71 @@ public final class StripLines {
     this.scans = new Scan[strip.metals().size()];
   }
 
-  /** Carbon of the cells in one steel, and by face the cell with the most on either side of it. */
-  private record Scan(SeamSteel steel, double[] percent, int[] nearPeak, int[] farPeak) {
+  /**
+   * Carbon of the cells in one steel, of the spots they lie in, and by face the cell in the spot
+   * with the most on either side of it.
+   */
+  private record Scan(
+      SeamSteel steel, double[] percent, double[] spot, int[] nearPeak, int[] farPeak) {
     static Scan of(Strip strip, SeamSteel steel) {
       double[] percent = steel.percents(strip);
+      double[] spot = spots(strip, percent);
       int n = percent.length;
       int[] near = new int[n + 1];
       int[] far = new int[n + 1];
       near[0] = -1;
       far[n] = -1;
       for (int i = 0; i < n; i++) {
-        near[i + 1] = near[i] < 0 || percent[i] > percent[near[i]] ? i : near[i];
+        near[i + 1] = near[i] < 0 || spot[i] > spot[near[i]] ? i : near[i];
       }
       for (int i = n - 1; i >= 0; i--) {
-        far[i] = far[i + 1] < 0 || percent[i] >= percent[far[i + 1]] ? i : far[i + 1];
+        far[i] = far[i + 1] < 0 || spot[i] >= spot[far[i + 1]] ? i : far[i + 1];
       }
-      return new Scan(steel, percent, near, far);
+      return new Scan(steel, percent, spot, near, far);
     }
+  }
+
+  /**
+   * By cell the mean of the spot that it lies in: of one metal and as wide as a probe resolves, or
+   * all of a thinner layer. Below A1 carbide gathers in the one cell at the bound of a steel that
+   * holds it better, of no weight and with more carbon than any metal: no metal far from a seam.
+   */
+  static double[] spots(Strip strip, double[] percent) {
+    double[] mean = new double[percent.length];
+    int end;
+    for (int from = 0; from < percent.length; from = end) {
+      end = layerEnd(strip, from);
+      double metres = 0;
+      for (int i = from; i < end; i++) {
+        metres += strip.metres(i);
+      }
+      double width = metres / Math.max(1, Math.floor(metres / PROBE_METRES));
+      int first = from;
+      double x = 0;
+      for (int n = 1; first < end; n++) {
+        double sum = 0;
+        double wide = 0;
+        int i = first;
+        do {
+          sum += strip.metres(i) * percent[i];
+          wide += strip.metres(i);
+          i++;
+        } while (i < end && x + wide + 0.5 * strip.metres(i) < n * width);
+        Arrays.fill(mean, first, i, sum / wide);
+        x += wide;
+        n = Math.max(n, (int) Math.round(x / width));
+        first = i;
+      }
+    }
+    return mean;
+  }
+
+  private static int layerEnd(Strip strip, int from) {
+    int end = from + 1;
+    while (end < strip.cells() && strip.metalIndex(end) == strip.metalIndex(from)) {
+      end++;
+    }
+    return end;
   }
 
   private Scan scan(Plane plane) {
@@ -40,7 +93,7 @@ public final class StripLines {
   /** The most carbon anywhere on the strip, in the seam's steel, wt%. */
   public double corePct(Plane plane) {
     Scan scan = scan(plane);
-    return scan.percent[scan.nearPeak[strip.cells()]];
+    return scan.spot[scan.nearPeak[strip.cells()]];
   }
 
   /** The line at one of its seams. */
@@ -49,7 +102,7 @@ public final class StripLines {
     LineBounds bounds = LineBounds.of(strip, plane);
     int near = scan.nearPeak[plane.face()];
     int far = scan.farPeak[plane.face()];
-    double most = most(scan.percent, near, far);
+    double most = most(scan.spot, near, far);
     double seam = Math.min(most, at(scan.percent, plane.face()));
     double width = 0;
     if (most > seam) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
+import seamsoak.carbon.StripLines;
 
 /**
  * Carbon as a probe would see it: means over spots of one metal each. A cell a micrometre thick at
@@ -11,7 +12,7 @@ import seamsoak.carbon.Strip;
  */
 public final class Spots {
   /** What a probe resolves, m. */
-  public static final double PROBE_METRES = 30e-6;
+  public static final double PROBE_METRES = StripLines.PROBE_METRES;
 
   private Spots() {}
 
