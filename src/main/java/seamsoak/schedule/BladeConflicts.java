@@ -184,7 +184,10 @@ record BladeConflicts(
             && deep.middle() != Hardens.NO
         ? Optional.of(
             new Conflict.DeepBesideShallow(
-                quench.quenchant().name(), inBath(shallow), inBath(deep)))
+                quench.quenchant().name(),
+                quench.quenchant().kind() == Quenchant.Kind.WATER,
+                inBath(shallow),
+                inBath(deep)))
         : Optional.empty();
   }
 

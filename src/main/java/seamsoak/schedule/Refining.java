@@ -71,6 +71,17 @@ record Refining(double normalizeC, Guard guard, Optional<Cycling> cycles) {
         : Optional.empty();
   }
 
+  /**
+   * The hardening heat, where cycles had to stay below a steel that must not change: no hotter than
+   * the last of them, or it would coarsen what they refined and begin to change that steel.
+   */
+  HardeningHeat hardenedNear(HardeningHeat wanted) {
+    return cycles
+        .filter(c -> c.below().isPresent())
+        .map(c -> wanted.noHotterThan(c.toC()))
+        .orElse(wanted);
+  }
+
   private static Guard guard(Course course, double celsius) {
     return Guard.of(course.steels(), course.heats().section(), celsius, course.grainNumber());
   }

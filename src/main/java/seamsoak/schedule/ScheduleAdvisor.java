@@ -126,9 +126,10 @@ public final class ScheduleAdvisor {
   public Run run(Optional<SoakAdvice.Recommended> soak) {
     Course soaked = soaked(soak, start);
     List<SteelNow> steels = soaked.steels();
-    Optional<HardeningHeat> heat = HardeningHeat.of(steels, edge());
+    Optional<HardeningHeat> wanted = HardeningHeat.of(steels, edge());
     Treated treated = soak.filter(s -> s.minutes() > 0).isPresent() ? Treated.NOTHING : treated();
-    Refining refining = Refining.of(soaked, heat, treated);
+    Refining refining = Refining.of(soaked, wanted, treated);
+    Optional<HardeningHeat> heat = wanted.map(refining::hardenedNear);
     Guard guard = refining.guard();
     Course cycled = new Cycles(soaked).all(refining);
     Treatment end =

@@ -24,21 +24,27 @@ final class Structures {
         : steels.stream()
             .map(
                 s ->
-                    switch (s.inAir(heats.section(), celsius, grainNumber)) {
-                      case YES ->
-                          metal(
-                              s,
-                              Structure.AIR_HARDENED,
-                              s.beyondFormulas()
-                                  ? Optional.empty()
-                                  : hrc(
-                                      s.quenched(celsius, grainNumber)
-                                          .fullHrc(QuenchedSteel.ROOM_CELSIUS)
-                                          .value()));
-                      case PERHAPS -> metal(s, Structure.PERHAPS_AIR_HARDENED, Optional.empty());
-                      case NO -> metal(s, pearlite(s), onScale(s));
-                    })
+                    celsius <= s.unchangedToC() && s.hardens()
+                        ? metal(s, annealed(s), Optional.empty())
+                        : inAir(s, heats, celsius, grainNumber))
             .toList();
+  }
+
+  private static Metal inAir(SteelNow s, Heats heats, double celsius, double grainNumber) {
+    return switch (s.inAir(heats.section(), celsius, grainNumber)) {
+      case YES ->
+          metal(
+              s,
+              Structure.AIR_HARDENED,
+              s.beyondFormulas()
+                  ? Optional.empty()
+                  : hrc(
+                      s.quenched(celsius, grainNumber)
+                          .fullHrc(QuenchedSteel.ROOM_CELSIUS)
+                          .value()));
+      case PERHAPS -> metal(s, Structure.PERHAPS_AIR_HARDENED, Optional.empty());
+      case NO -> metal(s, pearlite(s), onScale(s));
+    };
   }
 
   /** Annealed or held below the critical range. */

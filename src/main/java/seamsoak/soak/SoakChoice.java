@@ -43,12 +43,39 @@ record SoakChoice(
     List<SoakCost> costs = within.parallelStream().flatMap(o -> cautious(o).stream()).toList();
     return costs.stream()
         .min(Comparator.comparingDouble(SoakCost::worthMinutes))
-        .map(best -> balanced(best, costs.get(0)))
+        .map(
+            best ->
+                balanced(
+                    best,
+                    costs.get(0),
+                    possible.count() > 0 ? Kind.BALANCED_BY_HISTORIES : Kind.BALANCED_BY_MIDDLE))
+        .or(this::likely)
         .or(
             () ->
                 within.stream()
                     .max(Comparator.comparingDouble(SoakOption::temperatureC))
                     .map(this::longest));
+  }
+
+  /**
+   * Where no soak that is allowed clears in nine of ten samples, what clears in the likely case at
+   * the least cost: a soak can be done again where an etch still shows a line, and what it cost
+   * cannot be undone.
+   */
+  private Optional<Recommended> likely() {
+    List<SoakCost> costs =
+        within.stream()
+            .flatMap(o -> o.minutes().stream().map(Math::ceil).flatMap(m -> costOf(o, m).stream()))
+            .toList();
+    return costs.stream()
+        .min(Comparator.comparingDouble(SoakCost::worthMinutes))
+        .map(best -> balanced(best, costs.get(0), Kind.BALANCED_BY_LIKELY));
+  }
+
+  private Optional<SoakCost> costOf(SoakOption option, double minutes) {
+    return minutes > 0 && minutes <= mostMinutes
+        ? cost.apply(option.temperatureC(), minutes)
+        : Optional.empty();
   }
 
   /** What it costs to do in nine of ten samples, or by the middle estimate where there are none. */
@@ -60,13 +87,12 @@ record SoakChoice(
         .flatMap(m -> cost.apply(option.temperatureC(), m));
   }
 
-  private Recommended balanced(SoakCost best, SoakCost coolest) {
+  private Recommended balanced(SoakCost best, SoakCost coolest, Kind kind) {
     SoakOption option =
         within.stream()
             .filter(o -> o.temperatureC() == best.temperatureC())
             .findFirst()
             .orElseThrow();
-    Kind kind = possible.count() > 0 ? Kind.BALANCED_BY_HISTORIES : Kind.BALANCED_BY_MIDDLE;
     return recommended(
         option,
         best.minutes(),

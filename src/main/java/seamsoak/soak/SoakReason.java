@@ -26,7 +26,12 @@ public record SoakReason(
     BALANCED_BY_HISTORIES,
     /** The same by the middle estimate, where there are no histories. */
     BALANCED_BY_MIDDLE,
-    /** The hottest, as long as is allowed: it clears by the middle estimate only. */
+    /** The same by the middle estimate, where nothing allowed clears in nine of ten histories. */
+    BALANCED_BY_LIKELY,
+    /**
+     * The hottest, as long as is allowed: nothing shows by the middle estimate, and nothing allowed
+     * clears in nine of ten histories.
+     */
     HOTTEST_ALLOWED
   }
 }

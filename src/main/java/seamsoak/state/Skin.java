@@ -1,5 +1,6 @@
 package seamsoak.state;
 
+import java.util.stream.IntStream;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonLaw;
@@ -22,10 +23,11 @@ public record Skin(Face flats, Face sides) {
   private static final double ENDS_AT = 0.9;
 
   /**
-   * Steels with more chromium than this hold carbon back in its carbide, so that what they have
-   * does not tell how hard they get: all of their skin counts as soft, wt%; judgement.
+   * Steels with more chromium than this harden from heats that none of the others stands, and stay
+   * soft beside these, wt%; judgement. Of what such a steel hardens its skin is told by its carbon
+   * as of any: from there hardly any carbide is left undissolved in metal that lacks so much.
    */
-  private static final double HOLDS_CARBON_PCT = 4;
+  private static final double OWN_HEAT_PCT = 4;
 
   /** Sound metal this thick ends a skin; a trace of carbide at a boundary does not, m. */
   private static final double SOUND_METRES = 50e-6;
@@ -135,6 +137,11 @@ public record Skin(Face flats, Face sides) {
       Strip skin, double within, Workpiece piece, AsQuenchedHardness hardness) {
     double activity = coreActivity(skin);
     double richest = richest(piece);
+    boolean others =
+        IntStream.range(0, skin.cells())
+            .mapToObj(skin::metal)
+            .distinct()
+            .anyMatch(m -> !ownHeat(m) && hardens(m, m.percent(m.startRatio()), hardness));
     double depth = 0;
     double soft = 0;
     double before = Double.NaN;
@@ -145,12 +152,7 @@ public record Skin(Face flats, Face sides) {
       depth += skin.metres(i);
       double more = metal.equals(piece.body()) ? richest : 1;
       double due = more * due(metal, activity);
-      if (!hardens(metal, due, hardness)) {
-        continue;
-      }
-      if (holdsCarbon(metal)) {
-        soft = depth;
-        before = Double.NaN;
+      if (!hardens(metal, due, hardness) || others && ownHeat(metal)) {
         continue;
       }
       double over = hardness.martensiteHrc(more * skin.percent(i)) - hardness.enoughHrc(due);
@@ -173,9 +175,9 @@ public record Skin(Face flats, Face sides) {
         && hardness.hardens(duePct);
   }
 
-  private static boolean holdsCarbon(Metal metal) {
+  private static boolean ownHeat(Metal metal) {
     return metal.law().phases().stream()
-        .anyMatch(p -> p.steel().percent(Element.CR) > HOLDS_CARBON_PCT);
+        .anyMatch(p -> p.steel().percent(Element.CR) > OWN_HEAT_PCT);
   }
 
   private static double due(Metal metal, double activity) {

@@ -77,8 +77,12 @@ record BathConflictWords(Amounts amounts) {
             + inBath(c.deep())
             + ", "
             + inBath(c.shallow()),
-        "the deeper one says what bath: no faster one for the sake of the other, which would crack"
-            + " it. The edge is as hard as told; in the spine hard and soft layers swell apart, so"
+        (c.water()
+                ? "water is the bath of both, and no faster one, such as brine, for the sake of the"
+                    + " middle"
+                : "the deeper one says what bath: no faster one for the sake of the other, which"
+                    + " would crack it")
+            + ". The edge is as hard as told; in the spine hard and soft layers swell apart, so"
             + " temper within the hour, and pair steels of like depth where the spine counts");
   }
 

@@ -41,9 +41,13 @@ public record SoakWords(UnitSystem units) {
       case BALANCED_BY_HISTORIES -> balanced(reason, " in nine of ten cases");
       case BALANCED_BY_MIDDLE ->
           balanced(reason, " in the likely case, which half of all billets outlast");
+      case BALANCED_BY_LIKELY ->
+          balanced(reason, " in the likely case, not in nine of ten")
+              + ". Etch after it, and soak again only where a line is left: a second soak can always"
+              + " be had, and what a soak has cost cannot be undone";
       case HOTTEST_ALLOWED ->
-          "the hottest that the steels allow for forging, as long as you allow: it clears"
-              + " the lines in the likely case, not in nine of ten";
+          "the hottest that the steels allow for forging, as long as you allow: no line shows in the"
+              + " likely case, and where one does nothing shorter clears it in nine of ten";
     };
   }
 

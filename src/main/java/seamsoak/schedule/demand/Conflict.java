@@ -187,7 +187,8 @@ public sealed interface Conflict {
   record InBath(String steel, double edgeHrc, double coreHrc) {}
 
   /** One hardens far more deeply than the other, and the bath makes different things of them. */
-  record DeepBesideShallow(String bath, InBath shallow, InBath deep) implements Conflict {
+  record DeepBesideShallow(String bath, boolean water, InBath shallow, InBath deep)
+      implements Conflict {
     @Override
     public List<String> steels() {
       return List.of(shallow.steel(), deep.steel());

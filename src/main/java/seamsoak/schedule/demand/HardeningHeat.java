@@ -75,6 +75,13 @@ public record HardeningHeat(double celsius, SteelNow edge, List<Window> windows)
         .toList();
   }
 
+  /** The same from no hotter than that, where all windows reach so low. */
+  public HardeningHeat noHotterThan(double mostCelsius) {
+    return celsius > mostCelsius && windows.stream().allMatch(w -> w.range().lowC() <= mostCelsius)
+        ? new HardeningHeat(mostCelsius, edge, windows)
+        : this;
+  }
+
   /** Whether one heat suits them all. */
   public boolean agrees() {
     return windows.stream().allMatch(w -> w.holds(celsius));

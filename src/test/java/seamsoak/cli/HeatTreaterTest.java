@@ -1,0 +1,129 @@
+package seamsoak.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import seamsoak.support.Ran;
+
+/**
+ * What a heat treater would object to in a whole schedule, read from the answer alone. Common
+ * practice, no source, where a test names none.
+ */
+@Tag("slow")
+class HeatTreaterTest {
+  @TempDir private Path folder;
+
+  /** Layers welded in a closed stack, drawn to 8 mm, and ground to a blade of some thickness. */
+  private Ran schedule(String steels, int layers, String blade, String more) throws IOException {
+    return schedule(steels, layers, "8 mm", blade, more);
+  }
+
+  private Ran schedule(String steels, int layers, String drawn, String blade, String more)
+      throws IOException {
+    Path billet =
+        Files.writeString(
+            folder.resolve("billet.json"),
+            """
+            { "units": "metric",
+              "stack": { "layers": %d, "steels": ["%s"], "thickness": "4 mm", "width": "40 mm",
+                         "length": "150 mm" },
+              "steps": [
+                { "do": "weld", "faces": "sealed",
+                  "heats": [{ "at": "1130 C", "for": "5 min", "times": 3 }] },
+                { "do": "draw", "thickness": "%s", "width": "42 mm",
+                  "heats": [{ "at": "1050 C", "for": "3 min", "times": 4 }] } ],
+              "blade": { "thickness": "%s", "hardness": "60 HRC" }%s }
+            """
+                .formatted(layers, steels.replace(" ", "\", \""), drawn, blade, more));
+    Ran ran = Ran.run("schedule", billet.toString(), "--samples", "0", "--json");
+    assertEquals(0, ran.code(), ran.err());
+    return ran;
+  }
+
+  private static List<Integer> steps(Ran ran, String kind) {
+    List<Integer> all = new ArrayList<>();
+    for (int i = 0; i < ran.list("steps").size(); i++) {
+      if (ran.text("steps." + i + ".kind").equals(kind)) {
+        all.add(i);
+      }
+    }
+    return all;
+  }
+
+  private static double lastHeat(Ran ran, String kind) {
+    List<Integer> all = steps(ran, kind);
+    return ran.number("steps." + all.get(all.size() - 1) + ".temperatureC");
+  }
+
+  /** The last heat before the quench is not the hottest, nor does it begin to change the jacket. */
+  @Test
+  void besideStainlessItHardensNoHotterThanItsLastCycle() throws IOException {
+    Ran ran = schedule("410 1095", 3, "3.5 mm", "");
+    assertTrue(ran.number("blade.hardenC") <= lastHeat(ran, "refine"), ran.out());
+    for (int i = 0; i < ran.list("after").size(); i++) {
+      if (ran.text("after." + i + ".step").startsWith("refine")) {
+        assertEquals("410", ran.text("after." + i + ".metals.0.steel"));
+        assertEquals("annealed", ran.text("after." + i + ".metals.0.structureKind"));
+      }
+    }
+  }
+
+  /** Skin is soft by its carbon, in chromium steel too; what stays soft anyway has none. */
+  @Test
+  void skinOfChromiumSteelIsSoftByItsCarbon() throws IOException {
+    Ran hard = schedule("1018 D2", 3, "4 mm", "");
+    assertTrue(hard.number("after.0.sideSoftMm") < 0.7 * hard.number("after.0.sideSkinMm"));
+    Ran jacket = schedule("416 1095", 3, "3.5 mm", "");
+    assertTrue(jacket.number("after.0.sideSoftMm") < 0.7 * jacket.number("after.0.sideSkinMm"));
+  }
+
+  /** Where both are quenched in water no sentence says that the deeper one forbids it. */
+  @Test
+  void whatIsQuenchedInWaterMayBe() throws IOException {
+    Ran ran =
+        schedule(
+            "C1.0 C0.6,Mn1.2,Ni0.5",
+            5,
+            "14 mm",
+            "12 mm",
+            ", \"quenchants\": [{ \"kind\": \"water\" }]");
+    assertEquals("water", ran.text("blade.quenchant"));
+    assertEquals("deep-beside-shallow", ran.text("conflicts.0.kind"));
+    assertTrue(ran.text("conflicts.0.todo").contains("water is the bath of both"), ran.out());
+  }
+
+  /** A soak can be done again, and what it cost cannot be undone. */
+  @Test
+  void aSoakThatMayNotDoIsNotTheLongestAndHottest() throws IOException {
+    Path billet =
+        Files.writeString(
+            folder.resolve("lines.json"),
+            """
+            { "units": "metric",
+              "stack": { "layers": 9, "steels": ["1084", "75Ni8"], "thickness": "4 mm",
+                         "width": "40 mm", "length": "150 mm" },
+              "steps": [
+                { "do": "weld", "heats": [{ "at": "1180 C", "for": "8 min", "times": 4 }] },
+                { "do": "draw", "thickness": "20 mm", "width": "40 mm",
+                  "heats": [{ "at": "1100 C", "for": "5 min", "times": 6 }] },
+                { "do": "grind", "depth": "0.05 mm" },
+                { "do": "restack", "across": 1, "high": 4 },
+                { "do": "weld", "heats": [{ "at": "1150 C", "for": "3 min", "times": 2 }] },
+                { "do": "draw", "thickness": "25 mm", "width": "40 mm",
+                  "heats": [{ "at": "1050 C", "for": "3 min", "times": 3 }] } ],
+              "soak": { "most": "5 min" } }
+            """);
+    Ran ran = Ran.run("soak", billet.toString(), "--samples", "32", "--json");
+    assertEquals("balanced-by-likely", ran.text("recommended.reasonKind"));
+    double hottest = ran.number("options." + (ran.list("options").size() - 1) + ".temperatureC");
+    assertTrue(ran.number("recommended.temperatureC") < hottest - 50);
+  }
+}
