@@ -2,6 +2,7 @@ package seamsoak.schedule;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.Step;
 import seamsoak.steel.TemperatureRange;
 
 /** What to know of a schedule as a whole. */
@@ -81,6 +82,14 @@ public sealed interface Remark {
    */
   record BeyondKiln(Optional<Double> highestC, List<StepName> steps, Optional<Heater> fire)
       implements Remark {}
+
+  /**
+   * The file has treatments of its own of which it does not say that they were done, so that this
+   * schedule holds them all once more.
+   *
+   * @param steps of the file
+   */
+  record PlannedAnew(List<Step> steps) implements Remark {}
 
   /** The temperatures rest on the carbon that each of several steels has by then. */
   record CarbonByThen(List<String> steels) implements Remark {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Equipment;
+import seamsoak.billet.Step;
 import seamsoak.schedule.Remark.Outside;
 import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.schedule.demand.HardeningHeat;
@@ -30,6 +31,10 @@ record Remarks(Course course, List<SteelNow> steels) {
 
   private List<Remark> all() {
     List<Remark> all = new ArrayList<>();
+    List<Step> untold = Treated.untold(course.billet().steps());
+    if (!untold.isEmpty()) {
+      all.add(new Remark.PlannedAnew(untold));
+    }
     deepestLine().ifPresent(all::add);
     all.add(Remark.Always.NORMALIZING_HIDES_LINES);
     for (ScheduleStep step : course.planned()) {

@@ -52,6 +52,31 @@ record Treated(Map<Step.Kind, Step> last, int tempers) {
     return new Treated(last, tempers);
   }
 
+  /** The treatments that a file has and of which it does not say whether they were done. */
+  static List<Step> untold(List<Step> steps) {
+    return Now.of(steps).isPresent()
+        ? List.of()
+        : steps.stream()
+            .filter(
+                s ->
+                    switch (s.kind()) {
+                      case ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER -> true;
+                      case WELD,
+                          DRAW,
+                          PRESS,
+                          ROLL,
+                          GRIND,
+                          RESTACK,
+                          TILE,
+                          UNJACKET,
+                          TWIST,
+                          SOAK,
+                          COOL ->
+                          false;
+                    })
+            .toList();
+  }
+
   /** Whether the grain needs no normalizing any more. */
   boolean normalized() {
     return last.containsKey(Step.Kind.NORMALIZE) || refined();

@@ -1,5 +1,6 @@
 package seamsoak.words;
 
+import java.util.stream.Collectors;
 import seamsoak.schedule.Remark;
 import seamsoak.schedule.StepName;
 import seamsoak.unit.UnitSystem;
@@ -14,6 +15,7 @@ public record ScheduleRemarkWords(UnitSystem units) {
           .of(Remark.OutsideRange.class, ScheduleRemarkWords::of)
           .of(Remark.BeyondKiln.class, ScheduleRemarkWords::of)
           .of(Remark.CarbonByThen.class, ScheduleRemarkWords::of)
+          .of(Remark.PlannedAnew.class, ScheduleRemarkWords::of)
           .complete();
 
   /** A share of the cycles too small to speak of, percent. */
@@ -37,6 +39,18 @@ public record ScheduleRemarkWords(UnitSystem units) {
               + " at best, and no two tables agree on its words; trust a thermocouple that was"
               + " checked.";
     };
+  }
+
+  private String of(Remark.PlannedAnew remark) {
+    String steps =
+        remark.steps().stream()
+            .map(s -> s.mark().number() + " " + s.name())
+            .collect(Collectors.joining(", "));
+    return "The file has "
+        + (remark.steps().size() == 1 ? "step " : "steps ")
+        + steps
+        + " and does not say what of it was done, so this plans all of the treatment once more after"
+        + " it; give \"done\" to what was done, or leave out what was not.";
   }
 
   private String of(Remark.LineStays remark) {

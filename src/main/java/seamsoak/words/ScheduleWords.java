@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.schedule.Coolant;
 import seamsoak.schedule.Heater;
+import seamsoak.schedule.Remark;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.schedule.StepKind;
 import seamsoak.schedule.Task;
@@ -42,6 +43,10 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
     if (schedule.blade().isEmpty()) {
       all.addAll(unhardened());
     }
+    schedule.remarks().stream()
+        .filter(Remark.PlannedAnew.class::isInstance)
+        .map(new ScheduleRemarkWords(units)::says)
+        .forEach(all::add);
     return all;
   }
 

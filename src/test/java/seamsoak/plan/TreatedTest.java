@@ -4,16 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.billet.Billet;
 import seamsoak.data.DataFolder;
+import seamsoak.report.BilletAnswer;
 import seamsoak.report.JsonReport;
 import seamsoak.safety.CautionTable;
+import seamsoak.schedule.Remark;
 import seamsoak.schedule.StepName;
 import seamsoak.state.Progress;
 import seamsoak.support.Walks;
 import seamsoak.trace.Trace;
+import seamsoak.unit.UnitSystem;
 
 /** What was done of the treatment is not planned once more; planning goes on after it. */
 class TreatedTest {
@@ -36,16 +40,37 @@ class TreatedTest {
   }
 
   private static Advice advise(List<String> done) {
+    return advise(String.join("", done.stream().map(TreatedTest::step).toList()));
+  }
+
+  private static Advice advise(String steps) {
     String text =
         "{ 'stack': { 'layers': 2, 'steels': ['1084', '75Ni8'], 'thickness': '8 mm',"
             + " 'width': '30 mm', 'length': '120 mm' }, 'visible': { 'dip': '0.5 %' },"
             + " 'steps': ["
             + FORGED
-            + String.join("", done.stream().map(TreatedTest::step).toList())
+            + steps
             + "], 'blade': { 'thickness': '4 mm' }, 'quenchants': [{ 'kind': 'oil-fast' }] }";
     Billet billet = Walks.billet(text.replace('\'', '"'));
     return new PlanAdvisor(Walks.CORRELATIONS, CautionTable.load(DataFolder.packed()), 0)
         .advise(billet, Progress.NONE);
+  }
+
+  /** What a file does not tell done is planned again, and told so. */
+  @Test
+  void whatIsNotToldDoneIsPlannedAgainAndSaidSo() {
+    String untold =
+        step("normalize").replace(", 'done': [{}]", "")
+            + step("temper").replace(", 'done': [{}]", "");
+    Advice advice = advise(untold);
+    String said =
+        new BilletAnswer(advice, UnitSystem.METRIC).schedule().brief("").replaceAll("\\s+", " ");
+    assertTrue(said.contains("The file has steps 3 normalize, 4 temper and does not say"), said);
+    assertTrue(
+        advice.schedule().steps().stream().anyMatch(s -> s.step().words().equals("normalize")));
+    assertTrue(
+        advise(List.of("normalize", "refine")).schedule().remarks().stream()
+            .noneMatch(Remark.PlannedAnew.class::isInstance));
   }
 
   @ParameterizedTest

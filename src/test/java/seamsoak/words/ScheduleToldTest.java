@@ -74,6 +74,7 @@ class ScheduleToldTest {
             "line-clears",
             "outside-range",
             "beyond-kiln",
+            "planned-anew",
             "carbon-by-then"),
         kinds(Remark.class));
     assertEquals(
