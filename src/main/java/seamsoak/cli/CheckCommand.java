@@ -1,15 +1,19 @@
 package seamsoak.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import seamsoak.billet.Billet;
 import seamsoak.data.Faults;
+import seamsoak.pairing.PairAdvice;
+import seamsoak.pairing.PairAdvisor;
+import seamsoak.pairing.PairLimits;
 import seamsoak.plan.BilletCheck;
 import seamsoak.plan.PlanAdvisor;
+import seamsoak.report.CheckJson;
 import seamsoak.report.CheckText;
-import seamsoak.report.JsonReport;
 import seamsoak.safety.CautionTable;
 import seamsoak.trace.Trace;
 
@@ -36,6 +40,11 @@ final class CheckCommand extends Subcommand {
     if (!root.json()) {
       faults.throwAny();
     }
+    List<PairAdvice> pairs =
+        check
+            .map(c -> c.history().get(c.history().size() - 1).thicknessMm() / 1e3)
+            .map(thick -> pairAdvisor().ofStack(billet.orElseThrow().stack(), thick))
+            .orElse(List.of());
     Trace trace = billet.map(b -> root.trace(t -> t.ofCheck(b))).orElse(Trace.NONE);
     boolean refused = check.filter(c -> !c.hardStops().isEmpty()).isPresent();
     String next =
@@ -43,9 +52,9 @@ final class CheckCommand extends Subcommand {
             ? ""
             : "\nNext: " + Program.CALL + " soak " + Program.quoted(file.toString()) + "\n";
     root.print(
-        () -> JsonReport.check(faults.mistakes(), check, trace),
+        () -> CheckJson.of(faults.mistakes(), check, pairs, trace),
         () ->
-            new CheckText(check.orElseThrow(), root.unitsFor(billet.orElseThrow().units()))
+            new CheckText(check.orElseThrow(), pairs, root.unitsFor(billet.orElseThrow().units()))
                 .answer(),
         trace,
         next,
@@ -54,6 +63,10 @@ final class CheckCommand extends Subcommand {
       return Program.WRONG_DATA;
     }
     return refused ? Program.DOES_NOT_GO_AHEAD : Program.ANSWERED;
+  }
+
+  private PairAdvisor pairAdvisor() {
+    return root.pairAdvisor(PairLimits.load(root.data()));
   }
 
   private PlanAdvisor advisor() {

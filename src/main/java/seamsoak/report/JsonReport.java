@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import seamsoak.billet.JustWelded;
 import seamsoak.billet.Now;
 import seamsoak.billet.Step;
@@ -16,7 +15,6 @@ import seamsoak.heatlog.RealHeat;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairList;
 import seamsoak.plan.Advice;
-import seamsoak.plan.BilletCheck;
 import seamsoak.single.Decarburization;
 import seamsoak.single.HeatRemark;
 import seamsoak.single.Migration;
@@ -134,50 +132,6 @@ public final class JsonReport {
     return write("pairs", all, sources);
   }
 
-  /**
-   * A billet file with what is wrong with it.
-   *
-   * @param check what it comes to, as far as it could be read and walked
-   */
-  public static String check(List<Mistake> faults, Optional<BilletCheck> check, Trace sources) {
-    Map<String, Object> all = new LinkedHashMap<>();
-    all.put("billet", check.map(BilletCheck::billet));
-    all.put("faults", faults.stream().map(JsonReport::fault).toList());
-    all.put(
-        "sizes",
-        check.map(c -> c.history().stream().map(JsonReport::size).toList()).orElse(List.of()));
-    Statement.put(all, "hardStops", check.map(BilletCheck::hardStops).orElse(List.of()));
-    all.put("heats", heats(check.map(BilletCheck::history).orElse(List.of())));
-    Statement.put(all, "assumed", check.map(BilletCheck::assumed).orElse(List.of()));
-    Statement.put(all, "oldWords", check.map(BilletCheck::oldWords).orElse(List.of()));
-    return write("check", all, sources);
-  }
-
-  private static Map<String, Object> fault(Mistake mistake) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("file", mistake.place().file());
-    told.put("line", known(mistake.place().line()));
-    told.put("column", known(mistake.place().column()));
-    told.put("field", mistake.field().isEmpty() ? Optional.empty() : Optional.of(mistake.field()));
-    told.put("found", mistake.found());
-    told.put("expected", mistake.expected());
-    return told;
-  }
-
-  private static Optional<Integer> known(int counted) {
-    return counted == 0 ? Optional.empty() : Optional.of(counted);
-  }
-
-  private static Map<String, Object> size(StageReport stage) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("step", stage.step());
-    told.put("do", stage.kind());
-    told.put("lengthMm", stage.lengthMm());
-    told.put("widthMm", stage.widthMm());
-    told.put("thicknessMm", stage.thicknessMm());
-    return told;
-  }
-
   public static String soak(Advice advice, Trace sources) {
     Map<String, Object> soak = Statement.members(advice.soak());
     soak.put("history", history(advice));
@@ -258,7 +212,7 @@ public final class JsonReport {
   }
 
   /** What is the matter with heats of the billet's own, step by step. */
-  private static List<Map<String, Object>> heats(List<StageReport> history) {
+  static List<Map<String, Object>> heats(List<StageReport> history) {
     List<Map<String, Object>> all = new ArrayList<>();
     for (StageReport stage : history) {
       for (HeatRisk risk : stage.heats()) {
@@ -284,7 +238,7 @@ public final class JsonReport {
     return write(command, all, sources);
   }
 
-  private static String write(String command, Map<String, ?> members, Trace sources) {
+  static String write(String command, Map<String, ?> members, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("schema", SCHEMA);
     all.put("command", command);

@@ -28,6 +28,15 @@ public record DefaultWords(UnitSystem units) {
     return items;
   }
 
+  /** What must be looked at before anything is lit, since a guess at it can harm. */
+  public static List<String> ask(List<Default> defaults) {
+    return defaults.stream().anyMatch(d -> d.what() == Default.What.COATING_UNKNOWN)
+        ? List.of(
+            "Look first: is the sheet of the jacket bare? Zinc and plating turn to poisonous fume in"
+                + " the fire. Write \"coating\": \"none\" where it is bare.")
+        : List.of();
+  }
+
   /** What steels without a history are taken for. */
   public String taken(JustWelded bar) {
     return "Taken as "

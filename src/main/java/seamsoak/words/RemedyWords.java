@@ -21,12 +21,16 @@ public record RemedyWords(UnitSystem units) {
     List<String> all = new ArrayList<>();
     for (Remedy r : advice.remedies()) {
       all.add(
-          "%s: %s %s the better for it; the pair is then %s."
+          "%s: %s %s the better for it; the pair %s."
               .formatted(
                   change(r, advice),
                   r.better().stream().distinct().collect(Collectors.joining(", ")),
                   r.better().size() == 1 ? "is" : "are",
-                  r.rating() == Rating.FITS ? "one that fits" : "rated " + r.rating().word()));
+                  r.rating() == Rating.FITS
+                      ? "then fits"
+                      : r.rating() == advice.rating()
+                          ? "stays " + r.rating().word() + " for the rest"
+                          : "is then rated " + r.rating().word()));
     }
     List<String> near = advice.insteadOfSecond().stream().map(PairAdvice.Near::id).toList();
     all.add(

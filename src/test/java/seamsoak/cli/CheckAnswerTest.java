@@ -169,6 +169,26 @@ class CheckAnswerTest {
     assertEquals(List.of(), Ran.run("check", file(now), "--json").list("oldWords"));
   }
 
+  /** Steels that clash are told before anything is forged, as {@code pair} tells them. */
+  @Test
+  void steelsThatDoNotGoTogetherAreTold() throws IOException {
+    String clad =
+        """
+        { "units": "us",
+          "stack": { "layers": 3, "steels": ["304", "52100"], "thickness": 0.2, "width": 1.25,
+            "length": 6 },
+          "steps": [ { "do": "weld", "heats": [{ "at": 2100, "for": 5 }] } ] }
+        """;
+    String said = Ran.run("check", file(clad)).out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("304 with 52100: clash, by chromium oxide"), said);
+    Ran json = Ran.run("check", file(clad), "--json");
+    assertEquals(1, json.list("pairs").size());
+    assertEquals("clash", json.text("pairs.0.rating"));
+    assertEquals(Ran.run("pair", "304", "52100", "--json").text("rating"), "clash");
+    Ran fits = Ran.run("check", MOSAIC);
+    assertFalse(fits.out().contains("clash"), fits.out());
+  }
+
   @Test
   void whatSafetyForbidsIsSaidFirst() {
     Ran ran = Ran.run("check", "alloy-data/billets/galvanized-jacket.json");
