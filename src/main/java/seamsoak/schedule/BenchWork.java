@@ -66,6 +66,7 @@ record BenchWork(Course course) {
                 depth,
                 to.thicknessMetres(),
                 to.skin().sides().offMetres() + MARGIN_METRES,
+                course.billet().blade().edge().map(Length::metres),
                 to.skin(),
                 to.tooThin()),
             List.of(Check.Look.BOTH_FACES_ALIKE, Check.Look.FILE_FINDS_SKIN)),

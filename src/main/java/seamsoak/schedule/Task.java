@@ -184,11 +184,17 @@ public sealed interface Task {
    * @param depthMetres off each flat
    * @param thicknessMetres left
    * @param insideMetres how far inside each side the blade has to lie
+   * @param edgeMetres how thick the edge is to stay, if the file says it
    * @param skin on the faces before
    * @param tooThin whether the billet is, for the blade
    */
   record Grind(
-      double depthMetres, double thicknessMetres, double insideMetres, Skin skin, boolean tooThin)
+      double depthMetres,
+      double thicknessMetres,
+      double insideMetres,
+      Optional<Double> edgeMetres,
+      Skin skin,
+      boolean tooThin)
       implements Task {
     public <T> T as(Cases<T> cases) {
       return cases.of(this);

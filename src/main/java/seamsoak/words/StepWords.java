@@ -193,7 +193,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
             + amounts().length(t.thicknessMetres())
             + ", and profile the blade at least "
             + amounts().length(t.insideMetres())
-            + " inside each side; leave the edge as thick as a coin",
+            + " inside each side; leave the edge "
+            + t.edgeMetres().map(e -> amounts().length(e) + " thick").orElse("as thick as a coin"),
         "each flat has "
             + lies(t.skin().flats())
             + ", each side "

@@ -243,6 +243,15 @@ class ScheduleShopTest {
     assertFalse(warnsOfZinc(on, "harden"), "it is off by then");
   }
 
+  /** How thick the edge goes into the quench stands in the file, or is as is usual. */
+  @Test
+  void theEdgeIsLeftAsThickAsTheFileHasIt() {
+    String file = String.format(TILES, "", "");
+    String stated = file.replaceFirst("\\{", "{ \"blade\": { \"edge\": \"1.2 mm\" },");
+    assertTrue(doing(step(Schedules.of(stated), "grind")).endsWith("leave the edge 1.2 mm thick"));
+    assertTrue(doing(step(Schedules.of(file), "grind")).endsWith("as thick as a coin"));
+  }
+
   /** Its pair with the steel below is a clash, and so the schedule says. */
   @Test
   void aStainlessJacketClashes() {

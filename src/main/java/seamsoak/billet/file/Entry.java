@@ -51,12 +51,19 @@ record Entry(JsonValue value, String name, String field, Reading reading) {
     if (value instanceof ObjectValue object) {
       return object;
     }
-    throw refused("it should be an object in braces");
+    throw refused(instead().orElse("it should be an object in braces"));
   }
 
   /** That it says otherwise what one would say in another way today. */
   void old(OldWord.Kind kind) {
     reading.oldWords().add(new OldWord(place(), kind));
+  }
+
+  /** What a word of the trade that stands here leads to. */
+  Optional<String> instead() {
+    return value instanceof TextValue text
+        ? reading.names().trade().means(name, text.text())
+        : Optional.empty();
   }
 
   /** That it is not what it should be. */

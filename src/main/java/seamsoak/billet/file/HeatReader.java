@@ -8,7 +8,6 @@ import seamsoak.billet.Heat;
 import seamsoak.billet.HeatDone;
 import seamsoak.billet.LoggedCurve;
 import seamsoak.billet.Step;
-import seamsoak.data.JsonValue;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 
@@ -36,10 +35,12 @@ final class HeatReader {
       Key.optional("rise", "\"5 min\"", Quantities::time);
   private static final Key<Optional<Cooling>> COOL =
       Key.optional("cool", "\"air\"", Values.choice(Cooling.class));
-  private static final Reader<List<HeatDone>> DONE_LIST = new ListOf<>(0, MOST, "done", DONE_FORM);
   private static final Key<List<HeatDone>> DONE =
       Key.or(
-          List.of(), "done", "[{ \"at\": \"1170 C\", \"for\": \"4 min\" }]", HeatReader::allDone);
+          List.of(),
+          "done",
+          "[{ \"at\": \"1170 C\", \"for\": \"4 min\" }]",
+          new ListOf<>(0, MOST, "done", DONE_FORM));
   static final Form<Heat> HEAT =
       new Form<>(List.of(AT, FOR, TIMES, RISE, COOL, DONE), HeatReader::heat);
 
@@ -70,15 +71,6 @@ final class HeatReader {
   private static Key.Example example(String us, String metric, String time) {
     String heat = "[{ \"at\": \"%s\", \"for\": \"%s\" }]";
     return new Key.Example(heat.formatted(us, time), heat.formatted(metric, time));
-  }
-
-  private static List<HeatDone> allDone(Entry entry) {
-    if (entry.value() instanceof JsonValue.ListValue) {
-      return DONE_LIST.read(entry);
-    }
-    throw entry.refused(
-        "write one entry in brackets for each heat that was done, such as [{}, {}] for two that"
-            + " went as planned");
   }
 
   private static Heat heat(Fields f) {

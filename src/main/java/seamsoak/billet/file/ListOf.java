@@ -38,7 +38,7 @@ record ListOf<T>(int least, int most, String each, Reader<T> item) implements Re
   /** The items as they stand in the file. */
   List<Entry> items(Entry entry) {
     if (!(entry.value() instanceof ListValue list)) {
-      throw entry.refused("it should be a list in brackets");
+      throw entry.refused(entry.instead().orElse("it should be a list in brackets"));
     }
     int count = list.items().size();
     if (count < least || count > most) {

@@ -31,17 +31,7 @@ record StepDoneReader(Optional<LocalDate> on, ObjectValue object) {
     return Key.optional(
         NAME,
         "{ \"on\": \"2026-11-21\" }",
-        objectOf(
-            new Form<>(all, f -> new StepDoneReader(f.get(HeatReader.ON), f.object().object()))));
-  }
-
-  private static Reader<StepDoneReader> objectOf(Form<StepDoneReader> form) {
-    return entry -> {
-      if (entry.value() instanceof ObjectValue) {
-        return form.read(entry);
-      }
-      throw entry.refused("write {} where it went as planned, or what came out otherwise");
-    };
+        new Form<>(all, f -> new StepDoneReader(f.get(HeatReader.ON), f.object().object())));
   }
 
   /** The step as it came out: what was planned, with what came out otherwise in its place. */

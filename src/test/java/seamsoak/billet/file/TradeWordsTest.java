@@ -110,7 +110,9 @@ class TradeWordsTest {
     Place place = Place.of(Path.of("f").toString());
     JsonValue text = new JsonValue.TextValue(place, written);
     JsonValue value =
-        reader instanceof ListOf ? new JsonValue.ListValue(place, List.of(text)) : text;
+        reader instanceof ListOf && !key.equals("done")
+            ? new JsonValue.ListValue(place, List.of(text))
+            : text;
     Set<String> told = new HashSet<>();
     try {
       Object read = reader.read(new Entry(value, key, key, new Reading(Walks.NAMES)));
