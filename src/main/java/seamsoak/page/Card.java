@@ -37,7 +37,12 @@ record Card(
   }
 
   String id() {
-    return Field.id(path);
+    return id(path);
+  }
+
+  /** A field and a card may stand for one path: a kiln, or that there is none. */
+  static String id(String path) {
+    return "in-" + Field.id(path);
   }
 
   boolean hasMore() {

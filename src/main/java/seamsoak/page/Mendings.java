@@ -53,7 +53,7 @@ final class Mendings {
       if (mine) {
         left.remove(m);
         all.putIfAbsent(sentence(m), !at.equals(own) && outs.test(at) ? at : "");
-        told.add(new Link(Field.id(own), sentence(m)));
+        told.add(new Link(Card.id(own), sentence(m)));
       }
     }
     return all.entrySet().stream().map(e -> new Card.Told(e.getKey(), e.getValue())).toList();

@@ -144,7 +144,7 @@ class DeskTest {
   void aStepThatCannotBeDoneIsToldAtItAndWhatComesBeforeIsDrawn() throws IOException {
     String desk = begun("three-layers", "us", "");
     Visitor.Reply bench = edit(desk, Map.of("steps[2].thickness", "2"));
-    assertTrue(bench.body().contains("href=\"#at-steps.2\""), bench.body());
+    assertTrue(bench.body().contains("href=\"#in-at-steps.2\""), bench.body());
     assertTrue(bench.body().contains("cannot be done"), bench.body());
     assertEquals(3, bench.body().split("<figure class=\"sketch\">", -1).length - 1);
   }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,38 +21,23 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.support.Browser;
+import seamsoak.support.Looks;
 import seamsoak.support.Reports;
 
 /** The report as a browser shows and prints it; left out where no Chromium is installed. */
 @Tag("slow")
 @Tag("long")
 class ReportInBrowserTest {
-  /** Everything that sticks out of the window or out of its parent, or lies on its neighbor. */
   private static final String LAYOUT =
-      """
-      const wrong = [];
-      const name = e => e.tagName + '.' + e.className + ' ' + e.textContent.slice(0, 40);
-      const seen = e => { const s = getComputedStyle(e); return s.display !== 'none'; };
-      const all = [...document.body.querySelectorAll('*')].filter(e => !e.closest('svg, script') && seen(e));
-      for (const e of all) {
-        const r = e.getBoundingClientRect();
-        if (r.width && (r.right > innerWidth + 0.5 || r.left < -0.5)) wrong.push('out ' + name(e));
-        const slides = getComputedStyle(e).overflowX === 'auto';
-        if (e.scrollWidth > e.clientWidth + 1 && e.clientWidth && !slides) wrong.push('cut ' + name(e));
-      }
-      for (const parent of all) {
-        const boxes = [...parent.children].filter(e => all.includes(e) && e.tagName !== 'A')
-          .map(e => [e, e.getBoundingClientRect()]).filter(b => b[1].width && b[1].height);
-        boxes.forEach(([e, a], i) => boxes.slice(i + 1).forEach(([f, b]) => {
-          const x = Math.min(a.right, b.right) - Math.max(a.left, b.left);
-          const y = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-          if (x > 1 && y > 1) wrong.push('overlap ' + name(e) + ' / ' + name(f));
-        }));
-      }
-      const answer = document.getElementById('answer').getBoundingClientRect();
-      if (answer.bottom > innerHeight) wrong.push('the answer is below the first screen');
-      say(innerWidth + ';' + wrong.join('\\n'));
-      """;
+      "const wrong = "
+          + Looks.LAYOUT
+          +
+"""
+;
+          const answer = document.getElementById('answer').getBoundingClientRect();
+          say(innerWidth + ';' + wrong
+              + (answer.bottom > innerHeight ? 'the answer is below the first screen' : ''));
+          """;
 
   private static final Pattern PAPER =
       Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)\\s*\\]");
@@ -148,16 +132,8 @@ class ReportInBrowserTest {
   @ParameterizedTest
   @MethodSource("pages")
   void theAccessibilityCheckerFindsNothing(String name, int width) throws Exception {
-    String axe;
-    try (InputStream in = getClass().getResourceAsStream("/axe.min.js")) {
-      axe = new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("</script", "<\\/script");
-    }
-    String run =
-        """
-        axe.run(document).then(r => say(r.passes.length > 20 ? r.violations.map(v =>
-          v.id + ': ' + v.help + ' ' + v.nodes.map(n => n.html).slice(0, 3).join(' ')).join('\\n')
-          : 'only ' + r.passes.length + ' checks ran'));
-        """;
+    String axe = Looks.axe().replace("</script", "<\\/script");
+    String run = Looks.AXE + ".then(say);";
     assertEquals("", browser.ask(report(name), width, 900, axe + "\n" + run));
   }
 }

@@ -10,8 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
@@ -107,7 +107,7 @@ public final class Tab implements AutoCloseable {
         heard.setLength(0);
         if (said.members().containsKey("id")) {
           int id = (int) ((JsonValue.NumberValue) said.members().get("id").value()).value();
-          waiting.remove(id).complete(said);
+          Optional.ofNullable(waiting.remove(id)).ifPresent(w -> w.complete(said));
         }
       }
       from.request(1);
@@ -176,6 +176,11 @@ public final class Tab implements AutoCloseable {
     return text(member(said, "result"), "value");
   }
 
+  /** Runs a script in the page, as none of the page's own. */
+  public void run(String script) throws Exception {
+    call("Runtime.evaluate", Map.of("expression", script));
+  }
+
   /** Waits until an expression is true. */
   public void until(String expression) throws Exception {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
@@ -238,17 +243,6 @@ public final class Tab implements AutoCloseable {
         .decode(text(call("Page.captureScreenshot", Map.of("format", "png")), "data"));
   }
 
-  /** The whole page, however long. */
-  public byte[] longPicture() throws Exception {
-    return Base64.getDecoder()
-        .decode(
-            text(
-                call(
-                    "Page.captureScreenshot",
-                    Map.of("format", "png", "captureBeyondViewport", true)),
-                "data"));
-  }
-
   /** The page on paper. */
   public byte[] paper() throws Exception {
     return Base64.getDecoder()
@@ -260,18 +254,15 @@ public final class Tab implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    socket.abort();
-    process.descendants().forEach(ProcessHandle::destroyForcibly);
-    process.destroyForcibly();
     try {
-      process.waitFor(10, TimeUnit.SECONDS);
+      socket.sendText("{\"id\": 0, \"method\": \"Browser.close\"}", true);
+      if (!process.waitFor(10, TimeUnit.SECONDS)) {
+        process.descendants().forEach(ProcessHandle::destroyForcibly);
+        process.destroyForcibly();
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-  }
-
-  /** For lists of what must hold on every page. */
-  public static List<int[]> windows() {
-    return List.of(new int[] {390, 844}, new int[] {1280, 800});
+    socket.abort();
   }
 }

@@ -1,0 +1,161 @@
+package seamsoak.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import seamsoak.support.Ran;
+
+/** The answer comes in stages, and a newer text stops that to an older one. */
+@Tag("slow")
+@Timeout(180)
+class AnswerTest {
+  @TempDir private Path folder;
+  private Page page;
+  private Visitor smith;
+
+  @BeforeEach
+  void open() throws IOException {
+    page = Pageful.open(folder);
+    smith = Visitor.in(page);
+  }
+
+  @AfterEach
+  void close() {
+    page.close();
+  }
+
+  private String opened(String billet) throws IOException {
+    Files.copy(Path.of("alloy-data/billets").resolve(billet), folder.resolve(billet));
+    return smith.post("/open", Map.of("file", billet)).header("Location");
+  }
+
+  private static String data(Visitor.Reply reply, String name) {
+    Matcher m = Pattern.compile("data-" + name + "=\"([^\"]*)\"").matcher(reply.body());
+    return m.find() ? m.group(1) : "";
+  }
+
+  private Visitor.Reply next(String desk, Visitor.Reply before) throws IOException {
+    return smith.get(
+        "%s/answer?rev=%s&stage=%s&done=%s"
+            .formatted(desk, data(before, "rev"), data(before, "stage"), data(before, "done")));
+  }
+
+  @Test
+  void firstTheLikelyCaseThenHowSure() throws IOException {
+    String desk = opened("san-mai.json");
+    Visitor.Reply reply = smith.get(desk);
+    List<String> stages = new ArrayList<>();
+    while (data(reply, "whole").isEmpty()) {
+      reply = next(desk, reply);
+      stages.add(data(reply, "stage"));
+    }
+    assertEquals("BAND", stages.get(stages.size() - 1));
+    assertTrue(stages.contains("MIDDLE"), stages.toString());
+    // the same answer that the command line gives
+    Path out = folder.resolve("out");
+    String file = folder.resolve("san-mai.json").toString();
+    assertEquals(0, Ran.run("plan", file, "--out", out.toString()).code());
+    String report = Files.readString(out.resolve("report.html"));
+    for (String part : List.of("<h2 id=\"answer\">", "<p class=\"also\">", "<p class=\"why\">")) {
+      assertEquals(said(report, part), said(reply.body(), part));
+    }
+    assertTrue(said(reply.body(), "<h2 id=\"answer\">").length() > 10);
+  }
+
+  private static String said(String html, String start) {
+    int from = html.indexOf(start);
+    return from < 0 ? "" : html.substring(from + start.length(), html.indexOf("</", from));
+  }
+
+  @Test
+  void aNewerTextStopsTheOlderAnswer() throws Exception {
+    String desk = opened("mosaic.json");
+    Visitor.Reply first = smith.get(desk);
+    Visitor.Reply middle = next(desk, first);
+    assertEquals("MIDDLE", data(middle, "stage"));
+    CompletableFuture<Visitor.Reply> held =
+        CompletableFuture.supplyAsync(
+            () -> {
+              try {
+                Visitor.Reply reply = middle;
+                while (data(reply, "whole").isEmpty() && data(reply, "rev").equals("1")) {
+                  reply = next(desk, reply);
+                }
+                return reply;
+              } catch (IOException e) {
+                throw new AssertionError(e);
+              }
+            });
+    for (int i = 2; i <= 6; i++) {
+      Map<String, String> change =
+          Map.of("rev", "" + (i - 1), "steps[0].heats[0].for", i + 10 + " min");
+      assertEquals(303, smith.post(desk + "/edit", change).status());
+      smith.get(desk);
+    }
+    Visitor.Reply after = held.get();
+    assertTrue(Integer.parseInt(data(after, "rev")) > 1, "whoever waited is told of the newer");
+    Visitor.Reply reply = smith.get(desk);
+    while (data(reply, "whole").isEmpty()) {
+      reply = next(desk, reply);
+    }
+    assertEquals("6", data(reply, "rev"));
+    assertEquals("BAND", data(reply, "stage"));
+  }
+
+  @Test
+  void withoutTheScriptTheAnswerLoadsItselfUntilItIsWhole() throws IOException {
+    String desk = opened("san-mai.json");
+    Visitor.Reply reply = smith.get(desk + "/answer?rev=1");
+    int times = 0;
+    while (data(reply, "whole").isEmpty()) {
+      assertTrue(reply.body().contains("http-equiv=\"refresh\""), reply.body());
+      reply = smith.get(desk + "/answer?rev=1");
+      assertTrue(++times < 100, "it never comes");
+    }
+    assertFalse(reply.body().contains("http-equiv=\"refresh\""));
+    assertTrue(reply.body().contains("id=\"answer\""));
+  }
+
+  @Test
+  void theCardIsAPageOfItsOwnUnderItsOwnSeal() throws IOException {
+    String desk = opened("san-mai.json");
+    Visitor.Reply reply = smith.get(desk);
+    while (data(reply, "whole").isEmpty()) {
+      reply = next(desk, reply);
+    }
+    Visitor.Reply card = smith.get(desk + "/card?rev=1");
+    assertEquals(200, card.status());
+    assertTrue(card.body().contains("Shop card."), card.body());
+    assertTrue(
+        card.header("Content-Security-Policy").startsWith("default-src 'none'; style-src 'sha256-"),
+        card.head());
+    assertTrue(card.body().contains("Cheese knife"));
+  }
+
+  @Test
+  void aBilletThatIsRefusedIsToldSo() throws IOException {
+    String desk = opened("galvanized-jacket.json");
+    Visitor.Reply reply = smith.get(desk);
+    while (data(reply, "whole").isEmpty()) {
+      reply = next(desk, reply);
+    }
+    assertTrue(reply.body().contains("Do not do this."), reply.body());
+    assertTrue(reply.body().contains("Not to be done as it is written"), reply.body());
+  }
+}
