@@ -29,15 +29,13 @@ import seamsoak.support.Reports;
 @Tag("long")
 class ReportInBrowserTest {
   private static final String LAYOUT =
-      "const wrong = "
-          + Looks.LAYOUT
-          +
-"""
-;
-          const answer = document.getElementById('answer').getBoundingClientRect();
-          say(innerWidth + ';' + wrong
-              + (answer.bottom > innerHeight ? 'the answer is below the first screen' : ''));
-          """;
+      """
+      const wrong = %s;
+      const answer = document.getElementById('answer').getBoundingClientRect();
+      say(innerWidth + ';' + wrong
+          + (answer.bottom > innerHeight ? 'the answer is below the first screen' : ''));
+      """
+          .formatted(Looks.LAYOUT);
 
   private static final Pattern PAPER =
       Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)\\s*\\]");
