@@ -50,8 +50,8 @@ record ScheduleTables(ScheduleAdvice schedule, UnitSystem units) {
   Table magnetTable() {
     return Columns.of(schedule.critical(), units)
         .words("steel", CriticalTemperatures::steel)
-        .heat("from", CriticalTemperatures::magnetLowC)
-        .heat("to", CriticalTemperatures::magnetHighC)
+        .heatIfKnown("from", CriticalTemperatures::magnetLowC)
+        .heatIfKnown("to", CriticalTemperatures::magnetHighC)
         .captioned("Where the magnet lets go on the way up");
   }
 
@@ -91,9 +91,9 @@ record ScheduleTables(ScheduleAdvice schedule, UnitSystem units) {
     return Columns.of(schedule.critical(), units)
         .words("steel", CriticalTemperatures::steel)
         .percent("C %", CriticalTemperatures::carbonPct)
-        .heat("Ac1", CriticalTemperatures::ac1C)
-        .heat("full", CriticalTemperatures::upperC)
-        .heat("Ms", CriticalTemperatures::msC)
+        .heatIfKnown("Ac1", CriticalTemperatures::ac1C)
+        .heatIfKnown("full", CriticalTemperatures::upperC)
+        .heatIfKnown("Ms", CriticalTemperatures::msC)
         .captioned("Critical temperatures with the carbon that each steel has by then");
   }
 }

@@ -27,6 +27,9 @@ record AfterTheBath(Course course, QuenchChoice quench) {
   /** Austenite worth a cold bath; judgement. */
   private static final double MUCH_AUSTENITE = 0.10;
 
+  /** Softer than this a file bites well, HRC; common practice, no source. */
+  private static final double FILE_BITES_HRC = 56;
+
   /** How cold to go: room temperature, unless colder pays and can be done. */
   double coldestC() {
     return austenite() < MUCH_AUSTENITE
@@ -86,18 +89,26 @@ record AfterTheBath(Course course, QuenchChoice quench) {
   private Course temper(Course now, StepName name, Tempering t) {
     List<SteelNow> steels = now.steels();
     boolean first = name.number() == 1;
+    Fire open = now.open(t.celsius(), Condition.ofBath(quench.quenchant()));
+    Heater in = now.heats().temperer(t.celsius());
     return now.carry(
         new ScheduleStep(
             name,
-            now.open(t.celsius(), Condition.ofBath(quench.quenchant())),
-            now.heats().upAndHold(t.celsius(), Tempering.HOURS * 60),
+            new Fire(in, open.outside(), open.more()),
+            List.of(
+                now.heats().rise(ROOM, t.celsius(), in),
+                now.heats().hold(t.celsius(), Tempering.HOURS * 60)),
             first ? firstTemper(t, steels) : new Task.NextTemper(t.celsius()),
             List.of(
                 Check.Look.THERMOMETER,
-                first
-                    ? Check.Look.FILE_BARELY_BITES
-                    : new Check.FinishGrinding(now.skin().flats().softMetres()))),
+                first ? fileAt(t) : new Check.FinishGrinding(now.skin().flats().softMetres()))),
         Structures.tempered(steels, quench, t));
+  }
+
+  /** What a file does on the hardest of its steels then. */
+  private Check fileAt(Tempering t) {
+    double hardest = quench.steels().stream().mapToDouble(r -> t.hrc(r.steel())).max().orElse(0);
+    return hardest < FILE_BITES_HRC ? Check.Look.FILE_BITES : Check.Look.FILE_BARELY_BITES;
   }
 
   private static Task firstTemper(Tempering t, List<SteelNow> steels) {
@@ -112,6 +123,7 @@ record AfterTheBath(Course course, QuenchChoice quench) {
                     new Task.FirstTemper.InTheTemper(
                         s.id(),
                         s.ownHeat(),
+                        t.hardenCelsius() > s.highestAc1C(),
                         t.quench()
                             .of(s)
                             .map(x -> new Task.FirstTemper.Hrc(t.quenchedHrc(s), t.hrc(s)))))

@@ -203,7 +203,12 @@ record BladeConflicts(
     if (Math.abs(edgeHrc - temper.wantedHrc()) > HRC_NEAR) {
       all.add(
           new Conflict.HardnessOutOfReach(
-              List.of(edge), temper.wantedHrc(), edgeHrc, temper.quenchedHrc(heat.edge())));
+              List.of(edge),
+              temper.wantedHrc(),
+              edgeHrc,
+              temper.quenchedHrc(heat.edge()),
+              Optional.of(course.heats().hottestTemperCelsius())
+                  .filter(most -> temper.celsius() >= most)));
     }
     for (HardeningHeat.Window w : heat.windows()) {
       double hrc = temper.hrc(w.steel());

@@ -66,7 +66,8 @@ record BladeWork(
             heat.celsius(),
             grain,
             after.coldestC(),
-            cycled.billet().blade().hardnessTaken().hrc());
+            cycled.billet().blade().hardnessTaken().hrc(),
+            cycled.heats().hottestTemperCelsius());
     Course tempered = new AfterTheBath(after.chilled(), quench).tempered(temper, treated.tempers());
     List<Conflict> conflicts = new ArrayList<>();
     List<String> names = Conflicts.names(annealed.steels());

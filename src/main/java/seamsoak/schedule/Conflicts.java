@@ -78,7 +78,8 @@ record Conflicts(Course course, Refining refining) {
         List.of(s.id()),
         s.steel().heatTreatment(),
         others.map(HardeningHeat::told).orElse(List.of()),
-        others.isPresent() && lowest > others.get().celsius());
+        others.isPresent() && lowest > others.get().celsius(),
+        others.isPresent() && others.get().celsius() > s.highestAc1C());
   }
 
   private Optional<Conflict> airAndSoft(List<SteelNow> steels) {

@@ -1,7 +1,10 @@
 package seamsoak.schedule;
 
+import java.util.Optional;
+
 /**
- * Critical temperatures of one steel with the carbon it has by then.
+ * Critical temperatures of one steel with the carbon it has by then; those that it has not, or that
+ * no formula reaches, are empty.
  *
  * @param steel its name
  * @param carbonPct carbon after the soak, wt%
@@ -16,10 +19,10 @@ package seamsoak.schedule;
 public record CriticalTemperatures(
     String steel,
     double carbonPct,
-    double ac1C,
-    double upperC,
+    Optional<Double> ac1C,
+    Optional<Double> upperC,
     String upper,
-    double msC,
-    double magnetC,
-    double magnetLowC,
-    double magnetHighC) {}
+    Optional<Double> msC,
+    Optional<Double> magnetC,
+    Optional<Double> magnetLowC,
+    Optional<Double> magnetHighC) {}

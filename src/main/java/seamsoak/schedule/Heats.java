@@ -68,6 +68,24 @@ record Heats(Shop shop, Equipment equipment, Size size) {
     return equipment.saltTaken() != Equipment.Salt.NONE ? Heater.SALT : Heater.KILN;
   }
 
+  /**
+   * What a temper is held in. No forge holds so cool a heat for hours: without kiln or salt there
+   * is an oven, and it ends where kitchens' do.
+   */
+  Heater temperer(double celsius) {
+    Heater gentlest = heater(celsius);
+    return gentlest != Heater.FORGE
+        ? gentlest
+        : equipment.saltTaken() == Equipment.Salt.NONE ? Heater.OVEN : Heater.SALT;
+  }
+
+  /** The hottest temper that there is something to hold it in for. */
+  double hottestTemperCelsius() {
+    return kiln() || equipment.saltTaken() != Equipment.Salt.NONE
+        ? Double.POSITIVE_INFINITY
+        : OVEN_CELSIUS;
+  }
+
   /** Put in hot, until the core is within 15 C. */
   Leg rise(double fromCelsius, double toCelsius) {
     return rise(fromCelsius, toCelsius, heater(toCelsius));

@@ -29,6 +29,9 @@ import seamsoak.steel.Steel;
  * follow from the carbon each steel has by then; the metal is carried through every step.
  */
 public final class ScheduleAdvisor {
+  /** Grain of steel as mills deliver it, annealed, ASTM; judgement. */
+  private static final double BOUGHT_GRAIN = 8;
+
   private final Workshop workshop;
   private final List<BathAtHand> baths;
   private final Workpiece start;
@@ -52,7 +55,10 @@ public final class ScheduleAdvisor {
     this.baths = billet.quenchantsTaken().stream().map(b -> BathAtHand.of(b, quenchants)).toList();
     this.start = end.piece();
     this.hot = end.endKelvin() > Shop.BLACK_KELVIN;
-    this.forgedGrain = workshop.grains().after(end.lastHeat().orElse(new HeatCurve(List.of())), 0);
+    this.forgedGrain =
+        end.lastHeat()
+            .map(heat -> workshop.grains().after(heat, 0))
+            .orElseGet(() -> workshop.grains().metres(BOUGHT_GRAIN));
   }
 
   /**
@@ -177,16 +183,20 @@ public final class ScheduleAdvisor {
   }
 
   private static CriticalTemperatures critical(SteelNow s) {
-    Estimate magnet = s.magnet();
+    Optional<SteelNow> changes = Optional.of(s).filter(x -> !x.lines().alwaysAustenite());
+    Optional<Estimate> magnet = changes.map(SteelNow::magnet);
     return new CriticalTemperatures(
         s.id(),
         s.carbonPct(),
-        s.ac1C(),
-        s.upperC(),
+        changes.map(SteelNow::ac1C),
+        changes.map(SteelNow::upperC),
         s.upperName(),
-        s.k().critical().ms().celsius(s.analysis()),
-        magnet.value(),
-        magnet.low(),
-        magnet.high());
+        // chromium carbide keeps carbon back at any heat: with all of it dissolved Ms means nothing
+        changes
+            .filter(x -> !x.beyondFormulas())
+            .map(x -> x.k().critical().ms().celsius(x.analysis())),
+        magnet.map(Estimate::value),
+        magnet.map(Estimate::low),
+        magnet.map(Estimate::high));
   }
 }

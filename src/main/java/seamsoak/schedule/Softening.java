@@ -61,7 +61,7 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Tre
       return Kind.SUBCRITICAL;
     }
     if (lastCycleC().isEmpty()) {
-      return Kind.FULL;
+      return belowAc1(steels).isPresent() ? Kind.SUBCRITICAL : Kind.FULL;
     }
     if (guard.slow()) {
       return shared(steels).filter(c -> c <= lastCycleC().get() - BELOW_LAST).isPresent()
@@ -71,6 +71,17 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Tre
     return guard.way() == Guard.Way.AIR && !excess(steels).isEmpty()
         ? Kind.SPHEROIDIZE
         : Kind.SUBCRITICAL;
+  }
+
+  /**
+   * The sheet's anneal of a steel that hardens in air and is annealed below Ac1 only: no kiln falls
+   * so slowly that its austenite changes.
+   */
+  private static Optional<TemperatureRange> belowAc1(List<SteelNow> steels) {
+    return steels.stream()
+        .filter(s -> s.hardens() && s.neverNormalized())
+        .flatMap(s -> s.steel().heatTreatment().anneal().filter(r -> r.highC() < s.ac1C()).stream())
+        .min(Comparator.comparingDouble(TemperatureRange::highC));
   }
 
   private Optional<Double> lastCycleC() {
@@ -108,7 +119,8 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Tre
   private Course subCritical() {
     List<SteelNow> steels = course.steels();
     Heats heats = course.heats();
-    double celsius = unchangedCelsius(steels);
+    double unchanged = unchangedCelsius(steels);
+    double celsius = belowAc1(steels).map(r -> Math.min(unchanged, r.highC())).orElse(unchanged);
     SteelNow lowest = lowest(steels);
     boolean air = guard.way() == Guard.Way.AIR;
     boolean buried = heats.heater(celsius) == Heater.FORGE;

@@ -277,7 +277,7 @@ public sealed interface Task {
      * @param ownHeat whether it hardens from a heat of its own, not from this
      * @param hrc what the tempers do to its hardness; empty where it is soft
      */
-    public record InTheTemper(String steel, boolean ownHeat, Optional<Hrc> hrc) {}
+    public record InTheTemper(String steel, boolean ownHeat, boolean partly, Optional<Hrc> hrc) {}
 
     /** Hardness before and after. */
     public record Hrc(double from, double to) {}

@@ -7,9 +7,9 @@ import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.Zones;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.AsQuenchedHardness;
 import seamsoak.property.phase.PhaseLines;
-import seamsoak.steel.Element;
 
 /**
  * What the fire has taken from the outer faces of a piece. Forging thins what lies on the flats and
@@ -21,13 +21,6 @@ import seamsoak.steel.Element;
 public record Skin(Face flats, Face sides) {
   /** Share of its due at which a steel's skin is said to end. */
   private static final double ENDS_AT = 0.9;
-
-  /**
-   * Steels with more chromium than this harden from heats that none of the others stands, and stay
-   * soft beside these, wt%; judgement. Of what such a steel hardens its skin is told by its carbon
-   * as of any: from there hardly any carbide is left undissolved in metal that lacks so much.
-   */
-  private static final double OWN_HEAT_PCT = 4;
 
   /** Sound metal this thick ends a skin; a trace of carbide at a boundary does not, m. */
   private static final double SOUND_METRES = 50e-6;
@@ -175,9 +168,13 @@ public record Skin(Face flats, Face sides) {
         && hardness.hardens(duePct);
   }
 
+  /**
+   * Whether a steel hardens from a heat that none of the others stands, and so stays soft beside
+   * them. By itself its skin is told by its carbon as of any: from its own heat hardly any carbide
+   * is left undissolved in metal that lacks so much.
+   */
   private static boolean ownHeat(Metal metal) {
-    return metal.law().phases().stream()
-        .anyMatch(p -> p.steel().percent(Element.CR) > OWN_HEAT_PCT);
+    return metal.law().phases().stream().anyMatch(p -> !QuenchedSteel.reaches(p.steel()));
   }
 
   private static double due(Metal metal, double activity) {

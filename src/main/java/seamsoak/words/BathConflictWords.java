@@ -87,6 +87,15 @@ record BathConflictWords(Amounts amounts) {
   }
 
   Sentences of(Conflict.HardnessOutOfReach c) {
+    if (c.ovenC().isPresent()) {
+      return new Sentences(
+          "hardness",
+          Amounts.format(
+              "%.0f HRC at the edge wants a hotter temper than an oven holds, and no forge holds one"
+                  + " for hours: from %s it comes to about %.0f",
+              c.wantedHrc(), amounts.heat(c.ovenC().get()), c.comesToHrc()),
+          "have it tempered by someone with a kiln; harder than asked it is the more brittle");
+    }
     boolean quench = c.quenchedHrc() < c.wantedHrc();
     return new Sentences(
         "hardness",

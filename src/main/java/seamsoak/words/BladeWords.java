@@ -24,7 +24,7 @@ public final class BladeWords {
       case HARD_MIDDLE_PERHAPS -> martensite(metal) + ", the middle perhaps softer";
       case HARD_SHELL -> martensite(metal) + " at a thin edge, the middle soft";
       case NOT_HARDENED -> "does not harden";
-      case NOT_FROM_THIS_HEAT -> "does not harden from this heat";
+      case NOT_FROM_THIS_HEAT -> "not hardened at this heat, or in part";
       case TEMPERED -> "tempered martensite";
       case TEMPERED_SHELL -> "tempered martensite at a thin edge";
       case SOFT -> "soft";

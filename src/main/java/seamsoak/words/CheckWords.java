@@ -68,7 +68,7 @@ record CheckWords(Amounts amounts) {
                 s.steel()
                     + s.where()
                         .map(b -> " from " + amounts.between(b.lowC(), b.highC()))
-                        .orElse(" holds none"))
+                        .orElse(" does not pull at any such heat"))
         .collect(
             Collectors.joining(
                 ", ", "the magnet lets go on the way up, ", ": far below this heat"));

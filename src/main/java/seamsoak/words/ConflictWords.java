@@ -146,7 +146,8 @@ public record ConflictWords(UnitSystem units) {
             ? "go by its own sheet"
             : "this schedule is for the others, and leaves "
                 + c.steel()
-                + " soft; if that is what has to cut, go by its own sheet";
+                + (c.partly() ? " hard in part at most" : " soft")
+                + "; if that is what has to cut, go by its own sheet";
     String coarsens =
         c.others().isEmpty()
             ? ""

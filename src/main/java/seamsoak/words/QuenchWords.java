@@ -111,7 +111,12 @@ record QuenchWords(Amounts amounts, Harden task) {
                                 h ->
                                     Amounts.format(
                                         " comes from %.0f to about %.0f HRC", h.from(), h.to()))
-                            .orElse(s.ownHeat() ? " is soft from this heat" : " stays soft"))
+                            .orElse(
+                                !s.ownHeat()
+                                    ? " stays soft"
+                                    : s.partly()
+                                        ? " is hard from this heat in part at most"
+                                        : " is soft from this heat"))
             .collect(Collectors.joining(", "));
     return Amounts.format(
             "for %.0f HRC at the thin edge: %d x %.0f h, ", t.wantedHrc(), t.times(), t.hours())

@@ -55,16 +55,14 @@ public record ScheduleRemarkWords(UnitSystem units) {
 
   private String of(Remark.LineStays remark) {
     return Amounts.format(
-        "The deepest line misses %.2f %% carbon, and neither a soak nor the cycles of this schedule"
-            + " change that.",
+        "The deepest line misses %.2f %% carbon, and nothing in this schedule changes that.",
         remark.missingPct());
   }
 
   private String of(Remark.LineClears remark) {
     double share = remark.soakSharePct();
     return Amounts.format(
-        "The deepest line misses %.2f %% carbon before; %s%s. Of what is cleared, the soak clears"
-            + " %.0f %% and they %.0f %%.",
+        "The deepest line misses %.2f %% carbon before; %s%s.%s",
         remark.beforePct(),
         remark
             .soakedPct()
@@ -73,8 +71,11 @@ public record ScheduleRemarkWords(UnitSystem units) {
         100 - share < HARDLY_PCT && remark.soakedPct().isPresent()
             ? "normalizing and the cycles, cooler and shorter, hardly move it"
             : Amounts.format("normalizing and the cycles take it to %.2f %%", remark.endPct()),
-        share,
-        100 - share);
+        remark.soakedPct().isEmpty()
+            ? ""
+            : Amounts.format(
+                " Of what is cleared, the soak clears %.0f %% and they %.0f %%.",
+                share, 100 - share));
   }
 
   private String of(Remark.OutsideRange remark) {

@@ -1,6 +1,7 @@
 package seamsoak.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import seamsoak.data.JsonValue;
 import seamsoak.support.Ran;
 
 /**
@@ -98,6 +100,80 @@ class HeatTreaterTest {
     assertEquals("water", ran.text("blade.quenchant"));
     assertEquals("deep-beside-shallow", ran.text("conflicts.0.kind"));
     assertTrue(ran.text("conflicts.0.todo").contains("water is the bath of both"), ran.out());
+  }
+
+  /** No forge holds a temper for hours; an oven ends at 260 C, and the answer says so. */
+  @Test
+  void nothingIsTemperedInAForge() throws IOException {
+    Ran ran =
+        schedule("5160", 3, "5 mm", ", \"equipment\": { \"forge\": \"gas\", \"kiln\": \"none\" }");
+    Ran spring =
+        Ran.run(
+            "schedule",
+            Files.writeString(
+                    folder.resolve("spring.json"),
+                    Files.readString(folder.resolve("billet.json")).replace("60 HRC", "50 HRC"))
+                .toString(),
+            "--samples",
+            "0",
+            "--json");
+    for (Ran each : List.of(ran, spring)) {
+      for (int i : steps(each, "temper")) {
+        assertEquals("oven", each.text("steps." + i + ".in"));
+        assertTrue(each.number("steps." + i + ".temperatureC") <= 260);
+      }
+    }
+    assertTrue(spring.out().contains("wants a hotter temper than an oven holds"), spring.out());
+  }
+
+  /**
+   * EN ISO 4957: 45NiCrMo16 is annealed at 610 to 650 C, from memory. No kiln falls so slowly from
+   * above Ac1 that it changes.
+   */
+  @Test
+  void nickelToolSteelIsAnnealedBelowItsCriticalRange() throws IOException {
+    Ran ran = schedule("45NiCrMo16 1084", 5, "5 mm", "");
+    int anneal = steps(ran, "anneal").get(0);
+    assertTrue(ran.number("steps." + anneal + ".temperatureC") <= 650, ran.out());
+    assertEquals("sub-critical-anneal", ran.text("steps." + anneal + ".doingKind"));
+  }
+
+  /**
+   * S7 hardens from 940 C (its sheet): from the heat of a carbon steel no hardness is told of it.
+   */
+  @Test
+  void shockSteelIsNotToldHardFromTheHeatOfCarbonSteel() throws IOException {
+    Ran ran = schedule("S7 1084", 5, "5 mm", "");
+    assertEquals(1, ran.list("blade.steels").size());
+    assertEquals("1084", ran.text("blade.steels.0.steel"));
+    assertTrue(ran.out().contains("S7 is hard from this heat in part at most"), ran.out());
+  }
+
+  /**
+   * What is austenite at every heat has no critical temperatures, and D2 no Ms of all its carbon.
+   */
+  @Test
+  void whatDoesNotChangeHasNoCriticalTemperature() throws IOException {
+    Ran stainless = schedule("304 1095", 3, "3.5 mm", "");
+    assertEquals("304", stainless.text("critical.0.steel"));
+    for (String name : List.of("ac1C", "upperC", "msC", "magnetC")) {
+      assertTrue(stainless.at("critical.0." + name) instanceof JsonValue.NullValue, name);
+    }
+    Ran tool = schedule("1018 D2", 3, "4 mm", "");
+    assertTrue(tool.at("critical.1.msC") instanceof JsonValue.NullValue);
+    assertTrue(tool.number("critical.1.ac1C") > 780);
+    Ran nickel = schedule("1084 Ni200", 3, "4 mm", "");
+    assertTrue(nickel.out().contains("Ni200 does not pull at any such heat"), nickel.out());
+  }
+
+  /** A range of one heat is one heat, and what is told of lines fits the schedule. */
+  @Test
+  void sentencesFitTheSchedule() throws IOException {
+    Ran ran = schedule("5160", 3, "5 mm", "");
+    assertFalse(ran.out().contains("830 C to 830 C"), ran.out());
+    Ran soft = schedule("4140", 3, "6 mm", "");
+    int temper = steps(soft, "temper").get(0);
+    assertTrue(soft.list("steps." + temper + ".checks").toString().contains("a file bites every"));
   }
 
   /** A soak can be done again, and what it cost cannot be undone. */

@@ -75,7 +75,7 @@ class AnnealTest {
     double at = anneal.temperatureC().orElseThrow();
     for (CriticalTemperatures c : schedule.critical()) {
       OptionalDouble sheet = STEELS.find(c.steel()).orElseThrow().ac1C();
-      assertTrue(at <= Math.min(c.ac1C(), sheet.orElseThrow()) - 23, c + " " + at);
+      assertTrue(at <= Math.min(c.ac1C().orElseThrow(), sheet.orElseThrow()) - 23, c + " " + at);
       assertTrue(at >= 640, "hot enough to do something");
     }
   }

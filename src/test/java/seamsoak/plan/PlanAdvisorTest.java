@@ -164,7 +164,8 @@ class PlanAdvisorTest {
             "temper 1",
             "temper 2"),
         schedule.steps().stream().map(s -> s.step().words()).toList());
-    double upper = schedule.critical().stream().mapToDouble(c -> c.upperC()).max().orElseThrow();
+    double upper =
+        schedule.critical().stream().mapToDouble(c -> c.upperC().orElseThrow()).max().orElseThrow();
     double last = Double.POSITIVE_INFINITY;
     double end = 20;
     for (ScheduleAdvice.Segment s : schedule.segments()) {

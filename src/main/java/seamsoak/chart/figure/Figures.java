@@ -117,11 +117,14 @@ public final class Figures {
     double low = Double.POSITIVE_INFINITY;
     double high = 0;
     for (CriticalTemperatures c : advice.schedule().critical()) {
-      low = Math.min(low, c.ac1C());
-      high = Math.max(high, c.ac1C());
-      bands.add(
-          new ScheduleFigure.Band(
-              c.upper() + " " + c.steel(), ScheduleFigure.Meaning.CHANGE, c.upperC(), c.upperC()));
+      low = Math.min(low, c.ac1C().orElse(low));
+      high = Math.max(high, c.ac1C().orElse(high));
+      c.upperC()
+          .map(
+              upper ->
+                  new ScheduleFigure.Band(
+                      c.upper() + " " + c.steel(), ScheduleFigure.Meaning.CHANGE, upper, upper))
+          .ifPresent(bands::add);
     }
     if (Double.isFinite(low)) {
       bands.add(new ScheduleFigure.Band("Ac1", ScheduleFigure.Meaning.CHANGE, low, high));

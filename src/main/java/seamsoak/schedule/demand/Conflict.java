@@ -71,9 +71,10 @@ public sealed interface Conflict {
    * @param sheet its own
    * @param others that the schedule is for, with their windows
    * @param apart whether it hardens only above their heat
+   * @param partly whether it begins to change at their heat
    */
   record BeyondFormulas(
-      List<String> steels, HeatTreatment sheet, List<Window> others, boolean apart)
+      List<String> steels, HeatTreatment sheet, List<Window> others, boolean apart, boolean partly)
       implements Conflict {}
 
   /** No steel has the carbon to harden. */
@@ -199,9 +200,14 @@ public sealed interface Conflict {
    * The hardness wanted at the edge cannot be had within the tempers that its sheet allows.
    *
    * @param quenchedHrc hardness of the edge before them
+   * @param ovenC where the oven ends that is all there is to temper in, if that is why
    */
   record HardnessOutOfReach(
-      List<String> steels, double wantedHrc, double comesToHrc, double quenchedHrc)
+      List<String> steels,
+      double wantedHrc,
+      double comesToHrc,
+      double quenchedHrc,
+      Optional<Double> ovenC)
       implements Conflict {}
 
   /** One temper leaves the edge, which is the first, and another steel far apart. */

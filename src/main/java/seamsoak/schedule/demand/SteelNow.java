@@ -25,9 +25,11 @@ import seamsoak.steel.Steel;
  * @param steel as the table has it
  * @param carbonPct mean over its layers, wt%
  * @param lines its phase lines
+ * @param besideOthers whether it is hardened from the heat of others, none of its own
  * @param k the correlations
  */
-public record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlations k) {
+public record SteelNow(
+    Steel steel, double carbonPct, PhaseLines lines, boolean besideOthers, Correlations k) {
   /** Softer as quenched than this counts as not hardening, HRC; judgement. */
   private static final double HARD_HRC = 50;
 
@@ -40,6 +42,12 @@ public record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlat
   /** Below this no martensite of any hardness forms, wt%; judgement. */
   private static final double LEAST_CARBON = 0.25;
 
+  /**
+   * Chromium carbide dissolves only at heats of its own: a steel with more than this, hardened from
+   * the heat of others, has a hardness that nothing here tells, wt%; judgement.
+   */
+  private static final double OWN_HEAT_CHROMIUM_PCT = 3;
+
   public static List<SteelNow> of(List<Steel> steels, Workpiece piece, Shop shop) {
     return steels.stream()
         .map(
@@ -48,8 +56,19 @@ public record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlat
                     s,
                     Limits.carbonPct(s, piece),
                     shop.metal(s).law().phases().orElseThrow(),
+                    steels.stream().anyMatch(o -> asksForLess(o, s)),
                     shop.correlations()))
         .toList();
+  }
+
+  private static boolean asksForLess(Steel other, Steel steel) {
+    return chromium(steel) > OWN_HEAT_CHROMIUM_PCT
+        && chromium(other) <= OWN_HEAT_CHROMIUM_PCT
+        && other.heatTreatment().harden().isPresent();
+  }
+
+  private static double chromium(Steel steel) {
+    return steel.analysis().percent(Element.CR);
   }
 
   public String id() {
@@ -125,7 +144,7 @@ public record SteelNow(Steel steel, double carbonPct, PhaseLines lines, Correlat
 
   /** Whether it has so much chromium or nickel that no formula here reaches it. */
   public boolean beyondFormulas() {
-    return lines.alwaysAustenite() || !QuenchedSteel.reaches(steel.analysis());
+    return lines.alwaysAustenite() || besideOthers || !QuenchedSteel.reaches(steel.analysis());
   }
 
   /** Whether a fast enough quench makes it hard. */

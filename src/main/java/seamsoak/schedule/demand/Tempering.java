@@ -27,13 +27,19 @@ public record Tempering(
   /** Cooler than this a temper hardly relieves martensite, C; common practice. */
   private static final double COOLEST = 150;
 
+  /**
+   * For the edge.
+   *
+   * @param hottestCelsius that the shop holds for hours
+   */
   public static Tempering of(
       SteelNow edge,
       QuenchChoice quench,
       double hardenCelsius,
       double grain,
       double coldest,
-      double wanted) {
+      double wanted,
+      double hottestCelsius) {
     double asked =
         curve(edge, quench, hardenCelsius, grain)
                 .kelvinFor(hard(edge, quench, coldest).wanted(wanted), HOURS * TIMES)
@@ -44,7 +50,13 @@ public record Tempering(
             .heatTreatment()
             .temperNear(HardeningHeat.round(asked))
             .orElse(HardeningHeat.round(asked));
-    return new Tempering(Math.max(COOLEST, celsius), wanted, quench, hardenCelsius, grain, coldest);
+    return new Tempering(
+        Math.max(COOLEST, Math.min(hottestCelsius, celsius)),
+        wanted,
+        quench,
+        hardenCelsius,
+        grain,
+        coldest);
   }
 
   /** Hardness of a steel before them, at an edge ground thin, HRC. */

@@ -11,8 +11,8 @@
  *       an anneal at once, kiln, anneal only. Disputed sheets ({@code disputes.csv}) and {@link
  *       seamsoak.property.QuenchedSteel#mayHardenInAir} decide.
  *   <li>{@link HardeningHeat} lies within the windows of all steels that harden, else in that of
- *       the edge. Steels of more than 4 % Cr or Ni are beyond the formulas: annealed, then left to
- *       their sheets.
+ *       the edge. Steels of more than 4 % Cr or Ni, and of more than 3 % Cr beside leaner ones, are
+ *       beyond the formulas: annealed, then left to their sheets.
  *   <li>{@link QuenchChoice} takes the bath that {@link seamsoak.property.hardening.QuenchRule}
  *       says, as {@code pair} and {@code steels} do; canola where none at hand will do. Its
  *       verdicts are each bath's own, for a thin edge and for the middle.
