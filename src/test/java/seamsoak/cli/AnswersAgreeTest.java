@@ -100,8 +100,9 @@ class AnswersAgreeTest {
     String blade = "blade.steels.0.";
     assertEquals(steel.number("dissolvedCarbonPct"), schedule.number(blade + "dissolvedPct"), 1e-5);
     assertEquals(steel.number("msC.value"), schedule.number(blade + "msC"), 1e-2);
-    assertEquals(
-        steel.number("blade.idealDiameterMm"), schedule.number(blade + "idealDiameterMm"), 1e-2);
+    // the grain after heats of its own may be some thousandths of a number coarser than refined
+    double diameter = steel.number("blade.idealDiameterMm");
+    assertEquals(diameter, schedule.number(blade + "idealDiameterMm"), 5e-4 * diameter);
     assertEquals(steel.number("blade.edgeHrc"), schedule.number(blade + "edgeHrc"), 1e-3);
     assertEquals(steel.number("blade.coreHrc"), schedule.number(blade + "coreHrc"), 0.05);
     assertTempered(steel, temper(schedule));
