@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import seamsoak.support.Browser;
 import seamsoak.support.Looks;
 import seamsoak.support.Tab;
 
@@ -37,9 +36,9 @@ class PageInBrowserTest {
 
   @BeforeEach
   void open() throws Exception {
-    assumeTrue(Browser.installed().isPresent(), "no Chromium here");
+    assumeTrue(Tab.installed().isPresent(), "no Chromium here");
     page = Pageful.open(folder);
-    tab = Tab.open(Browser.installed().orElseThrow(), browser, 1280, 800);
+    tab = Tab.open(Tab.installed().orElseThrow(), browser, 1280, 800);
     tab.go(page.link());
     tab.until("document.querySelector('h1')?.textContent === 'Billets'");
   }

@@ -12,7 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,9 +21,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import seamsoak.support.Browser;
 import seamsoak.support.Looks;
 import seamsoak.support.Reports;
+import seamsoak.support.Tab;
 
 /** The report as a browser shows and prints it; left out where no Chromium is installed. */
 @Tag("slow")
@@ -30,23 +31,36 @@ import seamsoak.support.Reports;
 class ReportInBrowserTest {
   private static final String LAYOUT =
       """
-      const wrong = %s;
-      const answer = document.getElementById('answer').getBoundingClientRect();
-      say(innerWidth + ';' + wrong
-          + (answer.bottom > innerHeight ? 'the answer is below the first screen' : ''));
+      (() => {
+        const wrong = %s;
+        const answer = document.getElementById('answer').getBoundingClientRect();
+        return innerWidth + ';' + wrong
+            + (answer.bottom > innerHeight ? 'the answer is below the first screen' : '');
+      })()
       """
           .formatted(Looks.LAYOUT);
 
   private static final Pattern PAPER =
       Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)\\s*\\]");
 
-  @TempDir private Path folder;
-  private Browser browser;
+  private static Tab tab;
 
-  @BeforeEach
-  void find() {
-    assumeTrue(Browser.installed().isPresent(), "no Chromium here");
-    browser = new Browser(Browser.installed().orElseThrow(), folder);
+  @BeforeAll
+  static void open(@TempDir Path folder) throws Exception {
+    assumeTrue(Tab.installed().isPresent(), "no Chromium here");
+    tab = Tab.open(Tab.installed().orElseThrow(), folder, 1280, 800);
+  }
+
+  @AfterAll
+  static void close() throws Exception {
+    if (tab != null) {
+      tab.close();
+    }
+  }
+
+  private static void show(Path report, int width, int height) throws Exception {
+    tab.size(width, height);
+    tab.go(report.toUri().toString());
   }
 
   static Stream<Arguments> windows() {
@@ -70,7 +84,8 @@ class ReportInBrowserTest {
   @MethodSource("windows")
   void nothingIsCutOrOverlapsAndTheAnswerIsOnTheFirstScreen(String name, int width, int height)
       throws Exception {
-    assertEquals(width + ";", browser.ask(report(name), width, height, LAYOUT));
+    show(report(name), width, height);
+    assertEquals(width + ";", tab.ask(LAYOUT));
   }
 
   /** On a phone a chart keeps nine tenths of its size, so that its small letters stay legible. */
@@ -78,21 +93,26 @@ class ReportInBrowserTest {
   void chartsSlideOnAPhoneAndFitOnADesk() throws Exception {
     String scale =
         """
-        const all = [...document.querySelectorAll('figure svg')];
-        say(all.length > 3 && all.every(s => {
-          const width = s.getBoundingClientRect().width;
-          const room = s.closest('figure').clientWidth;
-          return width >= 0.89 * s.viewBox.baseVal.width && (innerWidth > 390 ? width <= room : true);
-        }) ? 'good' : all.map(s => s.getBoundingClientRect().width).join());
+        (() => {
+          const all = [...document.querySelectorAll('figure svg')];
+          return all.length > 3 && all.every(s => {
+            const width = s.getBoundingClientRect().width;
+            const room = s.closest('figure').clientWidth;
+            return width >= 0.89 * s.viewBox.baseVal.width
+                && (innerWidth > 390 ? width <= room : true);
+          }) ? 'good' : all.map(s => s.getBoundingClientRect().width).join();
+        })()
         """;
-    assertEquals("good", browser.ask(Reports.mosaic(), 390, 844, scale));
-    assertEquals("good", browser.ask(Reports.mosaic(), 1280, 800, scale));
+    show(Reports.mosaic(), 390, 844);
+    assertEquals("good", tab.ask(scale));
+    show(Reports.mosaic(), 1280, 800);
+    assertEquals("good", tab.ask(scale));
   }
 
   @Test
   void thePageIsDrawnUnderItsOwnPolicy() throws Exception {
-    byte[] png = browser.picture(Reports.mosaic(), 390, 844);
-    var image = ImageIO.read(new ByteArrayInputStream(png));
+    show(Reports.mosaic(), 390, 844);
+    var image = ImageIO.read(new ByteArrayInputStream(tab.picture()));
     assertEquals(390, image.getWidth());
     // the caution's bar is drawn only if the policy lets the page's own style in
     boolean ember = false;
@@ -103,9 +123,10 @@ class ReportInBrowserTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"letter, 612, 792", "A4, 595, 842"})
-  void printsOnPaper(String size, int width, int height) throws Exception {
-    String pdf = new String(browser.paper(Reports.mosaic(), size), StandardCharsets.ISO_8859_1);
+  @CsvSource({"612, 792", "595, 842"})
+  void printsOnLetterAndOnA4(int width, int height) throws Exception {
+    show(Reports.mosaic(), 1280, 800);
+    String pdf = new String(tab.paper(width / 72.0, height / 72.0), StandardCharsets.ISO_8859_1);
     Matcher m = PAPER.matcher(pdf);
     int pages = 0;
     while (m.find()) {
@@ -130,8 +151,8 @@ class ReportInBrowserTest {
   @ParameterizedTest
   @MethodSource("pages")
   void theAccessibilityCheckerFindsNothing(String name, int width) throws Exception {
-    String axe = Looks.axe().replace("</script", "<\\/script");
-    String run = Looks.AXE + ".then(say);";
-    assertEquals("", browser.ask(report(name), width, 900, axe + "\n" + run));
+    show(report(name), width, 900);
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE));
   }
 }

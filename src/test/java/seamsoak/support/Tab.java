@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -17,6 +18,7 @@ import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
 import seamsoak.data.JsonValue.ListValue;
@@ -43,6 +45,14 @@ public final class Tab implements AutoCloseable {
             .buildAsync(debugger, new Ear())
             .get(PATIENCE_SECONDS, TimeUnit.SECONDS);
     call("Page.enable", Map.of());
+  }
+
+  /** The browser, where there is one. */
+  public static Optional<Path> installed() {
+    return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(":"))
+        .flatMap(dir -> Stream.of("chromium", "chromium-browser").map(n -> Path.of(dir, n)))
+        .filter(Files::isExecutable)
+        .findFirst();
   }
 
   /** Opens an empty one. */
@@ -243,13 +253,18 @@ public final class Tab implements AutoCloseable {
         .decode(text(call("Page.captureScreenshot", Map.of("format", "png")), "data"));
   }
 
-  /** The page on paper. */
+  /** The page on paper, of the size that it asks for. */
   public byte[] paper() throws Exception {
-    return Base64.getDecoder()
-        .decode(
-            text(
-                call("Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true)),
-                "data"));
+    return paper(Map.of("preferCSSPageSize", true, "printBackground", true));
+  }
+
+  /** The same on paper of a size, in inches. */
+  public byte[] paper(double width, double height) throws Exception {
+    return paper(Map.of("paperWidth", width, "paperHeight", height));
+  }
+
+  private byte[] paper(Map<String, Object> how) throws Exception {
+    return Base64.getDecoder().decode(text(call("Page.printToPDF", how), "data"));
   }
 
   @Override
