@@ -45,7 +45,10 @@ final class CheckCommand extends Subcommand {
             .map(c -> c.history().get(c.history().size() - 1).thicknessMm() / 1e3)
             .map(thick -> pairAdvisor().ofStack(billet.orElseThrow().stack(), thick))
             .orElse(List.of());
-    Trace trace = billet.map(b -> root.trace(t -> t.ofCheck(b))).orElse(Trace.NONE);
+    Trace trace =
+        billet
+            .map(b -> root.trace(t -> t.ofCheck(b, PairLimits.load(root.data()))))
+            .orElse(Trace.NONE);
     boolean refused = check.filter(c -> !c.hardStops().isEmpty()).isPresent();
     String next =
         refused

@@ -27,6 +27,7 @@ import seamsoak.unit.UnitSystem;
 import seamsoak.words.HeatWords;
 import seamsoak.words.SingleWords;
 import seamsoak.words.Statement;
+import seamsoak.words.SteelWords;
 import seamsoak.words.WorkTold;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
@@ -47,7 +48,7 @@ public final class JsonReport {
   }
 
   public static String steel(SteelReport steel, Trace sources) {
-    return write("steels", JsonWriter.members(steel), sources);
+    return write("steels", new SteelWords(steel, UnitSystem.METRIC).members(), sources);
   }
 
   public static String migrate(Migration migration, List<HeatRemark> remarks, Trace sources) {

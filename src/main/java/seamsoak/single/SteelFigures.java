@@ -11,21 +11,14 @@ import seamsoak.steel.TemperatureRange;
 final class SteelFigures {
   private SteelFigures() {}
 
-  private static final String AUSTENITIC =
-      "with 8 % nickel or more it is austenite at every temperature (judgement): it has neither"
-          + " ferrite nor pearlite to turn";
-
-  private static final String NO_MARTENSITE =
-      "the formulas put it at absolute zero or below: no martensite forms";
-
-  static Map<String, String> unknown(boolean transforms, boolean hardens) {
-    Map<String, String> why = new LinkedHashMap<>();
+  static Map<String, Unknown> unknown(boolean transforms, boolean hardens) {
+    Map<String, Unknown> why = new LinkedHashMap<>();
     if (!transforms) {
-      why.put("ac1C", AUSTENITIC);
-      why.put("ac3OrAccmC", AUSTENITIC);
+      why.put("ac1C", Unknown.ALWAYS_AUSTENITE);
+      why.put("ac3OrAccmC", Unknown.ALWAYS_AUSTENITE);
     }
     if (!hardens) {
-      why.put("msC", NO_MARTENSITE);
+      why.put("msC", Unknown.NO_MARTENSITE);
     }
     return why;
   }

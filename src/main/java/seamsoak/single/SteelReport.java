@@ -77,7 +77,7 @@ public record SteelReport(
     List<Formula> formulas,
     List<Diffusivity> diffusivities,
     List<String> chosen,
-    Map<String, String> unknown,
+    Map<String, Unknown> unknown,
     List<String> exceeded,
     String notes,
     Optional<MayBe> mayBe) {

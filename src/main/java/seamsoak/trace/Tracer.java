@@ -29,6 +29,8 @@ import seamsoak.trace.TraceEntries.Moment;
  * does not name and sees that it does not sway.
  */
 public final class Tracer {
+  private static final Moment SOAKING = new Moment("soaking", 1100);
+
   private final Correlations k;
   private final SteelTable table;
   private final SourceTable sources;
@@ -94,15 +96,20 @@ public final class Tracer {
   /** Of many steels, each with every other. */
   public Trace ofPairs(List<Steel> steels, PairLimits limits) {
     double welding = k.mechanics().welding().usualCelsius();
-    return ofPairs(steels, limits, new Moment("soaking", 1100), welding);
+    return ofPairs(steels, limits, SOAKING, welding);
   }
 
   private Trace ofPairs(List<Steel> steels, PairLimits limits, Moment coldest, double welding) {
     TraceEntries all = entries();
+    addPairs(all, steels, limits, coldest, welding);
+    return all.trace();
+  }
+
+  private void addPairs(
+      TraceEntries all, List<Steel> steels, PairLimits limits, Moment coldest, double welding) {
     PairTrace pairs = new PairTrace(k, all);
     pairs.checks(steels, coldest, new Moment("welding", welding));
     pairs.limits(limits);
-    return all.trace();
   }
 
   /** Of carbon across a seam held at one temperature. */
@@ -138,8 +145,13 @@ public final class Tracer {
   }
 
   /** Of a billet's sizes, and of what is said of its heats. */
-  public Trace ofCheck(Billet billet) {
-    return new BilletTrace(k, entries(), billet).ofCheck();
+  public Trace ofCheck(Billet billet, PairLimits limits) {
+    TraceEntries all = entries();
+    List<Steel> steels = billet.stack().steels().stream().distinct().toList();
+    if (steels.size() > 1) {
+      addPairs(all, steels, limits, SOAKING, k.mechanics().welding().usualCelsius());
+    }
+    return new BilletTrace(k, all, billet).ofCheck();
   }
 
   /** Of a billet's history, its lines and the soak that clears them. */
