@@ -31,6 +31,12 @@ public final class CarbonInSteel implements CarbonLaw {
   /** From so much chromium on carbides other than cementite hold the carbon, wt%; judgement. */
   private static final double CHROMIUM_CARBIDES_PCT = 2;
 
+  /** Less iron than this and a metal is no steel, share of its atoms. */
+  private static final double MOSTLY = 0.5;
+
+  /** More than ferrite and cementite come to from 500 C up, ln of the activity. */
+  private static final double LN_BEYOND_CEMENTITE = 1.3;
+
   private final Correlations correlations;
   private final MetalLattice lattice;
   private final AusteniteActivity austenite;
@@ -161,8 +167,15 @@ public final class CarbonInSteel implements CarbonLaw {
       potentialAbove = potentialBelow + integral(austeniteMost) - integralAtLeast;
     }
 
-    /** A steel that is always austenite keeps carbon up to where graphite would form. */
+    /**
+     * A steel that is always austenite keeps carbon up to where graphite would form. In nickel,
+     * which has no carbide, graphite forms too slowly to count: beside steel it comes to the
+     * activity of that, and is no sink for its carbon.
+     */
     private double graphiteOr(double cementite) {
+      if (lattice.iron() < MOSTLY) {
+        return activity.ratioAt(LN_BEYOND_CEMENTITE);
+      }
       return Math.max(activity.ratioAt(0), Math.min(cementite, activity.ratioAt(0.3)));
     }
 
