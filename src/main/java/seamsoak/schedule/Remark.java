@@ -33,6 +33,35 @@ public sealed interface Remark {
     }
   }
 
+  /**
+   * An anneal takes the carbon of one steel into another, whose carbide holds it better.
+   *
+   * @param step which anneal
+   * @param from the steel that loses
+   * @param beforePct its carbon before, wt%
+   * @param afterPct its carbon after
+   * @param into the steel that gains most
+   * @param intoPct its carbon after
+   * @param quenchedPct of the loser, when it is quenched; empty where nothing is
+   */
+  record CarbonGathers(
+      StepName step,
+      String from,
+      double beforePct,
+      double afterPct,
+      String into,
+      double intoPct,
+      Optional<Double> quenchedPct)
+      implements Remark {
+    /** Whether the hold before the quench takes it back. */
+    public boolean comesBack() {
+      return quenchedPct.filter(p -> p > beforePct - MUCH_PCT).isPresent();
+    }
+
+    /** Less than that changes no hardness to speak of, wt%; judgement. */
+    static final double MUCH_PCT = 0.15;
+  }
+
   /** Why a step leaves the range that a sheet prints for a steel. */
   enum Outside {
     /** The steel does not harden. */

@@ -1,8 +1,10 @@
 package seamsoak.schedule;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Step;
 import seamsoak.schedule.Remark.Outside;
@@ -36,6 +38,7 @@ record Remarks(Course course, List<SteelNow> steels) {
       all.add(new Remark.PlannedAnew(untold));
     }
     deepestLine().ifPresent(all::add);
+    carbonGathers().ifPresent(all::add);
     all.add(Remark.Always.NORMALIZING_HIDES_LINES);
     for (ScheduleStep step : course.planned()) {
       all.addAll(outside(step));
@@ -46,6 +49,46 @@ record Remarks(Course course, List<SteelNow> steels) {
     }
     all.add(Remark.Always.COLOR_TELLS_LITTLE);
     return List.copyOf(all);
+  }
+
+  /** The steel that an anneal takes most carbon from, where that is much. */
+  private Optional<Remark> carbonGathers() {
+    List<After> after = course.after();
+    for (int i = 1; i < after.size(); i++) {
+      if (after.get(i).step().kind() == StepKind.ANNEAL) {
+        return gathered(after.get(i - 1), after.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Remark> gathered(After before, After after) {
+    ToDoubleFunction<String> gain = s -> carbon(after, s) - carbon(before, s);
+    List<String> ids = steels.stream().map(SteelNow::id).toList();
+    String from = ids.stream().min(Comparator.comparingDouble(gain)).orElseThrow();
+    String into = ids.stream().max(Comparator.comparingDouble(gain)).orElseThrow();
+    return gain.applyAsDouble(from) < -Remark.CarbonGathers.MUCH_PCT
+        ? Optional.of(
+            new Remark.CarbonGathers(
+                after.step(),
+                from,
+                carbon(before, from),
+                carbon(after, from),
+                into,
+                carbon(after, into),
+                course.after().stream()
+                    .filter(a -> a.step().kind() == StepKind.HARDEN)
+                    .findFirst()
+                    .map(a -> carbon(a, from))))
+        : Optional.empty();
+  }
+
+  private static double carbon(After after, String steel) {
+    return after.layers().stream()
+        .filter(l -> l.steel().equals(steel))
+        .findFirst()
+        .orElseThrow()
+        .meanPct();
   }
 
   /** The ranges that a sheet prints for a step; a second temper repeats the first. */

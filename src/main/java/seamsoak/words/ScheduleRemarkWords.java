@@ -12,6 +12,7 @@ public record ScheduleRemarkWords(UnitSystem units) {
           .of(Remark.Always.class, ScheduleRemarkWords::of)
           .of(Remark.LineStays.class, ScheduleRemarkWords::of)
           .of(Remark.LineClears.class, ScheduleRemarkWords::of)
+          .of(Remark.CarbonGathers.class, ScheduleRemarkWords::of)
           .of(Remark.OutsideRange.class, ScheduleRemarkWords::of)
           .of(Remark.BeyondKiln.class, ScheduleRemarkWords::of)
           .of(Remark.CarbonByThen.class, ScheduleRemarkWords::of)
@@ -76,6 +77,32 @@ public record ScheduleRemarkWords(UnitSystem units) {
             : Amounts.format(
                 " Of what is cleared, the soak clears %.0f %% and they %.0f %%.",
                 share, 100 - share));
+  }
+
+  private String of(Remark.CarbonGathers remark) {
+    return Amounts.format(
+        "In the %s carbon goes out of %s, down to %.2f %%, into %s, up to %.2f %%, whose carbide holds"
+            + " it better.%s",
+        remark.step().words(),
+        remark.from(),
+        remark.afterPct(),
+        remark.into(),
+        remark.intoPct(),
+        remark
+            .quenchedPct()
+            .map(
+                back ->
+                    remark.comesBack()
+                        ? Amounts.format(
+                            " The hold before the quench takes it back to %.2f %%: do not cut that"
+                                + " short.",
+                            back)
+                        : Amounts.format(
+                            " The hold before the quench takes it back to %.2f %% only, so it comes"
+                                + " out softer than told: anneal as short as will do, and try a test"
+                                + " piece.",
+                            back))
+            .orElse(""));
   }
 
   private String of(Remark.OutsideRange remark) {

@@ -166,6 +166,17 @@ class HeatTreaterTest {
     assertTrue(nickel.out().contains("Ni200 does not pull at any such heat"), nickel.out());
   }
 
+  /** A long anneal takes carbon out of one steel into another; whether it comes back is told. */
+  @Test
+  void carbonThatGathersInAnAnnealIsTold() throws IOException {
+    Ran ran = schedule("A2 O1", 15, "5 mm", "");
+    String remarks = ran.list("remarks").toString();
+    assertTrue(remarks.contains("carbon goes out of O1"), remarks);
+    assertTrue(ran.list("remarkKinds").toString().contains("carbon-gathers"), remarks);
+    Ran none = schedule("1084 75Ni8", 3, "5 mm", "");
+    assertFalse(none.list("remarkKinds").toString().contains("carbon-gathers"), none.out());
+  }
+
   /** A range of one heat is one heat, and what is told of lines fits the schedule. */
   @Test
   void sentencesFitTheSchedule() throws IOException {

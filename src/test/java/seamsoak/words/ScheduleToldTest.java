@@ -75,7 +75,8 @@ class ScheduleToldTest {
             "outside-range",
             "beyond-kiln",
             "planned-anew",
-            "carbon-by-then"),
+            "carbon-by-then",
+            "carbon-gathers"),
         kinds(Remark.class));
     assertEquals(
         List.of("normalizing-hides-lines", "holds-without-kiln", "color-tells-little"),
