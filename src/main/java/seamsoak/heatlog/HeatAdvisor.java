@@ -117,7 +117,7 @@ public final class HeatAdvisor {
         taken(query),
         remarks(log, in, couple, curve, credit, peak, rate),
         HeatRemark.of(shop.correlations(), Math.max(peak, curve.peakC()), query.steel()).stream()
-            .filter(r -> r.what() != HeatRemark.What.NO_AUSTENITE)
+            .filter(r -> r.what() == HeatRemark.What.MELTS || r.what() == HeatRemark.What.BURNS)
             .toList());
   }
 

@@ -21,7 +21,9 @@ public record HeatRemark(String steel, What what, double limitCelsius, double ce
   public enum What {
     MELTS,
     BURNS,
-    NO_AUSTENITE
+    NO_AUSTENITE,
+    /** Nobody knows: it is stock of unknown make, told as the likeliest that it may be. */
+    UNKNOWN
   }
 
   /** All that there are of some steels, each once. */
@@ -38,6 +40,9 @@ public record HeatRemark(String steel, What what, double limitCelsius, double ce
         correlations.forging().rule().limits(analysis, steel.heatTreatment().forgeStartC());
     double first = correlations.critical().ae1().estimate(analysis).low();
     List<HeatRemark> all = new ArrayList<>();
+    if (steel.make().isPresent()) {
+      all.add(new HeatRemark(steel.id(), What.UNKNOWN, celsius, celsius));
+    }
     if (celsius > limits.solidusCelsius()) {
       all.add(new HeatRemark(steel.id(), What.MELTS, limits.solidusCelsius(), celsius));
     }

@@ -27,6 +27,7 @@ final class UnknownMakeTable {
   static List<Stock> load(DataFolder data, Map<String, Steel> grades) {
     List<Stock> all = new ArrayList<>();
     for (CsvTable.Row row : data.csv("unknown-make.csv").rows()) {
+      List.of("id", "designation", "test").forEach(column -> filled(row, column));
       List<Steel> known = new ArrayList<>();
       for (String id : row.list("may_be")) {
         Optional<Steel> grade = Optional.ofNullable(grades.get(id));
@@ -43,6 +44,15 @@ final class UnknownMakeTable {
       }
     }
     return all;
+  }
+
+  private static void filled(CsvTable.Row row, String column) {
+    if (row.text(column).isEmpty()) {
+      throw new Fault(
+          row.place(column),
+          "column " + column + " is blank",
+          "say what it is, and how to test it");
+    }
   }
 
   private static Steel steel(CsvTable.Row row, List<Steel> known) {

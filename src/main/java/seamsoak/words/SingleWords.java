@@ -78,6 +78,11 @@ public record SingleWords(UnitSystem units) {
               + " holds no austenite at "
               + amounts().heat(r.celsius())
               + ", so it dissolves little carbon: the estimate is rough.";
+      case UNKNOWN ->
+          r.steel()
+              + " is of unknown make and is told as the likeliest that it may be; steels "
+              + r.steel()
+              + " has the others, and the test to do first.";
     };
   }
 

@@ -69,6 +69,20 @@ class UnknownMakeAnswerTest {
     assertFalse(((JsonValue.BooleanValue) same).value());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"decarb", "migrate"})
+  void anEstimateOfOneHeatSaysIt(String command) {
+    List<String> words = new ArrayList<>(List.of(command, "old file", "1018"));
+    if (command.equals("decarb")) {
+      words.remove(2);
+    } else {
+      words.addAll(List.of("--layer", "1mm"));
+    }
+    words.addAll(List.of("--at", "1000C", "--for", "10min"));
+    String page = Ran.run(words.toArray(new String[0])).out().replaceAll("\\s+", " ");
+    assertTrue(page.contains("old-file is of unknown make"), page);
+  }
+
   /** Soak, schedule and plan say it first, and the quench has coupons before it. */
   @Test
   void billetsSayItFirst() throws IOException {

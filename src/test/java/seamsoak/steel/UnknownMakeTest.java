@@ -83,6 +83,17 @@ class UnknownMakeTest {
     assertEquals(2, fault.place().line());
   }
 
+  @Test
+  void aTestThatIsLeftOutIsAskedFor() throws IOException {
+    Files.writeString(
+        folder.resolve("unknown-make.csv"),
+        "id,designation,aliases,may_be,quench,test,source,standing,note\n"
+            + "spring,spring,,5160,oil,,memory,from memory,\n");
+    DataFolder data = DataFolder.over(folder);
+    Fault fault = assertThrows(Fault.class, () -> SteelTable.load(data));
+    assertTrue(fault.getMessage().contains("column test is blank"), fault.getMessage());
+  }
+
   /** A smith with a table of his own has not every grade of ours. */
   @Test
   void gradesThatAUsersTableLacksAreLeftOut() throws IOException {
