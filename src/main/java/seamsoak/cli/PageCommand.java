@@ -2,6 +2,7 @@ package seamsoak.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -53,26 +54,36 @@ final class PageCommand extends Subcommand {
             root.correlations(),
             root.steels(),
             folder(),
-            Page.Setting.usualDrafts(),
+            Page.Setting.usualState(),
             port.number(),
             root.colophon());
+    String billet = file == null ? "" : file.getFileName().toString();
+    Optional<String> running =
+        port.number() == 0 ? Page.linkOfRunning(setting, billet) : Optional.empty();
+    if (running.isPresent()) {
+      tell(running.get(), "It runs already: this opens it once more, within a minute.");
+      return Program.ANSWERED;
+    }
     try (Page page = Page.open(setting)) {
-      if (file != null) {
-        page.lay(file.getFileName().toString());
+      if (!billet.isEmpty()) {
+        page.lay(billet);
       }
-      String link = page.link();
-      root.out()
-          .print(
-              root.json()
-                  ? JsonReport.page(page.address(), link)
-                  : "The page: " + link + "\nThis opens once, within a minute. Ctrl-C ends it.\n");
-      root.out().flush();
-      if (!noBrowser) {
-        BrowserOfUser.open(link);
-      }
+      tell(page.link(), "This opens once, within a minute. Ctrl-C ends it.");
       page.await();
     }
     return Program.ANSWERED;
+  }
+
+  private void tell(String link, String how) {
+    root.out()
+        .print(
+            root.json()
+                ? JsonReport.page(link.replaceFirst("(?<=[0-9]/).*", ""), link)
+                : "The page: " + link + "\n" + how + "\n");
+    root.out().flush();
+    if (!noBrowser) {
+      BrowserOfUser.open(link);
+    }
   }
 
   private Path folder() {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonPath;
 import seamsoak.data.UserFile;
@@ -128,6 +129,17 @@ final class Desk {
     return Done.WELL;
   }
 
+  /** Waits for a newer text than one, or for a time. */
+  synchronized boolean isNewer(int than, long millis) throws InterruptedException {
+    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
+    long left = millis;
+    while (now.number() <= than && left > 0) {
+      wait(left);
+      left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
+    }
+    return now.number() > than;
+  }
+
   private static Map<String, String> touched(Editing shown, Map<String, String> sent) {
     Map<String, String> touched = new LinkedHashMap<>();
     sent.forEach(
@@ -142,6 +154,7 @@ final class Desk {
   private void take(History history) {
     if (history != now.history()) {
       now = new Now(history, now.file(), now.other(), Proof.of(path, history.now().text(), kit));
+      notifyAll();
     }
   }
 
@@ -172,5 +185,6 @@ final class Desk {
     Editing.of(theirs.text(), kit.book());
     History history = now.history().changed(theirs.text());
     now = new Now(history, Optional.of(theirs), false, Proof.of(path, theirs.text(), kit));
+    notifyAll();
   }
 }

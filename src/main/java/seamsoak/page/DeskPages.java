@@ -14,7 +14,7 @@ import seamsoak.words.Sentence;
 
 /** What is looked at of a billet: bench, answer, card, file. */
 final class DeskPages {
-  private static final long HELD_MILLIS = 20_000;
+  static final long HELD_MILLIS = 20_000;
 
   /** A browser without the script is better answered soon: it asks again by itself. */
   private static final long SOON_MILLIS = 1_500;
@@ -41,6 +41,7 @@ final class DeskPages {
     return switch (what) {
       case "" -> Optional.of(bench(200, desk, "", false));
       case "answer" -> Optional.of(answer(desk, query));
+      case "news" -> Optional.of(news(desk, query));
       case "card" -> Optional.of(card(desk));
       case "billet.json" -> Optional.of(file(desk));
       default -> Optional.empty();
@@ -95,6 +96,23 @@ final class DeskPages {
           desk.name(), desk.id(), answers.view(now.number(), billet.get(), known), 0);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+      return Pages.told(503, PageWords.ENDED);
+    }
+  }
+
+  /** How long a window that asks for news is to be held. */
+  static long held(Map<String, String> query) {
+    return "0".equals(query.get("hold")) ? 0 : HELD_MILLIS;
+  }
+
+  /** Held until the billet is changed in another window, or for a while. */
+  private static Answer news(Desk desk, Map<String, String> query) {
+    int number = Asked.number(query.get("rev")).orElse(0);
+    try {
+      return desk.isNewer(number, held(query))
+          ? Listener.plain(200, "" + desk.now().number())
+          : Answer.nothing();
+    } catch (InterruptedException e) {
       return Pages.told(503, PageWords.ENDED);
     }
   }

@@ -2,12 +2,8 @@ package seamsoak.page;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
@@ -38,23 +34,6 @@ record Drafts(Path folder) {
    */
   record Draft(Path file, String base, String text) {}
 
-  /** In the user's own folder for what programs remember, as each system has it. */
-  static Path usual() {
-    String home = System.getProperty("user.home", ".");
-    String system = System.getProperty("os.name", "").toLowerCase(java.util.Locale.ROOT);
-    String windows = System.getenv("LOCALAPPDATA");
-    String linux = System.getenv("XDG_STATE_HOME");
-    Path state =
-        system.startsWith("windows") && windows != null
-            ? Path.of(windows)
-            : system.startsWith("mac")
-                ? Path.of(home, "Library", "Application Support")
-                : linux != null && linux.startsWith("/")
-                    ? Path.of(linux)
-                    : Path.of(home, ".local", "state");
-    return state.resolve("seamsoak").resolve("drafts");
-  }
-
   static String digest(String text) {
     return HexFormat.of().formatHex(Seal.sha256(text.getBytes(StandardCharsets.UTF_8)));
   }
@@ -68,34 +47,11 @@ record Drafts(Path folder) {
     all.put("file", draft.file().toString());
     all.put("base", draft.base());
     all.put("text", draft.text());
-    Path place = place(draft.file());
-    Path part = place.resolveSibling(place.getFileName() + ".part");
-    try {
-      Files.createDirectories(folder, mine("rwx------"));
-      Files.deleteIfExists(part);
-      Files.createFile(part, mine("rw-------"));
-      Files.writeString(part, JsonWriter.write(all));
-      Files.move(part, place, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-    } catch (IOException e) {
-      // a full or missing disk costs the draft, not the work
-    }
-  }
-
-  /** Rights of the user alone, where the system knows such. */
-  private static FileAttribute<?>[] mine(String rights) {
-    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
-        }
-        : new FileAttribute<?>[0];
+    Mine.write(place(draft.file()), JsonWriter.write(all));
   }
 
   void drop(Path file) {
-    try {
-      Files.deleteIfExists(place(file));
-    } catch (IOException e) {
-      // it will be offered once more
-    }
+    Mine.remove(place(file));
   }
 
   /** Those of the billets in a folder. */

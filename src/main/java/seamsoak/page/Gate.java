@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
@@ -35,6 +36,7 @@ final class Gate {
   private final String cookie;
   private final LongSupplier nanos;
   private final SecureRandom random = new SecureRandom();
+  private final String own = secret();
   private final Deque<Key> keys = new ArrayDeque<>();
   private final List<byte[]> browsers = new ArrayList<>();
 
@@ -82,7 +84,7 @@ final class Gate {
       return refused(405, PageWords.OTHER_METHOD).map(a -> a.with("Allow", "GET, HEAD, POST"));
     }
     Optional<Answer> wrong = head.isPost() ? refusePost(head) : refuseGet(head);
-    return wrong.isPresent() || head.path().equals(IN) || knows(head)
+    return wrong.isPresent() || head.path().equals(IN) || isOurs(head) || knows(head)
         ? wrong
         : refused(403, PageWords.NO_COOKIE);
   }
@@ -141,6 +143,19 @@ final class Gate {
       known |= MessageDigest.isEqual(browser, digest);
     }
     return known;
+  }
+
+  /** What the program knows itself by when it is started once more. */
+  String own() {
+    return own;
+  }
+
+  /** Whether it was the program that asks. */
+  private boolean isOurs(Asked head) {
+    List<String> said = head.all(Running.HEADER.toLowerCase(Locale.ROOT));
+    return head.path().equals(Running.AGAIN)
+        && said.size() == 1
+        && MessageDigest.isEqual(digest(said.get(0)), digest(own));
   }
 
   /** Takes a one-time key and gives the cookie for it, or tells why not. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,6 +19,8 @@ import seamsoak.words.PageWords;
 public final class Page implements AutoCloseable {
   private static final Pattern DESK = Pattern.compile("/d/([0-9]{1,9})(?:/([a-z.]{1,20}))?");
 
+  private static final String NEWS = "/news";
+
   private final Listener listener;
   private final Gate gate;
   private final Shelf shelf;
@@ -25,6 +28,8 @@ public final class Page implements AutoCloseable {
   private final Work work;
   private final DeskPages pages;
   private final Kit kit;
+  private final Running running;
+  private final Presence presence = new Presence(System::nanoTime);
   private final AtomicReference<String> first = new AtomicReference<>();
   private final CountDownLatch ended = new CountDownLatch(1);
 
@@ -32,7 +37,7 @@ public final class Page implements AutoCloseable {
    * What a page is opened with.
    *
    * @param folder with the billets
-   * @param drafts where changes are kept that were not saved
+   * @param state where is kept what was not saved, and where the page runs
    * @param port 0 for any
    */
   public record Setting(
@@ -40,23 +45,37 @@ public final class Page implements AutoCloseable {
       Correlations correlations,
       SteelTable steels,
       Path folder,
-      Path drafts,
+      Path state,
       int port,
       Colophon colophon) {
-    /** Where drafts are kept unless a test has another place for them. */
-    public static Path usualDrafts() {
-      return Drafts.usual();
+    /** Where state is kept unless a test has another place for it. */
+    public static Path usualState() {
+      return Mine.folder();
+    }
+
+    private Running running() {
+      return Running.of(state, folder);
     }
   }
 
   private Page(Setting setting) {
     this.kit = Kit.of(setting.data(), setting.correlations(), setting.steels());
     this.shelf = new Shelf(setting.folder());
-    this.desks = new Desks(setting.folder(), kit, new Drafts(setting.drafts()));
+    this.desks = new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")));
     this.work = new Work(kit);
     this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()));
+    this.running = setting.running();
     this.listener = Listener.open(setting.port());
     this.gate = new Gate(listener.authority(), System::nanoTime);
+  }
+
+  /**
+   * A fresh link to a page that runs on the folder already, if one does.
+   *
+   * @param billet to be laid on the bench there; blank for none
+   */
+  public static Optional<String> linkOfRunning(Setting setting, String billet) {
+    return setting.running().link(billet);
   }
 
   /** Begins to listen; {@link Fault} where that cannot be done. */
@@ -64,6 +83,7 @@ public final class Page implements AutoCloseable {
     Page page = new Page(setting);
     page.shelf.files();
     page.listener.serve(page.new Door());
+    page.running.is(page.address(), page.gate.own());
     return page;
   }
 
@@ -90,14 +110,19 @@ public final class Page implements AutoCloseable {
     return gate.link();
   }
 
-  /** Waits until the smith has ended it. */
+  /** Waits until the smith has ended it, or has been gone for long with nothing left to save. */
   public void await() throws InterruptedException {
-    ended.await();
+    while (!ended.await(Presence.LOOK_SECONDS, TimeUnit.SECONDS)) {
+      if (presence.isGone() && !desks.hasUnsaved()) {
+        return;
+      }
+    }
   }
 
   @Override
   public void close() {
     ended.countDown();
+    running.ends(gate.own());
     listener.close();
     work.close();
     desks.close();
@@ -115,6 +140,7 @@ public final class Page implements AutoCloseable {
 
     @Override
     public Answer answer(Asked asked) {
+      presence.came(asked.path().endsWith(NEWS));
       Matcher desk = DESK.matcher(asked.path());
       if (desk.matches()) {
         String what = Optional.ofNullable(desk.group(2)).orElse("");
@@ -130,12 +156,35 @@ public final class Page implements AutoCloseable {
     private Answer looked(Asked asked) {
       return switch (asked.path()) {
         case Gate.IN -> gate.in(asked);
+        case Running.AGAIN -> again(asked.query().getOrDefault("file", ""));
+        case NEWS -> news(asked.query());
         case "/" ->
             Optional.ofNullable(first.getAndSet(null))
                 .map(Answer::see)
                 .orElseGet(() -> Pages.shelf(200, shelf.page(desks, "")));
         default -> nothing();
       };
+    }
+
+    /** The program was started once more: a link for whoever did. */
+    private Answer again(String billet) {
+      if (!billet.isEmpty()) {
+        lay(billet);
+      }
+      return Listener.plain(200, gate.link());
+    }
+
+    /**
+     * Held for a while, so that a window knows that the program is there, and it that there is one.
+     */
+    private Answer news(Map<String, String> query) {
+      try {
+        return ended.await(DeskPages.held(query), TimeUnit.MILLISECONDS)
+            ? Pages.told(410, PageWords.ENDED)
+            : Answer.nothing();
+      } catch (InterruptedException e) {
+        return Pages.told(503, PageWords.ENDED);
+      }
     }
 
     private Answer posted(Asked asked) {

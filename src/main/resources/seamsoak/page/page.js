@@ -6,6 +6,7 @@
   document.documentElement.classList.add("live");
   let sending = Promise.resolve(); // one change after the other, each on what the last one gave
   let asked = 0;
+  let leaving = false;
 
   const say = text => { $("status").textContent = text; };
 
@@ -71,6 +72,7 @@
   const parsed = async response => new DOMParser().parseFromString(await response.text(), "text/html");
 
   const lost = () => {
+    if (leaving) return;
     say("");
     let notice = $("notice");
     if (!notice) {
@@ -114,6 +116,52 @@
     }
   };
 
+  /** Until a time is over, or the window is looked at again. */
+  const pause = millis => new Promise(done => {
+    setTimeout(done, millis);
+    document.addEventListener("visibilitychange", done, { once: true });
+  });
+
+  /** Waits for what other windows change, and by that lets the program know that somebody is here. */
+  const listen = async () => {
+    while (!leaving) {
+      const rev = $("bench") ? $("bench").elements.rev.value : "";
+      const desk = $("result") ? `/d/${$("result").dataset.desk}` : "";
+      // a browser holds few lines to one place: only the window that is looked at keeps one
+      const seen = document.visibilityState === "visible";
+      try {
+        const response = await fetch(`${desk}/news?rev=${rev}&hold=${seen ? 1 : 0}`);
+        if (response.status >= 400) return lost();
+        if (response.status === 200 && rev) {
+          sending = sending.then(async () => {
+            if ($("bench").elements.rev.value === rev) draw(await parsed(await fetch(desk)), new URLSearchParams());
+          });
+          await sending;
+        }
+      } catch (e) {
+        return lost();
+      }
+      await pause(seen ? 200 : 120000);
+    }
+  };
+
+  /** Puts another page's bench in place of ours. */
+  const draw = (page, sent) => {
+    const was = held();
+    const result = page.getElementById("result");
+    const ours = $("result");
+    document.querySelectorAll("#notice, form.conflict").forEach(e => e.remove());
+    for (const extra of page.querySelectorAll("#notice, form.conflict")) $("status").after(extra);
+    document.querySelector("header").replaceWith(page.querySelector("header"));
+    document.querySelector("footer").replaceWith(page.querySelector("footer"));
+    $("bench").replaceWith(page.getElementById("bench"));
+    restore(was, sent);
+    if (result.dataset.rev !== ours.dataset.rev || !result.dataset.rev) putResult(result);
+    const faults = page.querySelector("#faults h2");
+    say(page.querySelector("#notice") ? "" : faults ? faults.textContent : "Taken.");
+    follow();
+  };
+
   const send = (form, action, fields) => {
     const work = async () => {
       const body = new URLSearchParams(fields);
@@ -124,20 +172,7 @@
         if (response.redirected) location.assign(response.url); else form.submit();
         return;
       }
-      const was = held();
-      const result = page.getElementById("result");
-      const ours = $("result");
-      for (const id of ["notice"]) $(id)?.remove();
-      document.querySelectorAll("form.conflict").forEach(f => f.remove());
-      for (const extra of page.querySelectorAll("#notice, form.conflict")) $("status").after(extra);
-      document.querySelector("header").replaceWith(page.querySelector("header"));
-      document.querySelector("footer").replaceWith(page.querySelector("footer"));
-      $("bench").replaceWith(page.getElementById("bench"));
-      restore(was, body);
-      if (result.dataset.rev !== ours.dataset.rev || !result.dataset.rev) putResult(result);
-      const faults = page.querySelector("#faults h2");
-      say(page.querySelector("#notice") ? "" : faults ? faults.textContent : "Taken.");
-      follow();
+      draw(page, body);
     };
     sending = sending.then(work).catch(lost);
     return sending;
@@ -175,9 +210,11 @@
     if (at.matches("input, select")) at.focus();
   });
 
+  addEventListener("pagehide", () => { leaving = true; });
   addEventListener("beforeunload", event => {
     if ($("bench") && held().typed.size) event.preventDefault();
   });
 
   follow();
+  listen();
 })();

@@ -12,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -186,6 +187,24 @@ class DeskTest {
   }
 
   @Test
+  void anotherWindowHearsOfAChange() throws Exception {
+    String desk = begun("three-layers", "us", "");
+    assertEquals(204, smith.get(desk + "/news?rev=1&hold=0").status());
+    CompletableFuture<Visitor.Reply> held =
+        CompletableFuture.supplyAsync(
+            () -> {
+              try {
+                return smith.get(desk + "/news?rev=1&hold=1");
+              } catch (IOException e) {
+                throw new AssertionError(e);
+              }
+            });
+    edit(desk, Map.of("steps[0].heats[0].at", "2150"));
+    assertEquals("2", held.get().body());
+    assertEquals(204, smith.get("/news?hold=0").status());
+  }
+
+  @Test
   void savedByTheOneWriterAndOnlyThen() throws IOException {
     String desk = begun("three-layers", "us", "Cheese knife");
     Path file = folder.resolve("Cheese knife.json");
@@ -238,7 +257,7 @@ class DeskTest {
     String desk = begun("three-layers", "us", "left");
     edit(desk, Map.of("stack.width", "1-1/4"));
     page.close();
-    Path drafts = folder.resolve("state");
+    Path drafts = folder.resolve("state").resolve("drafts");
     try (Stream<Path> files = Files.list(drafts)) {
       for (Path draft : files.toList()) {
         assertEquals(

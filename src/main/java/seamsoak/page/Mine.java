@@ -1,0 +1,63 @@
+package seamsoak.page;
+
+import java.io.IOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Locale;
+
+/** Files that the program keeps for itself where nobody but the user reads. */
+final class Mine {
+  private Mine() {}
+
+  /** The user's own folder for what programs remember, as each system has it. */
+  static Path folder() {
+    String home = System.getProperty("user.home", ".");
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    String windows = System.getenv("LOCALAPPDATA");
+    String linux = System.getenv("XDG_STATE_HOME");
+    Path state =
+        system.startsWith("windows") && windows != null
+            ? Path.of(windows)
+            : system.startsWith("mac")
+                ? Path.of(home, "Library", "Application Support")
+                : linux != null && linux.startsWith("/")
+                    ? Path.of(linux)
+                    : Path.of(home, ".local", "state");
+    return state.resolve("seamsoak");
+  }
+
+  /** Writes it whole or not at all; a full or missing disk costs the file, not the work. */
+  static void write(Path file, String text) {
+    Path part = file.resolveSibling(file.getFileName() + ".part");
+    try {
+      Files.createDirectories(file.getParent(), rights("rwx------"));
+      Files.deleteIfExists(part);
+      Files.createFile(part, rights("rw-------"));
+      Files.writeString(part, text);
+      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      remove(part);
+    }
+  }
+
+  /** Rights of the user alone, where the system knows such. */
+  private static FileAttribute<?>[] rights(String rights) {
+    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
+        }
+        : new FileAttribute<?>[0];
+  }
+
+  static void remove(Path file) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      // it says nothing that is believed without looking
+    }
+  }
+}
