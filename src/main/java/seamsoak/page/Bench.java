@@ -212,7 +212,11 @@ final class Bench {
     String path = at.toString();
     String value = billet.value(at);
     boolean missing = value.isEmpty() && key.needed();
-    List<String> faults = mendings.at(path, m -> missing, PageWords.needed(key.example(units)));
+    List<String> faults =
+        mendings.at(
+            path,
+            where(at.parent()) + ", " + label,
+            missing ? Optional.of(PageWords.needed(key.example(units))) : Optional.empty());
     return new Field(
         path,
         label,
@@ -258,7 +262,18 @@ final class Bench {
   }
 
   private List<Card.Told> faultsAt(JsonPath path) {
-    return mendings.within(path, this::isThere);
+    return mendings.within(path, where(path), this::isThere);
+  }
+
+  /** What a smith calls a part of the billet. */
+  private String where(JsonPath path) {
+    String first = path.toString().replaceFirst("[.\\[].*", "");
+    if (!first.equals("steps") || path.parts().size() < 2) {
+      return first.isEmpty() ? "Billet" : Sentence.capital(first);
+    }
+    JsonPath step = new JsonPath(path.parts().subList(0, 2));
+    int number = ((JsonPath.Item) step.last()).index() + 1;
+    return PageWords.step(number, billet.value(step.key("do")));
   }
 
   private boolean isThere(String field) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import seamsoak.data.JsonPath;
 import seamsoak.data.Mistake;
@@ -12,8 +13,13 @@ import seamsoak.words.Sentence;
 
 /** What is wrong with a billet, each told once: at its field, else at its card, else above all. */
 final class Mendings {
-  /** A mistake as it is listed above the bench, and where it is mended. */
-  record Link(String id, String sentence) {}
+  /**
+   * A mistake as it is listed above the bench.
+   *
+   * @param id of what it is mended at
+   * @param where that is, in words
+   */
+  record Link(String id, String where, String sentence) {}
 
   private final List<Mistake> left;
   private final List<Link> told = new ArrayList<>();
@@ -27,13 +33,17 @@ final class Mendings {
     return List.copyOf(told);
   }
 
-  /** Those of a field. */
-  List<String> at(String path, Predicate<Mistake> missing, String needed) {
+  /**
+   * Those of a field.
+   *
+   * @param needed what is said of one that is blank and must not be; empty where it is not
+   */
+  List<String> at(String path, String where, Optional<String> needed) {
     List<Mistake> mine = left.stream().filter(m -> m.field().equals(path)).toList();
     left.removeAll(mine);
     List<String> sentences =
-        mine.stream().map(m -> missing.test(m) ? needed : sentence(m)).distinct().toList();
-    sentences.forEach(s -> told.add(new Link(Field.id(path), s)));
+        mine.stream().map(m -> needed.orElseGet(() -> sentence(m))).distinct().toList();
+    sentences.forEach(s -> told.add(new Link(Field.id(path), where, s)));
     return sentences;
   }
 
@@ -42,7 +52,7 @@ final class Mendings {
    *
    * @param outs whether what stands at a path may be taken out to mend it
    */
-  List<Card.Told> within(JsonPath object, Predicate<String> outs) {
+  List<Card.Told> within(JsonPath object, String where, Predicate<String> outs) {
     String own = object.toString();
     Map<String, String> all = new LinkedHashMap<>();
     for (Mistake m : List.copyOf(left)) {
@@ -53,7 +63,7 @@ final class Mendings {
       if (mine) {
         left.remove(m);
         all.putIfAbsent(sentence(m), !at.equals(own) && outs.test(at) ? at : "");
-        told.add(new Link(Card.id(own), sentence(m)));
+        told.add(new Link(Card.id(own), where, sentence(m)));
       }
     }
     return all.entrySet().stream().map(e -> new Card.Told(e.getKey(), e.getValue())).toList();

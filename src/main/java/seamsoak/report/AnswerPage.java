@@ -25,6 +25,8 @@ public record AnswerPage(
     Map<Figure, byte[]> figures,
     List<PairAdvice> pairs,
     Colophon colophon) {
+  private static final String SHEET = "sheet.css";
+
   /** A subject: its title, and the HTML of all that is said of it, its heading included. */
   public record Piece(String id, String title, String html) {}
 
@@ -49,26 +51,21 @@ public record AnswerPage(
         .ofBillet();
   }
 
-  /** The card alone, with the cautions behind it, to be printed: a page of its own. */
+  /** The card on one sheet, and the cautions on another, to be printed: a page of its own. */
   public byte[] sheet() {
-    List<Chapter> cautions = chapters().stream().filter(c -> c.id().equals("cautions")).toList();
-    String style = HtmlReport.style();
+    Chapter cautions = CautionText.all(advice, units).chapter();
+    ShopCard card = ShopCard.of(advice, units);
+    String style = HtmlReport.style(SHEET);
+    String policy = HtmlReport.policy(style);
     return html(out ->
-            JtereportGenerated.render(
-                out,
-                null,
-                advice.billet(),
-                ShopCard.of(advice, units),
-                cautions,
-                colophon,
-                style,
-                HtmlReport.policy(style)))
+            JtesheetGenerated.render(
+                out, null, advice.billet(), card, cautions, colophon, style, policy))
         .getBytes(StandardCharsets.UTF_8);
   }
 
   /** What a browser may let in for that page: nothing but its own style. */
   public static String sheetPolicy() {
-    return HtmlReport.policy(HtmlReport.style());
+    return HtmlReport.policy(HtmlReport.style(SHEET));
   }
 
   private static String html(Consumer<OwaspHtmlTemplateOutput> template) {

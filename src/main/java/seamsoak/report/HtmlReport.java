@@ -39,7 +39,7 @@ public record HtmlReport(
   /** The page in UTF-8; the same input gives the same bytes. */
   public byte[] bytes() {
     StringOutput page = new StringOutput();
-    String style = style();
+    String style = style(STYLE);
     JtereportGenerated.render(
         new OwaspHtmlTemplateOutput(page),
         null,
@@ -66,8 +66,8 @@ public record HtmlReport(
     }
   }
 
-  static String style() {
-    try (InputStream in = HtmlReport.class.getResourceAsStream(STYLE)) {
+  static String style(String name) {
+    try (InputStream in = HtmlReport.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

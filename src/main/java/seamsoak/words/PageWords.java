@@ -84,6 +84,10 @@ public final class PageWords {
     return "cannot be read: " + why;
   }
 
+  public static String step(int number, String kind) {
+    return "Step " + number + " " + kind;
+  }
+
   /** What a field means, with an example. */
   public static String help(String meaning, String example) {
     return meaning + " For example " + example + ".";

@@ -278,6 +278,23 @@ class PageInBrowserTest {
     assertEquals("", tab.ask(Looks.AXE), "all unfolded");
   }
 
+  /** One sheet for the work and one for the cautions, on either size of paper. */
+  @ParameterizedTest
+  @CsvSource({"8.5, 11", "8.27, 11.7"})
+  void theCardIsOneSheetAndTheCautionsAnother(double width, double height) throws Exception {
+    begin("mosaic");
+    tab.until(WHOLE);
+    tab.go(page.address() + "d/1/card");
+    tab.until("document.querySelector('.work') !== null");
+    String pdf = new String(tab.paper(width, height), StandardCharsets.ISO_8859_1);
+    assertEquals(3, pdf.split("/MediaBox", -1).length, "two sheets");
+    assertEquals("", tab.ask(Looks.LAYOUT));
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE));
+    tab.size(390, 844);
+    assertEquals("", tab.ask(Looks.LAYOUT));
+  }
+
   @Test
   void whenTheProgramHasEndedThePageSaysSoAndKeepsWhatIsTyped() throws Exception {
     begin("three-layers");

@@ -25,7 +25,7 @@ public final class Looks {
           wrong.push('cut ' + name(e));
       }
       for (const parent of all) {
-        const boxes = [...parent.children].filter(e => all.includes(e) && e.tagName !== 'A'
+        const boxes = [...parent.children].filter(e => all.includes(e) && getComputedStyle(e).display !== 'inline'
             && !['absolute', 'sticky', 'fixed'].includes(getComputedStyle(e).position))
           .map(e => [e, e.getBoundingClientRect()]).filter(b => b[1].width && b[1].height);
         boxes.forEach(([e, a], i) => boxes.slice(i + 1).forEach(([f, b]) => {
