@@ -78,7 +78,6 @@ public final class Assumed {
   private void rest(Billet billet) {
     taken(billet.soak().most().isEmpty(), Part.SOAK, What.MOST_SOAK);
     taken(billet.soak().outside().isEmpty(), Part.SOAK, What.SOAK_OUTSIDE);
-    taken(billet.visible().dip().isEmpty(), Part.LINES, What.VISIBLE_DIP);
     taken(billet.covered().isEmpty(), Part.COVERED_FACES, What.COVERED);
   }
 

@@ -1,6 +1,6 @@
 package seamsoak.billet;
 
-import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Eye;
 
 /**
  * What the walk takes for granted beside the billet file; one sample of what it might be.
@@ -10,8 +10,8 @@ import seamsoak.carbon.LineVisibility;
  * @param timeFactor on every time in the fire
  * @param grindingMetresOff added to every ground depth, m
  * @param coveredShare how open a covered face is, 0 to 1
- * @param visibleDipPct least dip that shows, wt%
  * @param broadMetres what the eye compares a line with, on the face, m
+ * @param ferritePlace where the ferrite that a cooling leaves lies: 0 little, 0.5 likely, 1 much
  * @param carbonPlace where the steels' carbon lies: -1 lowest of the grade, 0 typical, 1 highest
  * @param ironShare scaling constant: 0 as measured on steel, 1 as measured on iron, between on a
  *     log scale
@@ -23,19 +23,17 @@ public record Assumptions(
     double timeFactor,
     double grindingMetresOff,
     double coveredShare,
-    double visibleDipPct,
     double broadMetres,
+    double ferritePlace,
     double carbonPlace,
     double ironShare,
     double carbonMonoxideAtm) {
   /** As published and as written. */
-  public static final Assumptions USUAL =
-      usual(Defaults.COVERED.share(), LineVisibility.USUAL.dipPct());
+  public static final Assumptions USUAL = usual(Defaults.COVERED.share());
 
-  /** The same where covered faces, and lines that show, are as a file has them. */
-  public static Assumptions usual(double coveredShare, double visibleDipPct) {
-    return new Assumptions(
-        1, 0, 1, 0, coveredShare, visibleDipPct, LineVisibility.USUAL.broadMetres(), 0, 0, 1);
+  /** The same where covered faces are as a file has them. */
+  public static Assumptions usual(double coveredShare) {
+    return new Assumptions(1, 0, 1, 0, coveredShare, Eye.BROAD_METRES, 0.5, 0, 0, 1);
   }
 
   /** With times in the fire that much longer, and faces ground that much deeper. */
@@ -46,8 +44,8 @@ public record Assumptions(
         timesLonger * timeFactor,
         grindingMetresOff + metresDeeper,
         coveredShare,
-        visibleDipPct,
         broadMetres,
+        ferritePlace,
         carbonPlace,
         ironShare,
         carbonMonoxideAtm);

@@ -14,8 +14,8 @@ import seamsoak.unit.UnitSystem;
  * that cannot be done are refused with a {@link Fault} at their place.
  */
 public final class BilletWalk {
-  /** Share of the dip that shows below which a line is gone for good. */
-  private static final double WELL_BELOW = 0.8;
+  /** With less missing a line shows in no state, and inside the metal it only fades, wt%. */
+  private static final double GONE_PCT = 0.02;
 
   /** Each turning of every other piece doubles them; shops stop at some dozens. */
   private static final int MOST_LINES = 1000;
@@ -85,19 +85,16 @@ public final class BilletWalk {
   }
 
   private Workpiece forLines(Workpiece piece) {
-    double least = WELL_BELOW * shop.assumptions().visibleDipPct();
     return piece.withInner(
         all ->
-            all.stream()
-                .filter(l -> l.kind() != SectionLine.Kind.LAYERS || mayShow(l, least))
-                .toList());
+            all.stream().filter(l -> l.kind() != SectionLine.Kind.LAYERS || mayShow(l)).toList());
   }
 
-  private static boolean mayShow(SectionLine layers, double leastPct) {
+  private static boolean mayShow(SectionLine layers) {
     return layers.parts().size() > 1
         || layers.near() == SectionLine.End.GAP
         || layers.strip().planes().stream()
-            .anyMatch(p -> Line.of(layers.strip(), p).depthPct() >= leastPct);
+            .anyMatch(p -> Line.of(layers.strip(), p).depthPct() >= GONE_PCT);
   }
 
   /** After how many of its heats work stands in a step; 0 where it does not stand there. */

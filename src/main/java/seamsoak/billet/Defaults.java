@@ -2,7 +2,6 @@ package seamsoak.billet;
 
 import java.util.List;
 import java.util.Optional;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Place;
 import seamsoak.unit.Hardness;
 import seamsoak.unit.HeatingRate;
@@ -24,7 +23,6 @@ public final class Defaults {
   public static final Coating COATING = Coating.UNKNOWN;
   public static final TimeSpan MOST_SOAK = TimeSpan.ofMinutes(60);
   public static final Exposure SOAK_OUTSIDE = Exposure.COVERED;
-  public static final Percent VISIBLE_DIP = new Percent(LineVisibility.USUAL.dipPct());
   public static final Percent COVERED = new Percent(50);
 
   public static final Hardness HARDNESS = new Hardness(60);

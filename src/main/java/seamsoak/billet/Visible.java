@@ -5,14 +5,14 @@ import seamsoak.unit.Length;
 import seamsoak.unit.Percent;
 
 /**
- * From when a line counts as visible.
+ * From when a line counts as visible: old keys that decide no more.
  *
  * @param dip carbon missing at the seam, by weight, if stated
- * @param width of the line on the face, if stated; an old key that decides no more
+ * @param width of the line on the face, if stated
  */
 public record Visible(Optional<Percent> dip, Optional<Length> width) {
-  /** The dip stated, or the default. */
-  public Percent dipTaken() {
-    return dip.orElse(Defaults.VISIBLE_DIP);
+  /** Whether anything is stated. */
+  public boolean stated() {
+    return dip.isPresent() || width.isPresent();
   }
 }

@@ -31,11 +31,12 @@
  *
  * <p><b>A line</b> ({@link Line}) is the carbon at a seam against the highest that both of its
  * sides come to, told as one steel would have it at equal activity. Whether it shows is a matter of
- * contrast ({@link Eye}, {@link LineVisibility}): what the eye takes for a point against the mean
- * about it. That does not depend on where a strip ends, is nothing where carbon is even or only
- * rises from a skin, takes a hair for weak and a wide shade for no line. Where two seams cross,
- * carbon is the product of both over the core's ({@link Contrast#crossing}): within 0.007 wt% of
- * two dimensions once the layers are even, within 0.03 just after the first restack.
+ * contrast ({@link Eye}, {@link Sight}): what the eye takes for a point against the mean about it,
+ * of whatever whiteness an etch gives the carbon. That does not depend on where a strip ends, is
+ * nothing where carbon is even or only rises from a skin, takes a hair for weak and a wide shade
+ * for no line. Where two seams cross, carbon is the product of both over the core's ({@link
+ * Sight#crossing}): within 0.007 wt% of two dimensions once the layers are even, within 0.03 just
+ * after the first restack.
  *
  * <p>Choices of ours:
  *

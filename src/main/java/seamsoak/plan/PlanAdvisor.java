@@ -1,7 +1,6 @@
 package seamsoak.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -15,7 +14,6 @@ import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Faults;
 import seamsoak.property.Correlations;
 import seamsoak.safety.CautionTable;
@@ -30,7 +28,11 @@ import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvisor;
 import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakSamples;
+import seamsoak.soak.ToCome;
+import seamsoak.soak.Worth;
 import seamsoak.source.Caution;
+import seamsoak.state.AsCooled;
+import seamsoak.state.Etch;
 import seamsoak.state.HeatRisk;
 import seamsoak.state.Preform;
 import seamsoak.state.Progress;
@@ -87,14 +89,14 @@ public final class PlanAdvisor {
     List<List<HeatRisk>> risks = HeatRisk.ofHistory(walked, stages, shop);
     return new BilletCheck(
         billet.name(),
-        history(walked, stages, SoakSamples.visibility(usual), risks),
+        history(walked, stages, AsCooled.of(shop, walked.stack()), risks),
         HardStop.history(walked, risks),
         Assumed.of(billet),
         billet.oldWords());
   }
 
   private static Assumptions usual(Billet billet) {
-    return Assumptions.usual(billet.coveredTaken().share(), billet.visible().dipTaken().value());
+    return Assumptions.usual(billet.coveredTaken().share());
   }
 
   private Advice advise(
@@ -113,22 +115,23 @@ public final class PlanAdvisor {
     progress.requireWanted();
     Sightings sightings = Sightings.of(billet).ofCarbon(basis.stages);
     SoakSamples all =
-        SoakSamples.of(walks, sightings, basis.soaking.nodes(), basis.scheduling.cycles());
+        SoakSamples.of(
+            walks,
+            new SoakSamples.Asked(
+                sightings,
+                basis.stages,
+                basis.asCooled,
+                basis.toCome,
+                Worth.of(basis.end().piece(), basis.shop, basis.toCome.cycles()),
+                correlations.etching(),
+                basis.soaking.nodes()));
     if (samples > 0) {
       all = all.scaled(basis.soaking.overSamples());
     }
-    Optional<SoakSamples> agreeing = all.thatAgree();
-    boolean usualHolds = true;
-    if (!sightings.none() && agreeing.isPresent() && !basis.agrees(sightings)) {
-      basis = basis(billet, agreeing.get().nearestToMiddle());
-      usualHolds = false;
-    }
     List<Stage> stages = basis.stages;
-    LineVisibility visibility = basis.visibility;
-    Stage end = stages.get(stages.size() - 1);
+    Stage end = basis.end();
     ScheduleAdvisor scheduling = basis.scheduling;
-    SoakAdvice soak =
-        basis.soaking.advise(agreeing.orElse(all), seen(sightings, all, agreeing, usualHolds));
+    SoakAdvice soak = basis.soaking.advise(all, seen(sightings, all));
     progress.requireWanted();
     ScheduleAdvisor.Run run = carry.apply(scheduling, soak.recommended());
     List<List<HeatRisk>> risks = HeatRisk.ofHistory(billet, stages, basis.shop);
@@ -137,86 +140,87 @@ public final class PlanAdvisor {
     return new Advice(
         billet.name(),
         Assumed.of(billet),
-        work(billet, stages, visibility),
-        history(billet, stages, visibility, risks),
+        work(billet, stages, basis.asCooled),
+        history(billet, stages, basis.asCooled, risks),
         end.piece().tiles().map(t -> Preform.of(end.piece(), t)),
         soak,
         run.advice(),
-        profile(end.piece(), run, visibility),
+        profile(end.piece(), run, basis.likelyBlade()),
         List.copyOf(stops),
         cautions.general());
   }
 
-  private Optional<WorkReport> work(Billet billet, List<Stage> stages, LineVisibility visibility) {
+  private Optional<WorkReport> work(Billet billet, List<Stage> stages, AsCooled asCooled) {
     return Now.of(billet.steps())
         .map(n -> stages.get(n.step().mark().number()).atNow())
-        .map(s -> told(s, visibility, List.of(), List.of()))
+        .map(s -> told(s, asCooled, List.of(), List.of()))
         .flatMap(s -> WorkReport.of(billet.steps(), s));
   }
 
   private List<StageReport> history(
-      Billet billet, List<Stage> stages, LineVisibility visibility, List<List<HeatRisk>> risks) {
+      Billet billet, List<Stage> stages, AsCooled asCooled, List<List<HeatRisk>> risks) {
     List<List<Caution>> said =
         new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory(risks);
     return IntStream.range(0, stages.size())
-        .mapToObj(i -> told(stages.get(i), visibility, risks.get(i), said.get(i)))
+        .mapToObj(i -> told(stages.get(i), asCooled, risks.get(i), said.get(i)))
         .toList();
   }
 
   private StageReport told(
-      Stage stage, LineVisibility visibility, List<HeatRisk> risks, List<Caution> said) {
-    return StageReport.of(stage, visibility, correlations.hardening().asQuenched(), risks, said);
+      Stage stage, AsCooled asCooled, List<HeatRisk> risks, List<Caution> said) {
+    return StageReport.of(
+        stage,
+        asCooled.after(stage).at(asCooled.shop().assumptions().ferritePlace()),
+        correlations.hardening().asQuenched(),
+        risks,
+        said);
   }
 
   /** A billet walked under one set of assumptions, ready to be advised on. */
   private record Basis(
       Shop shop,
       List<Stage> stages,
-      LineVisibility visibility,
+      AsCooled asCooled,
+      ToCome toCome,
       ScheduleAdvisor scheduling,
       SoakAdvisor soaking) {
-    boolean agrees(Sightings sightings) {
-      return !sightings.agree(stages, visibility).contains(false);
+    Stage end() {
+      return stages.get(stages.size() - 1);
+    }
+
+    /** What the finished blade shows in the likely case. */
+    Etch likelyBlade() {
+      return toCome.finished().at(shop.assumptions().ferritePlace());
     }
   }
 
   private Basis basis(Billet billet, Assumptions assumptions) {
     Shop shop = new Shop(correlations, assumptions, Resolution.FINE);
     List<Stage> stages = new BilletWalk(shop).walk(billet);
-    LineVisibility visibility = SoakSamples.visibility(assumptions);
     Stage end = stages.get(stages.size() - 1);
-    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, visibility, cautions, end);
+    ScheduleAdvisor scheduling = new ScheduleAdvisor(billet, shop, cautions, end);
+    ToCome toCome = scheduling.toCome();
     return new Basis(
         shop,
         stages,
-        visibility,
+        AsCooled.of(shop, billet.stack()),
+        toCome,
         scheduling,
-        new SoakAdvisor(billet, shop, end, visibility, scheduling.cycles(), scheduling::grain));
+        new SoakAdvisor(billet, shop, end, toCome, scheduling::grain));
   }
 
   /** What comes of what the smith saw. */
-  private static Optional<SoakNote> seen(
-      Sightings sightings, SoakSamples all, Optional<SoakSamples> agreeing, boolean usual) {
+  private static Optional<SoakNote> seen(Sightings sightings, SoakSamples all) {
     if (sightings.none()) {
       return Optional.empty();
     }
-    if (all.count() == 0) {
-      return Optional.of(SoakNote.Plain.SEEN_WITHOUT_HISTORIES);
-    }
-    if (agreeing.isPresent()) {
-      return Optional.of(new SoakNote.SeenLeaves(agreeing.get().count(), all.count(), usual));
-    }
-    int worst =
-        IntStream.range(0, sightings.all().size())
-            .boxed()
-            .min(Comparator.comparingDouble(all::agreePct))
-            .orElseThrow();
-    Sightings.Sighting s = sightings.all().get(worst);
-    return Optional.of(new SoakNote.SeenContradicts(s.step(), s.seen(), all.agreePct(worst)));
+    return Optional.of(
+        all.count() == 0
+            ? SoakNote.Plain.SEEN_WITHOUT_HISTORIES
+            : new SoakNote.SeenWeighs(all.effective(), all.count(), all.notCarbonPct()));
   }
 
-  private static Optional<SeamProfile> profile(
-      Workpiece end, ScheduleAdvisor.Run run, LineVisibility visibility) {
+  private static Optional<SeamProfile> profile(Workpiece end, ScheduleAdvisor.Run run, Etch blade) {
     if (run.cycled().isEmpty()) {
       return Optional.empty();
     }
@@ -230,6 +234,6 @@ public final class PlanAdvisor {
             });
     moments.add(Moment.AFTER_SCHEDULE);
     pieces.add(run.cycled().get());
-    return SeamProfile.of(moments, pieces, visibility);
+    return SeamProfile.of(moments, pieces, blade);
   }
 }

@@ -22,6 +22,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
     BilletChapters s = chapters();
     return answer(
         new SoakAnswerWords(advice.soak(), units).answer(),
+        new SoakAnswerWords(advice.soak(), units).brief(),
         List.of(s.lines(), s.soak(), s.billet(), s.more(), s.assumed(), s.remarks(false)),
         List.of(linesNow(), s.more()),
         CautionText.soak(advice, units),
@@ -31,6 +32,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
   public Answer schedule() {
     BilletChapters s = chapters();
     return answer(
+        words().answer(advice.soak().clears()),
         words().answer(advice.soak().clears()),
         List.of(s.schedule(), s.assumed(), s.remarks(true)),
         // the answer names the heats: where the steels disagree, that needs the room of a table
@@ -50,6 +52,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
     told.add(new DefaultWords(units).taken(taken));
     return answer(
         told,
+        told,
         List.of(s.schedule(), s.assumed(), s.remarks(true)),
         advice.schedule().conflicts().isEmpty()
             ? List.of(
@@ -62,10 +65,14 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   public Answer plan() {
     BilletChapters s = chapters();
-    List<String> told = new ArrayList<>(new SoakAnswerWords(advice.soak(), units).answer());
+    SoakAnswerWords soak = new SoakAnswerWords(advice.soak(), units);
+    List<String> told = new ArrayList<>(soak.answer());
     told.addAll(words().told());
+    List<String> toldAtOnce = new ArrayList<>(soak.brief());
+    toldAtOnce.addAll(words().told());
     return answer(
         told,
+        toldAtOnce,
         List.of(
             s.lines(), s.soak(), s.billet(), s.schedule(), s.more(), s.assumed(), s.remarks(true)),
         List.of(conflicts(), linesNow()),
@@ -85,12 +92,14 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
    * What forbids it comes first of all. At once, a billet that is refused is told that and no soak.
    *
    * @param told the answer itself
+   * @param toldAtOnce as much of it as is read at once
    * @param all what all of it has besides
    * @param brief what is read at once besides
    * @param rest what is not
    */
   private Answer answer(
       List<String> told,
+      List<String> toldAtOnce,
       List<Chapter> all,
       List<Chapter> brief,
       CautionText cautions,
@@ -108,7 +117,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
     return new Answer(
         listed(answer.words(told), heats, with(chapters().work(), all), cautions.chapter()),
         listed(
-            refused ? stops : stops.words(told),
+            refused ? stops : stops.words(toldAtOnce),
             heats,
             refused ? List.of() : with(standing(), brief),
             cautions.worst(MOST_CAUTIONS),

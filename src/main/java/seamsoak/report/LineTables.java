@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.state.LineGroup;
 import seamsoak.state.SeamSet;
+import seamsoak.state.Shows;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
@@ -25,8 +26,7 @@ record LineTables(UnitSystem units) {
         double seamPct,
         double farPct,
         Optional<Double> widthMm,
-        Optional<Double> contrast,
-        String shows) {}
+        Optional<Shows> shows) {}
     List<Row> rows = new ArrayList<>();
     for (LineGroup g : LineGroup.of(soak.lines())) {
       rows.add(
@@ -34,9 +34,8 @@ record LineTables(UnitSystem units) {
               LineWords.name(g),
               g.seamPct(),
               g.farPct(),
-              g.widestMm().filter(w -> g.visible()),
-              g.contrast(),
-              LineWords.shows(g)));
+              g.widestMm().filter(w -> may(g)),
+              g.shows()));
     }
     soak.brightest()
         .ifPresent(
@@ -47,20 +46,26 @@ record LineTables(UnitSystem units) {
                         c.seamPct(),
                         c.farPct(),
                         Optional.empty(),
-                        Optional.of(c.contrast()),
-                        c.visible() ? "yes" : "no")));
+                        c.shows())));
     return Columns.of(rows, units)
         .words("seams", Row::seams)
         .percent("C % there", Row::seamPct)
         .percent("far", Row::farPct)
         .lengthIfKnown("width", Row::widthMm)
-        .numberIfKnown("contrast", 2, Row::contrast)
-        .words("shows", Row::shows)
+        .words("now", r -> LineWords.cell(r.shows().map(Shows::asCooled)))
+        .words("annealed", r -> LineWords.cell(r.shows().map(Shows::annealed)))
+        .words("blade", r -> LineWords.cell(r.shows().map(Shows::hardened)))
         .captioned(
             "The lines "
                 + when
-                + ": carbon at the seams and far from them, width on the face of those that"
-                + " show, contrast (from 1 on a line shows)");
+                + ": carbon at the seams and far from them, width on the face of those that may show, contrast etched as"
+                + " it has cooled, annealed, and as a finished blade without a soak (from 1 on a"
+                + " line shows in the likely case; yes and no in nine of ten)");
+  }
+
+  /** Whether it may show in the blade or now: how wide a line is that never shows says nothing. */
+  private static boolean may(LineGroup g) {
+    return g.shows().filter(Shows::matters).isPresent();
   }
 
   /** Contrast of each set of seams after each step. */
@@ -68,7 +73,8 @@ record LineTables(UnitSystem units) {
     Columns<StageReport> table = bySeams(history);
     deepest(history).forEach(set -> table.words(head(set), stage -> cell(set, stage)));
     return table.captioned(
-        "How the lines faded: contrast at each step's joints, from 1 on it shows (*)");
+        "How the lines faded: contrast at each step's joints, etched as it cools, from 1 on it shows"
+            + " (*)");
   }
 
   /** Width of the line at each set of seams after each step, on the face. */

@@ -30,27 +30,28 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
   Table table() {
     return Columns.of(listed(), units)
         .heat("at", SoakOption::temperatureC)
-        .words("min", o -> minutesCell(o.minutes(), true))
-        .words("low", o -> hasBand() ? minutesCell(o.minutesLow(), false) : "-")
-        .words("high", o -> hasBand() ? minutesCell(o.minutesHigh(), true) : "-")
+        .words("likely", o -> minutesCell(o.minutes()))
+        .words("half", o -> hasBand() ? minutesCell(o.minutesHalf()) : "-")
+        .words("9 of 10", o -> hasBand() ? minutesCell(o.minutesNineOfTen()) : "-")
         .lengthIfKnown("flats", o -> sum(o.metalLossMm(), o.softMm()))
         .lengthIfKnown("sides", o -> sum(o.metalLossMm(), o.sideSoftMm()))
         .numberIfKnown("grain", 1, SoakOption::grainAstm)
         .words("", this::mark)
         .captioned(
-            "Soaks that clear the lines: minutes held at heat in the likely case, "
+            "Soaks that clear the lines of the finished blade: minutes held at heat in the likely"
+                + " case, "
                 + (hasBand()
-                    ? "low and high of " + soak.samples() + " cases tried (8 of 10 lie between)"
+                    ? "that do in half of such billets and in nine of ten ("
+                        + soak.samples()
+                        + " cases tried)"
                     : "no other case tried")
                 + ", what each flat and each"
                 + " side loses to scale and soft skin, ASTM grain size number (small is coarse)");
   }
 
   /** Minutes of which nothing is known but that they are more than a day. */
-  private static String minutesCell(Optional<Double> minutes, boolean roundUp) {
-    return minutes
-        .map(m -> Long.toString((long) (roundUp ? Math.ceil(m) : Math.floor(m))))
-        .orElse(">24 h");
+  private static String minutesCell(Optional<Double> minutes) {
+    return minutes.map(m -> Long.toString((long) Math.ceil(m))).orElse(">24 h");
   }
 
   private static Optional<Double> sum(Optional<Double> one, Optional<Double> other) {

@@ -21,6 +21,7 @@ import seamsoak.schedule.demand.QuenchChoice;
 import seamsoak.schedule.demand.SteelNow;
 import seamsoak.schedule.demand.Tempering;
 import seamsoak.state.BathAtHand;
+import seamsoak.state.Grain;
 import seamsoak.unit.Temperature;
 
 /**

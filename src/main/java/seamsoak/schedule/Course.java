@@ -8,14 +8,19 @@ import java.util.Set;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
+import seamsoak.billet.Stack;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
 import seamsoak.data.Fault;
 import seamsoak.heat.HeatCurve;
+import seamsoak.property.etch.Descent;
 import seamsoak.safety.Condition;
 import seamsoak.schedule.demand.SteelNow;
 import seamsoak.source.Caution;
+import seamsoak.state.Etch;
+import seamsoak.state.EtchBand;
+import seamsoak.state.Grain;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
@@ -30,6 +35,7 @@ import seamsoak.state.StageReport;
  * @param start the piece before the first step
  * @param piece as it is now
  * @param grainMetres its grain now
+ * @param etch what it shows, etched as it is now
  * @param on what it is wrapped in brings along
  * @param done the steps so far
  */
@@ -38,6 +44,7 @@ record Course(
     Workpiece start,
     Workpiece piece,
     double grainMetres,
+    EtchBand etch,
     Set<Condition> on,
     List<Entry> done) {
   /** Colder than this no carbon moves and nothing scales to speak of. */
@@ -54,8 +61,9 @@ record Course(
   record Entry(
       ScheduleStep step, List<Caution> cautions, Workpiece piece, ScheduleAdvice.After after) {}
 
-  static Course begin(Workshop workshop, Workpiece start, double grainMetres) {
-    return new Course(workshop, start, start, grainMetres, workshop.cautions().leftOn(), List.of());
+  static Course begin(Workshop workshop, Workpiece start, double grainMetres, EtchBand etch) {
+    return new Course(
+        workshop, start, start, grainMetres, etch, workshop.cautions().leftOn(), List.of());
   }
 
   Billet billet() {
@@ -156,18 +164,17 @@ record Course(
       Set<Condition> wrapped) {
     List<Caution> cautions =
         workshop.cautions().at(step.kind().cautionStep(), step.hottestC(), conditions(step));
-    List<SeamPlace> places = SeamPlace.of(left, workshop.visibility());
-    List<LineReport> lines = LineReport.of(places, workshop.visibility());
+    EtchBand etched = etched(step, left, grain);
+    Etch likely = etched.at(shop().assumptions().ferritePlace());
+    List<SeamPlace> places = SeamPlace.of(left);
+    List<LineReport> lines = LineReport.of(places, likely);
     Skin skin = skin(left);
     ScheduleAdvice.After after =
         new ScheduleAdvice.After(
             step.name(),
             (int) lines.stream().filter(LineReport::visible).count(),
-            (int)
-                SeamCrossing.of(places).stream()
-                    .filter(c -> c.shows(workshop.visibility()))
-                    .count(),
-            LineReport.deepestPct(lines),
+            (int) SeamCrossing.of(places).stream().filter(c -> c.contrast(likely) >= 1).count(),
+            SeamPlace.deepestPct(places),
             grains().number(grain),
             skin.flats().metres() * 1e3,
             skin.sides().metres() * 1e3,
@@ -179,7 +186,20 @@ record Course(
             left.size().thicknessMetres() * 1e3);
     List<Entry> all = new ArrayList<>(done);
     all.add(new Entry(step, cautions, left, after));
-    return new Course(workshop, start, left, grain, wrapped, List.copyOf(all));
+    return new Course(workshop, start, left, grain, etched, wrapped, List.copyOf(all));
+  }
+
+  /** What it shows after a step; one that makes no austenite leaves all ferrite as it is. */
+  private EtchBand etched(ScheduleStep step, Workpiece left, double grain) {
+    HeatCurve curve = step.curve();
+    double first = steels().stream().mapToDouble(SteelNow::ac1C).min().orElse(0);
+    if (curve.segments().isEmpty() || step.hottestC() < first) {
+      return etch;
+    }
+    Stack stack = billet().stack();
+    return step.kind() == StepKind.HARDEN
+        ? EtchBand.hardened(shop(), stack, left, step.hottestC())
+        : EtchBand.cooled(shop(), stack, left, Descent.of(curve), grains().number(grain));
   }
 
   /** What holds at a step: its fire, what is about the piece, what it cools in. */

@@ -163,22 +163,6 @@ record Cycles(Course course) {
         Structures.cooled(steels, heats, celsius, course.grainNumber(), down.inKiln()));
   }
 
-  /** The same curves for a piece as it is, for the samples: nothing is noted. */
-  List<HeatCurve> curves(Refining.Cycling how) {
-    Heats heats = course.heats();
-    List<HeatCurve> all = new ArrayList<>();
-    Change change = Change.of(course.steels());
-    List<Double> temperatures = new ArrayList<>();
-    if (how.normalized()) {
-      temperatures.add(how.fromC());
-    }
-    temperatures.addAll(plan(how).celsius());
-    for (double celsius : temperatures) {
-      all.add(Leg.curve(legs(heats, down(heats, how.guard(), celsius, change), celsius)));
-    }
-    return all;
-  }
-
   private static Down down(Heats heats, Guard guard, double celsius, Change change) {
     return heats.down(guard.slow(), change, heats.heater(celsius));
   }

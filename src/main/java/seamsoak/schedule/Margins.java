@@ -11,12 +11,6 @@ public final class Margins {
   /** Cycles of refining at most. */
   public static final int MOST_CYCLES = 5;
 
-  /**
-   * Size of new grains, of those before them. Judgement: with it a coarse billet comes down to ASTM
-   * 10 in about three cycles, as smiths find; the share lies between a half and a fifth.
-   */
-  public static final double NEW_SHARE = 0.35;
-
   /** A hold counts from when the core is this near, K. */
   public static final double CLOSE_KELVIN = 15;
 

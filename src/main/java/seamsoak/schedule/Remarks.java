@@ -11,7 +11,7 @@ import seamsoak.schedule.Remark.Outside;
 import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.schedule.demand.HardeningHeat;
 import seamsoak.schedule.demand.SteelNow;
-import seamsoak.state.LineReport;
+import seamsoak.state.SeamPlace;
 import seamsoak.steel.TemperatureRange;
 
 /**
@@ -177,8 +177,7 @@ record Remarks(Course course, List<SteelNow> steels) {
 
   /** What the soak and what the cycles do for the deepest line, so that nobody soaks twice. */
   private Optional<Remark> deepestLine() {
-    double before =
-        LineReport.deepestPct(LineReport.of(course.start(), course.workshop().visibility()));
+    double before = SeamPlace.deepestPct(SeamPlace.of(course.start()));
     if (before <= 0) {
       return Optional.empty();
     }

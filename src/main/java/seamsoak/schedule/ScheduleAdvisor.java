@@ -7,9 +7,9 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Kiln;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Shop;
+import seamsoak.billet.Stack;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.hardening.QuenchantTable;
 import seamsoak.safety.CautionTable;
@@ -20,8 +20,12 @@ import seamsoak.schedule.demand.Guard;
 import seamsoak.schedule.demand.HardeningHeat;
 import seamsoak.schedule.demand.SteelNow;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.soak.ToCome;
 import seamsoak.source.Estimate;
+import seamsoak.state.AsCooled;
 import seamsoak.state.BathAtHand;
+import seamsoak.state.EtchBand;
+import seamsoak.state.Grain;
 import seamsoak.steel.Steel;
 
 /**
@@ -37,19 +41,17 @@ public final class ScheduleAdvisor {
   private final Workpiece start;
   private final boolean hot;
   private final double forgedGrain;
-  private List<HeatCurve> cycles;
+  private final EtchBand etch;
 
   /**
    * @param end the billet when the last step of its file is done
    */
-  public ScheduleAdvisor(
-      Billet billet, Shop shop, LineVisibility visibility, CautionTable cautions, Stage end) {
+  public ScheduleAdvisor(Billet billet, Shop shop, CautionTable cautions, Stage end) {
     QuenchantTable quenchants = shop.correlations().hardening().quenchants();
     this.workshop =
         new Workshop(
             billet,
             shop,
-            visibility,
             new StepCautions(cautions, billet, quenchants),
             new Grain(shop, billet.stack()));
     this.baths = billet.quenchantsTaken().stream().map(b -> BathAtHand.of(b, quenchants)).toList();
@@ -59,6 +61,7 @@ public final class ScheduleAdvisor {
         end.lastHeat()
             .map(heat -> workshop.grains().after(heat, 0))
             .orElseGet(() -> workshop.grains().metres(BOUGHT_GRAIN));
+    this.etch = new AsCooled(shop, billet.stack(), workshop.grains()).after(end);
   }
 
   /**
@@ -75,19 +78,27 @@ public final class ScheduleAdvisor {
       Optional<Workpiece> cycled,
       List<Stop> hardStops) {}
 
-  /** The curves of normalizing and cycles for the billet as it is, without a soak. */
-  public List<HeatCurve> cycles() {
-    if (cycles == null) {
-      cycles = cyclesOf(course(start));
-    }
-    return cycles;
+  /** What is to come for the billet as it is, without a soak, and what it shows then. */
+  public ToCome toCome() {
+    Course fresh = course(start.withInner(ScheduleAdvisor::layers));
+    Optional<HardeningHeat> heat = HardeningHeat.of(fresh.steels(), edge());
+    Refining refining = Refining.of(fresh, heat, treated());
+    Course cycled = new Cycles(fresh).all(refining);
+    boolean hardens = fresh.steels().stream().anyMatch(SteelNow::hardens);
+    EtchBand annealed =
+        hardens
+            ? new Softening(cycled, refining.guard(), heat, treated()).anneal().etch()
+            : cycled.etch();
+    return new ToCome(
+        cycled.planned().stream().map(ScheduleStep::curve).toList(),
+        etch,
+        annealed,
+        heat.map(h -> EtchBand.hardened(workshop.shop(), stack(), start, h.celsius()))
+            .orElse(annealed));
   }
 
-  private List<HeatCurve> cyclesOf(Course course) {
-    return Refining.of(course, HardeningHeat.of(course.steels(), edge()), treated())
-        .cycles()
-        .map(new Cycles(course)::curves)
-        .orElse(List.of());
+  private Stack stack() {
+    return workshop.billet().stack();
   }
 
   /** Grain number after a curve, its grains forming anew. */
@@ -96,7 +107,7 @@ public final class ScheduleAdvisor {
   }
 
   private Course course(Workpiece piece) {
-    return Course.begin(workshop, piece, forgedGrain);
+    return Course.begin(workshop, piece, forgedGrain, etch);
   }
 
   /** What a soak would undo, and nothing else does. */

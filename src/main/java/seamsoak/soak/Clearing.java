@@ -1,15 +1,16 @@
 package seamsoak.soak;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
@@ -18,28 +19,28 @@ import seamsoak.billet.SectionLine;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Contrast;
 import seamsoak.carbon.Edge;
-import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Sight;
 import seamsoak.heat.HeatCurve;
-import seamsoak.state.CrossingReport;
-import seamsoak.state.FadeWatch;
-import seamsoak.state.LineReport;
+import seamsoak.state.Etch;
 import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
+import seamsoak.unit.Temperature;
 
 /**
- * How long a soak takes until no line shows and no crossing of lines.
+ * How long a piece has to be held until no line shows in the finished blade, and no crossing of
+ * lines. It is followed at one heat; a rise and the cycles to come count for as many seconds there
+ * as move as much carbon.
  *
  * @param piece before the soak
- * @param visibility when a line shows
+ * @param finished what the finished blade shows
  * @param shop the assumptions to compute under
  * @param places the seams of the piece
  * @param crossings where they cross
  */
 public record Clearing(
     Workpiece piece,
-    LineVisibility visibility,
+    Etch finished,
     Shop shop,
     List<SeamPlace> places,
     List<SeamCrossing> crossings) {
@@ -53,68 +54,82 @@ public record Clearing(
 
   private static final double SAME_SECONDS = 1e-6;
 
-  /** A seam that has so little left of what shows adds nothing to a crossing. */
-  private static final double NOTHING = 0.1;
-
-  public static Clearing of(Workpiece piece, LineVisibility visibility, Shop shop) {
-    List<SeamPlace> places = SeamPlace.of(piece, visibility);
-    return new Clearing(piece, visibility, shop, places, SeamCrossing.of(places));
+  public static Clearing of(Workpiece piece, Etch finished, Shop shop) {
+    List<SeamPlace> places = SeamPlace.of(piece, shop.assumptions().broadMetres());
+    return new Clearing(piece, finished, shop, places, SeamCrossing.of(places));
   }
 
   /** What is left to clear of a billet after its history, followed for its lines only. */
-  static Clearing after(Billet billet, Shop shop, LineVisibility visibility) {
+  static Clearing after(Billet billet, Shop shop, Etch finished) {
     List<Stage> stages = BilletWalk.ofLines(shop).walk(billet);
-    return of(stages.get(stages.size() - 1).piece(), visibility, shop);
+    return of(stages.get(stages.size() - 1).piece(), finished, shop);
   }
 
-  /** Whether any line shows before the soak, or any crossing. */
+  /** The highest contrast of any line or crossing in an etch. */
+  public double brightest(Etch etch) {
+    return Stream.concat(
+            places.stream().map(p -> p.contrast(etch)),
+            crossings.stream().map(c -> c.contrast(etch)))
+        .max(Double::compare)
+        .orElse(0.0);
+  }
+
+  /** Whether a line would show in the finished blade as it is, or a crossing. */
   public boolean anyShows() {
-    return places.stream().anyMatch(p -> p.shows(visibility))
-        || crossings.stream().anyMatch(c -> c.shows(visibility));
+    return brightest(finished) >= 1;
   }
 
   /**
-   * Seconds held at a temperature until nothing shows, 0 when the rise does it; empty past 20 d.
+   * Seconds to hold at a heat until nothing shows, 0 when the rise and the cycles to come do it;
+   * infinite past 20 d.
    */
-  OptionalDouble secondsAt(double kelvin) {
-    return at(kelvin).last();
+  double secondsAt(double celsius, Worth worth) {
+    double[] heat = {celsius};
+    return Faded.of(this, holds(heat), heat, worth).at(celsius).secondsToClear();
+  }
+
+  /** What a fire that is meant to have a temperature has under these assumptions, K. */
+  double kelvin(double celsius) {
+    return celsius + Temperature.ZERO_CELSIUS + shop.assumptions().kelvinOff();
+  }
+
+  /** Held at each of some temperatures. */
+  Hold[] holds(double[] celsius) {
+    return Arrays.stream(celsius).mapToObj(c -> at(kelvin(c))).toArray(Hold[]::new);
   }
 
   /** Nothing longer than a day is told. */
-  static Optional<Double> minutes(OptionalDouble seconds) {
-    return seconds.orElse(Double.POSITIVE_INFINITY) <= LONGEST_SECONDS
-        ? Optional.of(seconds.getAsDouble() / 60)
-        : Optional.empty();
+  static Optional<Double> minutes(double seconds) {
+    return seconds <= LONGEST_SECONDS ? Optional.of(Math.max(0, seconds) / 60) : Optional.empty();
   }
 
-  /** A soak at a temperature, followed until nothing shows. */
-  Soak at(double kelvin) {
-    return new Soak(kelvin);
+  /** A hold at a heat, followed until nothing is left that could show. */
+  Hold at(double kelvin) {
+    return new Hold(kelvin);
   }
 
-  /** The seams that show by themselves or where they cross others. */
+  /** The seams that are not too faint by themselves or where they cross others. */
   private List<SeamPlace> watched() {
-    List<SeamPlace> all = new ArrayList<>();
-    for (SeamPlace p : places) {
-      boolean crosses =
-          crossings.stream()
-              .anyMatch(c -> (c.first() == p || c.second() == p) && c.shows(visibility));
-      if (p.shows(visibility) || crosses) {
-        all.add(p);
-      }
-    }
-    return all;
+    Set<SeamPlace> all = Collections.newSetFromMap(new IdentityHashMap<>());
+    places.stream().filter(p -> p.contrast(finished) > Fade.FAINTEST).forEach(all::add);
+    crossings.stream()
+        .filter(c -> c.contrast(finished) > Fade.FAINTEST)
+        .forEach(
+            c -> {
+              all.add(c.first());
+              all.add(c.second());
+            });
+    return places.stream().filter(all::contains).toList();
   }
 
-  /** What becomes of each seam in one soak. */
-  final class Soak {
+  /** What becomes of each seam in one hold. */
+  final class Hold {
     private final Map<SeamPlace, SeamFade> fades = new IdentityHashMap<>();
 
-    private Soak(double kelvin) {
+    private Hold(double kelvin) {
       List<SeamPlace> watched = watched();
-      watched.forEach(p -> fades.put(p, new SeamFade(p, visibility)));
-      HeatCurve curve =
-          HeatCurve.riseAndHold(Shop.DULL_KELVIN, kelvin, RISE_SECONDS, FOLLOWED_SECONDS);
+      watched.forEach(p -> fades.put(p, new SeamFade(p, shop.assumptions().broadMetres())));
+      HeatCurve curve = HeatCurve.hold(kelvin, FOLLOWED_SECONDS);
       Set<SectionLine> lines = Collections.newSetFromMap(new IdentityHashMap<>());
       watched.stream()
           .map(SeamPlace::line)
@@ -137,85 +152,108 @@ public record Clearing(
     }
 
     private boolean goesOn(SeamPlace p) {
-      Contrast now = fades.get(p).last();
-      double over = now.over(visibility);
-      if (over >= 1) {
-        return true;
-      }
-      return over > NOTHING
-          && crossings.stream()
+      Sight now = fades.get(p).last();
+      return finished.contrast(p.carbon().steel(), now) > Fade.FAINTEST
+          || crossings.stream()
               .filter(c -> c.first() == p || c.second() == p)
-              .anyMatch(c -> contrast(c, p, now).over(visibility) >= 1);
+              .anyMatch(c -> contrast(c, p, now) > Fade.FAINTEST);
     }
 
-    /** The crossing with one of its seams as it is now, the other as far as it is known. */
-    private Contrast contrast(SeamCrossing c, SeamPlace p, Contrast now) {
-      Contrast first = c.first() == p ? now : c.first().contrast().orElseThrow();
-      Contrast second = c.second() == p ? now : c.second().contrast().orElseThrow();
-      return c.contrast(first, second);
+    /** The crossing with one of its seams as it is now, the other as it was. */
+    private double contrast(SeamCrossing c, SeamPlace p, Sight now) {
+      Sight first = c.first() == p ? now : c.first().sight().orElseThrow();
+      Sight second = c.second() == p ? now : c.second().sight().orElseThrow();
+      return c.contrast(finished, first, second);
     }
 
-    /** Seconds until a seam no longer shows away from crossings; empty past 20 d. */
-    OptionalDouble seconds(SeamPlace place) {
-      if (!place.shows(visibility)) {
-        return OptionalDouble.of(0);
+    /** How a seam fades away from crossings. */
+    Fade fade(SeamPlace place) {
+      SeamFade seen = fades.get(place);
+      if (seen == null) {
+        return new Fade(place.contrast(finished), new double[Fade.LEVELS.length]);
       }
-      SeamFade fade = fades.get(place);
-      return passed(fade.seconds(), t -> fade.at(t).over(visibility));
+      double[] contrast =
+          seen.seen().stream()
+              .mapToDouble(s -> finished.contrast(place.carbon().steel(), s))
+              .toArray();
+      return Fade.of(seen.seconds(), contrast);
     }
 
-    /** Seconds until a crossing no longer shows. */
-    OptionalDouble seconds(SeamCrossing crossing) {
-      if (!crossing.shows(visibility)) {
-        return OptionalDouble.of(0);
+    /** How a crossing fades. */
+    Fade fade(SeamCrossing crossing) {
+      if (!(crossing.contrast(finished) > Fade.FAINTEST)) {
+        return new Fade(crossing.contrast(finished), new double[Fade.LEVELS.length]);
       }
-      SeamFade first = fades.get(crossing.first());
-      SeamFade second = fades.get(crossing.second());
-      TreeSet<Double> times = new TreeSet<>(first.seconds());
-      times.addAll(second.seconds());
-      // the two count their seconds for themselves: what rounding parts is one moment
+      List<Double> moments = moments(crossing);
+      double[] contrast =
+          moments.stream().mapToDouble(t -> contrast(crossing, finished, t)).toArray();
+      return Fade.of(moments, contrast);
+    }
+
+    /** The two count their seconds for themselves: what rounding parts is one moment. */
+    private List<Double> moments(SeamCrossing crossing) {
+      TreeSet<Double> times = new TreeSet<>(fades.get(crossing.first()).seconds());
+      times.addAll(fades.get(crossing.second()).seconds());
       List<Double> apart = new ArrayList<>();
       for (double t : times) {
         if (apart.isEmpty() || t > apart.get(apart.size() - 1) + SAME_SECONDS) {
           apart.add(t);
         }
       }
-      return passed(apart, t -> crossing.contrast(first.at(t), second.at(t)).over(visibility));
+      return apart;
     }
 
-    /** The lines before it, with the minutes that each takes. */
-    List<LineReport> lines() {
-      return places.stream().map(p -> LineReport.of(p, visibility, minutes(seconds(p)))).toList();
+    /** Contrast of a seam in any etch after so many seconds. */
+    double contrast(SeamPlace place, Etch etch, double seconds) {
+      SeamFade seen = fades.get(place);
+      return seen == null
+          ? place.contrast(etch)
+          : between(
+              seen.place(seconds),
+              k -> etch.contrast(place.carbon().steel(), seen.seen().get((int) k)));
     }
 
-    /** Where they cross before it, with the minutes that each takes. */
-    List<CrossingReport> crossings() {
-      return crossings.stream()
-          .map(c -> CrossingReport.of(c, visibility, minutes(seconds(c))))
-          .toList();
-    }
-
-    /** Seconds until nothing shows; empty past 20 d. */
-    OptionalDouble last() {
-      return Stream.concat(
-              places.stream().map(p -> seconds(p)), crossings.stream().map(c -> seconds(c)))
-          .reduce(OptionalDouble.of(0), Soak::later);
-    }
-
-    private static OptionalDouble later(OptionalDouble a, OptionalDouble b) {
-      return a.isEmpty() || b.isPresent() && a.getAsDouble() > b.getAsDouble() ? a : b;
-    }
-
-    /** The moment K falls to 1, after the rise; other heats say nothing of how fast. */
-    private OptionalDouble passed(List<Double> times, DoubleUnaryOperator over) {
-      FadeWatch watch = new FadeWatch(1, over.applyAsDouble(0), RISE_SECONDS - SAME_SECONDS);
-      for (double t : times.subList(1, times.size())) {
-        OptionalDouble gone = watch.sees(t, over.applyAsDouble(t));
-        if (gone.isPresent()) {
-          return OptionalDouble.of(Math.max(0, gone.getAsDouble() - RISE_SECONDS));
-        }
+    /** The same of a crossing. */
+    double contrast(SeamCrossing c, Etch etch, double seconds) {
+      SeamFade first = fades.get(c.first());
+      SeamFade second = fades.get(c.second());
+      if (first == null || second == null) {
+        return c.contrast(etch);
       }
-      return OptionalDouble.empty();
+      double other = second.place(seconds);
+      return between(
+          first.place(seconds),
+          i ->
+              between(
+                  other,
+                  j -> c.contrast(etch, first.seen().get((int) i), second.seen().get((int) j))));
+    }
+
+    /** Between two steps a contrast falls nearly straight in its logarithm. */
+    private static double between(double place, DoubleUnaryOperator atStep) {
+      double step = Math.floor(place);
+      double part = place - step;
+      double from = atStep.applyAsDouble(step);
+      if (part == 0) {
+        return from;
+      }
+      double to = atStep.applyAsDouble(step + 1);
+      return from > 0 && to > 0 ? from * Math.pow(to / from, part) : from + part * (to - from);
+    }
+
+    /** Of everything together. */
+    Fade all() {
+      return Stream.concat(places.stream().map(this::fade), crossings.stream().map(this::fade))
+          .reduce(Fade.NOTHING, Fade::with);
+    }
+
+    /** The highest contrast of any line or crossing in an etch after so many seconds. */
+    double brightest(Etch etch, double seconds) {
+      ToDoubleFunction<SeamPlace> ofPlace = p -> contrast(p, etch, seconds);
+      ToDoubleFunction<SeamCrossing> ofCrossing = c -> contrast(c, etch, seconds);
+      return Math.max(
+          places.stream().mapToDouble(ofPlace).max().orElse(0),
+          crossings.stream().mapToDouble(ofCrossing).max().orElse(0));
     }
   }
 }

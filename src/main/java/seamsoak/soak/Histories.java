@@ -11,8 +11,8 @@ import seamsoak.numeric.Roots;
  * is not known well, the same on every machine.
  *
  * <p>One sigma each: mobility 15 %, temperature 15 C, times in the fire 25 %, grinding 0.05 mm.
- * Evenly spread: covered share 0.3 to 1, visible dip 0.6 to 1.4 of the usual, body carbon over the
- * grade's range, scaling constant from steel to iron. All judgement.
+ * Evenly spread: covered share 0.3 to 1, the ferrite of a cooling over its band, body carbon over
+ * the grade's range, scaling constant from steel to iron. All judgement.
  */
 public final class Histories {
   public static final double MOBILITY_SIGMA = 0.15;
@@ -21,8 +21,6 @@ public final class Histories {
   public static final double GRINDING_SIGMA_METRES = 0.05e-3;
   public static final double LEAST_COVERED = 0.3;
   public static final double MOST_COVERED = 1;
-  public static final double LEAST_DIP = 0.6;
-  public static final double MOST_DIP = 1.4;
   public static final double LEAST_BROAD_METRES = 1.2e-3;
   public static final double MOST_BROAD_METRES = 4.1e-3;
 
@@ -71,9 +69,9 @@ public final class Histories {
             coveredStated
                 ? usual.coveredShare()
                 : LEAST_COVERED + (MOST_COVERED - LEAST_COVERED) * at(u, Input.COVER),
-            usual.visibleDipPct() * (LEAST_DIP + (MOST_DIP - LEAST_DIP) * at(u, Input.VISIBLE_DIP)),
             LEAST_BROAD_METRES
                 * Math.pow(MOST_BROAD_METRES / LEAST_BROAD_METRES, at(u, Input.BREADTH)),
+            at(u, Input.FERRITE),
             2 * at(u, Input.STEEL_CARBON) - 1,
             at(u, Input.SCALING),
             usual.carbonMonoxideAtm()));

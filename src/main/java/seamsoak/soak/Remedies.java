@@ -3,19 +3,17 @@ package seamsoak.soak;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.data.Fault;
 import seamsoak.soak.SoakNote.Measure;
-import seamsoak.unit.Temperature;
+import seamsoak.state.Etch;
 
 /** What would make a billet come clear that no allowed soak clears; each answer is computed. */
-public record Remedies(Billet billet, Shop shop, LineVisibility visibility) {
+public record Remedies(Billet billet, Shop shop, ToCome toCome) {
   public static final double DEEPER_METRES = 0.25e-3;
   private static final double SHORTER = 0.6;
   private static final double THINNER = 0.7;
@@ -51,12 +49,17 @@ public record Remedies(Billet billet, Shop shop, LineVisibility visibility) {
 
   private Workpiece end(Assumptions a) {
     Shop other = new Shop(shop.correlations(), a, shop.resolution());
-    return Clearing.after(billet, other, visibility).piece();
+    return Clearing.after(billet, other, finished()).piece();
   }
 
   private SoakNote remedy(Measure measure, Workpiece piece, double celsius) {
-    OptionalDouble seconds =
-        Clearing.of(piece, visibility, shop).secondsAt(celsius + Temperature.ZERO_CELSIUS);
+    double seconds =
+        Clearing.of(piece, finished(), shop)
+            .secondsAt(celsius, Worth.of(piece, shop, toCome.cycles()));
     return new SoakNote.Remedy(measure, Clearing.minutes(seconds), celsius);
+  }
+
+  private Etch finished() {
+    return toCome.finished().at(shop.assumptions().ferritePlace());
   }
 }

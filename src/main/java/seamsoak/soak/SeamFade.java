@@ -2,20 +2,19 @@ package seamsoak.soak;
 
 import java.util.ArrayList;
 import java.util.List;
-import seamsoak.carbon.Contrast;
 import seamsoak.carbon.Eye;
-import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Sight;
 import seamsoak.carbon.Strip;
 import seamsoak.state.SeamPlace;
 
-/** What an eye makes of one seam as a soak goes on, step by step of the solver. */
+/** What an eye makes of one seam as a hold goes on, step by step of the solver. */
 final class SeamFade {
   private final Eye eye;
   private final List<Double> seconds = new ArrayList<>();
-  private final List<Contrast> seen = new ArrayList<>();
+  private final List<Sight> seen = new ArrayList<>();
 
-  SeamFade(SeamPlace place, LineVisibility visibility) {
-    eye = new Eye(place.line().strip(), place.plane(), place.trace(), visibility);
+  SeamFade(SeamPlace place, double broadMetres) {
+    eye = new Eye(place.line().strip(), place.plane(), place.trace(), broadMetres);
   }
 
   void note(double atSeconds, Strip strip) {
@@ -27,33 +26,28 @@ final class SeamFade {
     return seconds;
   }
 
-  Contrast last() {
+  List<Sight> seen() {
+    return seen;
+  }
+
+  Sight last() {
     return seen.get(seen.size() - 1);
   }
 
   /**
-   * Between two steps what is missing falls nearly straight in its logarithm, the broad mean hardly
-   * moves; after the last one nothing is known and it stays.
+   * Where a moment lies among the steps: whole for the step, a fraction between two; after the last
+   * one nothing is known and it stays.
    */
-  Contrast at(double atSeconds) {
+  double place(double atSeconds) {
     int k = 0;
     while (k < seconds.size() && seconds.get(k) < atSeconds) {
       k++;
     }
     if (k == seconds.size()) {
-      return last();
+      return k - 1;
     }
-    if (k == 0 || seconds.get(k) == atSeconds) {
-      return seen.get(k);
-    }
-    double part = (atSeconds - seconds.get(k - 1)) / (seconds.get(k) - seconds.get(k - 1));
-    Contrast a = seen.get(k - 1);
-    Contrast b = seen.get(k);
-    double broad = a.broadPct() + part * (b.broadPct() - a.broadPct());
-    double from = a.missingPct();
-    double to = b.missingPct();
-    double missing =
-        from > 0 && to > 0 ? from * Math.pow(to / from, part) : from + part * (to - from);
-    return new Contrast(broad - missing, broad);
+    return k == 0 || seconds.get(k) == atSeconds
+        ? k
+        : k - 1 + (atSeconds - seconds.get(k - 1)) / (seconds.get(k) - seconds.get(k - 1));
   }
 }

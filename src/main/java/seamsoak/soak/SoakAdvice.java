@@ -14,10 +14,11 @@ import seamsoak.state.LineReport;
  * @param options from the coolest sensible soak to the hottest allowed, 10 C apart
  * @param recommended the one to take, empty when none clears within what is allowed
  * @param clears whether the lines are gone after what is recommended (or are gone already)
- * @param goneAlreadyPct in how many of the samples no line is left before the soak, percent; this
- *     and the next two are empty where there are no samples
+ * @param goneAlreadyPct in how many such billets a blade shows no line without soak and cycles,
+ *     percent; this and the next two are empty where there are no samples
  * @param goneByScheduleAlonePct in how many the schedule clears them without a soak, percent
  * @param withinLongestPct in how many the hottest allowed soak clears within the longest, percent
+ * @param testEtch what a test etch now would show and say; empty where there are no samples
  * @param samples how many histories the bands rest on; 0 when none were asked for
  * @param samplesLeftOut how many more could not be walked
  * @param dominant what sways the minutes most, if anything does
@@ -37,6 +38,7 @@ public record SoakAdvice(
     Optional<Double> goneAlreadyPct,
     Optional<Double> goneByScheduleAlonePct,
     Optional<Double> withinLongestPct,
+    Optional<TestEtch> testEtch,
     int samples,
     int samplesLeftOut,
     Optional<Input> dominant,
@@ -52,12 +54,25 @@ public record SoakAdvice(
   }
 
   /**
+   * A test etch of the billet as it is now.
+   *
+   * @param showsPct in how many such billets it shows a line, percent
+   * @param cleanIfNothingPct if it shows none, in how many the blade comes out clean without a soak
+   * @param cleanIfSomethingPct if it shows one, in how many it does all the same
+   */
+  public record TestEtch(
+      double showsPct, Optional<Double> cleanIfNothingPct, Optional<Double> cleanIfSomethingPct) {}
+
+  /**
    * A soak at one temperature.
    *
    * @param temperatureC of the core
-   * @param minutes held until no line shows, empty beyond 24 h
-   * @param minutesLow 10 % of the samples need less; empty where there are none
-   * @param minutesHigh 90 % of the samples need less
+   * @param minutes held until no line shows in the finished blade, in the likely case; empty beyond
+   *     24 h
+   * @param minutesLow that do in one of ten such billets; empty where there are no samples
+   * @param minutesHalf that do in half
+   * @param minutesHigh that do in nine of ten; empty beyond 24 h
+   * @param minutesNineOfTen the same
    * @param clears whether the lines go within the longest soak allowed
    * @param metalLossMm metal that scale takes off a face meanwhile
    * @param skinMm depth of the skin on the flats afterwards, to 90 % of the core's carbon
@@ -71,7 +86,9 @@ public record SoakAdvice(
       double temperatureC,
       Optional<Double> minutes,
       Optional<Double> minutesLow,
+      Optional<Double> minutesHalf,
       Optional<Double> minutesHigh,
+      Optional<Double> minutesNineOfTen,
       boolean clears,
       Optional<Double> metalLossMm,
       Optional<Double> skinMm,
@@ -87,14 +104,18 @@ public record SoakAdvice(
    * @param temperatureC of the core
    * @param minutes to hold; 0 when nothing needs clearing
    * @param minutesLow band, empty where there are no samples
+   * @param minutesHalf that do in half of such billets
    * @param minutesHigh band, empty when the cautious end does not clear within 24 h
+   * @param clearsPct in how many such billets it does, percent; empty where there are no samples
    * @param reason why this one
    */
   public record Recommended(
       double temperatureC,
       double minutes,
       Optional<Double> minutesLow,
+      Optional<Double> minutesHalf,
       Optional<Double> minutesHigh,
+      Optional<Double> clearsPct,
       SoakReason reason) {}
 
   /** What speaks against a soak. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
@@ -12,11 +11,12 @@ import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.heat.HeatCurve;
 import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.state.Etch;
+import seamsoak.state.EtchBand;
 import seamsoak.state.Limits;
 import seamsoak.unit.Temperature;
 
@@ -28,31 +28,32 @@ public final class SoakAdvisor {
   private final Billet billet;
   private final Shop shop;
   private final Workpiece end;
-  private final LineVisibility visibility;
-  private final List<HeatCurve> cycles;
+  private final ToCome toCome;
   private final ToDoubleFunction<HeatCurve> grain;
   private final Limits limits;
+  private final Worth worth;
   private final Clearing clearing;
+  private Clearing.Hold[] holds;
+  private Faded faded;
 
   /**
-   * @param cycles the normalizing and refining to come if there is no soak
+   * @param toCome what comes if there is no soak
    * @param grain its number after a curve, the grains forming anew
    */
   public SoakAdvisor(
-      Billet billet,
-      Shop shop,
-      Stage end,
-      LineVisibility visibility,
-      List<HeatCurve> cycles,
-      ToDoubleFunction<HeatCurve> grain) {
+      Billet billet, Shop shop, Stage end, ToCome toCome, ToDoubleFunction<HeatCurve> grain) {
     this.billet = billet;
     this.shop = shop;
     this.end = end.piece();
-    this.visibility = visibility;
-    this.cycles = cycles;
+    this.toCome = toCome;
     this.grain = grain;
     this.limits = Limits.of(billet, this.end, shop);
-    this.clearing = Clearing.of(this.end, visibility, shop);
+    this.worth = Worth.of(this.end, shop, toCome.cycles());
+    this.clearing = Clearing.of(this.end, likely(toCome.finished()), shop);
+  }
+
+  private Etch likely(EtchBand band) {
+    return band.at(shop.assumptions().ferritePlace());
   }
 
   /** Temperatures from the lowest at which the body is austenite to the refusal limit, degC. */
@@ -78,21 +79,15 @@ public final class SoakAdvisor {
 
   /**
    * By node, how much longer this history takes on the answer's grid than on that of the samples,
-   * the rise counted; 1 where either has nothing to clear or never does.
+   * on the mean over the contrasts that both come down to; 1 where there are none.
    */
   public double[] overSamples() {
     Shop coarse = new Shop(shop.correlations(), shop.assumptions(), Resolution.SAMPLE);
-    Clearing sample = Clearing.after(billet, coarse, visibility);
-    return Arrays.stream(nodes())
+    Clearing sample = Clearing.after(billet, coarse, clearing.finished());
+    return IntStream.range(0, faded().celsius().length)
         .parallel()
-        .map(
-            celsius -> {
-              double fine = clearing.secondsAt(celsius + Temperature.ZERO_CELSIUS).orElse(0);
-              double coarser = sample.secondsAt(celsius + Temperature.ZERO_CELSIUS).orElse(0);
-              return fine > 0 && coarser > 0
-                  ? (fine + Clearing.RISE_SECONDS) / (coarser + Clearing.RISE_SECONDS)
-                  : 1;
-            })
+        .mapToDouble(
+            k -> faded.fades()[k].longerThan(sample.at(sample.kelvin(faded.celsius()[k])).all()))
         .toArray();
   }
 
@@ -109,9 +104,8 @@ public final class SoakAdvisor {
             .mapToObj(celsius -> option(celsius, possible))
             .toList();
     boolean showsNow = clearing.anyShows();
-    boolean scheduleClears =
-        SoakChoice.sure(possible.goneBySchedulePct())
-            && SoakSamples.clears(end, visibility, shop, cycles);
+    States states = states();
+    boolean scheduleClears = states.brightest()[SoakSamples.BLADE] < 1;
     List<SoakOption> within =
         options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
     Optional<Recommended> recommended =
@@ -120,11 +114,12 @@ public final class SoakAdvisor {
     double best = bestAllowed(options);
     double at =
         recommended.filter(r -> r.minutes() > 0).map(Recommended::temperatureC).orElse(best);
-    Clearing.Soak soak = clearing.at(at + Temperature.ZERO_CELSIUS);
+    SoakLines told =
+        new SoakLines(states, possible, clearing.at(at + Temperature.ZERO_CELSIUS), faded().at(at));
     Optional<Input> dominant =
         possible.dominant(recommended.map(Recommended::temperatureC).orElse(best));
     Optional<Double> withinLongest = possible.withinPct(best, most());
-    SoakNotes notes = new SoakNotes(billet, soak.lines(), soak.crossings(), at, possible);
+    SoakNotes notes = new SoakNotes(billet, told.lines(), told.crossings(), at, possible);
     return new SoakAdvice(
         notes.lines(),
         notes.crossings(),
@@ -135,6 +130,7 @@ public final class SoakAdvisor {
         possible.goneAlreadyPct(),
         possible.goneBySchedulePct(),
         withinLongest,
+        possible.testEtch(),
         possible.count(),
         possible.leftOut(),
         dominant,
@@ -149,8 +145,31 @@ public final class SoakAdvisor {
   /** That nothing clears, and what would have helped: minutes at the best allowed temperature. */
   private List<SoakNote> noneClears(Optional<Double> withinLongestPct, double best) {
     List<SoakNote> all = new ArrayList<>(List.of(new SoakNote.NoneClears(withinLongestPct)));
-    all.addAll(new Remedies(billet, shop, visibility).at(best));
+    all.addAll(new Remedies(billet, shop, toCome).at(best));
     return all;
+  }
+
+  /** The likely case at the nodes. */
+  private Faded faded() {
+    if (faded == null) {
+      double[] nodes = nodes();
+      holds =
+          Arrays.stream(nodes)
+              .parallel()
+              .mapToObj(c -> clearing.at(clearing.kelvin(c)))
+              .toArray(Clearing.Hold[]::new);
+      faded = Faded.of(clearing, holds, nodes, worth);
+    }
+    return faded;
+  }
+
+  private States states() {
+    int cool = Faded.coolest(faded().celsius());
+    return new States(
+        clearing,
+        holds[cool],
+        faded().cycles()[cool],
+        toCome.each().stream().map(this::likely).toList());
   }
 
   private double most() {
@@ -173,7 +192,7 @@ public final class SoakAdvisor {
   }
 
   private SoakOption option(double celsius, SoakSamples possible) {
-    OptionalDouble seconds = clearing.secondsAt(celsius + Temperature.ZERO_CELSIUS);
+    double seconds = faded().at(celsius).secondsToClear();
     Optional<Double> minutes = Clearing.minutes(seconds);
     List<OptionRemark> remarks = new ArrayList<>();
     if (celsius > limits.burningCelsius()) {
@@ -187,20 +206,21 @@ public final class SoakAdvisor {
     Optional<SoakFaces.Left> faces = Optional.empty();
     Optional<Double> grain = Optional.empty();
     if (minutes.isPresent()) {
-      HeatCurve curve = curve(celsius, seconds.getAsDouble());
+      HeatCurve curve = curve(celsius, seconds);
       faces = faces().after(curve);
       if (faces.isEmpty()) {
         remarks.add(OptionRemark.EATEN_FIRST);
       }
       grain = Optional.of(this.grain.applyAsDouble(curve));
     }
-    Optional<Double> low = possible.minutes(celsius, 0.1);
-    Optional<Double> high = possible.minutes(celsius, 0.9);
+    List<Optional<Double>> band = possible.minutes(celsius);
     return new SoakOption(
         celsius,
         minutes,
-        low,
-        high,
+        band.get(0),
+        band.get(1),
+        band.get(2),
+        band.get(2),
         faces.isPresent() && minutes.get() <= most(),
         faces.map(f -> f.lostMetres() * 1e3),
         faces.map(f -> f.skin().flats().metres() * 1e3),

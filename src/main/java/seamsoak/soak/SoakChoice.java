@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
+import seamsoak.soak.SoakAdvice.TestEtch;
 import seamsoak.soak.SoakReason.Kind;
 
 /**
@@ -99,7 +100,7 @@ record SoakChoice(
         new SoakReason(
             kind,
             mostMinutes,
-            seenFirst(option),
+            seenFirst(),
             Optional.of(best),
             Optional.of(coolest).filter(c -> c != best)));
   }
@@ -109,20 +110,27 @@ record SoakChoice(
         option,
         Math.floor(mostMinutes),
         new SoakReason(
-            Kind.HOTTEST_ALLOWED,
-            mostMinutes,
-            seenFirst(option),
-            Optional.empty(),
-            Optional.empty()));
+            Kind.HOTTEST_ALLOWED, mostMinutes, seenFirst(), Optional.empty(), Optional.empty()));
   }
 
-  /** Whether the band begins at nothing: then a test etch may spare the soak. */
-  private static boolean seenFirst(SoakOption option) {
-    return option.minutesLow().filter(low -> low <= 0).isPresent();
+  /** Whether a test etch that shows nothing makes a clean blade sure. */
+  private boolean seenFirst() {
+    return possible
+        .testEtch()
+        .flatMap(TestEtch::cleanIfNothingPct)
+        .filter(p -> p >= SURE_PCT)
+        .isPresent();
   }
 
-  private static Recommended recommended(SoakOption o, double minutes, SoakReason why) {
-    return new Recommended(o.temperatureC(), minutes, o.minutesLow(), o.minutesHigh(), why);
+  private Recommended recommended(SoakOption o, double minutes, SoakReason why) {
+    return new Recommended(
+        o.temperatureC(),
+        minutes,
+        o.minutesLow(),
+        o.minutesHalf(),
+        o.minutesHigh(),
+        possible.withinPct(o.temperatureC(), minutes),
+        why);
   }
 
   private Recommended none(Kind kind) {
@@ -131,6 +139,8 @@ record SoakChoice(
         0,
         Optional.of(0.0),
         Optional.of(0.0),
+        Optional.of(0.0),
+        possible.goneBySchedulePct(),
         new SoakReason(kind, mostMinutes, false, Optional.empty(), Optional.empty()));
   }
 

@@ -3,7 +3,6 @@ package seamsoak.soak;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.OldWord;
-import seamsoak.billet.Seen;
 import seamsoak.billet.Step;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
@@ -19,8 +18,10 @@ public sealed interface SoakNote {
     GRIND_FIRST,
     /** No histories were asked for. */
     NO_HISTORIES,
-    /** A width that the file states for what is visible decides nothing. */
-    WIDTH_IS_IN_CONTRAST,
+    /** What the file states to be visible decides nothing. */
+    VISIBLE_DECIDES_NOTHING,
+    /** That what an etch shows depends on the cooling. */
+    STATES,
     /** A test etch before the rest of the work. */
     TEST_ETCH
   }
@@ -34,19 +35,12 @@ public sealed interface SoakNote {
       implements SoakNote {}
 
   /**
-   * What was seen leaves some of the histories.
+   * What was seen weighs the histories.
    *
-   * @param usual whether the usual one is among them
+   * @param effective how many of them say as much as all do so weighed
+   * @param notCarbonPct how likely a line that was seen is something else than missing carbon
    */
-  record SeenLeaves(int left, int of, boolean usual) implements SoakNote {}
-
-  /**
-   * Almost no history shows all that was seen.
-   *
-   * @param step after which the least likely was seen
-   * @param agreePct share of the histories that show it by itself
-   */
-  record SeenContradicts(Step step, Seen seen, double agreePct) implements SoakNote {}
+  record SeenWeighs(double effective, int of, Optional<Double> notCarbonPct) implements SoakNote {}
 
   /**
    * Nothing allowed clears the lines by the middle estimate.

@@ -8,6 +8,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Seen;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
+import seamsoak.state.Shows;
 import seamsoak.steel.Element;
 
 /**
@@ -38,8 +39,8 @@ record SoakNotes(
     all.add(gone());
     lastToClear().ifPresent(all::add);
     leftOut().ifPresent(all::add);
-    if (billet.visible().width().isPresent()) {
-      all.add(SoakNote.Plain.WIDTH_IS_IN_CONTRAST);
+    if (billet.visible().stated()) {
+      all.add(SoakNote.Plain.VISIBLE_DECIDES_NOTHING);
     }
     if (!billet.oldWords().isEmpty()) {
       all.add(new SoakNote.OldWords(billet.oldWords()));
@@ -48,6 +49,9 @@ record SoakNotes(
     tooFine().ifPresent(all::add);
     // nobody can know better at the forge how fast carbon moves
     dominant.filter(i -> i != Input.MOBILITY).map(SoakNote.Narrower::new).ifPresent(all::add);
+    if (!lines.isEmpty()) {
+      all.add(SoakNote.Plain.STATES);
+    }
     all.add(SoakNote.Plain.TEST_ETCH);
     return List.copyOf(all);
   }
@@ -79,11 +83,11 @@ record SoakNotes(
   private Optional<SoakNote> lastToClear() {
     Optional<CrossingReport> crossing =
         crossings.stream()
-            .filter(CrossingReport::visible)
+            .filter(c -> c.shows().filter(Shows::inBlade).isPresent())
             .max(Comparator.comparingDouble(c -> minutes(c.minutes())));
     Optional<LineReport> line =
         lines.stream()
-            .filter(LineReport::visible)
+            .filter(l -> l.shows().filter(Shows::inBlade).isPresent())
             .max(Comparator.comparingDouble(l -> minutes(l.minutes())));
     boolean last =
         minutes(crossing.flatMap(CrossingReport::minutes))
@@ -120,7 +124,7 @@ record SoakNotes(
 
   private static boolean tooFine(Seen seen, LineReport line) {
     double millimetres = seen.width().orElseThrow().millimetres();
-    return Sightings.isMeant(seen.where(), line.joints())
+    return Looking.isMeant(seen.where(), line.joints())
         && line.narrowestMm().filter(least -> Sightings.isTooFine(millimetres, least)).isPresent();
   }
 }

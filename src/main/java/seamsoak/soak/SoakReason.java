@@ -22,11 +22,11 @@ public record SoakReason(
     NOTHING_SHOWS,
     /** The normalizing and refining cycles to come clear the lines. */
     CYCLES_CLEAR,
-    /** It costs least of those that clear within what is allowed in nine of ten histories. */
+    /** It costs least of those that clear within what is allowed in nine of ten billets. */
     BALANCED_BY_HISTORIES,
     /** The same by the middle estimate, where there are no histories. */
     BALANCED_BY_MIDDLE,
-    /** The same by the middle estimate, where nothing allowed clears in nine of ten histories. */
+    /** The same in the likely case, where nothing allowed clears in nine of ten billets. */
     BALANCED_BY_LIKELY,
     /**
      * The hottest, as long as is allowed: nothing shows by the middle estimate, and nothing allowed

@@ -1,96 +1,83 @@
 package seamsoak.soak;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import seamsoak.billet.Assumptions;
-import seamsoak.billet.Shop;
-import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Edge;
-import seamsoak.carbon.LineVisibility;
-import seamsoak.heat.HeatCurve;
-import seamsoak.soak.Histories.Sample;
+import seamsoak.billet.Seen.Etched;
+import seamsoak.billet.Stage;
+import seamsoak.property.etch.Etching;
 import seamsoak.soak.SampleWalks.Walk;
-import seamsoak.unit.Temperature;
+import seamsoak.state.AsCooled;
+import seamsoak.state.Etch;
+import seamsoak.state.SeamKeys;
+import seamsoak.state.Verdict;
 
 /**
- * Clearing times over the possible histories of a billet.
+ * What shows, and for how long, over the possible histories of a billet, each weighed by how likely
+ * it would have shown what was seen.
  *
  * @param celsius temperatures at which they were computed, rising
  * @param all what comes of each history
  * @param leftOut how many histories could not be walked and are not among them
+ * @param eyes that may look
  */
-public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut) {
-  /** So many samples, or this share of them, must agree with what was seen to be believed. */
-  private static final int LEAST_KEPT = 8;
+public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut, Eyes eyes) {
+  static final int BLADE = Etched.HARDENED.ordinal();
 
-  private static final double LEAST_KEPT_SHARE = 0.05;
-
-  /**
-   * What comes of one history.
-   *
-   * @param seconds by temperature; infinite past 24 h
-   * @param sample the history
-   * @param goneAlready whether no line is left before the soak
-   * @param goneBySchedule whether the schedule clears them without a soak
-   * @param agrees by sighting, whether it would have shown what was seen
-   */
-  public record Outcome(
-      double[] seconds,
-      Sample sample,
-      boolean goneAlready,
-      boolean goneBySchedule,
-      List<Boolean> agrees) {
-
-    private static Outcome of(
-        Walk walk, Sightings sightings, double[] celsius, List<HeatCurve> schedule) {
-      Assumptions a = walk.sample().assumptions();
-      LineVisibility visibility = visibility(a);
-      Clearing clearing = Clearing.of(walk.end(), visibility, walk.shop());
-      boolean gone = !clearing.anyShows();
-      return new Outcome(
-          Arrays.stream(celsius)
-              .mapToObj(c -> clearing.secondsAt(c + Temperature.ZERO_CELSIUS + a.kelvinOff()))
-              .mapToDouble(s -> s.orElse(Double.POSITIVE_INFINITY) / a.timeFactor())
-              .toArray(),
-          walk.sample(),
-          gone,
-          gone || clears(walk.end(), visibility, walk.shop(), schedule),
-          sightings.agree(walk.stages(), visibility));
-    }
-
-    private Outcome scaled(double[] factors) {
-      double[] scaled = new double[seconds.length];
-      for (int k = 0; k < scaled.length; k++) {
-        double withRise = (seconds[k] + Clearing.RISE_SECONDS) * factors[k];
-        scaled[k] = seconds[k] == 0 ? 0 : Math.max(0, withRise - Clearing.RISE_SECONDS);
-      }
-      return new Outcome(scaled, sample, goneAlready, goneBySchedule, agrees);
-    }
-
-    private double fromMiddle() {
-      return Arrays.stream(sample.place()).map(p -> (p - 0.5) * (p - 0.5)).sum();
-    }
-  }
+  /** What is looked for in each history. */
+  public record Asked(
+      Sightings sightings,
+      List<Stage> usual,
+      AsCooled asCooled,
+      ToCome toCome,
+      Worth worth,
+      Etching etching,
+      double[] celsius) {}
 
   /**
    * What the walks leave to clear; the order of the answers does not depend on that of the work.
    */
-  public static SoakSamples of(
-      SampleWalks walks, Sightings sightings, double[] celsius, List<HeatCurve> schedule) {
+  public static SoakSamples of(SampleWalks walks, Asked asked) {
     List<Walk> done = walks.done();
+    Eyes eyes = new Eyes(asked.etching().looks());
+    List<Looking> looks = asked.sightings().looks(asked.usual(), asked.asCooled(), asked.toCome());
     return new SoakSamples(
-        celsius,
+        asked.celsius(),
         done.parallelStream()
             .map(
                 w -> {
                   walks.progress().requireWanted();
-                  return Outcome.of(w, sightings, celsius, schedule);
+                  return outcome(w, asked, looks, eyes);
                 })
             .toList(),
-        walks.count() - done.size());
+        walks.count() - done.size(),
+        eyes);
+  }
+
+  private static Outcome outcome(Walk walk, Asked asked, List<Looking> looks, Eyes eyes) {
+    Assumptions a = walk.sample().assumptions();
+    List<Etch> etches = asked.toCome().each().stream().map(e -> e.at(a.ferritePlace())).toList();
+    Clearing clearing = Clearing.of(walk.end(), etches.get(BLADE), walk.shop());
+    Clearing.Hold[] holds = clearing.holds(asked.celsius());
+    Faded faded = Faded.of(clearing, holds, asked.celsius(), asked.worth());
+    int cool = Faded.coolest(asked.celsius());
+    States states = new States(clearing, holds[cool], faded.cycles()[cool], etches);
+    Belief belief =
+        Belief.of(
+            looks.stream()
+                .map(l -> l.against(walk.stages(), a.ferritePlace(), a.broadMetres()))
+                .toList(),
+            eyes);
+    return new Outcome(
+        walk.sample(),
+        faded,
+        clearing.brightest(clearing.finished()),
+        states.brightest(),
+        states.contrasts(new SeamKeys(clearing.places())),
+        belief,
+        Arrays.stream(Fade.LEVELS).map(level -> belief.unseen(BLADE, level, eyes)).toArray());
   }
 
   /**
@@ -99,104 +86,134 @@ public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut) {
    * @param factors by temperature
    */
   public SoakSamples scaled(double[] factors) {
-    return new SoakSamples(celsius, all.stream().map(o -> o.scaled(factors)).toList(), leftOut);
-  }
-
-  /** The samples that would have shown all that was seen; empty when almost none would. */
-  public Optional<SoakSamples> thatAgree() {
-    List<Outcome> kept = all.stream().filter(o -> !o.agrees().contains(false)).toList();
-    return kept.size() < Math.max(LEAST_KEPT, LEAST_KEPT_SHARE * count())
-        ? Optional.empty()
-        : Optional.of(new SoakSamples(celsius, kept, leftOut));
-  }
-
-  /** In how many samples a sighting by itself agrees, percent. */
-  public double agreePct(int sighting) {
-    return percent(o -> o.agrees().get(sighting)).orElseThrow();
-  }
-
-  /** The sample nearest to the middle of all inputs. */
-  public Assumptions nearestToMiddle() {
-    return all.stream()
-        .min(Comparator.comparingDouble(Outcome::fromMiddle))
-        .orElseThrow()
-        .sample()
-        .assumptions();
-  }
-
-  public static LineVisibility visibility(Assumptions a) {
-    return new LineVisibility(a.visibleDipPct(), a.broadMetres());
-  }
-
-  /** Whether heats leave no line that shows. */
-  static boolean clears(
-      Workpiece end, LineVisibility visibility, Shop shop, List<HeatCurve> schedule) {
-    Workpiece piece = end;
-    for (HeatCurve curve : schedule) {
-      piece = piece.heated(curve, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
-    }
-    return !Clearing.of(piece, visibility, shop).anyShows();
+    return new SoakSamples(
+        celsius, all.stream().map(o -> o.scaled(factors)).toList(), leftOut, eyes);
   }
 
   public int count() {
     return all.size();
   }
 
-  /** In how many samples no line is left before the soak, percent; empty where there are none. */
+  double weight() {
+    return all.stream().mapToDouble(o -> o.belief().likelihood()).sum();
+  }
+
+  /** How many histories alike would say as much: all of them where nothing was seen. */
+  public double effective() {
+    double squares =
+        all.stream().mapToDouble(o -> o.belief().likelihood() * o.belief().likelihood()).sum();
+    return squares > 0 ? weight() * weight() / squares : 0;
+  }
+
+  /** How likely a line that was seen is not of missing carbon, percent. */
+  public Optional<Double> notCarbonPct() {
+    double prior = eyes.looks().notCarbon();
+    double other = prior * all.stream().mapToDouble(o -> o.belief().notCarbon()).sum();
+    double sum = other + (1 - prior) * weight();
+    return sum > 0 ? Optional.of(100 * other / sum) : Optional.empty();
+  }
+
+  /** Chance that an eye sees no line of that contrast in a state, percent. */
+  private Optional<Double> unseenPct(int state, ToDoubleFunction<Outcome> contrast) {
+    double weight = weight();
+    return weight > 0
+        ? Optional.of(
+            Math.min(
+                100,
+                100
+                    * all.stream()
+                        .mapToDouble(o -> o.belief().unseen(state, contrast.applyAsDouble(o), eyes))
+                        .sum()
+                    / weight))
+        : Optional.empty();
+  }
+
+  /** In how many such billets the blade shows no line without a soak, and without cycles. */
   Optional<Double> goneAlreadyPct() {
-    return percent(Outcome::goneAlready);
+    return unseenPct(BLADE, Outcome::brightestNow);
   }
 
+  /** In how many the cycles to come clear them by themselves. */
   Optional<Double> goneBySchedulePct() {
-    return percent(Outcome::goneBySchedule);
+    return unseenPct(BLADE, o -> o.brightest()[BLADE]);
   }
 
-  private Optional<Double> percent(Predicate<Outcome> which) {
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of(100.0 * all.stream().filter(which).count() / count());
-  }
-
-  /**
-   * Minutes at a temperature for every sample: log(1 + minutes) straight over 1/T between nodes.
-   */
-  double[] minutesAt(double atCelsius) {
-    int k = 0;
-    while (k < celsius.length - 2 && celsius[k + 1] < atCelsius) {
-      k++;
-    }
-    int low = k;
-    int high = Math.min(k + 1, celsius.length - 1);
-    double a = 1 / (celsius[low] + Temperature.ZERO_CELSIUS);
-    double b = 1 / (celsius[high] + Temperature.ZERO_CELSIUS);
-    double part = low == high ? 0 : (1 / (atCelsius + Temperature.ZERO_CELSIUS) - a) / (b - a);
-    return all.stream().mapToDouble(o -> between(o.seconds[low], o.seconds[high], part)).toArray();
-  }
-
-  private static double between(double lowSeconds, double highSeconds, double part) {
-    double x = Math.log1p(lowSeconds / 60);
-    double y = Math.log1p(highSeconds / 60);
-    if (part <= 0 || part >= 1) {
-      return Math.expm1(part <= 0 ? x : y);
-    }
-    return Double.isInfinite(x) ? x : Math.expm1(x + part * (y - x));
-  }
-
-  /** A percentile of the minutes at a temperature, empty where it lies beyond 24 h. */
-  Optional<Double> minutes(double atCelsius, double share) {
-    if (count() == 0) {
+  /** What a test etch now would show and say. */
+  Optional<SoakAdvice.TestEtch> testEtch() {
+    double weight = weight();
+    if (!(weight > 0)) {
       return Optional.empty();
     }
-    double m = Spread.percentile(minutesAt(atCelsius), share);
-    return m * 60 <= Clearing.LONGEST_SECONDS ? Optional.of(Math.max(0, m)) : Optional.empty();
+    double nothing = 0;
+    double bothClear = 0;
+    double clear = 0;
+    for (Outcome o : all) {
+      double[] eye = o.belief().byEye();
+      double[] now = o.belief().unseenByEye(0, o.brightest()[0], eyes);
+      double[] blade = o.belief().unseenByEye(BLADE, o.brightest()[BLADE], eyes);
+      for (int e = 0; e < eye.length; e++) {
+        nothing += now[e];
+        clear += blade[e];
+        bothClear += eye[e] > 0 ? now[e] * blade[e] / eye[e] : 0;
+      }
+    }
+    return Optional.of(
+        new SoakAdvice.TestEtch(
+            100 * (1 - nothing / weight),
+            share(bothClear, nothing),
+            share(clear - bothClear, weight - nothing)));
   }
 
-  /** In how many samples a hold of that long clears all lines, percent. */
+  private static Optional<Double> share(double part, double of) {
+    return of > 0 ? Optional.of(100 * part / of) : Optional.empty();
+  }
+
+  /** Whether a line shows in a state, with its band. */
+  Verdict verdict(String key, int state, double likely) {
+    double weight = weight();
+    if (!(weight > 0)) {
+      return Verdict.of(likely);
+    }
+    double[] contrast = all.stream().mapToDouble(o -> contrast(o, key, state)).toArray();
+    double[] weights = all.stream().mapToDouble(o -> o.belief().likelihood()).toArray();
+    return Verdict.of(
+        likely,
+        Spread.percentile(contrast, weights, 0.1),
+        Spread.percentile(contrast, weights, 0.9),
+        100 - unseenPct(state, o -> contrast(o, key, state)).orElseThrow());
+  }
+
+  private static double contrast(Outcome o, String key, int state) {
+    double[] each = o.contrasts().get(key);
+    return each == null ? 0 : each[state];
+  }
+
+  /** Every history at one heat. */
+  private List<Faded.AtHeat> at(double atCelsius) {
+    return all.stream().map(o -> o.faded().at(atCelsius)).toList();
+  }
+
+  /** Minutes at a heat until the contrast is 1, by history. */
+  double[] minutesAt(double atCelsius) {
+    return at(atCelsius).stream().mapToDouble(h -> h.secondsToClear() / 60).toArray();
+  }
+
+  /** The least minutes at a heat that do in such a share of billets; empty beyond 24 h. */
+  Optional<Double> minutes(double atCelsius, double share) {
+    return new Chances(this, at(atCelsius)).minutes(share);
+  }
+
+  /** Low, half and high. */
+  List<Optional<Double>> minutes(double atCelsius) {
+    Chances chances = new Chances(this, at(atCelsius));
+    return List.of(chances.minutes(0.1), chances.minutes(0.5), chances.minutes(0.9));
+  }
+
+  /** In how many billets a hold of that long clears all lines, percent. */
   Optional<Double> withinPct(double atCelsius, double minutes) {
-    double[] each = minutesAt(atCelsius);
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of(100.0 * Arrays.stream(each).filter(m -> m <= minutes).count() / count());
+    return weight() > 0
+        ? Optional.of(100 * new Chances(this, at(atCelsius)).after(minutes))
+        : Optional.empty();
   }
 
   /** The input that sways the minutes at a temperature most, if any does. */

@@ -8,17 +8,30 @@ import java.util.stream.IntStream;
 final class Spread {
   private Spread() {}
 
-  /** A percentile (0 to 1), straight between ranks; infinite when either neighbor is. */
-  static double percentile(double[] values, double share) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    double at = share * (sorted.length - 1);
-    int low = (int) Math.floor(at);
-    int high = (int) Math.ceil(at);
-    if (low == high || sorted[low] == sorted[high]) {
-      return sorted[low];
+  /** A percentile (0 to 1) of weighed values: straight between the middles of their weights. */
+  static double percentile(double[] values, double[] weights, double share) {
+    int[] order =
+        IntStream.range(0, values.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> values[i]))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    double goal = share * Arrays.stream(weights).sum();
+    double so = 0;
+    double before = 0;
+    for (int n = 0; n < order.length; n++) {
+      int i = order[n];
+      double middle = so + 0.5 * weights[i];
+      if (middle >= goal) {
+        double apart = middle - before;
+        return n == 0 || apart <= 0
+            ? values[i]
+            : values[i] + (goal - middle) / apart * (values[i] - values[order[n - 1]]);
+      }
+      before = middle;
+      so += weights[i];
     }
-    return sorted[low] + (at - low) * (sorted[high] - sorted[low]);
+    return values[order[order.length - 1]];
   }
 
   /** Index of the input whose ranks go most with the result's, -1 when nothing varies. */

@@ -28,6 +28,13 @@ public record LineGroup(List<LineReport> lines) {
     return lines.get(0).joints();
   }
 
+  /** What shows in each state of the one that shows most in the blade; none on the way. */
+  public Optional<Shows> shows() {
+    return lines.stream()
+        .flatMap(l -> l.shows().stream())
+        .max(Comparator.comparingDouble(s -> s.hardened().contrast()));
+  }
+
   /** The share of the pieces in which they run this way, percent. */
   public double sharePct() {
     return lines.stream().mapToDouble(LineReport::sharePct).sum();

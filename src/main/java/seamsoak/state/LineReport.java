@@ -3,9 +3,7 @@ package seamsoak.state;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Contrast;
 import seamsoak.carbon.Line;
-import seamsoak.carbon.LineVisibility;
 
 /**
  * The white line at one set of seams, or at the boundaries of unlike layers.
@@ -22,8 +20,10 @@ import seamsoak.carbon.LineVisibility;
  *     seams run along under it
  * @param trueWidthMm the same square to the seam
  * @param narrowestMm least width on the face that a line of missing carbon can have by now
- * @param contrast K: the line shows from 1 on; empty where the seams run along under the face
- * @param visible whether it shows after etching
+ * @param contrast K, etched as it has cooled: the line shows from 1 on; empty where the seams run
+ *     along under the face
+ * @param visible whether it shows then
+ * @param shows the same in each state, for the lines before a soak
  * @param minutes that the recommended temperature takes until it no longer shows; empty where
  *     nothing is recommended, beyond 24 h, or after other steps than the last
  */
@@ -40,22 +40,24 @@ public record LineReport(
     Optional<Double> narrowestMm,
     Optional<Double> contrast,
     boolean visible,
+    Optional<Shows> shows,
     Optional<Double> minutes) {
 
   /** The lines of a piece, in the order in which their seams were made. */
-  public static List<LineReport> of(Workpiece piece, LineVisibility visibility) {
-    return of(SeamPlace.of(piece, visibility), visibility);
+  public static List<LineReport> of(Workpiece piece, Etch etch) {
+    return of(SeamPlace.of(piece), etch);
   }
 
-  public static List<LineReport> of(List<SeamPlace> places, LineVisibility visibility) {
-    return places.stream().map(p -> of(p, visibility, Optional.empty())).toList();
+  public static List<LineReport> of(List<SeamPlace> places, Etch etch) {
+    return places.stream().map(p -> of(p, etch, Optional.empty(), Optional.empty())).toList();
   }
 
-  /** With the minutes that it takes to clear. */
-  public static LineReport of(SeamPlace p, LineVisibility visibility, Optional<Double> minutes) {
+  /** With what it shows in each state and the minutes that it takes to clear. */
+  public static LineReport of(
+      SeamPlace p, Etch etch, Optional<Shows> shows, Optional<Double> minutes) {
     Line line = p.carbon();
-    boolean shown = p.contrast().isPresent();
-    Optional<Contrast> contrast = p.contrast();
+    boolean shown = p.sight().isPresent();
+    double contrast = p.contrast(etch);
     return new LineReport(
         p.joints(),
         p.isBoundary(),
@@ -67,8 +69,9 @@ public record LineReport(
         shown ? Optional.of(line.metres() * p.trace() * 1e3) : Optional.empty(),
         line.metres() * 1e3,
         shown ? Optional.of(least(p, line) * p.trace() * 1e3) : Optional.empty(),
-        contrast.map(c -> c.over(visibility)),
-        p.shows(visibility),
+        shown ? Optional.of(contrast) : Optional.empty(),
+        contrast >= 1,
+        shows,
         minutes);
   }
 
@@ -85,10 +88,5 @@ public record LineReport(
   /** Carbon missing at the seam against the metal far from it, wt%. */
   public double missingPct() {
     return farPct - seamPct;
-  }
-
-  /** The most carbon missing at any seam, wt%. */
-  public static double deepestPct(List<LineReport> lines) {
-    return lines.stream().mapToDouble(LineReport::missingPct).max().orElse(0);
   }
 }

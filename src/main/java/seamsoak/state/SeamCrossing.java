@@ -3,8 +3,7 @@ package seamsoak.state;
 import java.util.ArrayList;
 import java.util.List;
 import seamsoak.billet.SectionLine;
-import seamsoak.carbon.Contrast;
-import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Sight;
 
 /**
  * Where seams of two directions cross. Carbon there is the product of both over the core's: within
@@ -16,7 +15,7 @@ public record SeamCrossing(SeamPlace first, SeamPlace second) {
   public static List<SeamCrossing> of(List<SeamPlace> places) {
     List<SeamPlace> shown =
         places.stream()
-            .filter(p -> p.line().kind() != SectionLine.Kind.LAYERS && p.contrast().isPresent())
+            .filter(p -> p.line().kind() != SectionLine.Kind.LAYERS && p.sight().isPresent())
             .toList();
     List<SeamCrossing> all = new ArrayList<>();
     for (SeamPlace second : shown) {
@@ -34,17 +33,14 @@ public record SeamCrossing(SeamPlace first, SeamPlace second) {
     return place.line().kind() == SectionLine.Kind.WIDTH;
   }
 
-  public Contrast contrast() {
-    return contrast(first.contrast().orElseThrow(), second.contrast().orElseThrow());
+  /** K in an etch. */
+  public double contrast(Etch etch) {
+    return contrast(etch, first.sight().orElseThrow(), second.sight().orElseThrow());
   }
 
   /** With the two seams as they have become. */
-  public Contrast contrast(Contrast one, Contrast other) {
-    return one.crossing(other, second.corePct());
-  }
-
-  public boolean shows(LineVisibility visibility) {
-    return contrast().over(visibility) >= 1;
+  public double contrast(Etch etch, Sight one, Sight other) {
+    return etch.crossing(first.carbon().steel(), one, other, second.corePct());
   }
 
   /** Carbon where they cross, in the steel of the first, wt%. */

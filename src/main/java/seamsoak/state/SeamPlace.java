@@ -8,13 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Contrast;
 import seamsoak.carbon.Eye;
 import seamsoak.carbon.Line;
 import seamsoak.carbon.LineBounds;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Plane;
 import seamsoak.carbon.SeamName;
+import seamsoak.carbon.Sight;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.StripLines;
 
@@ -27,7 +26,7 @@ import seamsoak.carbon.StripLines;
  * @param carbon the line of missing carbon at it
  * @param corePct the most carbon anywhere on the line through the billet, in the seam's steel, wt%
  * @param trace distances on the shown face over true ones; infinite where the seam makes no line
- * @param contrast as an eye takes it in; empty where it makes no line
+ * @param sight as an eye takes it in; empty where it makes no line
  */
 public record SeamPlace(
     SectionLine line,
@@ -35,20 +34,25 @@ public record SeamPlace(
     Line carbon,
     double corePct,
     double trace,
-    Optional<Contrast> contrast) {
+    Optional<Sight> sight) {
 
   /** All places of a piece whose faces are welded, in the order in which their seams were made. */
-  public static List<SeamPlace> of(Workpiece piece, LineVisibility visibility) {
+  public static List<SeamPlace> of(Workpiece piece, double broadMetres) {
     List<SeamPlace> all = new ArrayList<>();
     piece
         .lines()
         .filter(SectionLine::isWelded)
-        .forEach(line -> all.addAll(of(line, line.trace(piece.shownFace()), visibility)));
+        .forEach(line -> all.addAll(of(line, line.trace(piece.shownFace()), broadMetres)));
     all.sort(Comparator.comparingInt(p -> p.plane.name().step()));
     return List.copyOf(all);
   }
 
-  private static List<SeamPlace> of(SectionLine line, double trace, LineVisibility visibility) {
+  /** The same as an eye of middling breadth sees them. */
+  public static List<SeamPlace> of(Workpiece piece) {
+    return of(piece, Eye.BROAD_METRES);
+  }
+
+  private static List<SeamPlace> of(SectionLine line, double trace, double broadMetres) {
     StripLines lines = new StripLines(line.strip());
     Map<Joints, Plane> worst = new LinkedHashMap<>();
     for (Plane p : line.strip().planes()) {
@@ -66,14 +70,20 @@ public record SeamPlace(
                     trace,
                     Double.isFinite(trace)
                         ? Optional.of(
-                            new Eye(line.strip(), p, trace, visibility)
+                            new Eye(line.strip(), p, trace, broadMetres)
                                 .on(line.strip(), lines.at(p)))
                         : Optional.empty()))
         .toList();
   }
 
-  public boolean shows(LineVisibility visibility) {
-    return contrast.map(c -> c.over(visibility) >= 1).orElse(false);
+  /** The most carbon missing at any seam, wt%. */
+  public static double deepestPct(List<SeamPlace> places) {
+    return places.stream().mapToDouble(p -> p.carbon.depthPct()).max().orElse(0);
+  }
+
+  /** K in an etch; 0 where it makes no line. */
+  public double contrast(Etch etch) {
+    return sight.map(s -> etch.contrast(carbon.steel(), s)).orElse(0.0);
   }
 
   /** Whether it parts unlike layers. */

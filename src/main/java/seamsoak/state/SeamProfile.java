@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.LineBounds;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Plane;
 import seamsoak.carbon.Strip;
 
@@ -31,7 +30,7 @@ public record SeamProfile(Joints seams, double farPct, List<AtStage> stages) {
    *
    * @param stage when
    * @param missingPct carbon missing at the seam, wt%
-   * @param contrast K: the line shows from 1 on
+   * @param contrast K in the finished blade: the line shows from 1 on
    * @param points in order of distance
    */
   public record AtStage(Moment stage, double missingPct, double contrast, List<Point> points) {}
@@ -40,18 +39,17 @@ public record SeamProfile(Joints seams, double farPct, List<AtStage> stages) {
   public record Point(double distanceMm, double carbonPct) {}
 
   /** Of the seam that shows most in the first of the pieces. */
-  public static Optional<SeamProfile> of(
-      List<Moment> moments, List<Workpiece> pieces, LineVisibility visibility) {
-    List<SeamPlace> places = SeamPlace.of(pieces.get(0), visibility);
+  public static Optional<SeamProfile> of(List<Moment> moments, List<Workpiece> pieces, Etch etch) {
+    List<SeamPlace> places = SeamPlace.of(pieces.get(0));
     Optional<SeamPlace> worst =
         places.stream()
-            .filter(p -> !p.isBoundary() && p.contrast().isPresent())
-            .max(Comparator.comparingDouble(p -> p.contrast().orElseThrow().missingPct()));
+            .filter(p -> !p.isBoundary() && p.sight().isPresent())
+            .max(Comparator.comparingDouble(p -> p.sight().orElseThrow().missingPct()));
     return worst.map(
         w -> {
           List<AtStage> stages = new ArrayList<>();
           for (int i = 0; i < pieces.size(); i++) {
-            Optional<AtStage> next = atStage(moments.get(i), pieces.get(i), w, visibility);
+            Optional<AtStage> next = atStage(moments.get(i), pieces.get(i), w, etch);
             if (next.isEmpty()) {
               break; // the fire has eaten its way past the seam
             }
@@ -62,8 +60,8 @@ public record SeamProfile(Joints seams, double farPct, List<AtStage> stages) {
   }
 
   private static Optional<AtStage> atStage(
-      Moment moment, Workpiece piece, SeamPlace first, LineVisibility visibility) {
-    return SeamPlace.of(piece, visibility).stream()
+      Moment moment, Workpiece piece, SeamPlace first, Etch etch) {
+    return SeamPlace.of(piece).stream()
         .filter(p -> p.line().kind() == first.line().kind() && p.joints().equals(first.joints()))
         .filter(p -> p.trace() == first.trace())
         .findFirst()
@@ -72,7 +70,7 @@ public record SeamProfile(Joints seams, double farPct, List<AtStage> stages) {
                 new AtStage(
                     moment,
                     p.carbon().depthPct(),
-                    p.contrast().orElseThrow().over(visibility),
+                    p.contrast(etch),
                     points(p.line().strip(), p.plane())));
   }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.property.hardening.AsQuenchedHardness;
@@ -65,13 +64,13 @@ public record StageReport(
 
   public static StageReport of(
       Stage stage,
-      LineVisibility visibility,
+      Etch etch,
       AsQuenchedHardness hardness,
       List<HeatRisk> heats,
       List<Caution> cautions) {
     Workpiece p = stage.piece();
     Skin skin = Skin.of(p, hardness);
-    List<SeamPlace> places = SeamPlace.of(p, visibility);
+    List<SeamPlace> places = SeamPlace.of(p);
     return new StageReport(
         stage.step(),
         stage.kind(),
@@ -79,8 +78,8 @@ public record StageReport(
         p.size().widthMetres() * 1e3,
         p.size().thicknessMetres() * 1e3,
         p.cellAspect(),
-        LineReport.of(places, visibility),
-        CrossingReport.of(places, visibility),
+        LineReport.of(places, etch),
+        CrossingReport.of(places, etch),
         layers(p),
         skin.flats().metres() * 1e3,
         skin.sides().metres() * 1e3,

@@ -6,6 +6,11 @@
  * <p>It decides nothing and writes no sentence. Read {@link StageReport} first, then {@link
  * SeamPlace}.
  *
+ * <p>What a line shows follows from an etch ({@link EtchBand}): how white each steel is by its
+ * carbon after the cooling that came last ({@link AsCooled}) or hardened. Its contrast on that is
+ * K, and it shows from 1 on. A line through the mean of layers shows in that of the layers' steels
+ * in which it shows most, each with the carbon that it has beside the mean's.
+ *
  * <p>Choices of ours: the bar that would have left square cells ({@link Preform}) is as wide as the
  * bar was, only thicker or thinner: that holds whether later steps stretch the width by a factor or
  * draw it to a size. The moment at which something has faded below a level ({@link Fading}) is read

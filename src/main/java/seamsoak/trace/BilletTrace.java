@@ -10,7 +10,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
-import seamsoak.carbon.LineVisibility;
+import seamsoak.carbon.Eye;
 import seamsoak.plan.Advice;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
@@ -107,6 +107,8 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
     metal.forging(stack);
     all.use(List.of(body), fire, k.forging().grainGrowth(), k.forging().grainNumber());
     metal.hardening(stack.stream().map(Material::of).toList());
+    metal.etch(stack.stream().map(Material::of).toList());
+    all.use(List.of(), List.of(hottest), k.sections().furnace());
     if (billet.covered().isEmpty()) {
       metal.coveredFaces();
     }
@@ -116,15 +118,14 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
   private void settings() {
     all.setting(
         "visible-line",
-        "when a line shows: where carbon seen over 0.06 mm is %.2f wt%% short of that over %.0f"
-            + " mm around it, on the face",
-        billet.visible().dipTaken().value(),
-        1e3 * LineVisibility.USUAL.broadMetres());
+        "when a line shows: where it etches whiter over 0.06 mm by 1 than over %.0f mm around it, on"
+            + " the face",
+        1e3 * Eye.BROAD_METRES);
     all.setting(
         "possible-histories",
         "the band: one sigma of the speed of carbon %.0f %%, of temperature %.0f C, of times %.0f"
-            + " %%, of grinding %.2f mm; evenly spread: covered share %.1f to %.1f, visible dip"
-            + " %.1f to %.1f of its setting, carbon over the grade's limits, scaling from steel to"
+            + " %%, of grinding %.2f mm; evenly spread: covered share %.1f to %.1f, ferrite of a"
+            + " cooling over its band, carbon over the grade's limits, scaling from steel to"
             + " iron, breadth that the eye compares %.1f to %.1f mm",
         100 * Histories.MOBILITY_SIGMA,
         Histories.KELVIN_SIGMA,
@@ -132,8 +133,6 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
         1e3 * Histories.GRINDING_SIGMA_METRES,
         Histories.LEAST_COVERED,
         Histories.MOST_COVERED,
-        Histories.LEAST_DIP,
-        Histories.MOST_DIP,
         1e3 * Histories.LEAST_BROAD_METRES,
         1e3 * Histories.MOST_BROAD_METRES);
     heatSetting();

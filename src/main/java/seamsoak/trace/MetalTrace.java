@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import seamsoak.billet.Assumptions;
 import seamsoak.property.Correlations;
+import seamsoak.property.etch.Etching;
 import seamsoak.property.forging.ForgingRule;
 import seamsoak.property.hardening.Hardening;
 import seamsoak.property.phase.PhaseLines;
@@ -106,6 +107,15 @@ record MetalTrace(Correlations k, TraceEntries all) {
   void hardness(List<Material> metals) {
     Hardening h = k.hardening();
     all.use(metals, h.asQuenched(), h.martensite(), h.conversion());
+  }
+
+  /** What an etch shows of them, cooled and hardened. */
+  void etch(List<Material> metals) {
+    Etching e = k.etching();
+    hardness(metals);
+    all.use(metals, e.pearlite(), e.ferrite());
+    all.use(List.of(), e.extendedAccm(), e.extendedA3(), e.whiteness(), e.looks());
+    all.use(List.of(), e.carbonInAustenite());
   }
 
   /** What a blade becomes. */

@@ -21,6 +21,7 @@ import seamsoak.source.Exceeded;
 import seamsoak.source.Source;
 import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
+import seamsoak.state.Grain;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Provenance;
 import seamsoak.steel.Steel;
@@ -204,7 +205,7 @@ final class TraceEntries {
         Margins.NORMALIZE_ABOVE,
         Margins.MOST_CYCLES,
         Margins.FINE_ENOUGH,
-        Margins.NEW_SHARE,
+        Grain.NEW_SHARE,
         Margins.CLOSE_KELVIN,
         Margins.FORGE_ABOVE,
         Margins.KILN_FALLS);

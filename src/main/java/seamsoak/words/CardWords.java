@@ -39,9 +39,7 @@ public record CardWords(Advice advice, UnitSystem units) {
   public String second() {
     return refused()
         ? ""
-        : recommended()
-            .map(r -> second(r.temperatureC()) + "; possible: " + soak().band(r))
-            .orElse("");
+        : recommended().map(r -> second(r.temperatureC()) + ". " + soak().plan(r)).orElse("");
   }
 
   public String why() {

@@ -59,7 +59,6 @@ public record DefaultWords(UnitSystem units) {
       case STACK -> "stack";
       case STEPS -> taken.step().orElseThrow().title();
       case SOAK -> "soak";
-      case LINES -> "lines";
       case COVERED_FACES -> "covered faces";
       case BLADE -> "blade";
       case EQUIPMENT -> "equipment";
@@ -89,8 +88,6 @@ public record DefaultWords(UnitSystem units) {
       case CAN_VENT_UNKNOWN -> "nothing known of a vent in the can";
       case MOST_SOAK -> "at most " + Defaults.MOST_SOAK.format(units);
       case SOAK_OUTSIDE -> "outer faces " + Amounts.word(Defaults.SOAK_OUTSIDE);
-      case VISIBLE_DIP ->
-          "visible from " + Defaults.VISIBLE_DIP.format(units) + " of carbon missing";
       case COVERED ->
           "reached by the fire " + Defaults.COVERED.format(units) + " as much as open ones";
       case BLADE_THICKNESS -> "as thick as the billet leaves it";

@@ -7,7 +7,9 @@ import seamsoak.soak.SoakAdvice;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineGroup;
 import seamsoak.state.LineReport;
+import seamsoak.state.Shows;
 import seamsoak.state.StageReport;
+import seamsoak.state.Verdict;
 import seamsoak.unit.UnitSystem;
 
 /** The white lines as they are. */
@@ -17,12 +19,12 @@ public record LineWords(UnitSystem units) {
 
   private static final double ALL_PCT = 99.5;
 
-  /** Which lines show, a sentence each, and where they cross. */
+  /** Which lines show and in which state, a sentence each, and where they cross. */
   public List<String> said(SoakAdvice soak) {
     return said(soak.lines(), soak.brightest());
   }
 
-  /** The same of a billet on its way. */
+  /** The same of a billet on its way, as it has cooled. */
   public List<String> said(StageReport metal) {
     return said(metal.lines(), CrossingReport.brightest(metal.crossings()));
   }
@@ -33,35 +35,82 @@ public record LineWords(UnitSystem units) {
       return List.of("There are no seams, so there is no white line.");
     }
     List<String> all =
-        new ArrayList<>(groups.stream().filter(LineGroup::visible).map(this::said).toList());
+        new ArrayList<>(groups.stream().filter(LineWords::matters).map(this::said).toList());
     brightest
-        .filter(CrossingReport::visible)
+        .filter(c -> c.shows().map(Shows::matters).orElse(c.visible()))
         .ifPresent(
             c ->
                 all.add(
-                    "Where seams cross a knot shows brighter than the line"
-                        + (all.isEmpty() ? ", though no line does" : "")
-                        + ": most where "
+                    "Where "
                         + SeamWords.cross(c)
+                        + " a knot "
+                        + c.shows().map(s -> "may show, " + states(s)).orElse("shows")
+                        + (all.isEmpty() ? ", though no line does" : ", brighter than the line")
                         + "."));
     return all.isEmpty() ? List.of("Likely no line shows.") : all;
   }
 
+  private static boolean matters(LineGroup g) {
+    return g.shows().map(Shows::matters).orElse(g.visible());
+  }
+
   private String said(LineGroup g) {
-    return "%s: a line %s wide shows%s, with %s %% carbon at the seam and %s %% far from it."
+    return "%s: a line %s wide%s%s; %s %% carbon at the seam, %s %% far from it."
         .formatted(
             name(g),
             new Amounts(units).millimetres(g.widestMm().orElse(0.0)),
             lying(g),
+            g.shows().map(s -> " may show, " + states(s)).orElse(" shows"),
             Amounts.percent(g.seamPct()),
             Amounts.percent(g.farPct()));
+  }
+
+  /** In which state it shows, such as {@code in 43 of a hundred etched now, 65 annealed, ...}. */
+  private static String states(Shows s) {
+    if (s.hardened().sharePct().isEmpty()) {
+      return likely(s.asCooled())
+          + " etched now, "
+          + likely(s.annealed())
+          + " annealed, "
+          + likely(s.hardened())
+          + " as a finished blade";
+    }
+    return "in "
+        + share(s.asCooled())
+        + " of a hundred etched now, "
+        + share(s.annealed())
+        + " annealed, "
+        + share(s.hardened())
+        + " as a finished blade";
+  }
+
+  private static String likely(Verdict v) {
+    return v.verdict() == Verdict.Sure.SHOWS ? "shows" : "hidden";
+  }
+
+  private static long share(Verdict v) {
+    return Math.round(v.sharePct().orElse(0.0));
+  }
+
+  /** Contrast in one state and what it means, as a cell. */
+  public static String cell(Optional<Verdict> verdict) {
+    return verdict
+        .map(
+            v ->
+                Amounts.number(v.contrast(), 2)
+                    + switch (v.verdict()) {
+                      case SHOWS -> " yes";
+                      case MAY_SHOW -> " may";
+                      case CLEAR -> " no";
+                    })
+        .orElse("-");
   }
 
   /** A seam that lies flat makes a fine line broad on the face. */
   private static String lying(LineGroup g) {
     return g.degreesToFace()
         .filter(d -> d < STEEP_DEGREES)
-        .map(d -> " (its seams lie at " + Math.round(d) + " degrees to the face)")
+        .map(d -> " (seams at " + Math.round(d) + " degrees to the face)")
         .orElse("");
   }
 
@@ -75,10 +124,5 @@ public record LineWords(UnitSystem units) {
                 ? " (half the pieces)"
                 : " (" + Math.round(share) + " % of the pieces)";
     return SeamWords.says(g.joints()) + in;
-  }
-
-  /** Whether it shows. */
-  public static String shows(LineGroup g) {
-    return g.visible() ? "yes" : g.widestMm().isEmpty() ? "no, lies under the face" : "no";
   }
 }

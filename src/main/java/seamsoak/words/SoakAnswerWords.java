@@ -2,8 +2,10 @@ package seamsoak.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.Recommended;
+import seamsoak.soak.SoakAdvice.TestEtch;
 import seamsoak.unit.UnitSystem;
 
 /** The answer on a soak: whether, where and how long. */
@@ -12,17 +14,31 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
   public static final String NOWHERE =
       "At no temperature that the steels stand do the lines clear within 24 h.";
 
+  private static final String[] TENTHS = {
+    "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "all"
+  };
+
   private Amounts amounts() {
     return new Amounts(units);
   }
 
-  /** What to do in one sentence, and why. */
+  /** What to do, how sure it is, what a test etch can say, and why. */
   public List<String> answer() {
-    List<String> all = new ArrayList<>(List.of(says()));
-    soak.recommended()
-        .filter(r -> r.minutes() > 0)
-        .ifPresent(r -> all.add("Why: " + reason(r) + "."));
+    List<String> all = new ArrayList<>(brief());
+    soaks().ifPresent(r -> all.add("Why: " + reason(r) + "."));
     return all;
+  }
+
+  /** The same without the reason. */
+  public List<String> brief() {
+    List<String> all = new ArrayList<>(List.of(says()));
+    soaks().map(this::plan).ifPresent(all::add);
+    testEtch().ifPresent(all::add);
+    return all;
+  }
+
+  private Optional<Recommended> soaks() {
+    return soak.recommended().filter(r -> r.minutes() > 0);
   }
 
   /** What to do. */
@@ -36,30 +52,64 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
       return "No soak needed: " + reason(r) + ".";
     }
     return (r.reason().seenFirst()
-            ? "Test etch first; only if it shows a line, soak at %s for %s (%s)."
-            : "Soak at %s for %s (%s).")
-        .formatted(amounts().heat(r.temperatureC()), amounts().time(r.minutes()), band(r));
+            ? "Test etch first; only if it shows a line, soak at %s for %s."
+            : "Soak at %s for %s.")
+        .formatted(amounts().heat(r.temperatureC()), amounts().time(r.minutes()));
   }
 
   String reason(Recommended r) {
     return new SoakWords(units).reason(r.reason());
   }
 
-  /** Between which minutes eight of ten cases lie. */
-  String band(Recommended r) {
-    if (soak.samples() == 0) {
-      return "the likely case alone";
+  /** In how many such billets how long does; nothing where no cases were tried. */
+  String plan(Recommended r) {
+    if (r.clearsPct().isEmpty()) {
+      return "That is the likely case alone.";
     }
-    double low = Math.floor(r.minutesLow().orElse(0.0));
-    return r.minutesHigh()
-        .map(
-            high -> {
-              String to = amounts().time(Math.ceil(high));
-              String from = amounts().time(low);
-              return to.endsWith(" min") && high < 120
-                  ? Math.round(low) + " to " + to
-                  : from + " to " + to;
-            })
-        .orElse(amounts().time(low) + " to more than 24 h");
+    double half = Math.ceil(r.minutesHalf().orElse(Double.POSITIVE_INFINITY));
+    String sure = tenths(Math.floor(r.clearsPct().get() / 10 + 0.05));
+    double without = Math.round(soak.goneByScheduleAlonePct().orElse(0.0) / 10);
+    String none =
+        without >= 1 && half > 0
+            ? " In " + tenths(without) + " the blade comes clean without."
+            : "";
+    if (half <= 0) {
+      return "Half of such billets need none; that does in " + sure + ".";
+    }
+    return (half < r.minutes()
+            ? "%s will do in half of such billets, %s in %s."
+                .formatted(amounts().time(half), amounts().time(r.minutes()), sure)
+            : "That does in " + sure + " such billets.")
+        + none;
+  }
+
+  /** Such as {@code nine of ten}. */
+  private static String tenths(double tenths) {
+    return TENTHS[(int) Math.max(0, Math.min(10, tenths))] + " of ten";
+  }
+
+  /** What a test etch now can tell, and what it cannot; nothing where no soak is asked for. */
+  private Optional<String> testEtch() {
+    boolean none = soak.recommended().filter(r -> r.minutes() == 0).isPresent();
+    return none ? Optional.empty() : soak.testEtch().map(this::says);
+  }
+
+  private String says(TestEtch t) {
+    double shows = Math.round(t.showsPct() / 10);
+    String clean = " blades come clean without a soak";
+    if (shows <= 0) {
+      return "A test etch now shows nothing, and says little of the blade.";
+    }
+    return shows >= 10
+        ? "A test etch now surely shows a line."
+        : "A test etch now shows a line in "
+            + tenths(shows)
+            + ": if it shows none, "
+            + tenths(Math.round(t.cleanIfNothingPct().orElse(0.0) / 10))
+            + clean
+            + ", "
+            + "if it shows one, "
+            + tenths(Math.round(t.cleanIfSomethingPct().orElse(0.0) / 10))
+            + ".";
   }
 }

@@ -1,7 +1,6 @@
 package seamsoak.words;
 
 import java.util.Optional;
-import seamsoak.billet.Seen;
 import seamsoak.soak.Input;
 import seamsoak.soak.Remedies;
 import seamsoak.soak.SoakAdvice.OptionRemark;
@@ -19,8 +18,7 @@ public record SoakWords(UnitSystem units) {
       new Sayings<SoakWords, SoakNote, String>(SoakNote.class)
           .of(SoakNote.Plain.class, SoakWords::of)
           .of(SoakNote.CarbonUnknown.class, (w, c) -> of(c))
-          .of(SoakNote.SeenLeaves.class, SoakWords::of)
-          .of(SoakNote.SeenContradicts.class, SoakWords::of)
+          .of(SoakNote.SeenWeighs.class, SoakWords::of)
           .of(SoakNote.NoneClears.class, SoakWords::of)
           .of(SoakNote.Remedy.class, SoakWords::of)
           .of(SoakNote.Gone.class, SoakWords::of)
@@ -35,10 +33,10 @@ public record SoakWords(UnitSystem units) {
   /** Why it is recommended; no sentence of its own. */
   public String reason(SoakReason reason) {
     return switch (reason.kind()) {
-      case NOTHING_SHOWS -> "no line shows";
+      case NOTHING_SHOWS -> "no line will show in the finished blade";
       case CYCLES_CLEAR ->
           "the normalizing and refining cycles to come clear the lines on their own";
-      case BALANCED_BY_HISTORIES -> balanced(reason, " in nine of ten cases");
+      case BALANCED_BY_HISTORIES -> balanced(reason, " in nine of ten such billets");
       case BALANCED_BY_MIDDLE ->
           balanced(reason, " in the likely case, which half of all billets outlast");
       case BALANCED_BY_LIKELY ->
@@ -91,7 +89,7 @@ public record SoakWords(UnitSystem units) {
       case FIRE_TIMES -> "times in the fire";
       case GROUND_DEPTHS -> "ground depths";
       case COVER -> "cover of the faces";
-      case VISIBLE_DIP -> "how faint a line you can see";
+      case FERRITE -> "ferrite that the cooling leaves";
       case STEEL_CARBON -> "carbon of the steels";
       case SCALING -> "scaling";
       case BREADTH -> "breadth that the eye compares";
@@ -110,11 +108,18 @@ public record SoakWords(UnitSystem units) {
       case GRIND_FIRST ->
           "Grinding the faces to clean metal before closing them, next time, comes first.";
       case NO_HISTORIES -> "No cases were tried, so how sure this is cannot be said.";
-      case WIDTH_IS_IN_CONTRAST ->
-          "The width in \"visible\" decides no more: how wide a line is counts in its contrast.";
+      case VISIBLE_DECIDES_NOTHING ->
+          "What \"visible\" says in the file decides no more: whether a line shows follows from what"
+              + " the etch makes of its carbon.";
       case TEST_ETCH ->
-          "Try a test etch on a ground corner after the soak and before the rest: if a line is left"
-              + " that this says should be gone, do not soak again. It is then not missing carbon.";
+          "Etch a ground corner after the soak and before the rest, and write into the file what it"
+              + " shows: the next answer goes on from there.";
+      case STATES ->
+          "How a piece was cooled decides what an etch shows. Air leaves little ferrite and hides a"
+              + " line that a slow anneal brings out; hardened there is none, and what shows is"
+              + " martensite of less carbon. Only heat moves the carbon, so the soak is for the"
+              + " finished blade. An anneal below the critical range changes no ferrite: the cooling"
+              + " before it still shows.";
     };
   }
 
@@ -133,25 +138,12 @@ public record SoakWords(UnitSystem units) {
         + " %, and the cases tried go from end to end.";
   }
 
-  private String of(SoakNote.SeenLeaves s) {
-    return "What you saw leaves "
-        + s.left()
-        + " of "
+  private String of(SoakNote.SeenWeighs s) {
+    return "What you saw weighs the "
         + s.of()
-        + " cases tried"
-        + (s.usual()
-            ? ""
-            : "; the usual one is not among them, so the likely case is the most"
-                + " ordinary one that is")
-        + ".";
-  }
-
-  private String of(SoakNote.SeenContradicts s) {
-    return Amounts.format(
-        "The account contradicts itself: almost no case shows all that you saw."
-            + " Look again at: %s after %s, which %.0f %% of the cases would show by"
-            + " itself. The answer below leaves out what was seen.",
-        seen(s.seen()), s.step().title(), s.agreePct());
+        + " cases tried, so that about "
+        + Math.round(Math.max(1, s.effective()))
+        + " count.";
   }
 
   private String of(SoakNote.NoneClears n) {
@@ -169,11 +161,10 @@ public record SoakWords(UnitSystem units) {
   }
 
   private String of(SoakNote.Gone g) {
-    return Amounts.format("The lines are gone before any soak in %.0f %%", g.alreadyPct())
-        + " of "
-        + g.histories()
-        + " cases tried, and after the normalizing and refining cycles alone in "
-        + Amounts.format("%.0f %%.", g.byCyclesPct());
+    return Amounts.format(
+        "Of a hundred such billets (%d cases tried) %.0f come out as a blade without a line if"
+            + " neither soaked nor cycled, %.0f by the normalizing and refining cycles alone.",
+        g.histories(), g.alreadyPct(), g.byCyclesPct());
   }
 
   private String of(SoakNote.LastToClear l) {
@@ -221,15 +212,6 @@ public record SoakWords(UnitSystem units) {
         + ".";
   }
 
-  private static String seen(Seen seen) {
-    String line =
-        seen.line() == Seen.Look.NONE ? "no line" : "a " + Amounts.word(seen.line()) + " line";
-    return line
-        + " at the "
-        + Amounts.word(seen.where().seams())
-        + (seen.part() == Seen.Part.CROSSING ? " crossings" : " seams");
-  }
-
   private String measure(SoakNote.Measure measure) {
     return switch (measure) {
       case GRIND_DEEPER ->
@@ -271,7 +253,7 @@ public record SoakWords(UnitSystem units) {
       case FIRE_TIMES -> "a clock: write down how long each heat stays in the fire";
       case GROUND_DEPTHS -> "measure the bar before and after each grinding";
       case COVER -> "break open and etch one test weld made the same way";
-      case VISIBLE_DIP, BREADTH -> "a test etch now: it shows which of the lines you can see";
+      case FERRITE, BREADTH -> "a test etch now: it shows which of the lines you can see";
       case STEEL_CARBON -> "a mill certificate for the steels";
       case SCALING -> "measure the bar before and after one long heat";
     };

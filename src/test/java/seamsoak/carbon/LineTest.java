@@ -18,7 +18,6 @@ class LineTest {
   private static final Metal STEEL = Steels.metal("1084");
   private static final double LENGTH = 5e-3;
   private static final int CELLS = 2000;
-  private static final LineVisibility USUAL = LineVisibility.USUAL;
 
   /** Half a bell of depth d and scale w: half of it is left at w sqrt(ln 2). */
   @Test
@@ -83,7 +82,7 @@ class LineTest {
     Strip raised = strip(LENGTH, x -> 0.8 + 0.1 * Math.exp(-x / 1e-4));
     assertEquals(0, atMirror(raised).depthPct(), 1e-12);
     assertEquals(0, atMirror(raised).metres());
-    assertEquals(0, contrast(strip(LENGTH, x -> 0.8), 1), 1e-12);
+    assertEquals(0, missing(strip(LENGTH, x -> 0.8), 1), 1e-12);
   }
 
   /** From the poor to the rich there is a step and no line: on one side nothing is missing. */
@@ -93,7 +92,7 @@ class LineTest {
     Strip whole = skin.part(0, CELLS / 2).weldedTo(skin.part(CELLS / 2, CELLS), SeamName.LAYERS);
     Plane plane = whole.planes().get(0);
     assertEquals(0, Line.of(whole, plane).depthPct(), 1e-3);
-    assertTrue(new Eye(whole, plane, 1, USUAL).on(whole).over(USUAL) < 0.2);
+    assertTrue(new Eye(whole, plane, 1, Eye.BROAD_METRES).on(whole).missingPct() < 0.02);
   }
 
   /** Two steels evened out at one activity have carbon that differs, and no line. */
@@ -108,7 +107,7 @@ class LineTest {
     Strip both = strip(LENGTH, x -> 0.8).weldedTo(Strip.of(nickel, metres, ratio));
     Plane plane = both.planes().get(0);
     assertEquals(0, Line.of(both, plane).depthPct(), 1e-9);
-    assertEquals(0, new Eye(both, plane, 1, USUAL).on(both).missingPct(), 1e-9);
+    assertEquals(0, new Eye(both, plane, 1, Eye.BROAD_METRES).on(both).missingPct(), 1e-9);
   }
 
   /** Carbon lost on both sides of unlike steels is a line, told in the steel of the far side. */
@@ -137,7 +136,7 @@ class LineTest {
     double onFace = s * trace;
     double expected =
         depth * (onFace / Math.hypot(onFace, 0.06e-3) - onFace / Math.hypot(onFace, 3e-3));
-    assertEquals(expected / USUAL.dipPct(), contrast(strip, trace), 2e-3);
+    assertEquals(expected, missing(strip, trace), 2e-4);
   }
 
   /** Where a strip ends hardly matters: a line mirrored near and far has one contrast. */
@@ -152,7 +151,7 @@ class LineTest {
       Strip bare = solver.advance(face, HeatCurve.hold(1423.15, 1500), new Edge(0.5)).strip();
       Strip thin = bare.scaled(1 / 2.2);
       Strip seam = solver.advance(thin, HeatCurve.hold(1393.15, 240), Edge.SEALED).strip();
-      contrast[i] = contrast(seam, 4.03);
+      contrast[i] = missing(seam, 4.03);
     }
     for (double k : contrast) {
       assertEquals(contrast[3], k, 0.01 * contrast[3], Arrays.toString(contrast));
@@ -180,9 +179,12 @@ class LineTest {
             .strip();
     double left = 1 - end.ratio(0) / 0.03;
     assertEquals(2 / Math.PI * Math.atan(1), left, 1e-3);
-    Contrast c = new Contrast(0.8 * (1 - left), 0.8);
-    assertEquals(0.25 * 0.8, c.crossing(c, 0.8).finePct(), 1e-3);
+    Sight seen = Sight.of(new double[] {0.8 * (1 - left), 0.8}, POINT, AROUND);
+    assertEquals(0.75 * 0.8, seen.crossing(seen, 0.8, c -> -c), 1e-3);
   }
+
+  private static final double[] POINT = {1, 0};
+  private static final double[] AROUND = {0, 1};
 
   /** Carbon with an activity and a mobility that make D the same everywhere. */
   private record ConstantLaw() implements CarbonLaw {
@@ -224,9 +226,10 @@ class LineTest {
     return Line.of(seamed, seamed.planes().get(0));
   }
 
-  private static double contrast(Strip strip, double trace) {
+  /** Carbon that an eye misses at a seam, wt%. */
+  private static double missing(Strip strip, double trace) {
     Strip seamed = strip.withSeam(0, SeamName.LAYERS);
-    return new Eye(seamed, seamed.planes().get(0), trace, USUAL).on(seamed).over(USUAL);
+    return new Eye(seamed, seamed.planes().get(0), trace, Eye.BROAD_METRES).on(seamed).missingPct();
   }
 
   private static Strip strip(double length, DoubleUnaryOperator percent) {

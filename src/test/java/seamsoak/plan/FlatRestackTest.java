@@ -158,6 +158,8 @@ class FlatRestackTest {
         o.minutes(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         o.clears(),
         o.metalLossMm(),
         o.skinMm(),

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,18 +17,20 @@ import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.data.DataFolder;
 import seamsoak.data.JsonWriter;
 import seamsoak.heat.HeatCurve;
 import seamsoak.safety.CautionTable;
 import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.ScheduleAdvisor;
 import seamsoak.schedule.StepKind;
 import seamsoak.soak.Clearing;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.soak.SoakNote;
+import seamsoak.soak.ToCome;
 import seamsoak.state.CrossingReport;
+import seamsoak.state.Etch;
 import seamsoak.state.LineReport;
 import seamsoak.state.Preform;
 import seamsoak.state.Progress;
@@ -44,14 +47,12 @@ class PlanAdvisorTest {
       Set.of(StepKind.SOAK, StepKind.NORMALIZE, StepKind.REFINE);
 
   private static final int SAMPLES = 24;
-  private static final LineVisibility KEEN =
-      new LineVisibility(0.05, LineVisibility.USUAL.broadMetres());
   private static Billet mosaic;
   private static Advice advice;
 
   @BeforeAll
   static void adviseTheDemo() {
-    mosaic = Demos.keenEyed("mosaic");
+    mosaic = Demos.of("mosaic");
     advice = advise(mosaic);
   }
 
@@ -114,11 +115,10 @@ class PlanAdvisorTest {
     assertTrue(advice.goesAhead());
     Shop shop = new Shop(Walks.CORRELATIONS, Assumptions.USUAL, Resolution.FINE);
     Workpiece end = Walks.last(Walks.walk(mosaic)).piece();
-    HeatCurve soak =
-        HeatCurve.riseAndHold(Shop.DULL_KELVIN, r.temperatureC() + 273.15, 300, r.minutes() * 60);
-    Workpiece after = end.heated(soak, Edge.OPEN, Edge.SEALED, shop.solver()).piece();
-    assertTrue(Clearing.of(end, KEEN, shop).anyShows());
-    assertFalse(Clearing.of(after, KEEN, shop).anyShows());
+    Etch blade = toCome(shop).finished().at(0.5);
+    assertTrue(Clearing.of(end, blade, shop).anyShows());
+    Workpiece after = soakedAndCycled(end, r.temperatureC(), r.minutes(), shop);
+    assertFalse(Clearing.of(after, blade, shop).anyShows());
   }
 
   @Test
@@ -131,12 +131,27 @@ class PlanAdvisorTest {
             .findFirst()
             .orElseThrow();
     for (double part : new double[] {0.97, 1.03}) {
-      HeatCurve soak =
-          HeatCurve.riseAndHold(
-              Shop.DULL_KELVIN, 1150 + 273.15, 300, part * at1150.minutes().orElseThrow() * 60);
-      Workpiece after = end.heated(soak, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
-      assertEquals(part < 1, Clearing.of(after, KEEN, shop).anyShows());
+      Workpiece after = soakedAndCycled(end, 1150, part * at1150.minutes().orElseThrow(), shop);
+      assertEquals(part < 1, Clearing.of(after, toCome(shop).finished().at(0.5), shop).anyShows());
     }
+  }
+
+  private static ToCome toCome(Shop shop) {
+    return new ScheduleAdvisor(
+            mosaic, shop, CautionTable.load(DataFolder.packed()), Walks.last(Walks.walk(mosaic)))
+        .toCome();
+  }
+
+  private static Workpiece soakedAndCycled(
+      Workpiece end, double celsius, double minutes, Shop shop) {
+    List<HeatCurve> heats = new ArrayList<>();
+    heats.add(HeatCurve.riseAndHold(Shop.DULL_KELVIN, celsius + 273.15, 300, minutes * 60));
+    heats.addAll(toCome(shop).cycles());
+    Workpiece piece = end;
+    for (HeatCurve heat : heats) {
+      piece = piece.heated(heat, Edge.SEALED, Edge.SEALED, shop.solver()).piece();
+    }
+    return piece;
   }
 
   @Test

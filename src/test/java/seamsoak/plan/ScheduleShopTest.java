@@ -79,7 +79,7 @@ class ScheduleShopTest {
 
   @Test
   void whatMayHardenInAirIsBuriedAndTheKilnIsMissed() {
-    Advice advice = Schedules.stack("\"52100\", \"75Ni8\"", 5, "8 mm", NO_KILN);
+    Advice advice = Schedules.stack("\"O1\", \"75Ni8\"", 5, "8 mm", NO_KILN);
     assertTrue(doing(step(advice, "cool-down")).contains("vermiculite"));
     assertTrue(conflict(advice, Conflict.NoKiln.class).isPresent());
     Advice plain = Schedules.stack("\"1084\", \"75Ni8\"", 5, "8 mm", NO_KILN);

@@ -46,7 +46,7 @@ class ScheduleTest {
 
   @BeforeAll
   static void adviseTheDemo() {
-    Billet billet = Demos.keenEyed("mosaic");
+    Billet billet = Demos.of("mosaic");
     mosaic = Schedules.of(billet);
   }
 

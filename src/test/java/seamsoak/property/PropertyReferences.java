@@ -38,6 +38,7 @@ public final class PropertyReferences {
     SectionReferences.add(all, k);
     MechanicsReferences.add(all, k);
     EtchReferences.add(all, k);
+    EtchReferences.addLooks(all, k);
     all.putAll(CarbonPropertyReferences.all(data));
     return all;
   }

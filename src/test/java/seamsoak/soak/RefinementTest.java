@@ -12,34 +12,19 @@ import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
-import seamsoak.carbon.LineVisibility;
-import seamsoak.state.Progress;
 import seamsoak.support.Demos;
 import seamsoak.support.Walks;
 
 /** A finer grid and a tighter tolerance do not change the demo's advice. */
 class RefinementTest {
-  private static final Billet MOSAIC = Demos.keenEyed("mosaic");
+  private static final Billet MOSAIC = Demos.of("mosaic");
   private static final Resolution FINER = new Resolution(3e-6, 1.06, 1e-4, 0.5e-3);
-  private static final double USUAL_DIP = Assumptions.USUAL.visibleDipPct();
   private static final double[] CELSIUS = {1000, 1100, 1150};
 
   @Test
   void movesTheMinutesByLessThanATenthOfTheirBand() {
     SoakSamples possible =
-        SoakSamples.of(
-            SampleWalks.begin(
-                MOSAIC,
-                Walks.CORRELATIONS,
-                Histories.around(
-                    Assumptions.usual(
-                        Assumptions.USUAL.coveredShare(), MOSAIC.visible().dipTaken().value()),
-                    false,
-                    32),
-                Progress.NONE),
-            Sightings.of(MOSAIC),
-            CELSIUS,
-            List.of());
+        Possible.of(MOSAIC, Histories.around(Assumptions.USUAL, false, 32), CELSIUS);
     Clearing fine = clearing(MOSAIC, Assumptions.USUAL, Resolution.FINE);
     Clearing finer = clearing(MOSAIC, Assumptions.USUAL, FINER);
     for (double celsius : CELSIUS) {
@@ -87,23 +72,28 @@ class RefinementTest {
     assertEquals(0, sum / count, 0.05);
   }
 
-  /** Minutes at 1000 C on the answer's grid over those on the samples'; 0 with none to clear. */
+  /** How many times as long it fades at 1000 C on the answer's grid as on the samples'. */
   private static double overSample(Billet billet, Assumptions a) {
-    double sample = minutes(clearing(billet, a, Resolution.SAMPLE), 1000);
-    return sample == 0 ? 0 : minutes(clearing(billet, a, Resolution.FINE), 1000) / sample;
+    Clearing fine = clearing(billet, a, Resolution.FINE);
+    Clearing sample = clearing(billet, a, Resolution.SAMPLE);
+    double kelvin = fine.kelvin(1000);
+    return fine.at(kelvin).all().longerThan(sample.at(kelvin).all());
   }
 
   private static Billet billet(String demo) {
-    return Demos.keenEyed(demo);
+    return Demos.of(demo);
   }
 
   private static double minutes(Clearing clearing, double celsius) {
-    return clearing.secondsAt(celsius + 273.15).orElseThrow() / 60;
+    return clearing.secondsAt(celsius, worth(clearing)) / 60;
+  }
+
+  private static Worth worth(Clearing clearing) {
+    return Worth.of(clearing.piece(), clearing.shop(), List.of());
   }
 
   private static Clearing clearing(Billet billet, Assumptions a, Resolution resolution) {
     Shop shop = new Shop(Walks.CORRELATIONS, a, resolution);
-    double dip = a.visibleDipPct() * billet.visible().dipTaken().value() / USUAL_DIP;
-    return Clearing.after(billet, shop, new LineVisibility(dip, a.broadMetres()));
+    return Clearing.after(billet, shop, Possible.blade(billet).at(0.5));
   }
 }

@@ -23,6 +23,7 @@ class LineGroupTest {
         Optional.empty(),
         Optional.of(1.2),
         true,
+        Optional.empty(),
         Optional.empty());
   }
 

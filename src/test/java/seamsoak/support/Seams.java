@@ -3,14 +3,18 @@ package seamsoak.support;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import seamsoak.billet.Direction;
+import seamsoak.billet.Assumptions;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Resolution;
 import seamsoak.billet.SectionLine;
+import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Eye;
 import seamsoak.carbon.Line;
-import seamsoak.carbon.LineVisibility;
 import seamsoak.carbon.Plane;
+import seamsoak.state.AsCooled;
+import seamsoak.state.Etch;
+import seamsoak.state.SeamPlace;
 
 /** The seams of a billet, as tests ask for them. */
 public final class Seams {
@@ -20,13 +24,6 @@ public final class Seams {
   public record Place(SectionLine line, Plane plane) {
     public Line carbon() {
       return Line.of(line.strip(), plane);
-    }
-
-    double contrast(Direction shownFace, LineVisibility visibility) {
-      double trace = line.trace(shownFace);
-      return Double.isFinite(trace)
-          ? new Eye(line.strip(), plane, trace, visibility).on(line.strip()).over(visibility)
-          : 0;
     }
   }
 
@@ -52,9 +49,23 @@ public final class Seams {
         .orElseThrow();
   }
 
-  public static boolean shows(Stage stage, int step) {
-    Workpiece piece = stage.piece();
-    return madeIn(piece, step).stream()
-        .anyMatch(p -> p.contrast(piece.shownFace(), LineVisibility.USUAL) >= 1);
+  /** K of the line that shows most of those made in a step, etched as the stage has cooled. */
+  public static double contrast(Billet billet, Stage stage, int step) {
+    return contrast(billet, stage, step, 0.5);
+  }
+
+  /** The same at a place in the band of what is known of ferrite. */
+  public static double contrast(Billet billet, Stage stage, int step, double place) {
+    Etch etch = asCooled(billet).after(stage).at(place);
+    return SeamPlace.of(stage.piece()).stream()
+        .filter(p -> p.plane().name().step() == step)
+        .mapToDouble(p -> p.contrast(etch))
+        .max()
+        .orElse(0);
+  }
+
+  public static AsCooled asCooled(Billet billet) {
+    return AsCooled.of(
+        new Shop(Walks.CORRELATIONS, Assumptions.USUAL, Resolution.FINE), billet.stack());
   }
 }

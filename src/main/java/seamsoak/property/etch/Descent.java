@@ -1,5 +1,6 @@
 package seamsoak.property.etch;
 
+import java.util.Arrays;
 import seamsoak.heat.HeatCurve;
 import seamsoak.unit.Temperature;
 
@@ -39,6 +40,11 @@ public record Descent(double fromCelsius, double[] seconds) {
       add(seconds, s);
     }
     return new Descent(peak, seconds);
+  }
+
+  /** Seconds from one temperature down to another, C. */
+  public double seconds(int from, int to) {
+    return Arrays.stream(seconds, HIGHEST - from, HIGHEST - to).sum();
   }
 
   private static void add(double[] seconds, HeatCurve.Segment s) {

@@ -184,7 +184,7 @@ class BilletReaderTest {
     assertEquals(Length.parse("0.010 in"), billet.stack().skinTaken());
     assertEquals(Optional.of(Face.END), billet.shown());
     assertEquals(new Percent(30), billet.coveredTaken());
-    assertEquals(new Percent(0.06), billet.visible().dipTaken());
+    assertEquals(new Percent(0.06), billet.visible().dip().orElseThrow());
     assertEquals(Optional.of(mm(0.05)), billet.visible().width());
     Step.Weld weld = assertInstanceOf(Step.Weld.class, billet.steps().get(0));
     assertEquals(Exposure.OPEN, weld.facesTaken());

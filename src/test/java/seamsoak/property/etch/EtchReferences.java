@@ -42,6 +42,21 @@ public final class EtchReferences {
     all.put("whiteness-hardened", in -> e.whiteness().hardened(in.get("ferrite"), in.get("HV")));
   }
 
+  /** What a look tells, and what is known of eyes. */
+  public static void addLooks(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
+    Looks looks = k.etching().looks();
+    all.put("look-seen", in -> looks.seen(in.get("over")));
+    all.put("look-told", in -> looks.told(in.get("chance")));
+    all.put("look-plain-most", in -> looks.plain()[2]);
+    all.put("look-plain-usual", in -> looks.plain()[1]);
+    all.put("look-width", in -> looks.widthFits(in.get("ln")));
+    all.put("look-eye", in -> looks.eyeSigma());
+    all.put("look-cooled", in -> looks.cooledSigma());
+    all.put("look-hardened", in -> looks.hardenedSigma());
+    all.put("look-not-carbon", in -> looks.notCarbon());
+    all.put("look-not-carbon-contrast", in -> looks.notCarbonContrast(in.get("sigmas")));
+  }
+
   private static double needed(LiNiebuhr1998Start start, Inputs in) {
     return start.needed(in.composition(), in.get("C"), in.get("number"));
   }

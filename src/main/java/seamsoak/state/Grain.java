@@ -1,4 +1,4 @@
-package seamsoak.schedule;
+package seamsoak.state;
 
 import java.util.Optional;
 import seamsoak.billet.Shop;
@@ -9,12 +9,18 @@ import seamsoak.steel.Composition;
 import seamsoak.unit.Temperature;
 
 /** Austenite grains through heats: new ones form on the way up, and then they grow. */
-final class Grain {
+public final class Grain {
+  /**
+   * Size of new grains, of those before them. Judgement: with it a coarse billet comes down to ASTM
+   * 10 in about three cycles, as smiths find; the share lies between a half and a fifth.
+   */
+  public static final double NEW_SHARE = 0.35;
+
   private final Shop shop;
   private final Composition body;
   private final double changesKelvin;
 
-  Grain(Shop shop, Stack stack) {
+  public Grain(Shop shop, Stack stack) {
     this.shop = shop;
     this.body = lowAlloy(shop, stack).orElseGet(() -> shop.bodyAnalysis(stack));
     this.changesKelvin = shop.correlations().lines(body).a1Celsius() + Temperature.ZERO_CELSIUS;
@@ -37,7 +43,7 @@ final class Grain {
   }
 
   /** Grain size after a curve, m; one that begins above the critical range makes no new grains. */
-  double after(HeatCurve curve, double beforeMetres) {
+  public double after(HeatCurve curve, double beforeMetres) {
     if (curve.segments().isEmpty() || curve.peakKelvin() < changesKelvin) {
       return beforeMetres;
     }
@@ -48,21 +54,21 @@ final class Grain {
         .grainGrowth()
         .metresAfter(
             body,
-            passes ? Margins.NEW_SHARE * beforeMetres : beforeMetres,
+            passes ? NEW_SHARE * beforeMetres : beforeMetres,
             corners.seconds(),
             corners.kelvin());
   }
 
   /** Grain number after a curve, whatever the grains were before. */
-  double number(HeatCurve curve) {
+  public double number(HeatCurve curve) {
     return number(after(curve, 0));
   }
 
-  double number(double metres) {
+  public double number(double metres) {
     return shop.correlations().forging().grainNumber().number(metres);
   }
 
-  double metres(double number) {
+  public double metres(double number) {
     return shop.correlations().forging().grainNumber().interceptMetres(number);
   }
 }
