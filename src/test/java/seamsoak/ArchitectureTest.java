@@ -47,6 +47,7 @@ class ArchitectureTest {
           "plan",
           "trace",
           "words",
+          "words.told",
           "chart.figure",
           "chart",
           "report",

@@ -9,7 +9,7 @@ import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.BilletCheck;
 import seamsoak.state.StageReport;
 import seamsoak.trace.Trace;
-import seamsoak.words.Statement;
+import seamsoak.words.told.Statement;
 
 /** What is wrong with a billet file, or what it comes to, as JSON. */
 public final class CheckJson {

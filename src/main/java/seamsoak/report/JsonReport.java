@@ -26,9 +26,9 @@ import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.HeatWords;
 import seamsoak.words.SingleWords;
-import seamsoak.words.Statement;
-import seamsoak.words.SteelWords;
-import seamsoak.words.WorkTold;
+import seamsoak.words.told.Statement;
+import seamsoak.words.told.SteelTold;
+import seamsoak.words.told.WorkTold;
 
 /** Answers as JSON: one object whose first members say which schema and command it is. */
 public final class JsonReport {
@@ -48,7 +48,7 @@ public final class JsonReport {
   }
 
   public static String steel(SteelReport steel, Trace sources) {
-    return write("steels", new SteelWords(steel, UnitSystem.METRIC).members(), sources);
+    return write("steels", SteelTold.members(steel), sources);
   }
 
   public static String migrate(Migration migration, List<HeatRemark> remarks, Trace sources) {

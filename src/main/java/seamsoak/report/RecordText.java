@@ -12,8 +12,8 @@ import seamsoak.billet.Step;
 import seamsoak.billet.file.ToRecord;
 import seamsoak.unit.Length;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.WorkTold;
 import seamsoak.words.WorkWords;
+import seamsoak.words.told.WorkTold;
 
 /**
  * What was written into a billet file and where the work stands by that.

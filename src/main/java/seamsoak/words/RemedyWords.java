@@ -51,7 +51,7 @@ public record RemedyWords(UnitSystem units) {
   }
 
   /** What to do. */
-  String change(Remedy remedy, PairAdvice advice) {
+  public String change(Remedy remedy, PairAdvice advice) {
     Amounts amounts = new Amounts(units);
     PairSetting then = remedy.setting();
     return switch (remedy.change()) {

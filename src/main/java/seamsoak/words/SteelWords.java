@@ -1,12 +1,10 @@
 package seamsoak.words;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import seamsoak.data.JsonWriter;
 import seamsoak.single.SteelReport;
 import seamsoak.single.Unknown;
 import seamsoak.unit.UnitSystem;
@@ -79,25 +77,13 @@ public record SteelWords(SteelReport steel, UnitSystem units) {
   }
 
   /** No sentence of its own. */
-  private static String why(Unknown unknown) {
+  public static String why(Unknown unknown) {
     return switch (unknown) {
       case ALWAYS_AUSTENITE ->
           "with 8 % nickel or more it is austenite at every temperature (judgement): it has neither"
               + " ferrite nor pearlite to turn";
       case NO_MARTENSITE -> "the formulas put it at absolute zero or below: no martensite forms";
     };
-  }
-
-  /** For JSON: by the name of the temperature why it is unknown, and the kind of that reason. */
-  public Map<String, Object> members() {
-    Map<String, Object> all = new LinkedHashMap<>(JsonWriter.members(steel));
-    Map<String, String> says = new LinkedHashMap<>();
-    Map<String, String> kinds = new LinkedHashMap<>();
-    steel.unknown().forEach((name, u) -> says.put(name, why(u)));
-    steel.unknown().forEach((name, u) -> kinds.put(name, Statement.kindOf(u)));
-    all.put("unknown", says);
-    all.put("unknownKinds", kinds);
-    return all;
   }
 
   private String names(Unknown why) {

@@ -40,7 +40,7 @@ import seamsoak.support.Seams;
 import seamsoak.support.Walks;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SoakWords;
-import seamsoak.words.Statement;
+import seamsoak.words.told.Statement;
 
 class PlanAdvisorTest {
   private static final Set<StepKind> CYCLES =

@@ -20,6 +20,7 @@ import seamsoak.schedule.StepKind;
 import seamsoak.schedule.StepName;
 import seamsoak.schedule.Structure;
 import seamsoak.schedule.demand.Conflict;
+import seamsoak.words.told.Statement;
 
 /** Programs rely on the kinds: whoever renames a type must not rename them by the way. */
 class ScheduleToldTest {

@@ -15,6 +15,7 @@ import seamsoak.schedule.StepKind;
 import seamsoak.schedule.StepName;
 import seamsoak.schedule.Task;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.told.Statement;
 
 class StepsToldTest {
   private static final Task ANNEAL = new Task.Spheroidize(740, 650, 22, List.of("W2", "1095"));

@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.told;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,12 +12,14 @@ import seamsoak.pairing.PairLimit;
 import seamsoak.pairing.Remedy;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.PairWords;
+import seamsoak.words.RemedyWords;
 
 /** What was found of a pair, as JSON tells it; the kind of a reason is the name of its check. */
-final class PairTold {
+public final class PairTold {
   private PairTold() {}
 
-  static List<Map<String, Object>> checks(PairAdvice advice) {
+  public static List<Map<String, Object>> checks(PairAdvice advice) {
     PairWords words = new PairWords(UnitSystem.METRIC, advice);
     return advice.checks().stream().map(f -> check(f, words.reason(f))).toList();
   }
@@ -47,7 +49,7 @@ final class PairTold {
     return range.stream().flatMap(r -> Stream.of(r.lowC(), r.highC())).toList();
   }
 
-  static List<Map<String, Object>> remedies(PairAdvice advice) {
+  public static List<Map<String, Object>> remedies(PairAdvice advice) {
     return advice.remedies().stream().map(r -> remedy(r, advice)).toList();
   }
 

@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.told;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -31,6 +31,17 @@ import seamsoak.state.Joints;
 import seamsoak.state.SeamProfile;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.BladeWords;
+import seamsoak.words.ConflictWords;
+import seamsoak.words.DefaultWords;
+import seamsoak.words.FileWords;
+import seamsoak.words.RemedyWords;
+import seamsoak.words.ScheduleRemarkWords;
+import seamsoak.words.SeamWords;
+import seamsoak.words.SoakWords;
+import seamsoak.words.StageWords;
+import seamsoak.words.StepWords;
+import seamsoak.words.StopWords;
 
 /**
  * What was decided, as JSON tells it: a sentence in metric units, its kind beside it.
@@ -93,13 +104,13 @@ public record Statement(String kind, String says) {
   }
 
   /** The name of a constant or of a record, such as {@code last-to-clear}. */
-  static String kindOf(Object of) {
+  public static String kindOf(Object of) {
     return of instanceof Enum<?> e
         ? e.name().toLowerCase(Locale.ROOT).replace('_', '-')
         : kindOf(of.getClass());
   }
 
-  static String kindOf(Class<?> type) {
+  public static String kindOf(Class<?> type) {
     return type.getSimpleName().replaceAll("(?<=.)([A-Z])", "-$1").toLowerCase(Locale.ROOT);
   }
 

@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.told;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
