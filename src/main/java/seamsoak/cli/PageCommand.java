@@ -55,6 +55,7 @@ final class PageCommand extends Subcommand {
             root.steels(),
             folder(),
             Page.Setting.usualState(),
+            root.unitsAsked(),
             port.number(),
             root.colophon());
     String billet = file == null ? "" : file.getFileName().toString();

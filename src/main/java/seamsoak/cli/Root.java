@@ -126,6 +126,11 @@ final class Root implements Callable<Integer> {
     return unitsFor(Optional.empty());
   }
 
+  /** Units that were asked for. */
+  Optional<UnitSystem> unitsAsked() {
+    return Optional.ofNullable(units);
+  }
+
   /** Units for something that may be written in some of its own. */
   UnitSystem unitsFor(Optional<UnitSystem> own) {
     return units == null ? own.orElse(UnitSystem.BOTH) : units;

@@ -42,7 +42,7 @@ record Answers(Kit kit, Colophon colophon) {
   }
 
   AnswerPage page(Billet billet, Advice advice) {
-    UnitSystem units = billet.units().orElse(UnitSystem.BOTH);
+    UnitSystem units = kit.units(billet);
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
     for (Figure figure : new Figures(advice, units).all(billet)) {
       if (!(figure instanceof SectionFigure)) { // each step has its own section on the bench

@@ -1,5 +1,7 @@
 package seamsoak.page;
 
+import java.util.Optional;
+import seamsoak.billet.Billet;
 import seamsoak.billet.file.FormBook;
 import seamsoak.billet.file.Names;
 import seamsoak.data.DataFolder;
@@ -9,11 +11,13 @@ import seamsoak.pairing.PairTable;
 import seamsoak.property.Correlations;
 import seamsoak.safety.CautionTable;
 import seamsoak.steel.SteelTable;
+import seamsoak.unit.UnitSystem;
 
 /**
  * What answers are made with, each read once.
  *
  * @param book the forms of a billet
+ * @param asked units that answers are wanted in; those of each billet unless given
  */
 record Kit(
     Correlations correlations,
@@ -21,8 +25,10 @@ record Kit(
     Names names,
     FormBook book,
     CautionTable cautions,
-    PairAdvisor pairs) {
-  static Kit of(DataFolder data, Correlations correlations, SteelTable steels) {
+    PairAdvisor pairs,
+    Optional<UnitSystem> asked) {
+  static Kit of(
+      DataFolder data, Correlations correlations, SteelTable steels, Optional<UnitSystem> asked) {
     Names names = Names.of(steels, data);
     return new Kit(
         correlations,
@@ -30,6 +36,12 @@ record Kit(
         names,
         new FormBook(names, data),
         CautionTable.load(data),
-        new PairAdvisor(correlations, PairLimits.load(data), PairTable.load(data, steels), steels));
+        new PairAdvisor(correlations, PairLimits.load(data), PairTable.load(data, steels), steels),
+        asked);
+  }
+
+  /** What answers on a billet are told in. */
+  UnitSystem units(Billet billet) {
+    return asked.or(billet::units).orElse(UnitSystem.BOTH);
   }
 }

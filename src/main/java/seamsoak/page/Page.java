@@ -13,6 +13,7 @@ import seamsoak.data.Fault;
 import seamsoak.property.Correlations;
 import seamsoak.report.Colophon;
 import seamsoak.steel.SteelTable;
+import seamsoak.unit.UnitSystem;
 import seamsoak.words.PageWords;
 
 /** The page while it is open, and what each of its addresses does. */
@@ -38,6 +39,7 @@ public final class Page implements AutoCloseable {
    *
    * @param folder with the billets
    * @param state where is kept what was not saved, and where the page runs
+   * @param units of answers; those of each billet unless given
    * @param port 0 for any
    */
   public record Setting(
@@ -46,6 +48,7 @@ public final class Page implements AutoCloseable {
       SteelTable steels,
       Path folder,
       Path state,
+      Optional<UnitSystem> units,
       int port,
       Colophon colophon) {
     /** Where state is kept unless a test has another place for it. */
@@ -59,7 +62,7 @@ public final class Page implements AutoCloseable {
   }
 
   private Page(Setting setting) {
-    this.kit = Kit.of(setting.data(), setting.correlations(), setting.steels());
+    this.kit = Kit.of(setting.data(), setting.correlations(), setting.steels(), setting.units());
     this.shelf = new Shelf(setting.folder());
     this.desks = new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")));
     this.work = new Work(kit);

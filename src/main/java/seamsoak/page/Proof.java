@@ -64,7 +64,8 @@ record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
         billet.isPresent() ? billet : drawable(file, text, faults.mistakes(), kit);
     List<Stage> stages =
         drawn.map(b -> walk(b, billet.isPresent() ? faults : new Faults(), kit)).orElse(List.of());
-    return new Proof(billet, faults.mistakes(), drawn.map(b -> made(b, stages)).orElse(List.of()));
+    return new Proof(
+        billet, faults.mistakes(), drawn.map(b -> made(b, stages, kit)).orElse(List.of()));
   }
 
   private static List<Stage> walk(Billet billet, Faults faults, Kit kit) {
@@ -98,8 +99,8 @@ record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
     }
   }
 
-  private static List<Made> made(Billet billet, List<Stage> stages) {
-    UnitSystem units = billet.units().orElse(UnitSystem.BOTH);
+  private static List<Made> made(Billet billet, List<Stage> stages, Kit kit) {
+    UnitSystem units = kit.units(billet);
     List<Size> sizes = stages.stream().map(s -> s.piece().size()).toList();
     List<Made> made = new ArrayList<>();
     for (SectionFigure f :

@@ -188,7 +188,10 @@
     const form = event.target;
     if (form.id !== "bench" && !form.classList.contains("conflict")) return;
     event.preventDefault();
-    const fields = [...new FormData(form, event.submitter)];
+    // only what was touched is sent: the rest may have been changed in another window meanwhile
+    const touched = form.id === "bench" ? held().typed : new Map();
+    const fields = [...new FormData(form, event.submitter)].filter(([name]) =>
+      form.id !== "bench" || name === "act" || name.startsWith("new.") || touched.has($(form.elements[name].id)?.id));
     send(form, form.action, fields);
   });
 

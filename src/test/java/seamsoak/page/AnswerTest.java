@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,7 +20,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import seamsoak.support.Ran;
+import seamsoak.unit.UnitSystem;
 
 /** The answer comes in stages, and a newer text stops that to an older one. */
 @Tag("slow")
@@ -81,6 +85,18 @@ class AnswerTest {
   private static String said(String html, String start) {
     int from = html.indexOf(start);
     return from < 0 ? "" : html.substring(from + start.length(), html.indexOf("</", from));
+  }
+
+  /** In the units asked for, whatever those of the billet are. */
+  @ParameterizedTest
+  @EnumSource(names = {"US", "METRIC"})
+  void inTheUnitsAskedFor(UnitSystem units) throws IOException {
+    page.close();
+    page = Pageful.open(folder, Optional.of(units));
+    smith = Visitor.in(page);
+    String bench = smith.get(opened("san-mai.json")).body();
+    assertTrue(bench.contains(units.show("1.38 x 0.67 in", "35.0 x 17.0 mm")));
+    assertFalse(bench.contains(units.show("35.0 x 17.0 mm", "1.38 x 0.67 in")));
   }
 
   @Test

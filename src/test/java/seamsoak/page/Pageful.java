@@ -1,10 +1,12 @@
 package seamsoak.page;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import seamsoak.data.DataFolder;
 import seamsoak.report.Colophon;
 import seamsoak.steel.SteelTable;
 import seamsoak.support.Walks;
+import seamsoak.unit.UnitSystem;
 
 /** Pages for tests. */
 final class Pageful {
@@ -12,6 +14,11 @@ final class Pageful {
 
   /** One whose drafts lie in a folder below the billets. */
   static Page open(Path folder) {
+    return open(folder, Optional.empty());
+  }
+
+  /** The same that answers in the units asked for. */
+  static Page open(Path folder, Optional<UnitSystem> units) {
     DataFolder data = DataFolder.packed();
     return Page.open(
         new Page.Setting(
@@ -20,6 +27,7 @@ final class Pageful {
             SteelTable.load(data),
             folder,
             folder.resolve("state"),
+            units,
             0,
             new Colophon("seamsoak", "The tables packed with it.", "page")));
   }
