@@ -2,85 +2,20 @@ package seamsoak.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.sun.net.httpserver.HttpServer;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import seamsoak.support.Looks;
-import seamsoak.support.Tab;
 
-/** The page in a browser, by keyboard; left out where no Chromium is installed. */
+/** The page in a browser, by keyboard. */
 @Tag("slow")
 @Timeout(300)
-class PageInBrowserTest {
-  private static final String WHOLE =
-      "document.getElementById('result')?.dataset.whole === 'yes' && document.getElementById('answer') !== null";
-  private static final int MOST_ACTIONS = 15;
-
-  @TempDir private Path folder;
-  @TempDir private Path browser;
-  private Page page;
-  private Tab tab;
-
-  @BeforeEach
-  void open() throws Exception {
-    assumeTrue(Tab.installed().isPresent(), "no Chromium here");
-    page = Pageful.open(folder);
-    tab = Tab.open(Tab.installed().orElseThrow(), browser, 1280, 800);
-    tab.go(page.link());
-    tab.until("document.querySelector('h1')?.textContent === 'Billets'");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (tab != null) {
-      tab.close();
-      page.close();
-    }
-  }
-
-  /** Presses the tab key until the focus is on something. */
-  private void tabTo(String selector) throws Exception {
-    for (int i = 0; i < 200; i++) {
-      tab.press("Tab");
-      if (tab.ask("document.activeElement.matches(" + quoted(selector) + ")").equals("true")) {
-        return;
-      }
-    }
-    throw new AssertionError("the tab key never comes to " + selector);
-  }
-
-  private static String quoted(String text) {
-    return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
-  }
-
-  private void begin(String pattern) throws Exception {
-    tabTo("button[value=" + pattern + "]");
-    tab.press("Enter");
-    tab.until("document.getElementById('bench') !== null");
-  }
-
-  private String value(String id) throws Exception {
-    return tab.ask("document.getElementById(" + quoted(id) + ").value");
-  }
-
-  /** Once all that was typed was taken. */
-  private void taken(int number) throws Exception {
-    tab.until("document.getElementById('bench')?.elements.rev.value === '" + number + "'");
-  }
-
+class PageInBrowserTest extends InBrowser {
   @Test
   void aNewBilletIsAnsweredByKeyboardAlone() throws Exception {
     begin("three-layers");
@@ -247,52 +182,6 @@ class PageInBrowserTest {
     tab.go(target + desk);
     taken(1);
     assertEquals("1-3/8", value("at-stack.width"));
-  }
-
-  @ParameterizedTest
-  @CsvSource({"390, 844", "640, 400", "1280, 800"}) // a phone; 200 % on a desk; a desk
-  void everythingIsSeenAndLargeEnoughToHit(int width, int height) throws Exception {
-    tab.size(width, height);
-    assertEquals("", tab.ask(Looks.LAYOUT), "shelf");
-    assertEquals("", tab.ask(Looks.SMALL), "shelf");
-    begin("mosaic");
-    tab.until(WHOLE);
-    assertEquals("", tab.ask(Looks.LAYOUT), "bench");
-    assertEquals("", tab.ask(Looks.SMALL), "bench");
-    tab.ask("document.querySelectorAll('details').forEach(d => d.open = true)");
-    assertEquals("", tab.ask(Looks.LAYOUT), "all unfolded");
-    assertEquals("", tab.ask(Looks.SMALL), "all unfolded");
-  }
-
-  @ParameterizedTest
-  @CsvSource({"390, 844", "1280, 800"})
-  void theAccessibilityCheckerFindsNothing(int width, int height) throws Exception {
-    tab.size(width, height);
-    tab.run(Looks.axe());
-    assertEquals("", tab.ask(Looks.AXE), "shelf");
-    begin("mosaic");
-    tab.until(WHOLE);
-    tab.run(Looks.axe());
-    assertEquals("", tab.ask(Looks.AXE), "bench");
-    tab.ask("document.querySelectorAll('details').forEach(d => d.open = true)");
-    assertEquals("", tab.ask(Looks.AXE), "all unfolded");
-  }
-
-  /** One sheet for the work and one for the cautions, on either size of paper. */
-  @ParameterizedTest
-  @CsvSource({"8.5, 11", "8.27, 11.7"})
-  void theCardIsOneSheetAndTheCautionsAnother(double width, double height) throws Exception {
-    begin("mosaic");
-    tab.until(WHOLE);
-    tab.go(page.address() + "d/1/card");
-    tab.until("document.querySelector('.work') !== null");
-    String pdf = new String(tab.paper(width, height), StandardCharsets.ISO_8859_1);
-    assertEquals(3, pdf.split("/MediaBox", -1).length, "two sheets");
-    assertEquals("", tab.ask(Looks.LAYOUT));
-    tab.run(Looks.axe());
-    assertEquals("", tab.ask(Looks.AXE));
-    tab.size(390, 844);
-    assertEquals("", tab.ask(Looks.LAYOUT));
   }
 
   @Test
