@@ -35,13 +35,17 @@ import seamsoak.unit.Temperature;
  */
 record BladeWork(
     Course cycled, Guard guard, HardeningHeat heat, List<BathAtHand> baths, Treated treated) {
+  /** Less carbon than that is what the skin loses in the hold, wt%; judgement. */
+  private static final double MOVED_PCT = 0.05;
+
   Treatment treatment() {
     Softening softening = new Softening(cycled, guard, Optional.of(heat), treated);
     Course annealed = softening.anneal();
     BenchWork.Section to = BenchWork.section(annealed);
     Course ready = treated.hardened() ? annealed : ready(annealed);
     Section section = new Section(to.thicknessMetres(), to.widthMetres());
-    List<SteelNow> hardening = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
+    boolean coarse = softening.kind() != Softening.Kind.SUBCRITICAL;
+    List<SteelNow> hardening = quenched(ready, coarse);
     Grain grains = cycled.grains();
     double grain =
         grains.number(
@@ -54,7 +58,6 @@ record BladeWork(
     List<QuenchChoice> choices = asked.each(baths);
     QuenchChoice quench =
         treated.bath().map(done -> in(done, asked)).orElseGet(() -> asked.best(choices));
-    boolean coarse = softening.kind() != Softening.Kind.SUBCRITICAL;
     Course hard =
         treated.hardened()
             ? ready
@@ -85,6 +88,28 @@ record BladeWork(
         conflicts,
         stops,
         Optional.of(outcome(section, heat, quench, temper, new Media(asked).of(choices, quench))));
+  }
+
+  /**
+   * The steels to be hardened with the carbon they are quenched with: an anneal may have taken it
+   * from one into the other, and the hold brings back what it can.
+   */
+  private List<SteelNow> quenched(Course ready, boolean coarse) {
+    List<SteelNow> before = heat.windows().stream().map(HardeningHeat.Window::steel).toList();
+    if (treated.hardened()) {
+      return before;
+    }
+    List<Leg> hold = ready.heats().upAndHold(heat.celsius(), heat.holdMinutes(coarse));
+    List<SteelNow> then = ready.steelsAfter(Leg.curve(hold));
+    return before.stream()
+        .map(
+            s ->
+                then.stream()
+                    .filter(n -> n.id().equals(s.id()))
+                    .filter(n -> Math.abs(n.carbonPct() - s.carbonPct()) > MOVED_PCT)
+                    .findFirst()
+                    .orElse(s))
+        .toList();
   }
 
   private Course ready(Course annealed) {

@@ -87,6 +87,17 @@ record Course(
     return SteelNow.of(billet().stack().steels().stream().distinct().toList(), piece, shop());
   }
 
+  /** The steels as they would be after a heat in the open; as they are where it eats too much. */
+  List<SteelNow> steelsAfter(HeatCurve curve) {
+    try {
+      Workpiece next =
+          piece.heated(curve, shop().edge(Exposure.OPEN), Edge.SEALED, shop().solver()).piece();
+      return SteelNow.of(billet().stack().steels().stream().distinct().toList(), next, shop());
+    } catch (IllegalArgumentException e) {
+      return steels(); // refused with its step when that is carried out
+    }
+  }
+
   /** What the fire has taken from its faces so far. */
   Skin skin() {
     return skin(piece);

@@ -98,8 +98,8 @@ public record ScheduleRemarkWords(UnitSystem units) {
                                 + " short.",
                             back)
                         : Amounts.format(
-                            " The hold before the quench takes it back to %.2f %% only, so it comes"
-                                + " out softer than told: anneal as short as will do, and try a test"
+                            " The hold before the quench takes it back to %.2f %% only, and with so"
+                                + " little it is quenched: anneal as short as will do, and try a test"
                                 + " piece.",
                             back))
             .orElse(""));

@@ -177,6 +177,20 @@ class HeatTreaterTest {
     assertFalse(none.list("remarkKinds").toString().contains("carbon-gathers"), none.out());
   }
 
+  /** No steel is told harder than the carbon makes it that it is quenched with. */
+  @Test
+  void hardnessIsOfTheCarbonAtTheQuench() throws IOException {
+    Ran ran = schedule("A2 O1", 15, "5 mm", "");
+    assertEquals("O1", ran.text("blade.steels.0.steel"));
+    double quenched = Double.NaN;
+    for (int i = 0; i < ran.list("after").size(); i++) {
+      if (ran.text("after." + i + ".step").equals("harden")) {
+        quenched = ran.number("after." + i + ".layers.1.meanPct");
+      }
+    }
+    assertTrue(ran.number("blade.steels.0.dissolvedPct") < quenched + 0.05, ran.out());
+  }
+
   /** A range of one heat is one heat, and what is told of lines fits the schedule. */
   @Test
   void sentencesFitTheSchedule() throws IOException {
