@@ -216,15 +216,14 @@ class HeatTreaterTest {
                 { "do": "draw", "thickness": "20 mm", "width": "40 mm",
                   "heats": [{ "at": "1100 C", "for": "5 min", "times": 6 }] },
                 { "do": "grind", "depth": "0.05 mm" },
-                { "do": "restack", "across": 1, "high": 4 },
-                { "do": "weld", "heats": [{ "at": "1150 C", "for": "3 min", "times": 2 }] },
-                { "do": "draw", "thickness": "25 mm", "width": "40 mm",
-                  "heats": [{ "at": "1050 C", "for": "3 min", "times": 3 }] } ],
-              "soak": { "most": "5 min" } }
+                { "do": "restack", "across": 1, "high": 2 },
+                { "do": "weld", "heats": [{ "at": "1100 C", "for": "3 min" }] },
+                { "do": "draw", "thickness": "30 mm", "width": "38 mm",
+                  "heats": [{ "at": "1000 C", "for": "2 min", "times": 2 }] } ],
+              "soak": { "most": "30 min" } }
             """);
     Ran ran = Ran.run("soak", billet.toString(), "--samples", "32", "--json");
     assertEquals("balanced-by-likely", ran.text("recommended.reasonKind"));
-    double hottest = ran.number("options." + (ran.list("options").size() - 1) + ".temperatureC");
-    assertTrue(ran.number("recommended.temperatureC") < hottest - 50);
+    assertTrue(ran.number("recommended.minutes") < 30, ran.text("recommended.reason"));
   }
 }
