@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.soak.SoakAdvice.TestEtch;
@@ -51,6 +52,7 @@ record SoakChoice(
                     costs.get(0),
                     possible.count() > 0 ? Kind.BALANCED_BY_HISTORIES : Kind.BALANCED_BY_MIDDLE))
         .or(this::likely)
+        .or(this::halfOfThose)
         .or(
             () ->
                 within.stream()
@@ -64,19 +66,41 @@ record SoakChoice(
    * cannot be undone.
    */
   private Optional<Recommended> likely() {
+    return cheapest(
+        Kind.BALANCED_BY_LIKELY,
+        o -> o.minutes().map(Math::ceil).filter(m -> m > 0 && m <= mostMinutes));
+  }
+
+  /** Where no line shows in the likely case, what clears half of those in which one does. */
+  private Optional<Recommended> halfOfThose() {
+    double target = 0.5 * (100 + possible.goneBySchedulePct().orElse(100.0));
+    return cheapest(Kind.BALANCED_BY_HALF, o -> least(o.temperatureC(), target));
+  }
+
+  private Optional<Recommended> cheapest(Kind kind, Function<SoakOption, Optional<Double>> held) {
     List<SoakCost> costs =
-        within.stream()
-            .flatMap(o -> o.minutes().stream().map(Math::ceil).flatMap(m -> costOf(o, m).stream()))
+        within.parallelStream()
+            .flatMap(
+                o -> held.apply(o).stream().flatMap(m -> cost.apply(o.temperatureC(), m).stream()))
             .toList();
     return costs.stream()
         .min(Comparator.comparingDouble(SoakCost::worthMinutes))
-        .map(best -> balanced(best, costs.get(0), Kind.BALANCED_BY_LIKELY));
+        .map(best -> balanced(best, costs.get(0), kind));
   }
 
-  private Optional<SoakCost> costOf(SoakOption option, double minutes) {
-    return minutes > 0 && minutes <= mostMinutes
-        ? cost.apply(option.temperatureC(), minutes)
-        : Optional.empty();
+  /** The fewest whole minutes that clear in so many samples, if so many are allowed. */
+  private Optional<Double> least(double celsius, double percent) {
+    int enough = (int) Math.floor(mostMinutes) + 1;
+    int tooFew = 0;
+    while (enough - tooFew > 1) {
+      int middle = (enough + tooFew) / 2;
+      if (possible.withinPct(celsius, middle).filter(p -> p >= percent).isPresent()) {
+        enough = middle;
+      } else {
+        tooFew = middle;
+      }
+    }
+    return enough > mostMinutes ? Optional.empty() : Optional.of((double) enough);
   }
 
   /** What it costs to do in nine of ten samples, or by the middle estimate where there are none. */

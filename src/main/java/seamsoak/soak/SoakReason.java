@@ -28,10 +28,9 @@ public record SoakReason(
     BALANCED_BY_MIDDLE,
     /** The same in the likely case, where nothing allowed clears in nine of ten billets. */
     BALANCED_BY_LIKELY,
-    /**
-     * The hottest, as long as is allowed: nothing shows by the middle estimate, and nothing allowed
-     * clears in nine of ten histories.
-     */
+    /** The same in half of the billets that need a soak, where no line shows in the likely case. */
+    BALANCED_BY_HALF,
+    /** The hottest, as long as is allowed, where not even half of those are cleared by less. */
     HOTTEST_ALLOWED
   }
 }

@@ -30,6 +30,10 @@ public record SoakWords(UnitSystem units) {
           .of(SoakNote.OldWords.class, SoakWords::of)
           .complete();
 
+  private static final String AGAIN =
+      ". Etch after it, and soak again only where a line is left: a second soak can always be had,"
+          + " and what a soak has cost cannot be undone";
+
   /** Why it is recommended; no sentence of its own. */
   public String reason(SoakReason reason) {
     return switch (reason.kind()) {
@@ -40,12 +44,12 @@ public record SoakWords(UnitSystem units) {
       case BALANCED_BY_MIDDLE ->
           balanced(reason, " in the likely case, which half of all billets outlast");
       case BALANCED_BY_LIKELY ->
-          balanced(reason, " in the likely case, not in nine of ten")
-              + ". Etch after it, and soak again only where a line is left: a second soak can always"
-              + " be had, and what a soak has cost cannot be undone";
+          balanced(reason, " in the likely case, not in nine of ten") + AGAIN;
+      case BALANCED_BY_HALF ->
+          balanced(reason, " in half of the billets that need a soak, not in nine of ten") + AGAIN;
       case HOTTEST_ALLOWED ->
-          "the hottest that the steels allow for forging, as long as you allow: no line shows in the"
-              + " likely case, and where one does nothing shorter clears it in nine of ten";
+          "the hottest that the steels allow for forging, as long as you allow: where a line shows"
+              + " nothing shorter clears it in half of such billets";
     };
   }
 

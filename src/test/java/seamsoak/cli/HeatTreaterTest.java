@@ -12,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.data.JsonValue;
 import seamsoak.support.Ran;
 
@@ -201,9 +203,25 @@ class HeatTreaterTest {
     assertTrue(soft.list("steps." + temper + ".checks").toString().contains("a file bites every"));
   }
 
-  /** A soak can be done again, and what it cost cannot be undone. */
-  @Test
-  void aSoakThatMayNotDoIsNotTheLongestAndHottest() throws IOException {
+  /**
+   * A soak can be done again, and what it cost cannot be undone: where nothing allowed is sure to
+   * do, neither all minutes nor the hottest fire are spent.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2, 1100 C, 3 min, 1, 30 mm, 1000 C, 30 min, balanced-by-likely",
+    "4, 1150 C, 3 min, 2, 25 mm, 1050 C, 5 min, balanced-by-half"
+  })
+  void aSoakThatMayNotDoIsNotTheLongestAndHottest(
+      int high,
+      String weld,
+      String minutes,
+      int times,
+      String drawn,
+      String draw,
+      String most,
+      String kind)
+      throws IOException {
     Path billet =
         Files.writeString(
             folder.resolve("lines.json"),
@@ -216,14 +234,19 @@ class HeatTreaterTest {
                 { "do": "draw", "thickness": "20 mm", "width": "40 mm",
                   "heats": [{ "at": "1100 C", "for": "5 min", "times": 6 }] },
                 { "do": "grind", "depth": "0.05 mm" },
-                { "do": "restack", "across": 1, "high": 2 },
-                { "do": "weld", "heats": [{ "at": "1100 C", "for": "3 min" }] },
-                { "do": "draw", "thickness": "30 mm", "width": "38 mm",
-                  "heats": [{ "at": "1000 C", "for": "2 min", "times": 2 }] } ],
-              "soak": { "most": "30 min" } }
-            """);
+                { "do": "restack", "across": 1, "high": %d },
+                { "do": "weld", "heats": [{ "at": "%s", "for": "%s", "times": %d }] },
+                { "do": "draw", "thickness": "%s", "width": "38 mm",
+                  "heats": [{ "at": "%s", "for": "3 min", "times": 3 }] } ],
+              "soak": { "most": "%s" } }
+            """
+                .formatted(high, weld, minutes, times, drawn, draw, most));
     Ran ran = Ran.run("soak", billet.toString(), "--samples", "32", "--json");
-    assertEquals("balanced-by-likely", ran.text("recommended.reasonKind"));
-    assertTrue(ran.number("recommended.minutes") < 30, ran.text("recommended.reason"));
+    assertEquals(kind, ran.text("recommended.reasonKind"));
+    double hottest = ran.number("options." + (ran.list("options").size() - 1) + ".temperatureC");
+    assertTrue(
+        ran.number("recommended.temperatureC") < hottest
+            || ran.number("recommended.minutes") < Integer.parseInt(most.split(" ")[0]),
+        ran.text("recommended.reason"));
   }
 }
