@@ -18,7 +18,7 @@ import seamsoak.state.Progress;
  * of the same billet stops what is worked out for an older one.
  */
 final class Work implements AutoCloseable {
-  private static final int SAMPLES = 128;
+  private static final int SAMPLES = 96;
 
   /** How far an answer has come. */
   enum Stage {

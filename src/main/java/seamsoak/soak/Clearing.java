@@ -1,6 +1,5 @@
 package seamsoak.soak;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -8,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -51,8 +49,6 @@ public record Clearing(
   private static final double FOLLOWED_SECONDS = 20 * LONGEST_SECONDS;
 
   static final double RISE_SECONDS = Defaults.RISE.seconds();
-
-  private static final double SAME_SECONDS = 1e-6;
 
   public static Clearing of(Workpiece piece, Etch finished, Shop shop) {
     List<SeamPlace> places = SeamPlace.of(piece, shop.assumptions().broadMetres());
@@ -184,23 +180,13 @@ public record Clearing(
       if (!(crossing.contrast(finished) > Fade.FAINTEST)) {
         return new Fade(crossing.contrast(finished), new double[Fade.LEVELS.length]);
       }
-      List<Double> moments = moments(crossing);
+      List<Double> first = fades.get(crossing.first()).seconds();
+      List<Double> second = fades.get(crossing.second()).seconds();
+      // the two count their seconds for themselves
+      List<Double> moments = first.size() < second.size() ? second : first;
       double[] contrast =
           moments.stream().mapToDouble(t -> contrast(crossing, finished, t)).toArray();
       return Fade.of(moments, contrast);
-    }
-
-    /** The two count their seconds for themselves: what rounding parts is one moment. */
-    private List<Double> moments(SeamCrossing crossing) {
-      TreeSet<Double> times = new TreeSet<>(fades.get(crossing.first()).seconds());
-      times.addAll(fades.get(crossing.second()).seconds());
-      List<Double> apart = new ArrayList<>();
-      for (double t : times) {
-        if (apart.isEmpty() || t > apart.get(apart.size() - 1) + SAME_SECONDS) {
-          apart.add(t);
-        }
-      }
-      return apart;
     }
 
     /** Contrast of a seam in any etch after so many seconds. */
