@@ -17,7 +17,8 @@
  *       says, as {@code pair} and {@code steels} do; canola where none at hand will do. Its
  *       verdicts are each bath's own, for a thin edge and for the middle.
  *   <li>{@link Tempering} goes by the thin edge as it came out of the bath, martensite or not, and
- *       stays within the range for blades, or the sheet's where that is of springs.
+ *       stays within the range for blades, or the sheet's where that is of springs, and within what
+ *       there is to hold it in: no forge holds a temper.
  * </ul>
  *
  * <p>{@link Conflict} is what they do not agree on, in numbers.
