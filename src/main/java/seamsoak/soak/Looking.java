@@ -36,6 +36,17 @@ record Looking(Seen seen, int step, Seen.Etched state, EtchBand etch) {
     return new Belief.Told(state.ordinal(), seen.line(), contrast, lnWidth(meant, etched));
   }
 
+  /** Whether it was at this seam, of those of a piece. */
+  boolean at(SeamPlace place, List<SeamPlace> places) {
+    return seen.part() == Seen.Part.LINE && meant(places).contains(place);
+  }
+
+  /** Whether it was at this crossing. */
+  boolean at(SeamCrossing c) {
+    return seen.part() == Seen.Part.CROSSING
+        && (crosses(c.first(), c.second()) || crosses(c.second(), c.first()));
+  }
+
   /** Of all seams meant, those made last unless it is said which. */
   private List<SeamPlace> meant(List<SeamPlace> places) {
     List<SeamPlace> all = places.stream().filter(p -> isMeant(seen.where(), p.joints())).toList();

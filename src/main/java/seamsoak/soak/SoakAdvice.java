@@ -2,6 +2,7 @@ package seamsoak.soak;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.billet.Seen;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
 
@@ -19,6 +20,7 @@ import seamsoak.state.LineReport;
  * @param goneByScheduleAlonePct in how many the schedule clears them without a soak, percent
  * @param withinLongestPct in how many the hottest allowed soak clears within the longest, percent
  * @param testEtch what a test etch now would show and say; empty where there are no samples
+ * @param evidence what was seen comes to; empty where there are no samples
  * @param samples how many histories the bands rest on; 0 when none were asked for
  * @param samplesLeftOut how many more could not be walked
  * @param dominant what sways the minutes most, if anything does
@@ -39,6 +41,7 @@ public record SoakAdvice(
     Optional<Double> goneByScheduleAlonePct,
     Optional<Double> withinLongestPct,
     Optional<TestEtch> testEtch,
+    Optional<Evidence> evidence,
     int samples,
     int samplesLeftOut,
     Optional<Input> dominant,
@@ -52,6 +55,28 @@ public record SoakAdvice(
   public Optional<CrossingReport> brightest() {
     return CrossingReport.brightest(crossings);
   }
+
+  /** From here on a line that was seen is called not carbon, and no soak is recommended. */
+  public static final double NOT_CARBON_PCT = 80;
+
+  /** From here on it is called perhaps so. */
+  public static final double PERHAPS_NOT_CARBON_PCT = 40;
+
+  /** Whether what was seen is most likely no missing carbon: nothing to soak for. */
+  public boolean notCarbon() {
+    return evidence.flatMap(Evidence::notCarbonPct).filter(p -> p >= NOT_CARBON_PCT).isPresent();
+  }
+
+  /**
+   * What was seen comes to.
+   *
+   * @param effective how many of the cases tried count, so weighed
+   * @param notCarbonPct how likely a line that was seen is something else than missing carbon;
+   *     empty where nothing was seen
+   * @param nextLook the state in which an etch now would tell most; empty where nothing need be
+   */
+  public record Evidence(
+      double effective, Optional<Double> notCarbonPct, Optional<Seen.Etched> nextLook) {}
 
   /**
    * A test etch of the billet as it is now.

@@ -111,13 +111,20 @@ public final class SoakAdvisor {
     List<SoakOption> within =
         options.stream().filter(o -> allowed(o.temperatureC()) && o.clears()).toList();
     Optional<Recommended> recommended =
-        new SoakChoice(options, within, possible, most(), this::cost)
-            .taken(showsNow, scheduleClears);
+        notCarbon(possible)
+            ? Optional.empty()
+            : new SoakChoice(options, within, possible, most(), this::cost)
+                .taken(showsNow, scheduleClears);
     double best = bestAllowed(options);
     double at =
         recommended.filter(r -> r.minutes() > 0).map(Recommended::temperatureC).orElse(best);
     SoakLines told =
-        new SoakLines(states, possible, clearing.at(at + Temperature.ZERO_CELSIUS), faded().at(at));
+        new SoakLines(
+            states,
+            possible,
+            billet.steps().size(),
+            clearing.at(at + Temperature.ZERO_CELSIUS),
+            faded().at(at));
     Optional<Input> dominant =
         possible.dominant(recommended.map(Recommended::temperatureC).orElse(best));
     Optional<Double> withinLongest = possible.withinPct(best, most());
@@ -133,6 +140,7 @@ public final class SoakAdvisor {
         possible.goneBySchedulePct(),
         withinLongest,
         possible.testEtch(),
+        possible.evidence(),
         possible.count(),
         possible.leftOut(),
         dominant,
@@ -141,7 +149,20 @@ public final class SoakAdvisor {
         limits.refusalCelsius(),
         most(),
         notes.all(
-            seen, recommended.isPresent() ? List.of() : noneClears(withinLongest, best), dominant));
+            seen,
+            recommended.isPresent() || notCarbon(possible)
+                ? List.of()
+                : noneClears(withinLongest, best),
+            dominant));
+  }
+
+  /** What no soak changes is not soaked. */
+  private static boolean notCarbon(SoakSamples possible) {
+    return possible
+        .evidence()
+        .flatMap(SoakAdvice.Evidence::notCarbonPct)
+        .filter(p -> p >= SoakAdvice.NOT_CARBON_PCT)
+        .isPresent();
   }
 
   /** That nothing clears, and what would have helped: minutes at the best allowed temperature. */

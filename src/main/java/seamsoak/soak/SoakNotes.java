@@ -35,6 +35,7 @@ record SoakNotes(
   List<SoakNote> all(Optional<SoakNote> seen, List<SoakNote> unless, Optional<Input> dominant) {
     List<SoakNote> all = new ArrayList<>(unknownMakes());
     seen.ifPresent(all::add);
+    tooFine().ifPresent(all::add);
     all.addAll(unless);
     all.add(gone());
     lastToClear().ifPresent(all::add);
@@ -46,7 +47,6 @@ record SoakNotes(
       all.add(new SoakNote.OldWords(billet.oldWords()));
     }
     leastWidth().ifPresent(all::add);
-    tooFine().ifPresent(all::add);
     // nobody can know better at the forge how fast carbon moves
     dominant.filter(i -> i != Input.MOBILITY).map(SoakNote.Narrower::new).ifPresent(all::add);
     if (!lines.isEmpty()) {

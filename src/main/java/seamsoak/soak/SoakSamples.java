@@ -22,8 +22,13 @@ import seamsoak.state.Verdict;
  * @param all what comes of each history
  * @param leftOut how many histories could not be walked and are not among them
  * @param eyes that may look
+ * @param looks what was seen
  */
-public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut, Eyes eyes) {
+public record SoakSamples(
+    double[] celsius, List<Outcome> all, int leftOut, Eyes eyes, List<Looking> looks) {
+  /** Surer than that of a clean blade, or of none, nobody need look, percent. */
+  private static final double UNSURE_PCT = 10;
+
   static final int BLADE = Etched.HARDENED.ordinal();
 
   /** What is looked for in each history. */
@@ -53,7 +58,8 @@ public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut, Eyes
                 })
             .toList(),
         walks.count() - done.size(),
-        eyes);
+        eyes,
+        looks);
   }
 
   private static Outcome outcome(Walk walk, Asked asked, List<Looking> looks, Eyes eyes) {
@@ -87,7 +93,7 @@ public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut, Eyes
    */
   public SoakSamples scaled(double[] factors) {
     return new SoakSamples(
-        celsius, all.stream().map(o -> o.scaled(factors)).toList(), leftOut, eyes);
+        celsius, all.stream().map(o -> o.scaled(factors)).toList(), leftOut, eyes, looks);
   }
 
   public int count() {
@@ -111,6 +117,55 @@ public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut, Eyes
     double other = prior * all.stream().mapToDouble(o -> o.belief().notCarbon()).sum();
     double sum = other + (1 - prior) * weight();
     return sum > 0 ? Optional.of(100 * other / sum) : Optional.empty();
+  }
+
+  /** What the looks come to, and which would tell most; empty where there are no samples. */
+  Optional<SoakAdvice.Evidence> evidence() {
+    return weight() > 0
+        ? Optional.of(
+            new SoakAdvice.Evidence(
+                effective(), looks.isEmpty() ? Optional.empty() : notCarbonPct(), nextLook()))
+        : Optional.empty();
+  }
+
+  /**
+   * The state in which an etch, without a soak, would part the billets that come out clean best
+   * from those that do not; empty where that is as good as known.
+   */
+  private Optional<Etched> nextLook() {
+    double clean = goneBySchedulePct().orElse(0.0);
+    if (clean < UNSURE_PCT || clean > 100 - UNSURE_PCT) {
+      return Optional.empty();
+    }
+    return Arrays.stream(Etched.values())
+        .filter(s -> s != Etched.HARDENED)
+        .max((a, b) -> Double.compare(parts(a.ordinal()), parts(b.ordinal())));
+  }
+
+  /** How far apart a line seen and none leave the chance of a clean blade, squared, weighed. */
+  private double parts(int state) {
+    double[] told = together(state);
+    double share = told[0] / told[3];
+    double ifNothing = told[0] > 0 ? told[1] / told[0] : 0;
+    double ifSomething = told[0] < told[3] ? (told[2] - told[1]) / (told[3] - told[0]) : 0;
+    return share * (1 - share) * (ifNothing - ifSomething) * (ifNothing - ifSomething);
+  }
+
+  /** Weights of: nothing seen in a state, neither there nor in the blade, none in it, all. */
+  private double[] together(int state) {
+    double[] sum = new double[4];
+    for (Outcome o : all) {
+      double[] eye = o.belief().byEye();
+      double[] there = o.belief().unseenByEye(state, o.brightest()[state], eyes);
+      double[] blade = o.belief().unseenByEye(BLADE, o.brightest()[BLADE], eyes);
+      for (int e = 0; e < eye.length; e++) {
+        sum[0] += there[e];
+        sum[1] += eye[e] > 0 ? there[e] * blade[e] / eye[e] : 0;
+        sum[2] += blade[e];
+        sum[3] += eye[e];
+      }
+    }
+    return sum;
   }
 
   /** Chance that an eye sees no line of that contrast in a state, percent. */
@@ -140,28 +195,15 @@ public record SoakSamples(double[] celsius, List<Outcome> all, int leftOut, Eyes
 
   /** What a test etch now would show and say. */
   Optional<SoakAdvice.TestEtch> testEtch() {
-    double weight = weight();
-    if (!(weight > 0)) {
+    if (!(weight() > 0)) {
       return Optional.empty();
     }
-    double nothing = 0;
-    double bothClear = 0;
-    double clear = 0;
-    for (Outcome o : all) {
-      double[] eye = o.belief().byEye();
-      double[] now = o.belief().unseenByEye(0, o.brightest()[0], eyes);
-      double[] blade = o.belief().unseenByEye(BLADE, o.brightest()[BLADE], eyes);
-      for (int e = 0; e < eye.length; e++) {
-        nothing += now[e];
-        clear += blade[e];
-        bothClear += eye[e] > 0 ? now[e] * blade[e] / eye[e] : 0;
-      }
-    }
+    double[] told = together(0);
     return Optional.of(
         new SoakAdvice.TestEtch(
-            100 * (1 - nothing / weight),
-            share(bothClear, nothing),
-            share(clear - bothClear, weight - nothing)));
+            100 * (1 - told[0] / told[3]),
+            share(told[1], told[0]),
+            share(told[2] - told[1], told[3] - told[0])));
   }
 
   private static Optional<Double> share(double part, double of) {

@@ -37,7 +37,7 @@ public record CrossingReport(
         c.seamPct(),
         c.first().corePct(),
         contrast,
-        contrast >= 1,
+        shows.map(s -> s.asCooled().likely()).orElse(contrast >= 1),
         shows,
         minutes);
   }

@@ -70,7 +70,7 @@ public record LineReport(
         line.metres() * 1e3,
         shown ? Optional.of(least(p, line) * p.trace() * 1e3) : Optional.empty(),
         shown ? Optional.of(contrast) : Optional.empty(),
-        contrast >= 1,
+        shows.map(s -> s.asCooled().likely()).orElse(contrast >= 1),
         shows,
         minutes);
   }

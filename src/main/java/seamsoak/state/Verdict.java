@@ -40,6 +40,17 @@ public record Verdict(
         contrast >= 1 ? Sure.SHOWS : Sure.CLEAR);
   }
 
+  /** As it was seen. */
+  public Verdict seen(boolean shows) {
+    return new Verdict(
+        contrast, low, high, Optional.of(shows ? 100.0 : 0), shows ? Sure.SHOWS : Sure.CLEAR);
+  }
+
+  /** Whether it shows, or else whether the likely case does. */
+  public boolean likely() {
+    return verdict == Sure.SHOWS || verdict == Sure.MAY_SHOW && contrast >= 1;
+  }
+
   /** With what the cases tried say. */
   public static Verdict of(double contrast, double low, double high, double sharePct) {
     return new Verdict(

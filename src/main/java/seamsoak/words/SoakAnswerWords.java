@@ -43,6 +43,9 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
 
   /** What to do. */
   public String says() {
+    if (soak.notCarbon()) {
+      return "Do not soak: what you saw is most likely not missing carbon.";
+    }
     if (soak.recommended().isEmpty()) {
       return "No soak within what is allowed (%s) clears the lines."
           .formatted(amounts().time(soak.mostMinutes()));
@@ -90,7 +93,7 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
 
   /** What a test etch now can tell, and what it cannot; nothing where no soak is asked for. */
   private Optional<String> testEtch() {
-    boolean none = soak.recommended().filter(r -> r.minutes() == 0).isPresent();
+    boolean none = soak.notCarbon() || soak.recommended().filter(r -> r.minutes() == 0).isPresent();
     return none ? Optional.empty() : soak.testEtch().map(this::says);
   }
 

@@ -3,6 +3,7 @@ package seamsoak.words;
 import java.util.Optional;
 import seamsoak.soak.Input;
 import seamsoak.soak.Remedies;
+import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakCost;
 import seamsoak.soak.SoakNote;
@@ -147,7 +148,23 @@ public record SoakWords(UnitSystem units) {
         + s.of()
         + " cases tried, so that about "
         + Math.round(Math.max(1, s.effective()))
-        + " count.";
+        + " count."
+        + s.notCarbonPct().map(SoakWords::notCarbon).orElse("");
+  }
+
+  private static String notCarbon(double percent) {
+    if (percent < SoakAdvice.PERHAPS_NOT_CARBON_PCT) {
+      return "";
+    }
+    String often = " (" + Math.round(percent) + " of a hundred)";
+    return percent < SoakAdvice.NOT_CARBON_PCT
+        ? " Perhaps the line is not missing carbon"
+            + often
+            + ": if it looks the same after one more soak, it is not."
+        : " The line is most likely not missing carbon"
+            + often
+            + " but nickel, arsenic or copper brought up by scale, or oxide: no soak takes it out,"
+            + " grinding or a deeper polish may.";
   }
 
   private String of(SoakNote.NoneClears n) {
@@ -205,7 +222,7 @@ public record SoakWords(UnitSystem units) {
         + f.step().title()
         + ", "
         + f.width().format(units)
-        + " wide, is too fine to be missing carbon.";
+        + " wide, is too fine to be missing carbon: do not soak for it.";
   }
 
   private String of(SoakNote.Narrower n) {
