@@ -234,7 +234,6 @@ class BilletReaderTest {
             "step 4 unjacket: only the jacket ground off (default)",
             "soak: at most 60 min (default, judgement)",
             "soak: outer faces covered (default, judgement)",
-            "lines: visible from 0.1 % of carbon missing (default, judgement)",
             "covered faces: reached by the fire 50 % as much as open ones (default, judgement)",
             "blade: as thick as the billet leaves it (default)",
             "blade: as wide as the billet (default)",
