@@ -113,7 +113,7 @@ public final class PlanAdvisor {
             progress);
     Basis basis = basis(billet, usual);
     progress.requireWanted();
-    Sightings sightings = Sightings.of(billet).ofCarbon(basis.stages);
+    Sightings sightings = Sightings.of(billet);
     SoakSamples all =
         SoakSamples.of(
             walks,
@@ -217,7 +217,8 @@ public final class PlanAdvisor {
     return Optional.of(
         all.count() == 0
             ? SoakNote.Plain.SEEN_WITHOUT_HISTORIES
-            : new SoakNote.SeenWeighs(all.effective(), all.count(), all.notCarbonPct()));
+            : new SoakNote.SeenWeighs(
+                sightings.all(), all.effective(), all.count(), all.notCarbonPct()));
   }
 
   private static Optional<SeamProfile> profile(Workpiece end, ScheduleAdvisor.Run run, Etch blade) {

@@ -5,10 +5,8 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.Seen;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
-import seamsoak.billet.Workpiece;
 import seamsoak.state.AsCooled;
 import seamsoak.state.EtchBand;
-import seamsoak.state.SeamPlace;
 
 /**
  * What the smith saw at the seams.
@@ -24,7 +22,7 @@ public record Sightings(List<Sighting> all) {
    */
   public record Sighting(Step step, Seen seen) {}
 
-  /** A line this much finer than any carbon line can be is something else and says nothing. */
+  /** A line this much finer than any carbon line can be is worth a second look; judgement. */
   private static final double CLEARLY_FINER = 0.5;
 
   public static Sightings of(Billet billet) {
@@ -32,23 +30,6 @@ public record Sightings(List<Sighting> all) {
         billet.steps().stream()
             .flatMap(s -> s.mark().seen().stream().map(seen -> new Sighting(s, seen)))
             .toList());
-  }
-
-  /** Without those whose line is too fine to be missing carbon, judged by a full walk. */
-  public Sightings ofCarbon(List<Stage> stages) {
-    return new Sightings(all.stream().filter(s -> !tooFine(s, stages)).toList());
-  }
-
-  private static boolean tooFine(Sighting sighting, List<Stage> stages) {
-    Seen seen = sighting.seen();
-    Workpiece piece = stages.get(sighting.step().mark().number()).piece();
-    return seen.width().isPresent()
-        && SeamPlace.of(piece).stream()
-            .filter(p -> Looking.isMeant(seen.where(), p.joints()))
-            .mapToDouble(p -> p.narrowestMetres() * p.trace())
-            .min()
-            .stream()
-            .anyMatch(least -> isTooFine(seen.width().get().metres(), least));
   }
 
   /** Whether a line is too fine to be missing carbon, both widths in one unit. */

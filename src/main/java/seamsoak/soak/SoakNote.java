@@ -37,10 +37,13 @@ public sealed interface SoakNote {
   /**
    * What was seen weighs the histories.
    *
+   * @param looks all of them
    * @param effective how many of them say as much as all do so weighed
    * @param notCarbonPct how likely a line that was seen is something else than missing carbon
    */
-  record SeenWeighs(double effective, int of, Optional<Double> notCarbonPct) implements SoakNote {}
+  record SeenWeighs(
+      List<Sightings.Sighting> looks, double effective, int of, Optional<Double> notCarbonPct)
+      implements SoakNote {}
 
   /**
    * Nothing allowed clears the lines by the middle estimate.
@@ -84,8 +87,13 @@ public sealed interface SoakNote {
   /** The file has words of an older one, which are understood. */
   record OldWords(List<OldWord> words) implements SoakNote {}
 
-  /** A line that was measured is too fine to be missing carbon. */
-  record TooFine(Step step, Length width) implements SoakNote {}
+  /**
+   * A line that was measured is finer than missing carbon can well be.
+   *
+   * @param width that was told
+   * @param leastMm the least that missing carbon would be wide there by now, on the face
+   */
+  record TooFine(Step step, Length width, double leastMm) implements SoakNote {}
 
   /** What sways the minutes most, and can be known better. */
   record Narrower(Input input) implements SoakNote {}

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.billet.Billet;
-import seamsoak.billet.Seen;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
 import seamsoak.state.Shows;
 import seamsoak.steel.Element;
+import seamsoak.unit.Length;
 
 /**
  * What else a smith should know about a soak.
@@ -117,14 +117,15 @@ record SoakNotes(
   private Optional<SoakNote> tooFine() {
     return Sightings.of(billet).all().stream()
         .filter(s -> s.seen().width().isPresent())
-        .filter(s -> lines.stream().anyMatch(l -> tooFine(s.seen(), l)))
-        .findFirst()
-        .map(s -> new SoakNote.TooFine(s.step(), s.seen().width().get()));
+        .flatMap(s -> lines.stream().flatMap(l -> tooFine(s, l).stream()))
+        .findFirst();
   }
 
-  private static boolean tooFine(Seen seen, LineReport line) {
-    double millimetres = seen.width().orElseThrow().millimetres();
-    return Looking.isMeant(seen.where(), line.joints())
-        && line.narrowestMm().filter(least -> Sightings.isTooFine(millimetres, least)).isPresent();
+  private static Optional<SoakNote> tooFine(Sightings.Sighting s, LineReport line) {
+    Length width = s.seen().width().orElseThrow();
+    return line.narrowestMm()
+        .filter(least -> Looking.isMeant(s.seen().where(), line.joints()))
+        .filter(least -> Sightings.isTooFine(width.millimetres(), least))
+        .map(least -> new SoakNote.TooFine(s.step(), width, least));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.TestEtch;
+import seamsoak.soak.SoakNote;
 import seamsoak.unit.UnitSystem;
 
 /** The answer on a soak: whether, where and how long. */
@@ -33,6 +34,10 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
   public List<String> brief() {
     List<String> all = new ArrayList<>(List.of(says()));
     soaks().map(this::plan).ifPresent(all::add);
+    soak.advice().stream()
+        .filter(n -> n instanceof SoakNote.SeenWeighs || n instanceof SoakNote.TooFine)
+        .map(new SoakWords(units)::note)
+        .forEach(all::add);
     testEtch().ifPresent(all::add);
     return all;
   }
@@ -77,7 +82,7 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
             ? " In " + tenths(without) + " the blade comes clean without."
             : "";
     if (half <= 0) {
-      return "Half of such billets need none; that does in " + sure + ".";
+      return "Half of such billets come clean without; with that soak " + sure + " do.";
     }
     return (half < r.minutes()
             ? "%s will do in half of such billets, %s in %s."

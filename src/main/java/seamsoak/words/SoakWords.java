@@ -3,7 +3,6 @@ package seamsoak.words;
 import java.util.Optional;
 import seamsoak.soak.Input;
 import seamsoak.soak.Remedies;
-import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakCost;
 import seamsoak.soak.SoakNote;
@@ -19,14 +18,14 @@ public record SoakWords(UnitSystem units) {
       new Sayings<SoakWords, SoakNote, String>(SoakNote.class)
           .of(SoakNote.Plain.class, SoakWords::of)
           .of(SoakNote.CarbonUnknown.class, (w, c) -> of(c))
-          .of(SoakNote.SeenWeighs.class, SoakWords::of)
+          .of(SoakNote.SeenWeighs.class, (w, n) -> w.looks().of(n))
           .of(SoakNote.NoneClears.class, SoakWords::of)
           .of(SoakNote.Remedy.class, SoakWords::of)
           .of(SoakNote.Gone.class, SoakWords::of)
           .of(SoakNote.LastToClear.class, SoakWords::of)
           .of(SoakNote.LeftOut.class, SoakWords::of)
           .of(SoakNote.LeastWidth.class, SoakWords::of)
-          .of(SoakNote.TooFine.class, SoakWords::of)
+          .of(SoakNote.TooFine.class, (w, n) -> w.looks().of(n))
           .of(SoakNote.Narrower.class, SoakWords::of)
           .of(SoakNote.OldWords.class, SoakWords::of)
           .complete();
@@ -101,6 +100,10 @@ public record SoakWords(UnitSystem units) {
     };
   }
 
+  private LookWords looks() {
+    return new LookWords(units);
+  }
+
   /** One or two sentences. */
   public String note(SoakNote note) {
     return NOTES.say(this, note);
@@ -141,30 +144,6 @@ public record SoakWords(UnitSystem units) {
         + " to "
         + Amounts.percent(c.mostPct())
         + " %, and the cases tried go from end to end.";
-  }
-
-  private String of(SoakNote.SeenWeighs s) {
-    return "What you saw weighs the "
-        + s.of()
-        + " cases tried, so that about "
-        + Math.round(Math.max(1, s.effective()))
-        + " count."
-        + s.notCarbonPct().map(SoakWords::notCarbon).orElse("");
-  }
-
-  private static String notCarbon(double percent) {
-    if (percent < SoakAdvice.PERHAPS_NOT_CARBON_PCT) {
-      return "";
-    }
-    String often = " (" + Math.round(percent) + " of a hundred)";
-    return percent < SoakAdvice.NOT_CARBON_PCT
-        ? " Perhaps the line is not missing carbon"
-            + often
-            + ": if it looks the same after one more soak, it is not."
-        : " The line is most likely not missing carbon"
-            + often
-            + " but nickel, arsenic or copper brought up by scale, or oxide: no soak takes it out,"
-            + " grinding or a deeper polish may.";
   }
 
   private String of(SoakNote.NoneClears n) {
@@ -215,14 +194,6 @@ public record SoakWords(UnitSystem units) {
         + Length.ofMillimetres(w.line().narrowestMm().orElseThrow()).format(units)
         + " wide on the face by now. A hair-thin bright line is nickel, arsenic or copper"
         + " brought up by scale, or oxide: it will not soak out, so stop soaking.";
-  }
-
-  private String of(SoakNote.TooFine f) {
-    return "The line seen after "
-        + f.step().title()
-        + ", "
-        + f.width().format(units)
-        + " wide, is too fine to be missing carbon: do not soak for it.";
   }
 
   private String of(SoakNote.Narrower n) {

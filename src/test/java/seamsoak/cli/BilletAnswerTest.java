@@ -125,7 +125,9 @@ class BilletAnswerTest {
   void nothingToClearIsAnAnswer() {
     Ran ran = run("soak", SAN_MAI);
     assertEquals(0, ran.code(), ran.err());
-    assertTrue(ran.out().startsWith("No soak needed: no line will show in the finished blade."), ran.out());
+    assertTrue(
+        ran.out().startsWith("No soak needed: no line will show in the finished blade."),
+        ran.out());
     assertEquals(0, run("soak", SAN_MAI, "--json").number("recommended.minutes"));
   }
 
