@@ -66,6 +66,8 @@ final class PageCommand extends Subcommand {
       return Program.ANSWERED;
     }
     try (Page page = Page.open(setting)) {
+      // what was changed a moment ago is kept however the program is told to end
+      Runtime.getRuntime().addShutdownHook(new Thread(page::close, "end of the page"));
       if (!billet.isEmpty()) {
         page.lay(billet);
       }

@@ -37,6 +37,7 @@ final class Listener implements AutoCloseable {
   private static final int MOST_THREADS = 200;
   private static final int MOST_TARGET = 2048;
   private static final long IDLE_SECONDS = 30;
+  private static final int LAST_SECONDS = 1;
 
   private final HttpServer server;
   private final ThreadPoolExecutor threads;
@@ -193,7 +194,7 @@ final class Listener implements AutoCloseable {
 
   @Override
   public void close() {
-    server.stop(0);
+    server.stop(LAST_SECONDS); // what is being answered is answered
     threads.shutdownNow();
   }
 }

@@ -15,6 +15,10 @@ final class Mine {
 
   /** The user's own folder for what programs remember, as each system has it. */
   static Path folder() {
+    String given = System.getProperty("seamsoak.state"); // for tests, and for more than one user
+    if (given != null) {
+      return Path.of(given);
+    }
     String home = System.getProperty("user.home", ".");
     String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
     String windows = System.getenv("LOCALAPPDATA");

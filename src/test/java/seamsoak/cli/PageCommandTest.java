@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -64,7 +65,12 @@ class PageCommandTest {
 
   /** Runs it until its link was opened; what it said. */
   private String opens(List<String> args) throws Exception {
-    Child child = Child.start(folder, List.of("-Duser.home=" + folder), "seamsoak.cli.Main", args);
+    Child child =
+        Child.start(
+            folder,
+            List.of("-Dseamsoak.state=" + folder.resolve("state")),
+            "seamsoak.cli.Main",
+            args);
     try {
       String link = link(child);
       HttpResponse<String> in = get(link, "");
@@ -81,6 +87,39 @@ class PageCommandTest {
     } finally {
       child.process().destroy();
       assertTrue(child.process().waitFor(30, TimeUnit.SECONDS), "Ctrl-C ends it");
+    }
+  }
+
+  /** However soon after a change it is told to end, the change is kept. */
+  @Test
+  void whatWasChangedAMomentAgoOutlivesTheEnd() throws Exception {
+    List<String> args = List.of("page", "--no-browser");
+    Child child =
+        Child.start(
+            folder,
+            List.of("-Dseamsoak.state=" + folder.resolve("state")),
+            "seamsoak.cli.Main",
+            args);
+    String link = link(child);
+    String address = link.replaceFirst("/in.*", "");
+    String cookie =
+        get(link, "").headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+    HttpRequest begin =
+        HttpRequest.newBuilder(URI.create(address + "/new"))
+            .header("Cookie", cookie)
+            .header("Origin", address)
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString("pattern=three-layers&name=mine"))
+            .build();
+    HttpClient.newHttpClient().send(begin, HttpResponse.BodyHandlers.discarding());
+    child.process().destroy();
+    assertTrue(child.process().waitFor(30, TimeUnit.SECONDS));
+    try (Stream<Path> kept = Files.walk(folder)) {
+      assertEquals(
+          1,
+          kept.filter(f -> f.getParent().endsWith("drafts"))
+              .filter(f -> f.toString().endsWith(".json"))
+              .count());
     }
   }
 

@@ -166,6 +166,14 @@ class KeptTest extends FormsOnly {
   }
 
   @Test
+  void theProgramIsEndedByAButtonAndSaysSo() throws Exception {
+    Visitor.Reply reply = smith.post("/end", Map.of());
+    assertEquals(200, reply.status());
+    assertTrue(reply.body().contains("The program has ended."), reply.body());
+    page.await();
+  }
+
+  @Test
   void theFileIsHandedOutToBeKept() throws IOException {
     String desk = begun("three-layers", "us", "");
     Visitor.Reply file = smith.get(desk + "/billet.json");
