@@ -41,6 +41,12 @@ record Answers(Kit kit, Colophon colophon) {
         known.advice().map(a -> page(billet, a).pieces()).orElse(List.of()));
   }
 
+  /** How far it has come, for a window that has all else by now. */
+  View progress(int number, Work.Known known) {
+    return new View(
+        number, known.stage().name(), known.done(), known.of(), known.failed(), "", List.of());
+  }
+
   AnswerPage page(Billet billet, Advice advice) {
     UnitSystem units = kit.units(billet);
     Map<Figure, byte[]> figures = new LinkedHashMap<>();

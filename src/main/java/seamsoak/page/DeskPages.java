@@ -92,8 +92,12 @@ final class DeskPages {
               stage,
               done,
               script ? HELD_MILLIS : SOON_MILLIS);
-      return Pages.answer(
-          desk.name(), desk.id(), answers.view(now.number(), billet.get(), known), 0);
+      boolean has = script && known.stage() == stage && !known.isWhole();
+      Answers.View view =
+          has
+              ? answers.progress(now.number(), known)
+              : answers.view(now.number(), billet.get(), known);
+      return Pages.answer(desk.name(), desk.id(), view, 0);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return Pages.told(503, PageWords.ENDED);

@@ -12,6 +12,7 @@ import seamsoak.data.Fault;
 import seamsoak.plan.Advice;
 import seamsoak.plan.PlanAdvisor;
 import seamsoak.state.Progress;
+import seamsoak.words.PageWords;
 
 /**
  * Works out answers, one at a time: of each billet the middle estimate, then the band. A newer text
@@ -154,8 +155,8 @@ final class Work implements AutoCloseable {
         // nobody waits for it any more
       } catch (Fault fault) {
         fail(fault.mistakes().get(0).said());
-      } catch (RuntimeException broken) {
-        fail(seamsoak.words.PageWords.SOMETHING_BROKE);
+      } catch (RuntimeException | StackOverflowError | OutOfMemoryError broken) {
+        fail(PageWords.SOMETHING_BROKE);
       }
     }
 

@@ -8,6 +8,20 @@
  *
  * <p>Read {@link Page} first: what each address does. {@link Listener} is the web server behind an
  * interface of ours, {@link Gate} lets in one browser and nobody else, {@link Seal} is what every
- * answer forbids.
+ * answer forbids. {@link Desk} is a billet in work: a {@link History} of texts, changed by {@link
+ * Editing} (fields) and {@link Acts} (buttons), proved by {@link Proof}, shown by {@link Bench} as
+ * cards and fields with what is to be mended. {@link Work} answers, {@link Drafts} outlive a crash.
+ *
+ * <ul>
+ *   <li><i>Without the script</i> (templates in {@code src/main/jte/page}) every action is a button
+ *       of one form, which sends all fields and the number of the text that it had shown: a field
+ *       is taken as changed where it differs from that text, and applied where nobody else has
+ *       changed it since. The script sends the same, only sooner and less of it, and puts the page
+ *       that comes back in place.
+ *   <li><i>The forms</i> are those that the reader declares ({@link
+ *       seamsoak.billet.file.FormBook}); the page has no list of keys of its own.
+ *   <li><i>No path</i> comes from a request: a billet is a number here, and a name is looked up in
+ *       the folder's listing or made of letters.
+ * </ul>
  */
 package seamsoak.page;
