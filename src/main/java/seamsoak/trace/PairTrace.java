@@ -41,7 +41,8 @@ record PairTrace(Correlations k, TraceEntries all) {
       all.use(dissolved, m.martensiteGrowth(), k.critical().ms());
       metals.alone(dissolved);
     }
-    metals.hardness(dissolved);
+    metals.hardness(dissolved.isEmpty() ? bulk : dissolved);
+    all.use(List.of(), k.etching().whiteness());
   }
 
   private Material austenite(PairSteel steel, TemperatureRange hardening) {

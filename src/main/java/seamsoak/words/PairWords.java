@@ -205,7 +205,7 @@ public final class PairWords {
     return t.told(
         f,
         1,
-        "Etched after hardening, by nickel, chromium, manganese and phosphorus: brightness %s %s,"
+        "Etched after hardening, by nickel, chromium, manganese, phosphorus and carbon: brightness %s %s,"
             + " %s %s, so %s contrast%s.",
         switch (strength) {
           case HARDLY_ANY -> "hardly any";

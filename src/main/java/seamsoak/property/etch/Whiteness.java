@@ -14,6 +14,8 @@ import seamsoak.property.correlation.PublishedFormula;
  * carbon term stands for pearlite, lighter and finer with less carbon: it takes away a hard zero
  * and makes no line by itself.
  *
+ * <p>Between two layers a difference of 4 counts as strong: a picture is then as white as it gets.
+ *
  * <p>Judgement: 0.02 to 0.10 of ferrite, 0.2 to 0.4 wt% and 30 to 80 HV would do as well.
  *
  * <p>Range: below the eutectoid and above it. Stated error: none.
@@ -26,6 +28,11 @@ public final class Whiteness extends PublishedFormula {
 
   public Whiteness(Coefficients k) {
     super(k, "whiteness after etching", "1", List.of(), "none, judgement");
+  }
+
+  /** A difference that counts as strong between broad layers. */
+  public double strong() {
+    return k.get("strong");
   }
 
   /** Of ferrite and pearlite. */

@@ -20,7 +20,8 @@ import seamsoak.steel.Composition;
  * apart.
  *
  * <p>Our judgement after what shops report: nickel stays bright, chromium grayish, phosphorus
- * bright, manganese darkens. Carbon and structure count too and are left out.
+ * bright, manganese darkens. What carbon adds is told by the hardness of its martensite, see {@link
+ * seamsoak.property.etch.Whiteness}; structure is left out.
  *
  * <p>Range: elements at the ends of {@link LowAlloy}. Stated error: none.
  */

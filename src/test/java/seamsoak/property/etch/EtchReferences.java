@@ -50,6 +50,7 @@ public final class EtchReferences {
     all.put("look-plain-most", in -> looks.plain()[2]);
     all.put("look-plain-usual", in -> looks.plain()[1]);
     all.put("look-width", in -> looks.widthFits(in.get("ln")));
+    all.put("whiteness-strong", in -> k.etching().whiteness().strong());
     all.put("look-eye", in -> looks.eyeSigma());
     all.put("look-cooled", in -> looks.cooledSigma());
     all.put("look-hardened", in -> looks.hardenedSigma());
