@@ -39,7 +39,7 @@ class BandTest {
                 { "do": "weld", "heats": [{ "at": "1200 C", "for": "5 min" }] %s },
                 { "do": "draw", "thickness": "15 mm", "width": "30 mm",
                   "heats": [{ "at": "1100 C", "for": "2 min" }] },
-                { "do": "soak", "heats": [{ "at": "1050 C", "for": "20 min" }] %s } ],
+                { "do": "soak", "heats": [{ "at": "1050 C", "for": "2 min" }] %s } ],
               "soak": { "most": "180 min" } }
             """,
             seenAfterWeld, seenAfterSoak));
@@ -94,7 +94,7 @@ class BandTest {
   void anInventedTruthIsRecoveredFromWhatItWouldHaveShown() {
     Assumptions truth =
         Histories.at(
-                new double[] {0.3, 0.7, 0.9, 0.2, 0.9, 0.5, 0.7, 0.5, 0.4},
+                new double[] {0.3, 0.7, 0.9, 0.2, 0.9, 0.5, 0.3, 0.5, 0.8},
                 Assumptions.USUAL,
                 false)
             .assumptions();
@@ -112,7 +112,8 @@ class BandTest {
             ", \"seen\": " + seen(bar, stages.get(4), truth),
             ", \"seen\": " + seen(bar, stages.get(6), truth));
     SoakSamples all = samples(seen, Histories.around(Assumptions.USUAL, false, 512));
-    assertTrue(all.effective() < 0.7 * all.count(), all.effective() + " count");
+    // looks weigh softly: a tenth and more of the cases no longer count
+    assertTrue(all.effective() < 0.9 * all.count(), all.effective() + " count");
     SoakSamples before = samples(bar, Histories.around(Assumptions.USUAL, false, 512));
     double middleBefore = before.minutes(CELSIUS[0], 0.5).orElseThrow();
     double middle = all.minutes(CELSIUS[0], 0.5).orElseThrow();
