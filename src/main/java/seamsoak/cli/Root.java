@@ -116,7 +116,10 @@ final class Root implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws InterruptedException {
+    if (terminal.watched()) {
+      return ((PageCommand) spec.subcommands().get("page").getCommandSpec().userObject()).call();
+    }
     out().println("Seamsoak: carbon and soaks for pattern-welded billets. See --help.");
     out().println("Example: " + Program.CALL + " plan alloy-data/billets/mosaic.json");
     return Program.ANSWERED;

@@ -130,7 +130,7 @@ class HelpTest {
   }
 
   @Test
-  void noArgumentsAreAnsweredWithTwoLines() {
+  void noArgumentsWhereNobodyWatchesAreAnsweredWithTwoLines() {
     Ran ran = Ran.run();
     assertEquals(0, ran.code());
     assertEquals(2, ran.out().lines().count());

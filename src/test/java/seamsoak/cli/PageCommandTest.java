@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -12,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -61,6 +64,31 @@ class PageCommandTest {
     String said = opens(List.of("page", "--no-browser", "--json"));
     assertTrue(said.startsWith("{") && said.endsWith("}\n"), said);
     assertTrue(said.contains("\"command\" : \"page\""), said);
+  }
+
+  /** Without a word the page is what is meant, where somebody watches. */
+  @Test
+  void noArgumentsOnATerminalOpenThePage() throws Exception {
+    System.setProperty("seamsoak.state", folder.resolve("state").toString());
+    StringWriter out = new StringWriter();
+    Thread run =
+        new Thread(
+            () ->
+                Commands.run(
+                    new Terminal(true, Optional::empty),
+                    new PrintWriter(out),
+                    new PrintWriter(new StringWriter())));
+    run.start();
+    try {
+      for (int i = 0; i < 300 && !out.toString().contains("Ctrl-C"); i++) {
+        Thread.sleep(100);
+      }
+      assertTrue(out.toString().startsWith("The page: http://127."), out.toString());
+    } finally {
+      run.interrupt();
+      run.join(30_000);
+      System.clearProperty("seamsoak.state");
+    }
   }
 
   /** Runs it until its link was opened; what it said. */
