@@ -30,7 +30,7 @@ import seamsoak.unit.UnitSystem;
 @Command(
     name = Program.CALL,
     description = {
-      "Carbon, white lines, soak and heat treatment of pattern-welded billets.",
+      "Heat-treatment and thermal-cycle advisor for pattern-welded billets: carbon, white lines, soak.",
       "An estimate for a skilled person, not an order."
     },
     customSynopsis = "COMMAND [OPTIONS]",
