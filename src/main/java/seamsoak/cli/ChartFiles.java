@@ -29,6 +29,11 @@ final class ChartFiles {
     return svg;
   }
 
+  /** Whether what is there may be written over. */
+  boolean replaces() {
+    return writing.replaces();
+  }
+
   void write(FileSet files) {
     writing.write(files);
   }

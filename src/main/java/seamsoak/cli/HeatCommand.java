@@ -17,6 +17,7 @@ import seamsoak.billet.Exposure;
 import seamsoak.billet.LoggedCurve.Tip;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
+import seamsoak.billet.file.Names;
 import seamsoak.chart.figure.RealHeatFigures;
 import seamsoak.data.Fault;
 import seamsoak.data.FileSet;
@@ -48,7 +49,8 @@ import seamsoak.words.HeatWords;
       "A real heat from the log of a thermocouple: what it was worth in carbon, scale, skin",
       "and grain. What the log does not say is asked; an option answers it."
     },
-    customSynopsis = "heat LOG.csv [--tip steel|surface|air] [--planned T] [OPTIONS]",
+    customSynopsis =
+        "heat LOG.csv [--tip steel|surface|air] [--planned T] [--into BILLET] [OPTIONS]",
     footer = {
       "heat alloy-data/logs/forge.csv --tip steel --planned 2050F",
       "heat alloy-data/logs/kiln.csv --column Left --tip steel",
@@ -148,6 +150,8 @@ final class HeatCommand extends Subcommand {
       description = "Folder to write the curve to, as heat.svg. Made when it is missing.")
   private Path out;
 
+  @Mixin private IntoBillet into;
+
   @Mixin private ChartFiles charts;
 
   /** The places of a tip, for a shell to complete. */
@@ -163,6 +167,7 @@ final class HeatCommand extends Subcommand {
     if (charts.png() && out == null) {
       throw wrong("--png needs --out DIR");
     }
+    into.check(this::wrong);
     LogSettings settings = LogSettings.load(root.data());
     HeatQuery query = query(settings);
     ForeignText text = ForeignText.read(log.toString(), log);
@@ -181,7 +186,11 @@ final class HeatCommand extends Subcommand {
     HeatAdvisor advisor = new HeatAdvisor(shop, settings);
     query.plannedC().ifPresent(c -> checkPlan(c, advisor.startC(query)));
     RealHeat heat = advisor.of(read, query);
-    List<String> names = out == null ? List.of() : written(heat);
+    List<String> names = new ArrayList<>(out == null ? List.of() : written(heat));
+    if (into.asked()) {
+      names.add(
+          into.write(heat, Names.of(root.steels(), root.data()), charts.replaces(), this::wrong));
+    }
     String files = names.isEmpty() ? "" : "\nWritten: " + String.join(",\n  ", names) + "\n";
     Trace trace = root.trace(t -> t.ofHeat(heat, settings));
     return root.print(

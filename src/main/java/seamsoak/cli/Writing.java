@@ -10,6 +10,11 @@ final class Writing {
       description = "Write over files of those names that are not by this program or were changed.")
   private boolean replace;
 
+  /** Whether what is there may be written over. */
+  boolean replaces() {
+    return replace;
+  }
+
   /** Refuses files that are in the way. */
   FileSet checked(FileSet files) {
     if (!replace) {

@@ -40,6 +40,59 @@ class HeatCommandTest {
     assertEquals("", ran.err());
   }
 
+  /**
+   * It stands in the file as the heat that was done, all else keeps its bytes, and it goes back.
+   */
+  @Test
+  void aHeatIsWrittenIntoTheBilletAndTakenBack() throws IOException {
+    Path billet = folder.resolve("knife.json");
+    Files.copy(Path.of("alloy-data/billets/mosaic.json"), billet);
+    String before = Files.readString(billet);
+    String[] into = {
+      "heat", FORGE, "--tip", "steel", "--into", billet.toString(), "--step", "1", "--heat", "2"
+    };
+    Ran ran = Ran.run(into);
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("Written: " + billet), ran.out());
+    String after = Files.readString(billet);
+    assertTrue(after.contains("\"done\": [{}, { \"curve\": \"forge\" }]"), after);
+    assertTrue(after.contains("\"tip\": \"steel\""), after);
+    assertTrue(after.contains("// Invented: a pruning-knife"), "comments stay");
+    Ran work = Ran.run("soak", billet.toString(), "--samples", "0", "--json");
+    assertEquals(0, work.code(), work.err());
+    Ran again = Ran.run(into);
+    assertEquals(2, again.code(), again.err());
+    assertTrue(again.err().contains("step 1 weld, heat 2 is recorded already"), again.err());
+    assertEquals(after, Files.readString(billet));
+    String[] over = Stream.concat(Stream.of(into), Stream.of("--replace")).toArray(String[]::new);
+    assertEquals(2, Ran.run(over).code(), "nothing has changed");
+    assertEquals(0, Ran.run("record", billet.toString(), "--undo").code());
+    assertEquals(before, Files.readString(billet));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--step 1 | --step and --heat go with --into BILLET",
+        "--into FILE | --into needs --step N",
+        "--into FILE --step 99 | --step: the file has 15 steps, from 1 on",
+        "--into FILE --step 0 | --step: '0' is no number of one; they are counted from 1",
+        "--into FILE --step 3 | --step: step 3 grind has no heats",
+        "--into FILE --step 1 | --heat M: step 1 weld has 3 heats",
+        "--into FILE --step 1 --heat 4 | --heat: step 1 weld has 3 heats, from 1 on"
+      })
+  void whereItGoesHasToBeSaid(String options, String says) throws IOException {
+    Path billet = folder.resolve("knife.json");
+    Files.copy(Path.of("alloy-data/billets/mosaic.json"), billet);
+    String line = "heat " + FORGE + " --tip steel " + options.replace("FILE", billet.toString());
+    Ran ran = Ran.run(line.split(" "));
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(ran.err().contains(says), ran.err());
+    assertEquals(
+        Files.readString(Path.of("alloy-data/billets/mosaic.json")), Files.readString(billet));
+  }
+
   /** A piece that lags behind the air is worth less than one that was the air. */
   @Test
   void aPieceInTheAirOfAKilnLags() {

@@ -21,6 +21,8 @@ import seamsoak.data.JsonValue;
  */
 public record WorkBook(JsonEditor editor) {
   private static final String DONE = "done";
+  private static final String CURVE = "curve";
+  private static final JsonPath CURVES = JsonPath.ROOT.key("curves");
 
   /** One entry of a heat, and which of the heats alike is meant, both from 0. */
   private record Turn(JsonPath heat, int repeat) {}
@@ -45,6 +47,7 @@ public record WorkBook(JsonEditor editor) {
     Turn turn = turn(step, number);
     Map<String, Object> entry = new LinkedHashMap<>();
     Optional.ofNullable(how.get("on")).ifPresent(on -> entry.put("on", on));
+    Optional.ofNullable(how.get(CURVE)).ifPresent(name -> entry.put(CURVE, name));
     if (how.containsKey("at") || how.containsKey("for")) {
       for (String key : List.of("at", "for")) {
         entry.put(
@@ -65,6 +68,23 @@ public record WorkBook(JsonEditor editor) {
       filled = keep ? filled : filled.set(item, all.get(i));
     }
     return new WorkBook(filled);
+  }
+
+  /** Writes how one stay in the fire went, by its log, under a name that no other curve has. */
+  public WorkBook logged(Step step, int number, String name, Map<String, Object> curve) {
+    Turn turn = turn(step, number);
+    JsonPath before = turn.heat().key(DONE).item(turn.repeat()).key(CURVE);
+    String own = editor.at(before).isPresent() ? planned(before).toString() : free(name);
+    WorkBook written = new WorkBook(editor.set(CURVES.key(own), curve));
+    return written.heat(step, number, Map.of(CURVE, own));
+  }
+
+  private String free(String name) {
+    String free = name;
+    for (int i = 2; editor.at(CURVES.key(free)).isPresent(); i++) {
+      free = name + " " + i;
+    }
+    return free;
   }
 
   /** Writes how a step came out. */
