@@ -184,4 +184,53 @@ class OnceWrongTest {
     assertTrue(ran.number("ranges.harden.highC") >= 870, ran.out());
     assertTrue(ran.number("ranges.harden.lowC") >= 845, ran.out());
   }
+
+  /** A thin edge cools faster than the face of the spine, so it is never the softer of the two. */
+  @ParameterizedTest
+  @ValueSource(strings = {"pure-iron 1095", "1095 75Ni8", "1084 75Ni8", "5160 1084"})
+  void aThinEdgeIsNotSofterThanTheSpinesFace(String steels) throws IOException {
+    Ran ran = schedule(steels, blade("4.5 mm", "60 HRC"), "--json");
+    int count = ran.list("blade.steels").size();
+    assertTrue(count > 0, "steels that harden");
+    for (int i = 0; i < count; i++) {
+      String steel = "blade.steels." + i + ".";
+      assertTrue(
+          ran.number(steel + "edgeHrc") >= ran.number(steel + "faceHrc") - 0.05,
+          ran.text(steel + "steel"));
+    }
+  }
+
+  /** Values of Ac3 on heating that steels.csv has from data sheets. */
+  @ParameterizedTest
+  @CsvSource({"5160, 766", "55Cr3, 775", "6150, 790", "51CrV4, 790", "1060, 760"})
+  void theUpperTemperatureOnHeatingLiesWithinWhatIsTold(String steel, double celsius) {
+    Ran ran = Ran.run("steels", steel, "--json");
+    assertTrue(ran.number("ac3OrAccmC.low") < celsius, steel);
+    assertTrue(ran.number("ac3OrAccmC.high") > celsius, steel);
+  }
+
+  /** A soak does not spend all that is allowed because it is allowed. */
+  @Test
+  void theDemosSoakDoesNotTakeAllThatIsAllowed() {
+    Ran ran = Ran.run("soak", "alloy-data/billets/mosaic.json", "--json");
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(30, ran.number("mostMinutes"));
+    assertTrue(ran.number("recommended.minutes") <= 24, ran.at("recommended").toString());
+  }
+
+  /** Dangers that were not told. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "W2 1018 | water | A blade that cracks in water or brine can throw pieces",
+        "1084 75Ni8 | canola | A fire of vegetable oil flares up again",
+        "A2 1018 | oil-fast | Dust of vermiculite and of ash harms the lungs"
+      })
+  void cautionsThatWereMissing(String steels, String bath, String caution) throws IOException {
+    String shop =
+        ", \"equipment\": { \"kiln\": \"none\" }, \"quenchants\": [{ \"kind\": \"" + bath + "\" }]";
+    String said = schedule(steels, shop, "--full").out().replaceAll("\\s+", " ");
+    assertTrue(said.contains(caution), said);
+  }
 }
