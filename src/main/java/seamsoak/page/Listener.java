@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.words.PageWords;
@@ -40,6 +41,7 @@ final class Listener implements AutoCloseable {
   private static final int LAST_SECONDS = 1;
 
   private final HttpServer server;
+  private final AtomicInteger answering = new AtomicInteger();
   private final ThreadPoolExecutor threads;
 
   private Listener(HttpServer server) {
@@ -120,7 +122,8 @@ final class Listener implements AutoCloseable {
     server.start();
   }
 
-  private static void handle(HttpExchange exchange, Door door) {
+  private void handle(HttpExchange exchange, Door door) {
+    answering.incrementAndGet();
     try (exchange) {
       Answer answer;
       try {
@@ -131,6 +134,8 @@ final class Listener implements AutoCloseable {
       send(exchange, answer);
     } catch (IOException e) {
       // the browser has left
+    } finally {
+      answering.decrementAndGet();
     }
   }
 
@@ -194,7 +199,22 @@ final class Listener implements AutoCloseable {
 
   @Override
   public void close() {
-    server.stop(LAST_SECONDS); // what is being answered is answered
+    letFinish();
+    server.stop(0);
     threads.shutdownNow();
+  }
+
+  /**
+   * What is being answered is answered; the server's own way to wait always takes the whole time.
+   */
+  private void letFinish() {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(LAST_SECONDS);
+    try {
+      while (answering.get() > 0 && System.nanoTime() < end) {
+        Thread.sleep(10);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }
