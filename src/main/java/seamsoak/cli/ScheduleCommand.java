@@ -47,6 +47,9 @@ final class ScheduleCommand extends Subcommand {
   /** A usual welding heat; judgement. */
   private static final double HOTTEST_WELD_CELSIUS = 1200;
 
+  /** As cool as steel is welded with a good heart; judgement. */
+  private static final double COOLEST_WELD_CELSIUS = 1150;
+
   @Mixin private BilletFile billet;
 
   @Parameters(
@@ -142,7 +145,7 @@ final class ScheduleCommand extends Subcommand {
     return advice.hardStops().isEmpty() ? Program.ANSWERED : Program.DOES_NOT_GO_AHEAD;
   }
 
-  /** What the tenderest of them is forged at. */
+  /** What the tenderest of them is forged at, or as cool as steel is welded. */
   private Temperature weld(Steel... steels) {
     double most =
         Stream.of(steels)
@@ -156,7 +159,8 @@ final class ScheduleCommand extends Subcommand {
                         .value())
             .min()
             .orElseThrow();
-    return Temperature.ofCelsius(Math.min(HOTTEST_WELD_CELSIUS, most));
+    return Temperature.ofCelsius(
+        Math.max(COOLEST_WELD_CELSIUS, Math.min(HOTTEST_WELD_CELSIUS, most)));
   }
 
   /** What somebody else has written, the billet's own file above all, is not written over. */

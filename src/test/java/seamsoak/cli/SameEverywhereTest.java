@@ -1,6 +1,7 @@
 package seamsoak.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static java.nio.file.StandardCopyOption.REPLACE_EXISTING;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -79,6 +80,7 @@ class SameEverywhereTest {
   private static Map<String, byte[]> answers(Path folder, String settings) throws Exception {
     String quick = HostileCase.read(HostileCase.FOLDER.resolve("quick.json"));
     Files.writeString(folder.resolve("billet.json"), quick.replaceFirst("\\{", "{ " + MORE));
+    Files.copy(Path.of("alloy-data/logs/forge.csv"), folder.resolve("run.csv"), REPLACE_EXISTING);
     Child child =
         Child.start(folder, List.of(settings.split(" ")), EveryAnswer.class.getName(), List.of());
     assertEquals(0, child.code(), child.said());
@@ -104,6 +106,9 @@ class SameEverywhereTest {
             "pairs 1084 1095 75Ni8 O1 --csv --out out --png",
             "migrate 1084 75Ni8 --layer 1mm,0.5mm --at 1100C --for 20min",
             "decarb 1095 --at 2100F --for 30min --json",
+            "schedule 1084 75Ni8 --layer 1mm --section 6mm --json",
+            "heat run.csv --tip steel --planned 1120C",
+            "heat run.csv --tip steel --json",
             "check billet.json",
             "schedule billet.json --samples 4 --json",
             "record billet.json --step 1 --at 1210C --for 4.5min --on 2026-11-20",

@@ -66,7 +66,9 @@ class SourcesTest {
             List.of("pair", "A36", "410"),
             List.of("pair", "C0.8 Mn0.7", "W2", "--layer", "1mm"),
             List.of("pairs"),
-            List.of("pairs", "1018", "52100", "316")),
+            List.of("pairs", "1018", "52100", "316"),
+            List.of("heat", "alloy-data/logs/forge.csv", "--tip", "steel"),
+            List.of("schedule", "1095", "75Ni8", "--layer", "1mm", "--section", "6mm")),
         Stream.of("check", "soak", "schedule", "plan").map(List::of));
   }
 
@@ -348,7 +350,8 @@ class SourcesTest {
 
   private Ran run(List<String> command, String... more) throws IOException {
     List<String> args = new ArrayList<>(command);
-    if (Set.of("check", "soak", "schedule", "plan").contains(command.get(0))) {
+    if (!command.contains("--section")
+        && Set.of("check", "soak", "schedule", "plan").contains(command.get(0))) {
       args.add(Files.writeString(folder.resolve("traced.json"), BILLET).toString());
     }
     if (Set.of("soak", "schedule", "plan").contains(command.get(0))) {
