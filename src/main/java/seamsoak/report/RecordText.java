@@ -69,7 +69,7 @@ public record RecordText(List<Step> steps, UnitSystem units) {
   private String now() {
     return Now.of(steps)
         .map(now -> new WorkWords(units).now(now, now.left(steps)))
-        .orElse("Nothing is recorded as done: all steps of the file count as done.");
+        .orElse("No heat or step is marked as done, so all of the file counts as done.");
   }
 
   /** What was written, for {@link JsonReport}. */

@@ -200,7 +200,7 @@ class RecordTest {
     assertTrue(
         flat(ran.out())
             .equals(
-                "Written: step 5 weld, seen: restack, faint, 1/32 in, as-cooled. Nothing is recorded as done: all steps of the file count as done. "),
+                "Written: step 5 weld, seen: restack, faint, 1/32 in, as-cooled. No heat or step is marked as done, so all of the file counts as done. "),
         ran.out());
     done("--step", "5", "--seen", "layers: none", "--on", "2026-11-22", "--with", "coffee, 1 h");
     assertTrue(
@@ -305,7 +305,7 @@ class RecordTest {
     Files.writeString(file, one + "// by hand\n");
     refused(3, "it was changed by another hand since the last record", "--undo");
     Files.writeString(file, one);
-    assertTrue(done("--undo").out().contains("Nothing is recorded as done"));
+    assertTrue(done("--undo").out().contains("No heat or step is marked as done"));
     reads(BILLET);
     assertEquals(BILLET, Files.readString(folder.resolve("bar.json.before")));
   }
