@@ -48,6 +48,32 @@ final class JsonScan {
     return i;
   }
 
+  /**
+   * The same with blanks for all comments. It need not be JSON yet: a text that is not closed ends
+   * with its line.
+   */
+  static String withoutComments(String text) {
+    StringBuilder all = new StringBuilder(text);
+    boolean quoted = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (quoted) {
+        quoted = c != '"' && !isLineEnd(c);
+        i += c == '\\' ? 1 : 0;
+      } else if (isLineComment(text, i) || text.startsWith("/*", i)) {
+        int end = commentEnd(text, i);
+        int last = end < i + 2 ? text.length() : end; // one that is not closed goes to the end
+        for (; i < last; i++) {
+          all.setCharAt(i, isLineEnd(text.charAt(i)) ? text.charAt(i) : ' ');
+        }
+        i--;
+      } else {
+        quoted = c == '"';
+      }
+    }
+    return all.toString();
+  }
+
   static int stringEnd(String text, int start) {
     int i = start + 1;
     while (text.charAt(i) != '"') {

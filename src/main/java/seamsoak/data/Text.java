@@ -7,6 +7,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalInt;
 
 /**
  * A text file read whole, which tells the line and column of any character in it.
@@ -53,6 +54,22 @@ record Text(String file, String content) {
       }
     }
     return new Place(file, line, offset - start + 1);
+  }
+
+  /** The offset of a place, or none where the text does not reach so far. */
+  OptionalInt offset(Place place) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; i < content.length() && line < place.line(); i++) {
+      if (endsLine(i)) {
+        line++;
+        start = i + 1;
+      }
+    }
+    int at = start + Math.max(0, place.column() - 1);
+    return line == place.line() && at <= content.length()
+        ? OptionalInt.of(at)
+        : OptionalInt.empty();
   }
 
   private boolean endsLine(int i) {

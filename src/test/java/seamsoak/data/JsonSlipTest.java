@@ -65,6 +65,28 @@ class JsonSlipTest {
         faults.mistakes().stream().map(m -> m.place().line()).toList());
   }
 
+  /** A comment says nothing and is kept; what it holds is no entry. */
+  @Test
+  void commentsAreLookedOver() {
+    Faults faults = new Faults();
+    String text =
+        """
+        { "units": "us", // the shop's { own
+          "t": 1-1/2, // each, 2 of them
+          "length": 6 // the note
+          /* between, " */
+          "steps": [] // , ]
+        }
+        """;
+    JsonTree.parse(FILE, text, faults);
+    assertEquals(
+        List.of(
+            "'1-1/2' stands without quotes; write \"1-1/2\"",
+            "a comma is missing at the end of the line; put one after '6'"),
+        faults.mistakes().stream().map(Mistake::said).toList());
+    assertEquals(List.of(2, 3), faults.mistakes().stream().map(m -> m.place().line()).toList());
+  }
+
   /** An inch mark inside a text is understood as ever, whatever else is wrong. */
   @Test
   void anInchMarkIsNoSlip() {
