@@ -52,6 +52,14 @@ public sealed interface Step
     public String word() {
       return name().toLowerCase(Locale.ROOT);
     }
+
+    /** Whether it is a heat treatment, meant to change the structure and not the shape. */
+    public boolean treats() {
+      return switch (this) {
+        case ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER -> true;
+        case WELD, DRAW, PRESS, ROLL, GRIND, RESTACK, TILE, UNJACKET, TWIST, SOAK, COOL -> false;
+      };
+    }
   }
 
   Kind kind();

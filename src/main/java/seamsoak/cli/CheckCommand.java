@@ -8,7 +8,6 @@ import picocli.CommandLine.Parameters;
 import seamsoak.billet.Billet;
 import seamsoak.data.Faults;
 import seamsoak.pairing.PairAdvice;
-import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.BilletCheck;
 import seamsoak.plan.PlanAdvisor;
@@ -40,15 +39,14 @@ final class CheckCommand extends Subcommand {
     if (!root.json()) {
       faults.throwAny();
     }
+    Optional<PairLimits> limits = check.map(c -> PairLimits.load(root.data()));
     List<PairAdvice> pairs =
-        check
-            .map(c -> c.history().get(c.history().size() - 1).thicknessMm() / 1e3)
-            .map(thick -> pairAdvisor().ofStack(billet.orElseThrow().stack(), thick))
+        limits
+            .map(root::pairAdvisor)
+            .map(p -> p.ofStack(billet.orElseThrow().stack(), check.orElseThrow().history()))
             .orElse(List.of());
     Trace trace =
-        billet
-            .map(b -> root.trace(t -> t.ofCheck(b, PairLimits.load(root.data()))))
-            .orElse(Trace.NONE);
+        limits.map(l -> root.trace(t -> t.ofCheck(billet.orElseThrow(), l))).orElse(Trace.NONE);
     boolean refused = check.filter(c -> !c.hardStops().isEmpty()).isPresent();
     String next =
         refused
@@ -66,10 +64,6 @@ final class CheckCommand extends Subcommand {
       return Program.WRONG_DATA;
     }
     return refused ? Program.DOES_NOT_GO_AHEAD : Program.ANSWERED;
-  }
-
-  private PairAdvisor pairAdvisor() {
-    return root.pairAdvisor(PairLimits.load(root.data()));
   }
 
   private PlanAdvisor advisor() {

@@ -88,8 +88,7 @@ final class PlanCommand extends Subcommand {
 
   /** The pairings of the stack, in the section that it ends with. */
   private List<PairAdvice> pairs(Billet read, Advice advice) {
-    double end = advice.history().get(advice.history().size() - 1).thicknessMm();
-    return root.pairAdvisor(PairLimits.load(root.data())).ofStack(read.stack(), end / 1e3);
+    return root.pairAdvisor(PairLimits.load(root.data())).ofStack(read.stack(), advice.history());
   }
 
   private static byte[] utf8(String text) {

@@ -55,8 +55,7 @@ record Answers(Kit kit, Colophon colophon) {
         figures.put(figure, Charts.svg(figure));
       }
     }
-    double end = advice.history().get(advice.history().size() - 1).thicknessMm();
-    List<PairAdvice> pairs = kit.pairs().ofStack(billet.stack(), end / 1e3);
+    List<PairAdvice> pairs = kit.pairs().ofStack(billet.stack(), advice.history());
     return new AnswerPage(advice, units, figures, pairs, colophon);
   }
 }

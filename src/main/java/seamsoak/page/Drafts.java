@@ -13,9 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonTree;
-import seamsoak.data.JsonValue.Member;
 import seamsoak.data.JsonValue.ObjectValue;
-import seamsoak.data.JsonValue.TextValue;
 import seamsoak.data.JsonWriter;
 
 /**
@@ -75,18 +73,11 @@ record Drafts(Path folder) {
   private static Optional<Draft> read(Path file) {
     try {
       return JsonTree.read(file.toString(), file) instanceof ObjectValue o
-          ? Optional.of(new Draft(Path.of(text(o, "file")), text(o, "base"), text(o, "text")))
+          ? Optional.of(
+              new Draft(Path.of(Mine.text(o, "file")), Mine.text(o, "base"), Mine.text(o, "text")))
           : Optional.empty();
     } catch (Fault | IllegalArgumentException unreadable) {
       return Optional.empty();
     }
-  }
-
-  private static String text(ObjectValue object, String key) {
-    Member member = object.members().get(key);
-    if (member != null && member.value() instanceof TextValue text) {
-      return text.text();
-    }
-    throw new IllegalArgumentException("no draft of ours");
   }
 }

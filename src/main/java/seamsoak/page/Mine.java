@@ -8,6 +8,9 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
+import seamsoak.data.JsonValue.Member;
+import seamsoak.data.JsonValue.ObjectValue;
+import seamsoak.data.JsonValue.TextValue;
 
 /** Files that the program keeps for itself where nobody but the user reads. */
 final class Mine {
@@ -46,6 +49,17 @@ final class Mine {
     } catch (IOException e) {
       remove(part);
     }
+  }
+
+  /**
+   * What such a file holds under a key; {@code IllegalArgumentException} where it is none of ours.
+   */
+  static String text(ObjectValue object, String key) {
+    Member member = object.members().get(key);
+    if (member != null && member.value() instanceof TextValue text) {
+      return text.text();
+    }
+    throw new IllegalArgumentException("not written by us");
   }
 
   /** Rights of the user alone, where the system knows such. */

@@ -14,9 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonTree;
-import seamsoak.data.JsonValue.Member;
 import seamsoak.data.JsonValue.ObjectValue;
-import seamsoak.data.JsonValue.TextValue;
 import seamsoak.data.JsonWriter;
 
 /**
@@ -51,7 +49,7 @@ record Running(Path file) {
   void ends(String secret) {
     try {
       if (JsonTree.read(file.toString(), file) instanceof ObjectValue o
-          && text(o, "secret").equals(secret)) {
+          && Mine.text(o, "secret").equals(secret)) {
         Mine.remove(file);
       }
     } catch (Fault | IllegalArgumentException gone) {
@@ -71,7 +69,7 @@ record Running(Path file) {
       }
       URI ask =
           URI.create(
-              text(o, "address").replaceFirst("/$", AGAIN)
+              Mine.text(o, "address").replaceFirst("/$", AGAIN)
                   + "?file="
                   + URLEncoder.encode(billet, StandardCharsets.UTF_8));
       if (!ask.getHost().startsWith("127.")) {
@@ -85,7 +83,7 @@ record Running(Path file) {
               .send(
                   HttpRequest.newBuilder(ask)
                       .timeout(PATIENCE)
-                      .header(HEADER, text(o, "secret"))
+                      .header(HEADER, Mine.text(o, "secret"))
                       .build(),
                   HttpResponse.BodyHandlers.ofString());
       return answer.statusCode() == 200 ? Optional.of(answer.body()) : Optional.empty();
@@ -95,13 +93,5 @@ record Running(Path file) {
       Thread.currentThread().interrupt();
       return Optional.empty();
     }
-  }
-
-  private static String text(ObjectValue object, String key) {
-    Member member = object.members().get(key);
-    if (member != null && member.value() instanceof TextValue text) {
-      return text.text();
-    }
-    throw new IllegalArgumentException("not written by us");
   }
 }

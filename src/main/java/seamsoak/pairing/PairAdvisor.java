@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import seamsoak.billet.Stack;
 import seamsoak.property.Correlations;
 import seamsoak.source.Standing;
+import seamsoak.state.StageReport;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
 import seamsoak.steel.UnknownMake;
@@ -39,9 +40,10 @@ public final class PairAdvisor {
   /**
    * Each two unlike steels that lie on each other in a stack, once.
    *
-   * @param sectionMetres section at hardening
+   * @param history of the billet, whose thickness at the end is the section that is hardened
    */
-  public List<PairAdvice> ofStack(Stack stack, double sectionMetres) {
+  public List<PairAdvice> ofStack(Stack stack, List<StageReport> history) {
+    double sectionMetres = history.get(history.size() - 1).thicknessMm() / 1e3;
     List<PairAdvice> all = new ArrayList<>();
     Set<Set<Steel>> done = new HashSet<>();
     for (int i = 1; i < stack.layers(); i++) {

@@ -30,30 +30,23 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
   }
 
   public Answer schedule() {
-    BilletChapters s = chapters();
-    return answer(
-        words().answer(advice.soak().clears()),
-        words().answer(advice.soak().clears()),
-        List.of(s.schedule(), s.assumed(), s.remarks(true)),
-        // the answer names the heats: where the steels disagree, that needs the room of a table
-        advice.schedule().conflicts().isEmpty()
-            ? List.of(
-                Chapter.of("schedule")
-                    .table(new ScheduleTables(advice.schedule(), units).heatsTable()))
-            : List.of(conflicts()),
-        CautionText.schedule(advice, units),
-        "--full also shows why and what to check at each step, the quench, what it leaves");
+    return scheduled(words().answer(advice.soak().clears()));
   }
 
   /** Of two steels, with what they are taken for. */
   public Answer treatment(JustWelded taken) {
-    BilletChapters s = chapters();
     List<String> told = new ArrayList<>(words().told());
     told.add(new DefaultWords(units).taken(taken));
+    return scheduled(told);
+  }
+
+  private Answer scheduled(List<String> told) {
+    BilletChapters s = chapters();
     return answer(
         told,
         told,
         List.of(s.schedule(), s.assumed(), s.remarks(true)),
+        // the answer names the heats: where the steels disagree, that needs the room of a table
         advice.schedule().conflicts().isEmpty()
             ? List.of(
                 Chapter.of("schedule")

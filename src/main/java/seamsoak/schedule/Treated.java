@@ -56,25 +56,7 @@ record Treated(Map<Step.Kind, Step> last, int tempers) {
   static List<Step> untold(List<Step> steps) {
     return Now.of(steps).isPresent()
         ? List.of()
-        : steps.stream()
-            .filter(
-                s ->
-                    switch (s.kind()) {
-                      case ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER -> true;
-                      case WELD,
-                          DRAW,
-                          PRESS,
-                          ROLL,
-                          GRIND,
-                          RESTACK,
-                          TILE,
-                          UNJACKET,
-                          TWIST,
-                          SOAK,
-                          COOL ->
-                          false;
-                    })
-            .toList();
+        : steps.stream().filter(s -> s.kind().treats()).toList();
   }
 
   /** Whether the grain needs no normalizing any more. */

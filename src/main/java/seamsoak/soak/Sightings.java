@@ -22,19 +22,11 @@ public record Sightings(List<Sighting> all) {
    */
   public record Sighting(Step step, Seen seen) {}
 
-  /** A line this much finer than any carbon line can be is worth a second look; judgement. */
-  private static final double CLEARLY_FINER = 0.5;
-
   public static Sightings of(Billet billet) {
     return new Sightings(
         billet.steps().stream()
             .flatMap(s -> s.mark().seen().stream().map(seen -> new Sighting(s, seen)))
             .toList());
-  }
-
-  /** Whether a line is too fine to be missing carbon, both widths in one unit. */
-  static boolean isTooFine(double seen, double least) {
-    return seen < CLEARLY_FINER * least;
   }
 
   public boolean none() {

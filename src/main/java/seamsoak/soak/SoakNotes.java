@@ -25,6 +25,9 @@ record SoakNotes(
   /** Share of the histories that may be left out without a word. */
   private static final double MOST_LEFT_OUT = 0.05;
 
+  /** A line this much finer than any carbon line can be is worth a second look; judgement. */
+  private static final double CLEARLY_FINER = 0.5;
+
   /**
    * All of them, most important first.
    *
@@ -125,7 +128,7 @@ record SoakNotes(
     Length width = s.seen().width().orElseThrow();
     return line.narrowestMm()
         .filter(least -> Looking.isMeant(s.seen().where(), line.joints()))
-        .filter(least -> Sightings.isTooFine(width.millimetres(), least))
+        .filter(least -> width.millimetres() < CLEARLY_FINER * least)
         .map(least -> new SoakNote.TooFine(s.step(), width, least));
   }
 }

@@ -100,20 +100,13 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
           .or(() -> above(Kind.MAY_BURN, celsius, ForgingLimits::burningCelsius, SHARP_KELVIN))
           .or(
               () ->
-                  step.kind() == Step.Kind.WELD || treats()
+                  step.kind() == Step.Kind.WELD || step.kind().treats()
                       ? Optional.empty()
                       : above(
                           Kind.ABOVE_FORGING,
                           celsius,
                           l -> l.highestForging().value(),
                           SHARP_KELVIN));
-    }
-
-    private boolean treats() {
-      return switch (step.kind()) {
-        case ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER -> true;
-        case WELD, DRAW, PRESS, ROLL, GRIND, RESTACK, TILE, UNJACKET, TWIST, SOAK, COOL -> false;
-      };
     }
 
     /** For what it is meant to do. */
@@ -123,7 +116,7 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
           below ? SteelLimits::changesC : SteelLimits::treatedC;
       Comparator<HeatRisk> limits = Comparator.comparingDouble(HeatRisk::limitC);
       // what one steel is treated at may be more than another ever wants
-      return !treats()
+      return !step.kind().treats()
           ? Optional.empty()
           : steels.stream()
               .filter(s -> limit.apply(s).isPresent())

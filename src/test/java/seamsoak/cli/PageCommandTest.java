@@ -91,14 +91,14 @@ class PageCommandTest {
     }
   }
 
+  private Child start(List<String> args) throws IOException {
+    return Child.start(
+        folder, List.of("-Dseamsoak.state=" + folder.resolve("state")), "seamsoak.cli.Main", args);
+  }
+
   /** Runs it until its link was opened; what it said. */
   private String opens(List<String> args) throws Exception {
-    Child child =
-        Child.start(
-            folder,
-            List.of("-Dseamsoak.state=" + folder.resolve("state")),
-            "seamsoak.cli.Main",
-            args);
+    Child child = start(args);
     try {
       String link = link(child);
       HttpResponse<String> in = get(link, "");
@@ -122,12 +122,7 @@ class PageCommandTest {
   @Test
   void whatWasChangedAMomentAgoOutlivesTheEnd() throws Exception {
     List<String> args = List.of("page", "--no-browser");
-    Child child =
-        Child.start(
-            folder,
-            List.of("-Dseamsoak.state=" + folder.resolve("state")),
-            "seamsoak.cli.Main",
-            args);
+    Child child = start(args);
     String link = link(child);
     String address = link.replaceFirst("/in.*", "");
     String cookie =

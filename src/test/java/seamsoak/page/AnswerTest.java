@@ -14,12 +14,9 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import seamsoak.support.Ran;
@@ -28,22 +25,7 @@ import seamsoak.unit.UnitSystem;
 /** The answer comes in stages, and a newer text stops that to an older one. */
 @Tag("slow")
 @Timeout(180)
-class AnswerTest {
-  @TempDir private Path folder;
-  private Page page;
-  private Visitor smith;
-
-  @BeforeEach
-  void open() throws IOException {
-    page = Pageful.open(folder);
-    smith = Visitor.in(page);
-  }
-
-  @AfterEach
-  void close() {
-    page.close();
-  }
-
+class AnswerTest extends FormsOnly {
   private String opened(String billet) throws IOException {
     Files.copy(Path.of("alloy-data/billets").resolve(billet), folder.resolve(billet));
     return smith.post("/open", Map.of("file", billet)).header("Location");

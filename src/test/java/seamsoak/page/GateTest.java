@@ -9,39 +9,20 @@ import java.io.IOException;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Who is let in, and what becomes of those who are not. */
 @Timeout(120)
-class GateTest {
-  @TempDir private Path folder;
-  private Page page;
-  private Visitor smith;
-
-  @BeforeEach
-  void open() throws IOException {
-    page = Pageful.open(folder);
-    smith = Visitor.in(page);
-  }
-
-  @AfterEach
-  void close() {
-    page.close();
-  }
-
+class GateTest extends FormsOnly {
   @Test
   void theSmithIsLetInAndEveryAnswerIsSealed() throws IOException {
     Visitor.Reply shelf = smith.get("/");
