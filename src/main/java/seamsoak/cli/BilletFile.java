@@ -23,9 +23,11 @@ final class BilletFile {
       names = "--samples",
       paramLabel = "N",
       description =
-          "Cases tried: the same billet, a little different each time; 96 unless given. More is"
+          "Cases tried: the same billet, a little different each time; "
+              + PlanAdvisor.USUAL_SAMPLES
+              + " unless given. More is"
               + " slower, 0 is quickest and leaves out how sure the answer is.")
-  private int samples = 96;
+  private int samples = PlanAdvisor.USUAL_SAMPLES;
 
   private Billet billet;
 

@@ -106,6 +106,11 @@ final class Bench {
     return ((FormKey.Inside) sheet.key(key).orElseThrow().way()).sheet();
   }
 
+  /** What each item of a list holds. */
+  private static FormSheet each(FormSheet sheet, String key) {
+    return ((FormKey.Inside) ((FormKey.Each) sheet.key(key).orElseThrow().way()).item()).sheet();
+  }
+
   private static FormSheet without(FormSheet sheet, String... keys) {
     return new FormSheet(
         sheet.title(),
@@ -142,8 +147,7 @@ final class Bench {
     FormSheet sheet =
         kind.map(billet.book()::step).orElseGet(() -> new FormSheet("step", List.of()));
     if (sheet.key("heats").isPresent()) {
-      FormSheet heat =
-          ((FormKey.Inside) ((FormKey.Each) sheet.key("heats").get().way()).item()).sheet();
+      FormSheet heat = each(sheet, "heats");
       JsonPath all = path.key("heats");
       for (int j = 0; j < billet.size(all); j++) {
         heats.add(card(all.item(j), "Heat " + (j + 1), heat, false));
@@ -167,9 +171,7 @@ final class Bench {
   }
 
   private Card quenchants(FormSheet file) {
-    FormSheet each =
-        ((FormKey.Inside) ((FormKey.Each) file.key("quenchants").orElseThrow().way()).item())
-            .sheet();
+    FormSheet each = each(file, "quenchants");
     JsonPath all = JsonPath.of("quenchants");
     List<Card> rows = new ArrayList<>();
     for (int i = 0; i < billet.size(all); i++) {

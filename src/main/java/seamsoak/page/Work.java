@@ -19,8 +19,6 @@ import seamsoak.words.PageWords;
  * of the same billet stops what is worked out for an older one.
  */
 final class Work implements AutoCloseable {
-  private static final int SAMPLES = 96;
-
   /** How far an answer has come. */
   enum Stage {
     NONE,
@@ -105,7 +103,7 @@ final class Work implements AutoCloseable {
   private final class Job implements Progress {
     private final int number;
     private final Billet billet;
-    private Known known = new Known(Stage.NONE, Optional.empty(), 0, SAMPLES, "");
+    private Known known = new Known(Stage.NONE, Optional.empty(), 0, PlanAdvisor.USUAL_SAMPLES, "");
     private boolean begun;
     private volatile boolean stopped;
 
@@ -149,8 +147,9 @@ final class Work implements AutoCloseable {
 
     private void run() {
       try {
-        knows(new Known(Stage.MIDDLE, Optional.of(advice(0)), 0, SAMPLES, ""));
-        knows(new Known(Stage.BAND, Optional.of(advice(SAMPLES)), SAMPLES, SAMPLES, ""));
+        knows(new Known(Stage.MIDDLE, Optional.of(advice(0)), 0, PlanAdvisor.USUAL_SAMPLES, ""));
+        int all = PlanAdvisor.USUAL_SAMPLES;
+        knows(new Known(Stage.BAND, Optional.of(advice(all)), all, all, ""));
       } catch (CancellationException newer) {
         // nobody waits for it any more
       } catch (Fault fault) {

@@ -43,6 +43,11 @@ import seamsoak.state.WorkReport;
 
 /** Puts together everything that is said about a billet. */
 public final class PlanAdvisor {
+  /**
+   * Histories behind the bands unless others are asked for: more change them by less than a tenth.
+   */
+  public static final int USUAL_SAMPLES = 96;
+
   private final Correlations correlations;
   private final CautionTable cautions;
   private final int samples;
