@@ -1,6 +1,7 @@
 package seamsoak.schedule;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -179,12 +180,15 @@ record Course(
     Etch likely = etched.at(shop().assumptions().ferritePlace());
     List<SeamPlace> places = SeamPlace.of(left);
     List<LineReport> lines = LineReport.of(places, likely);
+    double[] crossings =
+        SeamCrossing.of(places).stream().mapToDouble(c -> c.contrast(likely)).toArray();
     Skin skin = skin(left);
     ScheduleAdvice.After after =
         new ScheduleAdvice.After(
             step.name(),
             (int) lines.stream().filter(LineReport::visible).count(),
-            (int) SeamCrossing.of(places).stream().filter(c -> c.contrast(likely) >= 1).count(),
+            (int) Arrays.stream(crossings).filter(k -> k >= 1).count(),
+            Arrays.stream(crossings).max().orElse(0),
             SeamPlace.deepestPct(places),
             grains().number(grain),
             skin.flats().metres() * 1e3,

@@ -145,6 +145,7 @@ public record ScheduleAdvice(
    * @param step its name
    * @param linesVisible sets of seams whose line still shows
    * @param crossingsVisible sets of places where seams cross and show
+   * @param crossingContrast of the one that stands out most, from 1 on it shows; 0 without any
    * @param deepestMissingPct carbon missing at the worst seam, wt%
    * @param grainAstm austenite grain size number, an upper estimate of the size
    * @param skinMm depth of the skin on the flats, to 90 % of the core's carbon
@@ -160,6 +161,7 @@ public record ScheduleAdvice(
       StepName step,
       int linesVisible,
       int crossingsVisible,
+      double crossingContrast,
       double deepestMissingPct,
       double grainAstm,
       double skinMm,

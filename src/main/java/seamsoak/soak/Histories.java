@@ -42,9 +42,9 @@ public final class Histories {
    */
   record Sample(double[] place, Assumptions assumptions) {}
 
-  /** Samples around the usual assumptions. */
-  public static List<Sample> around(Assumptions usual, boolean coveredStated, int count) {
-    return IntStream.range(0, count).mapToObj(i -> sample(usual, coveredStated, i)).toList();
+  /** Samples around the usual assumptions, from one of the sequence on to before another. */
+  public static List<Sample> around(Assumptions usual, boolean coveredStated, int from, int to) {
+    return IntStream.range(from, to).mapToObj(i -> sample(usual, coveredStated, i)).toList();
   }
 
   private static Sample sample(Assumptions usual, boolean coveredStated, int index) {

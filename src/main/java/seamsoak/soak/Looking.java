@@ -18,10 +18,11 @@ import seamsoak.state.SeamPlace;
  *
  * @param seen what was seen
  * @param step after which
+ * @param latest whether nothing comes between it and the soak
  * @param state it was etched in
  * @param etch what shows then
  */
-record Looking(Seen seen, int step, Seen.Etched state, EtchBand etch) {
+record Looking(Seen seen, int step, boolean latest, Seen.Etched state, EtchBand etch) {
 
   /** What a history has to show there. */
   Belief.Told against(List<Stage> stages, double ferritePlace, double broadMetres) {

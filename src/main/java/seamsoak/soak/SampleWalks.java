@@ -30,9 +30,16 @@ public record SampleWalks(List<ForkJoinTask<Walk>> walks, Progress progress) {
     }
   }
 
+  /**
+   * @param before how many were walked earlier, as progress counts
+   */
   public static SampleWalks begin(
-      Billet billet, Correlations correlations, List<Sample> samples, Progress progress) {
-    AtomicInteger done = new AtomicInteger();
+      Billet billet,
+      Correlations correlations,
+      List<Sample> samples,
+      int before,
+      Progress progress) {
+    AtomicInteger done = new AtomicInteger(before);
     return new SampleWalks(
         samples.stream()
             .map(
@@ -44,7 +51,7 @@ public record SampleWalks(List<ForkJoinTask<Walk>> walks, Progress progress) {
                               Shop shop =
                                   new Shop(correlations, s.assumptions(), Resolution.SAMPLE);
                               List<Stage> stages = walk(shop, billet);
-                              progress.at("cases", done.incrementAndGet(), samples.size());
+                              progress.at("cases", done.incrementAndGet(), before + samples.size());
                               return new Walk(s, shop, stages);
                             }))
             .toList(),

@@ -53,7 +53,8 @@ public record Sightings(List<Sighting> all) {
                         case ANNEALED -> toCome.annealed();
                         case HARDENED -> toCome.finished();
                       };
-              return new Looking(s.seen(), stage.step(), state, etch);
+              return new Looking(
+                  s.seen(), stage.step(), stage.step() == stages.size() - 1, state, etch);
             })
         .toList();
   }

@@ -19,7 +19,8 @@ import seamsoak.state.LineReport;
  *     percent; this and the next two are empty where there are no samples
  * @param goneByScheduleAlonePct in how many the schedule clears them without a soak, percent
  * @param withinLongestPct in how many the hottest allowed soak clears within the longest, percent
- * @param testEtch what a test etch now would show and say; empty where there are no samples
+ * @param testEtch what a test etch now would show and say; empty where there are no samples or it
+ *     was made
  * @param evidence what was seen comes to; empty where there are no samples
  * @param samples how many histories the bands rest on; 0 when none were asked for
  * @param samplesLeftOut how many more could not be walked

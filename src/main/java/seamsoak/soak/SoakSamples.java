@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.Stage;
@@ -96,8 +97,28 @@ public record SoakSamples(
         celsius, all.stream().map(o -> o.scaled(factors)).toList(), leftOut, eyes, looks);
   }
 
+  /** Together with more of the same billet. */
+  public SoakSamples and(SoakSamples more) {
+    return new SoakSamples(
+        celsius,
+        Stream.concat(all.stream(), more.all.stream()).toList(),
+        leftOut + more.leftOut,
+        eyes,
+        looks);
+  }
+
   public int count() {
     return all.size();
+  }
+
+  /** With those that could not be walked. */
+  public int tried() {
+    return count() + leftOut;
+  }
+
+  /** Whether anything was seen that weighs them. */
+  public boolean looked() {
+    return !looks.isEmpty() && count() > 0;
   }
 
   double weight() {
@@ -138,7 +159,7 @@ public record SoakSamples(
       return Optional.empty();
     }
     return Arrays.stream(Etched.values())
-        .filter(s -> s != Etched.HARDENED)
+        .filter(s -> s != Etched.HARDENED && !lookedAt(s))
         .max((a, b) -> Double.compare(parts(a.ordinal()), parts(b.ordinal())));
   }
 
@@ -193,9 +214,14 @@ public record SoakSamples(
     return unseenPct(BLADE, o -> o.brightest()[BLADE]);
   }
 
-  /** What a test etch now would show and say. */
+  /** Whether the piece was etched in that state and nothing was done to it since. */
+  private boolean lookedAt(Etched state) {
+    return looks.stream().anyMatch(l -> l.latest() && l.state() == state);
+  }
+
+  /** What a test etch now would show and say; empty where it was made. */
   Optional<SoakAdvice.TestEtch> testEtch() {
-    if (!(weight() > 0)) {
+    if (!(weight() > 0) || lookedAt(Etched.AS_COOLED)) {
       return Optional.empty();
     }
     double[] told = together(0);

@@ -3,7 +3,10 @@ package seamsoak.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import seamsoak.billet.Seen;
 import seamsoak.soak.SoakAdvice;
+import seamsoak.soak.SoakAdvice.Evidence;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.TestEtch;
 import seamsoak.soak.SoakNote;
@@ -99,7 +102,19 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
   /** What a test etch now can tell, and what it cannot; nothing where no soak is asked for. */
   private Optional<String> testEtch() {
     boolean none = soak.notCarbon() || soak.recommended().filter(r -> r.minutes() == 0).isPresent();
-    return none ? Optional.empty() : soak.testEtch().map(this::says);
+    return none
+        ? Optional.empty()
+        : Stream.of(soak.testEtch().map(this::says), nextLook())
+            .flatMap(Optional::stream)
+            .reduce((a, b) -> a + " " + b);
+  }
+
+  /** Which other look would tell more than one at the steel as it has cooled. */
+  private Optional<String> nextLook() {
+    return soak.evidence()
+        .flatMap(Evidence::nextLook)
+        .filter(s -> s == Seen.Etched.ANNEALED)
+        .map(s -> "An etch after an anneal would tell most of the blade.");
   }
 
   private String says(TestEtch t) {

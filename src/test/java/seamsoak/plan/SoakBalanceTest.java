@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import seamsoak.billet.Billet;
+import seamsoak.chart.figure.FadingFigure;
+import seamsoak.chart.figure.FadingFigures;
 import seamsoak.data.DataFolder;
 import seamsoak.safety.CautionTable;
+import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakCost;
@@ -63,6 +66,23 @@ class SoakBalanceTest {
     List<String> says = new SoakAnswerWords(soak, UnitSystem.METRIC).answer();
     assertTrue(says.get(1).contains("will do in half of such billets"), says.toString());
     assertTrue(says.get(2).startsWith("A test etch now shows a line in"), says.toString());
+  }
+
+  /**
+   * A soak that is chosen to end where a knot just shows ends there too when the schedule is
+   * carried out step by step, and the chart does not say that what is about gone shows.
+   */
+  @Test
+  void theScheduleEndsWhereTheSoakWasChosenToEnd() {
+    CautionTable cautions = CautionTable.load(DataFolder.packed());
+    Advice advice =
+        new PlanAdvisor(Walks.CORRELATIONS, cautions, 0).advise(Demos.of("mosaic"), Progress.NONE);
+    List<ScheduleAdvice.After> after = advice.schedule().after();
+    assertEquals(1, after.get(after.size() - 1).crossingContrast(), 0.03);
+    assertEquals(
+        "At the end lines are gone, and knots, where seams cross, just about",
+        ((FadingFigure) new FadingFigures(advice, UnitSystem.METRIC).figure().orElseThrow())
+            .answer());
   }
 
   /** Where no cases are tried nothing is said of how sure it is. */

@@ -27,6 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.carbon.CarbonReferences;
 import seamsoak.data.CsvTable;
 import seamsoak.data.DataFolder;
+import seamsoak.plan.TradeReferences;
 import seamsoak.property.PropertyReferences;
 import seamsoak.source.SourceTable;
 import seamsoak.source.Standing;
@@ -53,6 +54,7 @@ final class ReferenceTest {
   private static Map<String, ToDoubleFunction<Inputs>> properties() {
     Map<String, ToDoubleFunction<Inputs>> all = new HashMap<>(PropertyReferences.all());
     all.putAll(CarbonReferences.all());
+    all.putAll(TradeReferences.all());
     return all;
   }
 

@@ -65,7 +65,7 @@ class BandTest {
   @Test
   void afewOrderedSamplesSayWhatManyPlainOnesSay() {
     Billet billet = bar("", "");
-    SoakSamples few = samples(billet, Histories.around(Assumptions.USUAL, false, 128));
+    SoakSamples few = samples(billet, Histories.around(Assumptions.USUAL, false, 0, 128));
     SoakSamples many = samples(billet, plain(2000, 20261125));
     for (double celsius : CELSIUS) {
       for (double share : new double[] {0.1, 0.5, 0.9}) {
@@ -82,8 +82,8 @@ class BandTest {
   @Test
   void moreHistoriesGiveTheSameAnswerInTheSameOrder() {
     Billet billet = bar("", "");
-    SoakSamples once = samples(billet, Histories.around(Assumptions.USUAL, false, 16));
-    SoakSamples again = samples(billet, Histories.around(Assumptions.USUAL, false, 16));
+    SoakSamples once = samples(billet, Histories.around(Assumptions.USUAL, false, 0, 16));
+    SoakSamples again = samples(billet, Histories.around(Assumptions.USUAL, false, 0, 16));
     for (int i = 0; i < once.count(); i++) {
       assertEquals(once.minutesAt(CELSIUS[0])[i], again.minutesAt(CELSIUS[0])[i], 0.0);
     }
@@ -111,10 +111,10 @@ class BandTest {
         bar(
             ", \"seen\": " + seen(bar, stages.get(4), truth),
             ", \"seen\": " + seen(bar, stages.get(6), truth));
-    SoakSamples all = samples(seen, Histories.around(Assumptions.USUAL, false, 512));
+    SoakSamples all = samples(seen, Histories.around(Assumptions.USUAL, false, 0, 512));
     // looks weigh softly: a tenth and more of the cases no longer count
     assertTrue(all.effective() < 0.9 * all.count(), all.effective() + " count");
-    SoakSamples before = samples(bar, Histories.around(Assumptions.USUAL, false, 512));
+    SoakSamples before = samples(bar, Histories.around(Assumptions.USUAL, false, 0, 512));
     double middleBefore = before.minutes(CELSIUS[0], 0.5).orElseThrow();
     double middle = all.minutes(CELSIUS[0], 0.5).orElseThrow();
     assertTrue(
@@ -144,7 +144,7 @@ class BandTest {
         bar(
             ", \"seen\": { \"seams\": \"restack\", \"line\": \"none\" }",
             ", \"seen\": { \"seams\": \"restack\", \"line\": \"plain\" }");
-    SoakSamples all = samples(odd, Histories.around(Assumptions.USUAL, false, 64));
+    SoakSamples all = samples(odd, Histories.around(Assumptions.USUAL, false, 0, 64));
     assertEquals(64, all.count());
     assertTrue(all.minutes(CELSIUS[0], 0.9).isPresent());
     assertTrue(all.effective() > 1, all.effective() + " count");

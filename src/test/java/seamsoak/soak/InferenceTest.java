@@ -102,7 +102,7 @@ class InferenceTest {
                             false))
                 .toList(),
             celsius);
-    prior = Possible.of(bar, Histories.around(Assumptions.USUAL, false, 128), celsius);
+    prior = Possible.of(bar, Histories.around(Assumptions.USUAL, false, 0, 128), celsius);
   }
 
   /** What is known once an eye has told what it saw, as the bar has cooled and after a soak. */
@@ -140,13 +140,18 @@ class InferenceTest {
     return new Belief.Told(state, look, contrast, OptionalDouble.empty());
   }
 
-  /** Where no soak at all is more than enough, its own chance counts. */
+  /**
+   * Where no soak at all is more than enough already, that does in more than half of such billets.
+   * Its own chance is held against what comes; and drawn down by lot to the share (a probability
+   * integral transform with a step in it), it has to come true as often as the share says.
+   */
   @Test
   void halfAndNineOfTenComeTrueAsOften() {
     SplittableRandom random = new SplittableRandom(SEED + 1);
     double[] shares = {0.5, 0.9};
     double[] said = new double[2];
     double[] came = new double[2];
+    double[] byLot = new double[2];
     for (Outcome truth : truths.all()) {
       Eye eye = Eye.random(random);
       SoakSamples known = after(eye.looks(NOW, truth.brightest()[NOW], random), null);
@@ -154,20 +159,26 @@ class InferenceTest {
         double minutes = known.minutes(CELSIUS, shares[i]).orElseThrow();
         double none = known.goneBySchedulePct().orElseThrow() / 100;
         boolean without = none >= shares[i];
-        said[i] +=
+        double chance =
             Math.max(shares[i], without ? none : known.withinPct(CELSIUS, minutes).get() / 100);
         double contrast =
             without ? truth.brightest()[BLADE] : truth.faded().at(CELSIUS).contrast(minutes);
-        came[i] += 1 - eye.seen(BLADE, contrast);
+        double comes = 1 - eye.seen(BLADE, contrast);
+        said[i] += chance;
+        came[i] += comes;
+        byLot[i] += comes * shares[i] / chance;
       }
     }
     for (int i = 0; i < shares.length; i++) {
       double n = truths.count();
-      String all = shares[i] + ": said " + said[i] / n + ", came true " + came[i] / n;
+      String all =
+          "%.2f: said %.3f, came true %.3f; by lot %.3f"
+              .formatted(shares[i], said[i] / n, came[i] / n, byLot[i] / n);
       System.out.println(all);
       // one truth's chance varies by 0.3: three sigma of the mean, or what is asked of 200
       double allowed = Math.max(i == 0 ? 0.07 : 0.05, 0.9 / Math.sqrt(n));
       assertEquals(said[i] / n, came[i] / n, allowed, all);
+      assertEquals(shares[i], byLot[i] / n, allowed, all);
     }
   }
 

@@ -22,7 +22,7 @@ final class Possible {
   static SoakSamples of(Billet billet, List<Sample> histories, double[] celsius) {
     List<Stage> stages = Walks.walk(billet);
     return SoakSamples.of(
-        SampleWalks.begin(billet, Walks.CORRELATIONS, histories, Progress.NONE),
+        SampleWalks.begin(billet, Walks.CORRELATIONS, histories, 0, Progress.NONE),
         new SoakSamples.Asked(
             Sightings.of(billet),
             stages,

@@ -24,7 +24,7 @@ class RefinementTest {
   @Test
   void movesTheMinutesByLessThanATenthOfTheirBand() {
     SoakSamples possible =
-        Possible.of(MOSAIC, Histories.around(Assumptions.USUAL, false, 32), CELSIUS);
+        Possible.of(MOSAIC, Histories.around(Assumptions.USUAL, false, 0, 32), CELSIUS);
     Clearing fine = clearing(MOSAIC, Assumptions.USUAL, Resolution.FINE);
     Clearing finer = clearing(MOSAIC, Assumptions.USUAL, FINER);
     for (double celsius : CELSIUS) {
@@ -61,7 +61,7 @@ class RefinementTest {
     double factor = overSample(billet, Assumptions.USUAL);
     double sum = 0;
     int count = 0;
-    for (Histories.Sample s : Histories.around(Assumptions.USUAL, false, 16)) {
+    for (Histories.Sample s : Histories.around(Assumptions.USUAL, false, 0, 16)) {
       double over = overSample(billet, s.assumptions());
       if (over > 0) {
         sum += Math.log(over / factor);

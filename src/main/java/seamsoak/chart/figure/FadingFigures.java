@@ -18,6 +18,11 @@ import seamsoak.words.SeamWords;
 public record FadingFigures(Advice advice, UnitSystem units) {
   private static final int MOST = 4;
 
+  /**
+   * So near to 1 nobody can say whether it shows: a soak is chosen to end just there. Judgement.
+   */
+  private static final double EDGE = 0.1;
+
   /** Nothing where there are no seams. */
   public Optional<Figure> figure() {
     List<SeamSet> sets = SeamSet.deepest(advice.history(), MOST);
@@ -36,12 +41,6 @@ public record FadingFigures(Advice advice, UnitSystem units) {
       steps.add(new FadingFigure.Column("", a.step().words()));
       lines.add(a.lines());
     }
-    boolean shown = lines.get(lines.size() - 1).stream().anyMatch(LineReport::visible);
-    boolean knots =
-        advice.schedule().after().isEmpty()
-            ? advice.soak().crossings().stream().anyMatch(CrossingReport::visible)
-            : advice.schedule().after().get(advice.schedule().after().size() - 1).crossingsVisible()
-                > 0;
     List<FadingFigure.Trail> drawn =
         sets.stream()
             .map(
@@ -54,11 +53,7 @@ public record FadingFigures(Advice advice, UnitSystem units) {
         new FadingFigure(
             "fading",
             "How the lines of " + advice.billet() + " fade",
-            shown
-                ? "A line still shows at the end"
-                : knots
-                    ? "At the end only knots show, where seams cross"
-                    : "No line shows at the end",
+            atTheEnd(lines.get(lines.size() - 1)),
             "Contrast of the line at each set of seams, which shows from 1 on, and its width, step by"
                 + " step. "
                 + words(drawn),
@@ -66,6 +61,27 @@ public record FadingFigures(Advice advice, UnitSystem units) {
             steps,
             advice.schedule().after().size(),
             drawn));
+  }
+
+  private String atTheEnd(List<LineReport> lines) {
+    List<ScheduleAdvice.After> after = advice.schedule().after();
+    double line = lines.stream().mapToDouble(l -> l.contrast().orElse(0.0)).max().orElse(0);
+    double knot =
+        after.isEmpty()
+            ? advice.soak().crossings().stream()
+                .mapToDouble(CrossingReport::contrast)
+                .max()
+                .orElse(0)
+            : after.get(after.size() - 1).crossingContrast();
+    return line > 1 + EDGE
+        ? "A line still shows at the end"
+        : knot > 1 + EDGE
+            ? "At the end only knots show, where seams cross"
+            : line >= 1 - EDGE
+                ? "At the end a line is just about gone"
+                : knot >= 1 - EDGE
+                    ? "At the end lines are gone, and knots, where seams cross, just about"
+                    : "No line shows at the end";
   }
 
   private static String words(List<FadingFigure.Trail> sets) {
