@@ -44,6 +44,7 @@ public final class QuenchedSteel {
 
   private final Correlations k;
   private final Composition austenite;
+  private final double grainNumber;
   private final double ferriteShare;
   private final double idealDiameterMetres;
 
@@ -61,6 +62,7 @@ public final class QuenchedSteel {
       Correlations k, Composition austenite, double grainNumber, double ferriteShare) {
     this.k = k;
     this.austenite = austenite;
+    this.grainNumber = grainNumber;
     this.ferriteShare = ferriteShare;
     this.idealDiameterMetres =
         k.hardening().idealDiameter().idealDiameterMetres(austenite, grainNumber);
@@ -91,6 +93,15 @@ public final class QuenchedSteel {
   /** The austenite. */
   public Composition austenite() {
     return austenite;
+  }
+
+  /** The same with no more carbon than that, wt%. */
+  public QuenchedSteel withCarbon(double percent) {
+    return new QuenchedSteel(
+        k,
+        austenite.with(Element.C, Math.min(percent, austenite.carbon())),
+        grainNumber,
+        ferriteShare);
   }
 
   /** Share of ferrite that the heat was too low for, 0 to 1. */

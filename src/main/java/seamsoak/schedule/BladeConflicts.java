@@ -14,6 +14,8 @@ import seamsoak.schedule.demand.Hardens;
 import seamsoak.schedule.demand.QuenchChoice;
 import seamsoak.schedule.demand.SteelNow;
 import seamsoak.schedule.demand.Tempering;
+import seamsoak.state.Etch;
+import seamsoak.state.LineReport;
 import seamsoak.steel.TemperatureRange;
 
 /**
@@ -36,6 +38,9 @@ record BladeConflicts(
 
   /** Less ferrite than this no file finds; judgement. */
   private static final double MUCH_FERRITE = 0.02;
+
+  /** Less missing at a seam than this changes no depth of hardening to speak of, wt%; judgement. */
+  private static final double LEAST_DIP_PCT = 0.03;
 
   /** Tempered hardnesses further apart than this are worth a word, HRC; judgement. */
   private static final double HRC_APART = 4;
@@ -129,8 +134,30 @@ record BladeConflicts(
         .filter(t -> deep.filter(d -> d.steels().contains(t.steel().id())).isEmpty())
         .map(this::softMiddle)
         .forEach(all::add);
+    quench.steels().forEach(t -> softSeam(t).ifPresent(all::add));
     return all;
   }
+
+  /** Less carbon is less depth of hardening: what etches white where it is hard is then dark. */
+  private Optional<Conflict> softSeam(QuenchChoice.Response t) {
+    Etch likely = course.etch().at(course.shop().assumptions().ferritePlace());
+    return LineReport.of(course.piece(), likely).stream()
+        .filter(l -> l.steel().equals(t.steel().id()) && l.dipPct() >= LEAST_DIP_PCT)
+        .min(Comparator.comparingDouble(LineReport::seamPct))
+        .map(l -> new Poor(l, t.seam(l.seamPct(), quench.section())))
+        .filter(p -> p.seam().middle().compareTo(t.middle()) < 0)
+        .map(
+            p ->
+                new Conflict.SoftSeam(
+                    List.of(t.steel().id()),
+                    quench.quenchant().name(),
+                    p.line().seamPct(),
+                    p.line().farPct(),
+                    p.seam().allowsSeconds(),
+                    t.result().coreSeconds8to5()));
+  }
+
+  private record Poor(LineReport line, QuenchChoice.Response seam) {}
 
   private Conflict noBath() {
     List<String> cracks =

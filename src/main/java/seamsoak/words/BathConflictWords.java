@@ -65,6 +65,25 @@ record BathConflictWords(Amounts amounts) {
                 + ", or take a steel that hardens more deeply; a faster bath is the way to a crack");
   }
 
+  Sentences of(Conflict.SoftSeam c) {
+    return new Sentences(
+        "soft seams",
+        Amounts.format(
+            "the middle of %s may harden in %s where a seam with %.2f %% carbon for %.2f does not:"
+                + " that has to fall from %s to %s within %.1f s and takes about %.1f s, so some"
+                + " of it turns to pearlite, which is soft and etches dark, not white",
+            c.steel(),
+            c.bath(),
+            c.seamPct(),
+            c.pct(),
+            amounts.heat(800),
+            amounts.heat(500),
+            c.allowsSeconds(),
+            c.takesSeconds()),
+        "clear the lines before: a dark line in the hardened blade says what a white one says in the"
+            + " soft one, that carbon is missing there");
+  }
+
   Sentences of(Conflict.DeepBesideShallow c) {
     return new Sentences(
         "depth of hardening",

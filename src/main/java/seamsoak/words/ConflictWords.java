@@ -30,6 +30,7 @@ public record ConflictWords(UnitSystem units) {
           .of(Conflict.FlatForPlates.class, (w, c) -> w.bath().of(c))
           .of(Conflict.SoftEdge.class, (w, c) -> w.bath().of(c))
           .of(Conflict.SoftMiddle.class, (w, c) -> w.bath().of(c))
+          .of(Conflict.SoftSeam.class, (w, c) -> w.bath().of(c))
           .of(Conflict.DeepBesideShallow.class, (w, c) -> w.bath().of(c))
           .of(Conflict.HardnessOutOfReach.class, (w, c) -> w.bath().of(c))
           .of(Conflict.TemperParts.class, (w, c) -> w.bath().of(c))

@@ -132,6 +132,34 @@ class QuenchTest {
     assertFalse(c.todo().contains("brine"), c.todo());
   }
 
+  /** A seam with half the carbon turns to pearlite where the steel beside it hardens. */
+  @Test
+  void aPoorSeamInAMarginalQuenchIsToldToEtchDark() {
+    String bar =
+        """
+        { "stack": { "layers": 1, "steels": ["1084"], "thickness": ["26 mm"], "width": "26 mm",
+            "length": "200 mm" },
+          "steps": [
+            { "do": "draw", "thickness": "24 mm", "width": "24 mm",
+              "heats": [{ "at": "1150 C", "for": "HEAT", "times": 3 }] },
+            { "do": "grind", "depth": "GROUND" },
+            { "do": "restack", "across": 2, "high": 1 },
+            { "do": "weld", "heats": [{ "at": "1200 C", "for": "3 min" }] },
+            { "do": "draw", "thickness": "15 mm", "width": "30 mm",
+              "heats": [{ "at": "1050 C", "for": "1 min" }] } ],
+          "soak": { "most": "1 min" }, "blade": { "thickness": "4 mm" },
+          "quenchants": [{ "kind": "oil-fast" }] }
+        """;
+    Advice poor = Schedules.of(bar.replace("HEAT", "10 min").replace("GROUND", "0.01 mm"));
+    Conflict.SoftSeam c = conflict(poor, Conflict.SoftSeam.class).orElseThrow();
+    assertTrue(c.allowsSeconds() < c.takesSeconds() && c.seamPct() < 0.7 * c.pct(), c.toString());
+    assertTrue(said(c).says().contains("etches dark"), said(c).says());
+    Advice thin =
+        Schedules.of(
+            bar.replace("HEAT", "2 min").replace("GROUND", "1 mm").replace("4 mm", "2 mm"));
+    assertEquals(Optional.empty(), conflict(thin, Conflict.SoftSeam.class));
+  }
+
   /** A hammer of a water steel goes where its sheet says. */
   @Test
   void aThickPieceOfWaterSteelGoesIntoWater() {

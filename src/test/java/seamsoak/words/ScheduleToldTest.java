@@ -44,6 +44,7 @@ class ScheduleToldTest {
             "soft-edge",
             "soft-layer",
             "soft-middle",
+            "soft-seam",
             "stainless-jacket",
             "temper-parts",
             "too-narrow",

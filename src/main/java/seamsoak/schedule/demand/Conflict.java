@@ -184,6 +184,24 @@ public sealed interface Conflict {
       boolean water)
       implements Conflict {}
 
+  /**
+   * Where seams lack carbon the middle hardens less than beside them.
+   *
+   * @param bath what the shop calls it
+   * @param seamPct carbon where there is least
+   * @param pct carbon of the steel
+   * @param allowsSeconds that metal may take from 800 to 500 C
+   * @param takesSeconds the middle takes
+   */
+  record SoftSeam(
+      List<String> steels,
+      String bath,
+      double seamPct,
+      double pct,
+      double allowsSeconds,
+      double takesSeconds)
+      implements Conflict {}
+
   /** What a bath makes of a steel, HRC. */
   record InBath(String steel, double edgeHrc, double coreHrc) {}
 

@@ -49,6 +49,12 @@ public record QuenchChoice(
       };
     }
 
+    /** How the same takes it where it has no more carbon than that, at a seam. */
+    public Response seam(double percent, Section section) {
+      QuenchedSteel poor = austenite.withCarbon(percent);
+      return new Response(steel, poor, poor.quench(section, bath), bath);
+    }
+
     /** Whether an edge ground thin hardens. */
     public Hardens edge() {
       return result.marginAtEdge() >= hardening().depth().throughMargin()
