@@ -74,6 +74,7 @@ public final class Commands {
     for (String name : one ? Set.of(args[0]) : ALL.keySet()) {
       line.addSubcommand(name, ALL.get(name).get());
     }
+    line.setCommandName(Program.CALL);
     line.setOut(out);
     line.setErr(err);
     line.setUsageHelpWidth(HELP_WIDTH);

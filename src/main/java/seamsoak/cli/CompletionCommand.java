@@ -16,32 +16,36 @@ import picocli.CommandLine.Command;
     description = {
       "A script for bash or zsh: a short name for this program, whose commands, options and",
       "steels the tab key completes from then on. To have it in this shell:",
-      "source <(" + Program.CALL + " completion)"
+      "source <(${ROOT-COMMAND-NAME} completion)"
     },
     customSynopsis = "completion",
     footer = "completion")
 final class CompletionCommand extends Subcommand {
-  private static final String NAME = "seamsoak";
-
   /** The same that the demo command uses. */
   private static final String OPTIONS = "java.options";
 
   @Override
   public Integer call() {
     root.out().println("#!/usr/bin/env bash");
+    if (!Program.BY_NAME) {
+      shortName();
+    }
+    root.out().println(AutoComplete.bash(Program.NAME, spec.parent().commandLine()));
+    root.out().flush();
+    return Program.ANSWERED;
+  }
+
+  private void shortName() {
     String jar = jar();
     String archive = jar.replaceFirst("[.]jar$", ".jsa");
     root.out()
         .printf(
             Locale.ROOT,
             "%s() { java %s -XX:SharedArchiveFile='%s' -jar '%s' \"$@\"; }%n",
-            NAME,
+            Program.NAME,
             options(),
             archive,
             jar);
-    root.out().println(AutoComplete.bash(NAME, spec.parent().commandLine()));
-    root.out().flush();
-    return Program.ANSWERED;
   }
 
   private static String options() {

@@ -1,11 +1,18 @@
 package seamsoak.cli;
 
+import java.util.Optional;
 import seamsoak.unit.Printable;
 
 /** How the program is called, which one it is, and the codes that it ends with. */
 final class Program {
+  /** What it goes by where it came with a Java of its own. */
+  static final String NAME = "seamsoak";
+
+  /** Set by the starter that it then has. */
+  static final boolean BY_NAME = System.getProperty("jpackage.app-path") != null;
+
   /** For examples, and for what to do next. */
-  static final String CALL = "java -jar target/seamsoak.jar";
+  static final String CALL = BY_NAME ? NAME : "java -jar target/seamsoak.jar";
 
   static final int ANSWERED = 0;
   static final int BROKEN = 1;
@@ -16,8 +23,12 @@ final class Program {
   private Program() {}
 
   static String version() {
-    String packed = Program.class.getPackage().getImplementationVersion();
-    return "seamsoak " + (packed == null ? "(unpacked)" : packed);
+    Module module = Program.class.getModule();
+    Optional<String> version =
+        module.isNamed()
+            ? module.getDescriptor().rawVersion()
+            : Optional.ofNullable(Program.class.getPackage().getImplementationVersion());
+    return NAME + " " + version.orElse("(unpacked)");
   }
 
   /** A word as a shell takes it. */

@@ -28,7 +28,6 @@ import seamsoak.unit.UnitSystem;
 
 /** What all commands share: the options that go with each, and the two streams. */
 @Command(
-    name = Program.CALL,
     description = {
       "Heat-treatment and thermal-cycle advisor for pattern-welded billets: carbon, white lines, soak.",
       "An estimate for a skilled person, not an order."

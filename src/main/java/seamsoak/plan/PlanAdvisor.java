@@ -48,14 +48,6 @@ public final class PlanAdvisor {
    */
   public static final int USUAL_SAMPLES = 96;
 
-  /**
-   * So many have to count once weighed by what was seen, or more are tried; at most so many times
-   * as many. Judgement: at 50 the minutes for nine of ten move by less than 0.15 of their band.
-   */
-  private static final double ENOUGH_COUNT = 50;
-
-  private static final int MOST_TIMES = 6;
-
   private final Correlations correlations;
   private final CautionTable cautions;
   private final int samples;
@@ -122,10 +114,9 @@ public final class PlanAdvisor {
     Basis basis = basis(billet, usual);
     progress.requireWanted();
     Sightings sightings = Sightings.of(billet);
-    SoakSamples all = samples(walks, basis, sightings);
-    while (all.looked() && all.effective() < ENOUGH_COUNT && all.tried() < MOST_TIMES * samples) {
-      all = all.and(samples(walks(billet, usual, all.tried(), progress), basis, sightings));
-    }
+    SoakSamples all =
+        SoakSamples.enough(
+            walks, from -> walks(billet, usual, from, progress), asked(basis, sightings));
     if (samples > 0) {
       all = all.scaled(basis.soaking.overSamples());
     }
@@ -161,17 +152,15 @@ public final class PlanAdvisor {
         progress);
   }
 
-  private SoakSamples samples(SampleWalks walks, Basis basis, Sightings sightings) {
-    return SoakSamples.of(
-        walks,
-        new SoakSamples.Asked(
-            sightings,
-            basis.stages,
-            basis.asCooled,
-            basis.toCome,
-            Worth.of(basis.end().piece(), basis.shop, basis.toCome.cycles()),
-            correlations.etching(),
-            basis.soaking.nodes()));
+  private SoakSamples.Asked asked(Basis basis, Sightings sightings) {
+    return new SoakSamples.Asked(
+        sightings,
+        basis.stages,
+        basis.asCooled,
+        basis.toCome,
+        Worth.of(basis.end().piece(), basis.shop, basis.toCome.cycles()),
+        correlations.etching(),
+        basis.soaking.nodes());
   }
 
   private Optional<WorkReport> work(Billet billet, List<Stage> stages, AsCooled asCooled) {

@@ -3,6 +3,7 @@ package seamsoak.soak;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import seamsoak.billet.Assumptions;
@@ -30,6 +31,14 @@ public record SoakSamples(
   /** Surer than that of a clean blade, or of none, nobody need look, percent. */
   private static final double UNSURE_PCT = 10;
 
+  /**
+   * So many have to count once weighed by what was seen, or more are tried, at most so many times
+   * as many; judgement.
+   */
+  private static final double ENOUGH_COUNT = 100;
+
+  private static final int MOST_TIMES = 6;
+
   static final int BLADE = Etched.HARDENED.ordinal();
 
   /** What is looked for in each history. */
@@ -41,6 +50,23 @@ public record SoakSamples(
       Worth worth,
       Etching etching,
       double[] celsius) {}
+
+  /**
+   * As many as are asked for, and while what was seen leaves too few of them that count, as many
+   * more.
+   *
+   * @param more walks from a place in the sequence on
+   */
+  public static SoakSamples enough(SampleWalks first, IntFunction<SampleWalks> more, Asked asked) {
+    SoakSamples all = of(first, asked);
+    while (!all.looks.isEmpty()
+        && all.count() > 0
+        && all.effective() < ENOUGH_COUNT
+        && all.tried() < MOST_TIMES * first.count()) {
+      all = all.and(of(more.apply(all.tried()), asked));
+    }
+    return all;
+  }
 
   /**
    * What the walks leave to clear; the order of the answers does not depend on that of the work.
@@ -98,7 +124,7 @@ public record SoakSamples(
   }
 
   /** Together with more of the same billet. */
-  public SoakSamples and(SoakSamples more) {
+  private SoakSamples and(SoakSamples more) {
     return new SoakSamples(
         celsius,
         Stream.concat(all.stream(), more.all.stream()).toList(),
@@ -112,13 +138,8 @@ public record SoakSamples(
   }
 
   /** With those that could not be walked. */
-  public int tried() {
+  int tried() {
     return count() + leftOut;
-  }
-
-  /** Whether anything was seen that weighs them. */
-  public boolean looked() {
-    return !looks.isEmpty() && count() > 0;
   }
 
   double weight() {

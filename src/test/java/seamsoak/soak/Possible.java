@@ -23,14 +23,18 @@ final class Possible {
     List<Stage> stages = Walks.walk(billet);
     return SoakSamples.of(
         SampleWalks.begin(billet, Walks.CORRELATIONS, histories, 0, Progress.NONE),
-        new SoakSamples.Asked(
-            Sightings.of(billet),
-            stages,
-            AsCooled.of(shop(), billet.stack()),
-            toCome(billet, stages),
-            worth(billet, stages),
-            Walks.CORRELATIONS.etching(),
-            celsius));
+        asked(billet, stages, celsius));
+  }
+
+  static SoakSamples.Asked asked(Billet billet, List<Stage> stages, double[] celsius) {
+    return new SoakSamples.Asked(
+        Sightings.of(billet),
+        stages,
+        AsCooled.of(shop(), billet.stack()),
+        toCome(billet, stages),
+        worth(billet, stages),
+        Walks.CORRELATIONS.etching(),
+        celsius);
   }
 
   /** What the finished blade shows. */
