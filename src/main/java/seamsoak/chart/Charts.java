@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import javax.imageio.ImageIO;
 import seamsoak.chart.figure.FadingFigure;
 import seamsoak.chart.figure.Figure;
@@ -26,7 +27,22 @@ public final class Charts {
     }
   }
 
+  /**
+   * Where something may stand upright in a chart.
+   *
+   * @param across from the left
+   * @param top where its plot begins
+   * @param bottom where it ends
+   * @param width of the whole chart
+   */
+  public record Uprights(List<Double> across, double top, double bottom, double width) {}
+
   private Charts() {}
+
+  /** Where the options of a soak chart stand in what {@link #svg} draws of it. */
+  public static Uprights uprights(SoakFigure figure) {
+    return new SoakDrawing(figure).uprights();
+  }
 
   /** The chart as SVG in UTF-8, with real text, a title and a description. */
   public static byte[] svg(Figure figure) {

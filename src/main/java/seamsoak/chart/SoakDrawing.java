@@ -46,6 +46,16 @@ final class SoakDrawing implements Drawing {
     return HEIGHT;
   }
 
+  /** Where each option stands on the page, and between which heights. */
+  Charts.Uprights uprights() {
+    double share = area.getWidth() / (scale.to() - scale.from());
+    return new Charts.Uprights(
+        figure.options().stream().map(o -> LEFT + (o.celsius() - scale.from()) * share).toList(),
+        area.getMinY(),
+        area.getMaxY(),
+        WIDTH);
+  }
+
   static Color color(SoakFigure.Limit limit) {
     return limit.stop() ? Ink.EMBER : Ink.PLUM;
   }

@@ -3,6 +3,7 @@ package seamsoak.page;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
 import seamsoak.chart.figure.Figure;
@@ -12,6 +13,7 @@ import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
 import seamsoak.report.AnswerPage;
 import seamsoak.report.Colophon;
+import seamsoak.report.WhatIf;
 import seamsoak.unit.UnitSystem;
 
 /** Answers as the page shows them. */
@@ -24,27 +26,43 @@ record Answers(Kit kit, Colophon colophon) {
       int of,
       String failed,
       String verdict,
-      List<AnswerPage.Piece> pieces) {
+      List<AnswerPage.Piece> pieces,
+      Optional<WhatIf> soaks,
+      String soakAt) {
     boolean isWhole() {
       return stage.equals(Work.Stage.BAND.name()) || !failed.isEmpty();
     }
   }
 
-  View view(int number, Billet billet, Work.Known known) {
+  /**
+   * @param soakAt the soak that is looked at; blank for the one advised
+   */
+  View view(int number, Billet billet, Work.Known known, String soakAt) {
+    Optional<AnswerPage> page = known.advice().map(a -> page(billet, a));
     return new View(
         number,
         known.stage().name(),
         known.done(),
         known.of(),
         known.failed(),
-        known.advice().map(a -> page(billet, a).verdict()).orElse(""),
-        known.advice().map(a -> page(billet, a).pieces()).orElse(List.of()));
+        page.map(AnswerPage::verdict).orElse(""),
+        page.map(AnswerPage::pieces).orElse(List.of()),
+        page.flatMap(AnswerPage::whatIf),
+        soakAt);
   }
 
   /** How far it has come, for a window that has all else by now. */
   View progress(int number, Work.Known known) {
     return new View(
-        number, known.stage().name(), known.done(), known.of(), known.failed(), "", List.of());
+        number,
+        known.stage().name(),
+        known.done(),
+        known.of(),
+        known.failed(),
+        "",
+        List.of(),
+        Optional.empty(),
+        "");
   }
 
   AnswerPage page(Billet billet, Advice advice) {

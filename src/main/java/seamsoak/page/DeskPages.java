@@ -51,7 +51,8 @@ final class DeskPages {
   Answer bench(int status, Desk desk, String notice, boolean conflict) {
     Desk.Now now = desk.now();
     Optional<Answers.View> answer =
-        sound(now).map(b -> answers.view(now.number(), b, work.known(desk.id(), now.number(), b)));
+        sound(now)
+            .map(b -> answers.view(now.number(), b, work.known(desk.id(), now.number(), b), ""));
     BenchPage page =
         new BenchPage(
             desk.id(),
@@ -96,7 +97,7 @@ final class DeskPages {
       Answers.View view =
           has
               ? answers.progress(now.number(), known)
-              : answers.view(now.number(), billet.get(), known);
+              : answers.view(now.number(), billet.get(), known, query.getOrDefault("soak", ""));
       return Pages.answer(desk.name(), desk.id(), view, 0);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

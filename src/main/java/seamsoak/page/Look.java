@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 /** The style and the script that every page carries. */
 final class Look {
   static final String STYLE = text("page.css");
-  static final String SCRIPT = text("page.js");
+  static final String SCRIPT = text("page.js") + text("whatif.js");
 
   private Look() {}
 

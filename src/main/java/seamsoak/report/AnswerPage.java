@@ -5,8 +5,10 @@ import gg.jte.output.StringOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import seamsoak.chart.figure.Figure;
+import seamsoak.chart.figure.SoakFigure;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
 import seamsoak.trace.Trace;
@@ -43,6 +45,14 @@ public record AnswerPage(
             c ->
                 new Piece(c.id(), c.title(), html(out -> JtechapterGenerated.render(out, null, c))))
         .toList();
+  }
+
+  /** Other soaks beside the one advised; nothing where nothing need be soaked. */
+  public Optional<WhatIf> whatIf() {
+    return figures.keySet().stream()
+        .filter(SoakFigure.class::isInstance)
+        .map(f -> WhatIf.of(advice.soak(), units, (SoakFigure) f))
+        .findFirst();
   }
 
   private List<Chapter> chapters() {

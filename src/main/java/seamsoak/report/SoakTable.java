@@ -9,6 +9,7 @@ import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
+import seamsoak.words.WhatIfWords.Costs;
 
 /** The soaks side by side. */
 record SoakTable(SoakAdvice soak, UnitSystem units) {
@@ -24,6 +25,20 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
 
   boolean noneNeeded() {
     return soak.recommended().filter(r -> r.minutes() == 0).isPresent();
+  }
+
+  /** All of them, each with what so long a soak costs as does in nine of ten. */
+  Table whatIf() {
+    return Columns.of(soak.options(), units)
+        .heat("at", SoakOption::temperatureC)
+        .words("likely", o -> minutesCell(o.minutes()))
+        .words("9 of 10", o -> hasBand() ? minutesCell(o.minutesNineOfTen()) : "-")
+        .lengthIfKnown("flats", o -> Costs.of(o, soak).flatsMm())
+        .lengthIfKnown("sides", o -> Costs.of(o, soak).sidesMm())
+        .numberIfKnown("grain", 1, o -> Costs.of(o, soak).grain())
+        .captioned(
+            "Minutes in the likely case and in nine of ten, what each flat and each side loses to"
+                + " scale and soft skin meanwhile, ASTM grain size number");
   }
 
   /** The soaks that are listed, each with what it costs. */

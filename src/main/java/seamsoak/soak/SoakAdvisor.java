@@ -251,6 +251,7 @@ public final class SoakAdvisor {
         faces.map(f -> f.skin().flats().softMetres() * 1e3),
         faces.map(f -> f.skin().sides().softMetres() * 1e3),
         grain,
+        band.get(2).flatMap(m -> cost(celsius, m)),
         remarks);
   }
 
@@ -268,7 +269,8 @@ public final class SoakAdvisor {
                     celsius,
                     minutes,
                     grain.applyAsDouble(curve),
-                    1e3 * (f.lostMetres() + f.skin().flats().softMetres())));
+                    1e3 * (f.lostMetres() + f.skin().flats().softMetres()),
+                    1e3 * (f.lostMetres() + f.skin().sides().softMetres())));
   }
 
   private static HeatCurve curve(double celsius, double seconds) {

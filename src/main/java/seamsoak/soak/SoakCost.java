@@ -7,8 +7,10 @@ package seamsoak.soak;
  * @param minutes held
  * @param grainAstm grain size number afterwards
  * @param offMm lost to scale, and skin to be ground off, on each flat
+ * @param sideOffMm the same on each side
  */
-public record SoakCost(double temperatureC, double minutes, double grainAstm, double offMm) {
+public record SoakCost(
+    double temperatureC, double minutes, double grainAstm, double offMm, double sideOffMm) {
   /** What a grain size number coarser is worth, min: more of a cycle than it takes; judgement. */
   private static final double MINUTES_PER_NUMBER = 12;
 

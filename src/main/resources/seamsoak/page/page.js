@@ -67,6 +67,7 @@
     old.replaceWith(fresh);
     for (const d of fresh.querySelectorAll("details")) d.open = opened.has(d.id);
     fresh.scrollTop = scroll;
+    document.dispatchEvent(new Event("answer"));
   };
 
   const parsed = async response => new DOMParser().parseFromString(await response.text(), "text/html");

@@ -46,7 +46,7 @@ class SoakAnswerTest {
     assertEquals(with.list("options").size(), without.list("options").size());
     for (int i = 0; i < without.list("options").size(); i++) {
       String option = "options." + i + ".";
-      assertEquals(with.at(option + "minutes"), without.at(option + "minutes"));
+      assertEquals(with.number(option + "minutes"), without.number(option + "minutes"));
       assertNone(without.at(option + "minutesLow"));
       assertNone(without.at(option + "minutesHigh"));
     }

@@ -131,6 +131,24 @@ class AnswerTest extends FormsOnly {
   }
 
   @Test
+  void anotherSoakIsChosenFromAListWithoutTheScript() throws IOException {
+    String desk = smith.post("/new", Map.of("pattern", "mosaic")).header("Location");
+    Visitor.Reply reply = smith.get(desk);
+    while (data(reply, "whole").isEmpty()) {
+      reply = next(desk, reply);
+    }
+    String asked = smith.get(desk + "/answer?rev=1&soak=1050").body();
+    assertTrue(asked.contains("id=\"fold-soak\" open"), asked);
+    assertTrue(asked.contains("<option value=\"1050\" selected>1920 F"), asked);
+    assertTrue(said(asked, "id=\"soak-says\" role=\"status\">").startsWith("At 1920 F: "), asked);
+    for (String none : List.of("-1", "NaN", "1e9", "%3Cscript%3E", "")) {
+      String other = smith.get(desk + "/answer?rev=1&soak=" + none).body();
+      assertTrue(
+          said(other, "id=\"soak-says\" role=\"status\">").endsWith("the temperature advised."));
+    }
+  }
+
+  @Test
   void theCardIsAPageOfItsOwnUnderItsOwnSeal() throws IOException {
     String desk = opened("san-mai.json");
     Visitor.Reply reply = smith.get(desk);

@@ -85,6 +85,34 @@ class PageInBrowserTest extends InBrowser {
     tab.until(WHOLE);
   }
 
+  /** What another soak would come to is known by then: keys and pointer only show it. */
+  @Test
+  void anotherSoakIsLookedAtAtNoCost() throws Exception {
+    begin("mosaic");
+    tab.until(WHOLE);
+    tabTo("a[href='#fold-soak']");
+    tab.press("Enter");
+    tabTo("#soak-slider");
+    String says = "document.getElementById('soak-says').textContent";
+    assertTrue(tab.ask(says).contains("This is the temperature advised."), tab.ask(says));
+    String cost = tab.ask(says).replaceAll(".*grain about ASTM ([0-9.]+) .*", "$1");
+    assertTrue(
+        tab.ask("document.querySelector('.why').textContent").contains("grain about ASTM " + cost),
+        "one soak costs the same in both places");
+    tab.press("ArrowDown");
+    tab.press("ArrowDown");
+    assertTrue(tab.ask(says).contains("longer, grain "), tab.ask(says));
+    assertEquals(
+        "2",
+        tab.ask("[...document.querySelectorAll('tr[data-soak]')].filter(r => !r.hidden).length"));
+    String words = tab.ask("document.getElementById('soak-slider').getAttribute('aria-valuetext')");
+    assertTrue(tab.ask(says).startsWith("At " + words + ": "), words);
+    String mark = "document.querySelector('#fold-soak .mark').getAttribute('x1')";
+    String before = tab.ask(mark);
+    tab.press("ArrowUp");
+    assertTrue(Double.parseDouble(tab.ask(mark)) > Double.parseDouble(before));
+  }
+
   /** Typed faster than the program answers: nothing of it is lost. */
   @Test
   void whatIsTypedMeanwhileStays() throws Exception {

@@ -167,6 +167,7 @@ class FlatRestackTest {
         o.softMm(),
         o.sideSoftMm(),
         o.grainAstm(),
+        Optional.empty(),
         o.remarks());
   }
 }
