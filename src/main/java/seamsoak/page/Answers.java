@@ -18,7 +18,14 @@ import seamsoak.unit.UnitSystem;
 
 /** Answers as the page shows them. */
 record Answers(Kit kit, Colophon colophon) {
-  /** What is shown of an answer as far as it is known. */
+  /**
+   * What is shown of an answer as far as it is known.
+   *
+   * @param soaks other soaks, if there are any to be looked at
+   * @param soakAt the one that is looked at; blank for the one advised
+   * @param beside what differs from the plan that was kept, if one was
+   * @param keeps whether it may be kept as such
+   */
   record View(
       int number,
       String stage,
@@ -28,7 +35,9 @@ record Answers(Kit kit, Colophon colophon) {
       String verdict,
       List<AnswerPage.Piece> pieces,
       Optional<WhatIf> soaks,
-      String soakAt) {
+      String soakAt,
+      Optional<AnswerPage.Piece> beside,
+      boolean keeps) {
     boolean isWhole() {
       return stage.equals(Work.Stage.BAND.name()) || !failed.isEmpty();
     }
@@ -36,8 +45,9 @@ record Answers(Kit kit, Colophon colophon) {
 
   /**
    * @param soakAt the soak that is looked at; blank for the one advised
+   * @param kept a plan that this one is held against
    */
-  View view(int number, Billet billet, Work.Known known, String soakAt) {
+  View view(int number, Billet billet, Work.Known known, String soakAt, Optional<Desk.Kept> kept) {
     Optional<AnswerPage> page = known.advice().map(a -> page(billet, a));
     return new View(
         number,
@@ -48,7 +58,9 @@ record Answers(Kit kit, Colophon colophon) {
         page.map(AnswerPage::verdict).orElse(""),
         page.map(AnswerPage::pieces).orElse(List.of()),
         page.flatMap(AnswerPage::whatIf),
-        soakAt);
+        soakAt,
+        kept.flatMap(k -> page.map(p -> p.beside(k.advice()))),
+        known.stage() == Work.Stage.BAND && kept.filter(k -> k.number() == number).isEmpty());
   }
 
   /** How far it has come, for a window that has all else by now. */
@@ -62,7 +74,9 @@ record Answers(Kit kit, Colophon colophon) {
         "",
         List.of(),
         Optional.empty(),
-        "");
+        "",
+        Optional.empty(),
+        false);
   }
 
   AnswerPage page(Billet billet, Advice advice) {

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonPath;
 import seamsoak.data.UserFile;
+import seamsoak.plan.Advice;
 import seamsoak.words.PageWords;
 
 /**
@@ -47,10 +48,18 @@ final class Desk {
     }
   }
 
+  /**
+   * A plan that others are held against, for as long as the program runs.
+   *
+   * @param number of its text
+   */
+  record Kept(int number, String text, Advice advice) {}
+
   private final String id;
   private final Path path;
   private final Kit kit;
   private Now now;
+  private Optional<Kept> kept = Optional.empty();
 
   /**
    * @param id by which the page calls it
@@ -82,6 +91,20 @@ final class Desk {
 
   synchronized Now now() {
     return now;
+  }
+
+  synchronized Optional<Kept> kept() {
+    return kept;
+  }
+
+  /** Keeps a plan to be held against, or none any more. */
+  synchronized void keep(Optional<Kept> plan) {
+    kept = plan;
+  }
+
+  /** Goes back to the plan that was kept: a change like others, which can be undone. */
+  synchronized void backToKept() {
+    kept.ifPresent(k -> take(now.history().changed(k.text())));
   }
 
   Editing editing(Now at) {

@@ -51,8 +51,7 @@ final class DeskPages {
   Answer bench(int status, Desk desk, String notice, boolean conflict) {
     Desk.Now now = desk.now();
     Optional<Answers.View> answer =
-        sound(now)
-            .map(b -> answers.view(now.number(), b, work.known(desk.id(), now.number(), b), ""));
+        sound(now).map(b -> view(desk, now, b, work.known(desk.id(), now.number(), b), ""));
     BenchPage page =
         new BenchPage(
             desk.id(),
@@ -72,6 +71,34 @@ final class DeskPages {
 
   private static Optional<Billet> sound(Desk.Now now) {
     return now.proof().isSound() ? now.proof().billet() : Optional.empty();
+  }
+
+  private Answers.View view(
+      Desk desk, Desk.Now now, Billet billet, Work.Known known, String soakAt) {
+    return answers.view(now.number(), billet, known, soakAt, desk.kept());
+  }
+
+  /** What is to become of plan A: a whole answer is kept as it, it is taken back or forgotten. */
+  Answer keep(Desk desk, Map<String, String> form) {
+    switch (form.getOrDefault("how", "")) {
+      case "keep" -> {
+        Desk.Now now = desk.now();
+        Optional<Advice> whole =
+            sound(now)
+                .map(b -> work.known(desk.id(), now.number(), b))
+                .filter(k -> k.stage() == Work.Stage.BAND)
+                .flatMap(Work.Known::advice);
+        boolean shown = Asked.number(form.get("rev")).filter(n -> n == now.number()).isPresent();
+        if (whole.isEmpty() || !shown) {
+          return bench(409, desk, PageWords.CHANGED_ELSEWHERE, false);
+        }
+        desk.keep(Optional.of(new Desk.Kept(now.number(), now.text(), whole.get())));
+      }
+      case "back" -> desk.backToKept();
+      case "forget" -> desk.keep(Optional.empty());
+      default -> throw new IllegalArgumentException("no button of ours");
+    }
+    return Answer.see("/d/" + desk.id());
   }
 
   /** Held until more is known than the browser has. */
@@ -97,7 +124,7 @@ final class DeskPages {
       Answers.View view =
           has
               ? answers.progress(now.number(), known)
-              : answers.view(now.number(), billet.get(), known, query.getOrDefault("soak", ""));
+              : view(desk, now, billet.get(), known, query.getOrDefault("soak", ""));
       return Pages.answer(desk.name(), desk.id(), view, 0);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

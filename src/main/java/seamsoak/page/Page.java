@@ -232,9 +232,12 @@ public final class Page implements AutoCloseable {
           desks.drop(desk);
           return Answer.see("/");
         }
-        return what.equals("save")
-            ? save(desk, asked.field("how"))
-            : what.equals("edit") ? edit(desk, asked.form()) : nothing();
+        return switch (what) {
+          case "save" -> save(desk, asked.field("how"));
+          case "edit" -> edit(desk, asked.form());
+          case "keep" -> pages.keep(desk, asked.form());
+          default -> nothing();
+        };
       } catch (Fault fault) {
         return pages.bench(409, desk, DeskPages.sentence(fault), false);
       } catch (IllegalArgumentException e) {

@@ -13,6 +13,7 @@ import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.BesideWords;
 
 /**
  * The answer on a billet as pieces of HTML, for a page that has more on it: what to do, and a piece
@@ -40,11 +41,7 @@ public record AnswerPage(
 
   /** All else. */
   public List<Piece> pieces() {
-    return chapters().stream()
-        .map(
-            c ->
-                new Piece(c.id(), c.title(), html(out -> JtechapterGenerated.render(out, null, c))))
-        .toList();
+    return chapters().stream().map(AnswerPage::piece).toList();
   }
 
   /** Other soaks beside the one advised; nothing where nothing need be soaked. */
@@ -53,6 +50,25 @@ public record AnswerPage(
         .filter(SoakFigure.class::isInstance)
         .map(f -> WhatIf.of(advice.soak(), units, (SoakFigure) f))
         .findFirst();
+  }
+
+  /** This plan beside one that was kept: what each comes to, and what differs. */
+  public Piece beside(Advice kept) {
+    BesideWords words = new BesideWords(kept, advice, units);
+    Table table =
+        Columns.of(words.rows(), units)
+            .words("", BesideWords.Row::what)
+            .words("plan A", BesideWords.Row::first)
+            .words("now", BesideWords.Row::now)
+            .words("differs", BesideWords.Row::differs)
+            .captioned("Plan A, and the billet as it is now");
+    Chapter chapter = Chapter.of("beside", "Beside plan A").words(words.says()).table(table);
+    return piece(chapter);
+  }
+
+  private static Piece piece(Chapter chapter) {
+    return new Piece(
+        chapter.id(), chapter.title(), html(out -> JtechapterGenerated.render(out, null, chapter)));
   }
 
   private List<Chapter> chapters() {

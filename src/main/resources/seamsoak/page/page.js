@@ -62,10 +62,10 @@
       state.textContent = "Working out the change. Until then, as it was before:";
       return;
     }
-    const opened = new Set([...old.querySelectorAll("details[open]")].map(d => d.id));
+    const opened = new Map([...old.querySelectorAll("details")].map(d => [d.id, d.open]));
     const scroll = old.scrollTop;
     old.replaceWith(fresh);
-    for (const d of fresh.querySelectorAll("details")) d.open = opened.has(d.id);
+    for (const d of fresh.querySelectorAll("details")) d.open = opened.get(d.id) ?? d.open;
     fresh.scrollTop = scroll;
     document.dispatchEvent(new Event("answer"));
   };
@@ -157,7 +157,7 @@
     document.querySelector("footer").replaceWith(page.querySelector("footer"));
     $("bench").replaceWith(page.getElementById("bench"));
     restore(was, sent);
-    if (result.dataset.rev !== ours.dataset.rev || !result.dataset.rev) putResult(result);
+    if (result.dataset.rev !== ours.dataset.rev || !result.dataset.rev || result.dataset.kept !== ours.dataset.kept) putResult(result);
     const faults = page.querySelector("#faults h2");
     say(page.querySelector("#notice") ? "" : faults ? faults.textContent : "Taken.");
     follow();
@@ -187,7 +187,7 @@
 
   document.addEventListener("submit", event => {
     const form = event.target;
-    if (form.id !== "bench" && !form.classList.contains("conflict")) return;
+    if (form.id !== "bench" && !form.matches(".conflict, .sent")) return;
     event.preventDefault();
     // only what was touched is sent: the rest may have been changed in another window meanwhile
     const touched = form.id === "bench" ? held().typed : new Map();

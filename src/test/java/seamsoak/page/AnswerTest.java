@@ -149,6 +149,53 @@ class AnswerTest extends FormsOnly {
   }
 
   @Test
+  void aPlanIsKeptAndHeldAgainstWhatIsChanged() throws IOException {
+    String desk = smith.post("/new", Map.of("pattern", "mosaic")).header("Location");
+    assertEquals(409, smith.post(desk + "/keep", Map.of("rev", "1", "how", "keep")).status());
+    Visitor.Reply a = whole(desk);
+    assertTrue(a.body().contains("Keep as plan A"), a.body());
+    assertEquals(409, smith.post(desk + "/keep", Map.of("rev", "7", "how", "keep")).status());
+    assertEquals(400, smith.post(desk + "/keep", Map.of("rev", "1", "how", "burn")).status());
+    assertEquals(303, smith.post(desk + "/keep", Map.of("rev", "1", "how", "keep")).status());
+    assertTrue(smith.get(desk).body().contains("Nothing differs from plan A."));
+    edit(desk, Map.of("steps[6].grind", "0.03 in"));
+    String b = whole(desk).body();
+    assertEquals("1/4 in", cell(b, "thickness", 1));
+    assertEquals(cell(b, "thickness", 0), cell(b, "thickness", 1));
+    String missing = "carbon missing at tile joints (step 7)";
+    double before = Double.parseDouble(cell(b, missing, 0).replace(" %", ""));
+    double after = Double.parseDouble(cell(b, missing, 1).replace(" %", ""));
+    assertTrue(after < before, "deeper grinding leaves less of the skin");
+    assertEquals("%.2f %% less".formatted(before - after), cell(b, missing, 2));
+    assertEquals(said(a.body(), "<h2 id=\"answer\">"), cell(b, "answer", 0));
+    assertEquals(said(b, "<h2 id=\"answer\">"), cell(b, "answer", 1));
+    smith.post(desk + "/keep", Map.of("how", "back"));
+    assertEquals("0.01", value(smith.get(desk), "steps[6].grind"));
+    assertTrue(whole(desk).body().contains("Nothing differs from plan A."));
+    smith.post(desk + "/keep", Map.of("how", "forget"));
+    assertFalse(smith.get(desk).body().contains("Beside plan A"));
+  }
+
+  private Visitor.Reply whole(String desk) throws IOException {
+    Visitor.Reply reply = smith.get(desk);
+    while (data(reply, "whole").isEmpty()) {
+      reply = next(desk, reply);
+    }
+    return reply;
+  }
+
+  /** What stands in a row of the comparison. */
+  private static String cell(String html, String row, int column) {
+    int from = html.indexOf("<th scope=\"row\">" + row + "</th>");
+    assertTrue(from > 0, row + " in " + html);
+    Matcher m = Pattern.compile("<td[^>]*>([^<]*)</td>").matcher(html.substring(from));
+    for (int i = 0; i <= column; i++) {
+      assertTrue(m.find());
+    }
+    return m.group(1);
+  }
+
+  @Test
   void theCardIsAPageOfItsOwnUnderItsOwnSeal() throws IOException {
     String desk = opened("san-mai.json");
     Visitor.Reply reply = smith.get(desk);
