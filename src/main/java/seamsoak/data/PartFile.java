@@ -13,9 +13,11 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,8 +37,9 @@ final class PartFile {
    * their owner alone and would stay so.
    *
    * @param number tells apart what one run lays for the same place
+   * @param rights of a file that is not to have those of any new one
    */
-  PartFile(int number, Path target, byte[] content) {
+  PartFile(int number, Path target, byte[] content, FileAttribute<?>... rights) {
     this.target = target;
     this.part =
         target.resolveSibling(
@@ -53,7 +56,7 @@ final class PartFile {
       if (Files.exists(target) && !Files.isRegularFile(target)) {
         throw new IOException("a device or pipe has that name");
       }
-      write(content);
+      write(content, rights);
     } catch (IOException e) {
       remove();
       throw fault(e);
@@ -61,9 +64,10 @@ final class PartFile {
   }
 
   /** Down to the disk, so that the name never stands for a file whose content was lost. */
-  private void write(byte[] content) throws IOException {
+  private void write(byte[] content, FileAttribute<?>... rights) throws IOException {
     try (FileChannel out =
-        FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        FileChannel.open(
+            part, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), rights)) {
       ByteBuffer left = ByteBuffer.wrap(content);
       while (left.hasRemaining()) {
         out.write(left);

@@ -15,6 +15,7 @@ import seamsoak.data.Fault;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue.ObjectValue;
 import seamsoak.data.JsonWriter;
+import seamsoak.data.PrivateFile;
 
 /**
  * Changes that were not saved yet, kept where nobody but the user reads, so that a crash loses
@@ -57,6 +58,7 @@ record Drafts(Path folder) {
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
+    PrivateFile.clear(folder);
     List<Draft> all = new ArrayList<>();
     try (Stream<Path> files = Files.list(folder)) {
       files

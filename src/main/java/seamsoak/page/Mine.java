@@ -1,16 +1,14 @@
 package seamsoak.page;
 
 import java.io.IOException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
+import seamsoak.data.Fault;
 import seamsoak.data.JsonValue.Member;
 import seamsoak.data.JsonValue.ObjectValue;
 import seamsoak.data.JsonValue.TextValue;
+import seamsoak.data.PrivateFile;
 
 /** Files that the program keeps for itself where nobody but the user reads. */
 final class Mine {
@@ -39,15 +37,10 @@ final class Mine {
 
   /** Writes it whole or not at all; a full or missing disk costs the file, not the work. */
   static void write(Path file, String text) {
-    Path part = file.resolveSibling(file.getFileName() + ".part");
     try {
-      Files.createDirectories(file.getParent(), rights("rwx------"));
-      Files.deleteIfExists(part);
-      Files.createFile(part, rights("rw-------"));
-      Files.writeString(part, text);
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-    } catch (IOException e) {
-      remove(part);
+      PrivateFile.write(file, text);
+    } catch (Fault fault) {
+      // the page goes on without
     }
   }
 
@@ -60,15 +53,6 @@ final class Mine {
       return text.text();
     }
     throw new IllegalArgumentException("not written by us");
-  }
-
-  /** Rights of the user alone, where the system knows such. */
-  private static FileAttribute<?>[] rights(String rights) {
-    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
-        }
-        : new FileAttribute<?>[0];
   }
 
   static void remove(Path file) {
