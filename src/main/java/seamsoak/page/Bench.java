@@ -11,6 +11,7 @@ import seamsoak.billet.file.FormSheet;
 import seamsoak.data.JsonPath;
 import seamsoak.data.JsonValue;
 import seamsoak.data.JsonValue.ObjectValue;
+import seamsoak.data.Mistake;
 import seamsoak.steel.Steel;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.PageWords;
@@ -61,16 +62,40 @@ final class Bench {
    */
   record StepCard(int number, String kind, Card card, List<Card> heats, boolean done) {}
 
-  private Bench(Editing billet, Proof proof, Kit kit) {
+  private Bench(Editing billet, List<Mistake> mistakes, Kit kit) {
     this.billet = billet;
     this.kit = kit;
-    this.mendings = new Mendings(proof.mistakes());
+    this.mendings = new Mendings(mistakes);
     this.units =
         billet.value(JsonPath.of("units")).equals("metric") ? UnitSystem.METRIC : UnitSystem.US;
   }
 
   static View of(Editing billet, Proof proof, Kit kit) {
-    return new Bench(billet, proof, kit).view();
+    return new Bench(billet, proof.mistakes(), kit).view();
+  }
+
+  /** The parts of a text that are the shop's and not a billet's. */
+  record ShopView(Card general, List<Card> rest, List<Mendings.Link> faults, List<String> others) {}
+
+  static ShopView shop(Editing shop, List<Mistake> mistakes, Kit kit) {
+    Bench bench = new Bench(shop, mistakes, kit);
+    FormSheet file = shop.book().file();
+    FormSheet units =
+        new FormSheet(
+            file.title(), file.keys().stream().filter(k -> k.name().equals("units")).toList());
+    Card general = bench.card(JsonPath.ROOT, "Shop", units, true);
+    List<Card> rest = bench.rest(file, List.of("equipment", "soak"));
+    return new ShopView(general, rest, bench.mendings.told(), bench.mendings.others(false));
+  }
+
+  private List<Card> rest(FormSheet file, List<String> names) {
+    List<Card> rest = new ArrayList<>();
+    for (String name : names) {
+      JsonPath path = JsonPath.of(name);
+      rest.add(card(path, Sentence.capital(name), inside(file, name), true));
+    }
+    rest.add(quenchants(file));
+    return rest;
   }
 
   private View view() {
@@ -85,12 +110,7 @@ final class Bench {
     for (int i = 0; i < billet.size(Editing.STEPS); i++) {
       steps.add(step(i));
     }
-    List<Card> rest = new ArrayList<>();
-    for (String name : List.of("blade", "soak", "equipment")) {
-      JsonPath path = JsonPath.of(name);
-      rest.add(card(path, Sentence.capital(name), inside(file, name), true));
-    }
-    rest.add(quenchants(file));
+    List<Card> rest = rest(file, List.of("blade", "soak", "equipment"));
     return new View(
         named ? Optional.of(units) : Optional.empty(),
         general,

@@ -23,6 +23,8 @@ import seamsoak.words.PageWords;
  * @param made the billet as laid and after each step
  * @param answer nothing while something has to be mended
  * @param steels to choose from
+ * @param shop what is the smith's own shop's; empty where nothing was entered of it
+ * @param takesShop whether some of that is otherwise here
  */
 record BenchPage(
     String desk,
@@ -36,7 +38,9 @@ record BenchPage(
     Bench.View bench,
     List<Proof.Made> made,
     Answers.View answer,
-    List<Named> steels) {
+    List<Named> steels,
+    String shop,
+    boolean takesShop) {
   /** A name of a steel as smiths use it, with its analysis. */
   record Named(String name, String analysis) {}
 

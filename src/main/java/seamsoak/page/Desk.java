@@ -102,9 +102,9 @@ final class Desk {
     kept = plan;
   }
 
-  /** Goes back to the plan that was kept: a change like others, which can be undone. */
-  synchronized void backToKept() {
-    kept.ifPresent(k -> take(now.history().changed(k.text())));
+  /** Takes another text altogether: a change like others, which can be undone. */
+  synchronized void becomes(String text) {
+    take(now.history().changed(text));
   }
 
   Editing editing(Now at) {

@@ -22,9 +22,11 @@ final class DeskPages {
   private final Kit kit;
   private final Work work;
   private final Answers answers;
+  private final MyShop shop;
   private final List<BenchPage.Named> steels;
 
-  DeskPages(Kit kit, Work work, Answers answers) {
+  DeskPages(Kit kit, Work work, Answers answers, MyShop shop) {
+    this.shop = shop;
     this.kit = kit;
     this.work = work;
     this.answers = answers;
@@ -52,6 +54,8 @@ final class DeskPages {
     Desk.Now now = desk.now();
     Optional<Answers.View> answer =
         sound(now).map(b -> view(desk, now, b, work.known(desk.id(), now.number(), b), ""));
+    Editing editing = desk.editing(now);
+    List<String> others = shop.differs(editing);
     BenchPage page =
         new BenchPage(
             desk.id(),
@@ -62,10 +66,12 @@ final class DeskPages {
             !now.history().forth().isEmpty(),
             notice,
             conflict,
-            Bench.of(desk.editing(now), now.proof(), kit),
+            Bench.of(editing, now.proof(), kit),
             now.proof().made(),
             answer.orElse(null),
-            steels);
+            steels,
+            PageWords.ofShop(shop.there(), others),
+            !others.isEmpty());
     return Pages.bench(status, page);
   }
 
@@ -94,7 +100,7 @@ final class DeskPages {
         }
         desk.keep(Optional.of(new Desk.Kept(now.number(), now.text(), whole.get())));
       }
-      case "back" -> desk.backToKept();
+      case "back" -> desk.kept().ifPresent(k -> desk.becomes(k.text()));
       case "forget" -> desk.keep(Optional.empty());
       default -> throw new IllegalArgumentException("no button of ours");
     }

@@ -21,11 +21,13 @@ public final class Page implements AutoCloseable {
   private static final Pattern DESK = Pattern.compile("/d/([0-9]{1,9})(?:/([a-z.]{1,20}))?");
 
   private static final String NEWS = "/news";
+  private static final String SHOP = "/shop";
 
   private final Listener listener;
   private final Gate gate;
   private final Shelf shelf;
   private final Desks desks;
+  private final MyShop shop;
   private final Work work;
   private final DeskPages pages;
   private final Kit kit;
@@ -65,8 +67,9 @@ public final class Page implements AutoCloseable {
     this.kit = Kit.of(setting.data(), setting.correlations(), setting.steels(), setting.units());
     this.shelf = new Shelf(setting.folder());
     this.desks = new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")));
+    this.shop = new MyShop(setting.state().resolve("shop.json"), kit);
     this.work = new Work(kit);
-    this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()));
+    this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()), shop);
     this.running = setting.running();
     this.listener = Listener.open(setting.port());
     this.gate = new Gate(listener.authority(), System::nanoTime);
@@ -99,7 +102,7 @@ public final class Page implements AutoCloseable {
     Desk desk =
         shelf.files().contains(name)
             ? desks.open(name)
-            : begin(name.replaceFirst("\\.json$", ""), "nothing", false);
+            : begin(name.replaceFirst("\\.json$", ""), "nothing", shop.isMetric());
     first.set("/d/" + desk.id());
   }
 
@@ -132,7 +135,7 @@ public final class Page implements AutoCloseable {
   }
 
   private Desk begin(String name, String pattern, boolean metric) {
-    return desks.begin(name, Starts.of(pattern, metric, name, kit.book()));
+    return desks.begin(name, shop.into(Starts.of(pattern, metric, name, kit.book())));
   }
 
   private final class Door implements Listener.Door {
@@ -161,10 +164,11 @@ public final class Page implements AutoCloseable {
         case Gate.IN -> gate.in(asked);
         case Running.AGAIN -> again(asked.query().getOrDefault("file", ""));
         case NEWS -> news(asked.query());
+        case SHOP -> Pages.myShop(200, shop.view(""));
         case "/" ->
             Optional.ofNullable(first.getAndSet(null))
                 .map(Answer::see)
-                .orElseGet(() -> Pages.shelf(200, shelf.page(desks, "")));
+                .orElseGet(() -> shelf(200, ""));
         default -> nothing();
       };
     }
@@ -200,11 +204,12 @@ public final class Page implements AutoCloseable {
                       || desks.of(asked.field("file")).isPresent()
                   ? Answer.see("/d/" + desks.open(asked.field("file")).id())
                   : nothing();
+          case SHOP -> changed(asked);
           case "/end" -> end();
           default -> nothing();
         };
       } catch (Fault fault) {
-        return Pages.shelf(409, shelf.page(desks, DeskPages.sentence(fault)));
+        return shelf(409, DeskPages.sentence(fault));
       } catch (IllegalArgumentException e) {
         return Pages.told(400, PageWords.NOT_UNDERSTOOD);
       }
@@ -215,6 +220,15 @@ public final class Page implements AutoCloseable {
       String name = wanted.isEmpty() ? desks.free(PageWords.NEW_BILLET) : wanted;
       boolean metric = asked.field("units").equals("metric");
       return Answer.see("/d/" + begin(name, asked.field("pattern"), metric).id());
+    }
+
+    private Answer shelf(int status, String notice) {
+      return Pages.shelf(status, shelf.page(desks, shop.isMetric(), notice));
+    }
+
+    private Answer changed(Asked asked) {
+      String refused = shop.change(Sent.of(asked.form()));
+      return refused.isEmpty() ? Answer.see(SHOP) : Pages.myShop(409, shop.view(refused));
     }
 
     private Answer end() {
@@ -248,9 +262,13 @@ public final class Page implements AutoCloseable {
     private Answer edit(Desk desk, Map<String, String> form) {
       Sent sent = Sent.of(form);
       boolean saves = sent.act().equals("save");
-      Desk.Done done = desk.change(sent.number(), sent.fields(), saves ? "" : sent.act());
+      boolean takes = sent.act().equals("shop");
+      Desk.Done done = desk.change(sent.number(), sent.fields(), saves || takes ? "" : sent.act());
       if (!done.all()) {
         return pages.bench(409, desk, done.notice(), false);
+      }
+      if (takes) {
+        desk.becomes(shop.into(desk.now().text()));
       }
       return saves ? save(desk, "") : Answer.see("/d/" + desk.id());
     }

@@ -17,6 +17,10 @@ final class Pages {
     return page(status, out -> JteshelfGenerated.render(out, null, page, Look.STYLE, Look.SCRIPT));
   }
 
+  static Answer myShop(int status, MyShop.View page) {
+    return page(status, out -> JteshopGenerated.render(out, null, page, Look.STYLE));
+  }
+
   static Answer bench(int status, BenchPage page) {
     return page(status, out -> JtebenchGenerated.render(out, null, page, Look.STYLE, Look.SCRIPT));
   }

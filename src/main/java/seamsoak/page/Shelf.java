@@ -24,7 +24,7 @@ record Shelf(Path folder) {
   private static final int MOST = 500;
   private static final String ENDING = ".json";
 
-  ShelfPage page(Desks desks, String notice) {
+  ShelfPage page(Desks desks, boolean metric, String notice) {
     Set<String> files = new LinkedHashSet<>();
     desks.all().forEach(d -> files.add(d.path().getFileName().toString()));
     List<String> there = files();
@@ -34,7 +34,7 @@ record Shelf(Path folder) {
       Optional<Desk> desk = desks.of(file);
       entry(file, desk).ifPresent(entries::add);
     }
-    return new ShelfPage(folder.toString(), entries, notice);
+    return new ShelfPage(folder.toString(), entries, metric, notice);
   }
 
   /**

@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param folder that it is
  * @param billets in it, and those that are in no file yet
+ * @param metric whether a new one begins in metric units
  * @param notice what came of the last wish, if that could not be done
  */
-record ShelfPage(String folder, List<Entry> billets, String notice) {
+record ShelfPage(String folder, List<Entry> billets, boolean metric, String notice) {
   /**
    * A billet.
    *

@@ -1,5 +1,6 @@
 package seamsoak.words;
 
+import java.util.List;
 import java.util.Optional;
 import seamsoak.unit.UnitSystem;
 
@@ -96,6 +97,20 @@ public final class PageWords {
   /** That something has to be there. */
   public static String needed(String example) {
     return "This is needed, such as " + example + ".";
+  }
+
+  /**
+   * What of a billet is the shop's.
+   *
+   * @param there what was entered of the shop
+   * @param differs which of that the billet has otherwise
+   */
+  public static String ofShop(List<String> there, List<String> differs) {
+    List<String> same = there.stream().filter(k -> !differs.contains(k)).toList();
+    String taken = same.isEmpty() ? "" : "As in your shop: " + String.join(", ", same) + ".";
+    String other =
+        differs.isEmpty() ? "" : "Otherwise than in your shop: " + String.join(", ", differs) + ".";
+    return (taken + " " + other).strip();
   }
 
   public static String badName() {
