@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import seamsoak.data.Place;
+import seamsoak.property.Correlations;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Length;
 import seamsoak.unit.Temperature;
@@ -31,12 +32,46 @@ public record JustWelded(
 
   private static final Length LENGTH = Length.ofMillimetres(150);
 
+  /** A usual welding heat; judgement. */
+  private static final double HOTTEST_WELD_CELSIUS = 1200;
+
+  /** As cool as steel is welded with a good heart; judgement. */
+  private static final double COOLEST_WELD_CELSIUS = 1150;
+
   /** What a stack may have. */
   public static final int MOST_LAYERS = 1000;
 
   public JustWelded {
     steels = List.copyOf(steels);
     layers = List.copyOf(layers);
+  }
+
+  /** Welded at what the tenderest of them is forged at, or as cool as steel is welded. */
+  public static JustWelded of(
+      List<Steel> steels, List<Length> layers, Length section, Correlations correlations) {
+    double most =
+        steels.stream()
+            .mapToDouble(
+                s ->
+                    correlations
+                        .forging()
+                        .rule()
+                        .limits(s.analysis(), s.heatTreatment().forgeStartC())
+                        .highestForging()
+                        .value())
+            .min()
+            .orElseThrow();
+    return new JustWelded(
+        steels,
+        layers,
+        section,
+        Temperature.ofCelsius(
+            Math.max(COOLEST_WELD_CELSIUS, Math.min(HOTTEST_WELD_CELSIUS, most))));
+  }
+
+  /** Whether the bar has room for a layer of each. */
+  public boolean fits() {
+    return section.metres() >= layers.stream().mapToDouble(Length::metres).sum();
   }
 
   /** How many layers come nearest to the section. */

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -24,7 +23,6 @@ import seamsoak.safety.CautionTable;
 import seamsoak.steel.Steel;
 import seamsoak.trace.Trace;
 import seamsoak.unit.Length;
-import seamsoak.unit.Temperature;
 
 /** The heat treatment after the last weld. */
 @Command(
@@ -43,12 +41,6 @@ import seamsoak.unit.Temperature;
 final class ScheduleCommand extends Subcommand {
   /** No other files go when the program is renewed. */
   private static final Pattern ALONE = Pattern.compile("");
-
-  /** A usual welding heat; judgement. */
-  private static final double HOTTEST_WELD_CELSIUS = 1200;
-
-  /** As cool as steel is welded with a good heart; judgement. */
-  private static final double COOLEST_WELD_CELSIUS = 1150;
 
   @Mixin private BilletFile billet;
 
@@ -117,12 +109,12 @@ final class ScheduleCommand extends Subcommand {
     }
     Steel a = steel(billet.word());
     Steel b = steel(second, a);
-    if (section.metres() < layers.first().metres() + layers.second().metres()) {
+    JustWelded taken =
+        JustWelded.of(
+            List.of(a, b), List.of(layers.first(), layers.second()), section, root.correlations());
+    if (!taken.fits()) {
       throw wrong("--section is thinner than one layer of each steel");
     }
-    JustWelded taken =
-        new JustWelded(
-            List.of(a, b), List.of(layers.first(), layers.second()), section, weld(a, b));
     if (taken.count() > JustWelded.MOST_LAYERS) {
       throw wrong(
           "--section holds "
@@ -143,24 +135,6 @@ final class ScheduleCommand extends Subcommand {
         () -> new BilletAnswer(advice, root.units()).treatment(taken),
         trace);
     return advice.hardStops().isEmpty() ? Program.ANSWERED : Program.DOES_NOT_GO_AHEAD;
-  }
-
-  /** What the tenderest of them is forged at, or as cool as steel is welded. */
-  private Temperature weld(Steel... steels) {
-    double most =
-        Stream.of(steels)
-            .mapToDouble(
-                s ->
-                    root.correlations()
-                        .forging()
-                        .rule()
-                        .limits(s.analysis(), s.heatTreatment().forgeStartC())
-                        .highestForging()
-                        .value())
-            .min()
-            .orElseThrow();
-    return Temperature.ofCelsius(
-        Math.max(COOLEST_WELD_CELSIUS, Math.min(HOTTEST_WELD_CELSIUS, most)));
   }
 
   /** What somebody else has written, the billet's own file above all, is not written over. */

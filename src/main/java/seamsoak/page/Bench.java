@@ -80,9 +80,7 @@ final class Bench {
   static ShopView shop(Editing shop, List<Mistake> mistakes, Kit kit) {
     Bench bench = new Bench(shop, mistakes, kit);
     FormSheet file = shop.book().file();
-    FormSheet units =
-        new FormSheet(
-            file.title(), file.keys().stream().filter(k -> k.name().equals("units")).toList());
+    FormSheet units = new FormSheet(file.title(), file.key("units").stream().toList());
     Card general = bench.card(JsonPath.ROOT, "Shop", units, true);
     List<Card> rest = bench.rest(file, List.of("equipment", "soak"));
     return new ShopView(general, rest, bench.mendings.told(), bench.mendings.others(false));
@@ -92,7 +90,7 @@ final class Bench {
     List<Card> rest = new ArrayList<>();
     for (String name : names) {
       JsonPath path = JsonPath.of(name);
-      rest.add(card(path, Sentence.capital(name), inside(file, name), true));
+      rest.add(card(path, Sentence.capital(name), file.inside(name), true));
     }
     rest.add(quenchants(file));
     return rest;
@@ -101,11 +99,11 @@ final class Bench {
   private View view() {
     FormSheet file = billet.book().file();
     boolean named = !billet.value(JsonPath.of("units")).isEmpty();
-    Card general = card(JsonPath.ROOT, "Billet", named ? without(file, "units") : file, false);
+    Card general = card(JsonPath.ROOT, "Billet", named ? file.without("units") : file, false);
     // fields tell their mistakes before the cards that they lie in
-    List<Card> steels = steels(inside(file, "stack"));
+    List<Card> steels = steels(file.inside("stack"));
     Card stack =
-        card(Editing.STACK, "Stack", without(inside(file, "stack"), STEELS, "thickness"), false);
+        card(Editing.STACK, "Stack", file.inside("stack").without(STEELS, "thickness"), false);
     List<StepCard> steps = new ArrayList<>();
     for (int i = 0; i < billet.size(Editing.STEPS); i++) {
       steps.add(step(i));
@@ -120,21 +118,6 @@ final class Bench {
         rest,
         mendings.told(),
         mendings.others(steps.isEmpty()));
-  }
-
-  private static FormSheet inside(FormSheet sheet, String key) {
-    return ((FormKey.Inside) sheet.key(key).orElseThrow().way()).sheet();
-  }
-
-  /** What each item of a list holds. */
-  private static FormSheet each(FormSheet sheet, String key) {
-    return ((FormKey.Inside) ((FormKey.Each) sheet.key(key).orElseThrow().way()).item()).sheet();
-  }
-
-  private static FormSheet without(FormSheet sheet, String... keys) {
-    return new FormSheet(
-        sheet.title(),
-        sheet.keys().stream().filter(k -> !List.of(keys).contains(k.name())).toList());
   }
 
   /** A row for each steel: which, and how thick each of its pieces is. */
@@ -167,14 +150,14 @@ final class Bench {
     FormSheet sheet =
         kind.map(billet.book()::step).orElseGet(() -> new FormSheet("step", List.of()));
     if (sheet.key("heats").isPresent()) {
-      FormSheet heat = each(sheet, "heats");
+      FormSheet heat = sheet.each("heats");
       JsonPath all = path.key("heats");
       for (int j = 0; j < billet.size(all); j++) {
         heats.add(card(all.item(j), "Heat " + (j + 1), heat, false));
       }
     }
     String word = kind.map(Step.Kind::word).orElse("");
-    Card card = card(path, word, without(sheet, "heats"), false);
+    Card card = card(path, word, sheet.without("heats"), false);
     boolean done =
         value instanceof ObjectValue o && (o.members().containsKey("done") || anyHeatDone(path));
     return new StepCard(index + 1, word, card, heats, done);
@@ -191,7 +174,7 @@ final class Bench {
   }
 
   private Card quenchants(FormSheet file) {
-    FormSheet each = each(file, "quenchants");
+    FormSheet each = file.each("quenchants");
     JsonPath all = JsonPath.of("quenchants");
     List<Card> rows = new ArrayList<>();
     for (int i = 0; i < billet.size(all); i++) {

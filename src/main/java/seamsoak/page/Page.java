@@ -28,8 +28,10 @@ public final class Page implements AutoCloseable {
   private final Shelf shelf;
   private final Desks desks;
   private final MyShop shop;
+  private final Pairing pairing;
   private final Work work;
   private final DeskPages pages;
+  private final DeskForms forms;
   private final Kit kit;
   private final Running running;
   private final Presence presence = new Presence(System::nanoTime);
@@ -68,8 +70,10 @@ public final class Page implements AutoCloseable {
     this.shelf = new Shelf(setting.folder());
     this.desks = new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")));
     this.shop = new MyShop(setting.state().resolve("shop.json"), kit);
+    this.pairing = new Pairing(kit);
     this.work = new Work(kit);
     this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()), shop);
+    this.forms = new DeskForms(desks, work, pages, shop);
     this.running = setting.running();
     this.listener = Listener.open(setting.port());
     this.gate = new Gate(listener.authority(), System::nanoTime);
@@ -165,6 +169,10 @@ public final class Page implements AutoCloseable {
         case Running.AGAIN -> again(asked.query().getOrDefault("file", ""));
         case NEWS -> news(asked.query());
         case SHOP -> Pages.myShop(200, shop.view(""));
+        case "/pair" -> {
+          UnitSystem bare = shop.isMetric() ? UnitSystem.METRIC : UnitSystem.US;
+          yield Pages.pairing(pairing.of(asked.query(), bare), bare);
+        }
         case "/" ->
             Optional.ofNullable(first.getAndSet(null))
                 .map(Answer::see)
@@ -238,59 +246,12 @@ public final class Page implements AutoCloseable {
 
     private Answer atDesk(Desk desk, String what, Asked asked) {
       try {
-        if (!asked.isPost()) {
-          return pages.looked(desk, what, asked.query()).orElseGet(Door::nothing);
-        }
-        if (what.equals("drop")) {
-          work.stop(desk.id());
-          desks.drop(desk);
-          return Answer.see("/");
-        }
-        return switch (what) {
-          case "save" -> save(desk, asked.field("how"));
-          case "edit" -> edit(desk, asked.form());
-          case "keep" -> pages.keep(desk, asked.form());
-          default -> nothing();
-        };
-      } catch (Fault fault) {
-        return pages.bench(409, desk, DeskPages.sentence(fault), false);
+        return asked.isPost()
+            ? forms.posted(desk, what, asked).orElseGet(Door::nothing)
+            : pages.looked(desk, what, asked.query()).orElseGet(Door::nothing);
       } catch (IllegalArgumentException e) {
         return Pages.told(400, PageWords.NOT_UNDERSTOOD);
       }
-    }
-
-    private Answer edit(Desk desk, Map<String, String> form) {
-      Sent sent = Sent.of(form);
-      boolean saves = sent.act().equals("save");
-      boolean takes = sent.act().equals("shop");
-      Desk.Done done = desk.change(sent.number(), sent.fields(), saves || takes ? "" : sent.act());
-      if (!done.all()) {
-        return pages.bench(409, desk, done.notice(), false);
-      }
-      if (takes) {
-        desk.becomes(shop.into(desk.now().text()));
-      }
-      return saves ? save(desk, "") : Answer.see("/d/" + desk.id());
-    }
-
-    private Answer save(Desk desk, String how) {
-      switch (how) {
-        case "mine" -> desk.keepMine();
-        case "theirs" -> desk.takeTheirs();
-        case "beside" -> {
-          Desk beside = desks.begin(desks.free(desk.name()), desk.now().text());
-          beside.save();
-          desks.drop(desk);
-          return Answer.see("/d/" + beside.id());
-        }
-        default -> {
-          if (desk.isChangedBeside()) {
-            return pages.bench(409, desk, "", true);
-          }
-          desk.save();
-        }
-      }
-      return Answer.see("/d/" + desk.id());
     }
   }
 }

@@ -2,7 +2,10 @@ package seamsoak.page;
 
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
+import java.util.Optional;
 import java.util.function.Consumer;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.PageWords;
 
 /** Pages by their templates, which escape whatever comes from a billet or a file name. */
 final class Pages {
@@ -19,6 +22,11 @@ final class Pages {
 
   static Answer myShop(int status, MyShop.View page) {
     return page(status, out -> JteshopGenerated.render(out, null, page, Look.STYLE));
+  }
+
+  static Answer pairing(Pairing.View page, UnitSystem bare) {
+    String units = PageWords.units(Optional.of(bare));
+    return page(200, out -> JtepairingGenerated.render(out, null, page, units, Look.STYLE));
   }
 
   static Answer bench(int status, BenchPage page) {

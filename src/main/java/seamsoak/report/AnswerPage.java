@@ -31,7 +31,13 @@ public record AnswerPage(
   private static final String SHEET = "sheet.css";
 
   /** A subject: its title, and the HTML of all that is said of it, its heading included. */
-  public record Piece(String id, String title, String html) {}
+  public record Piece(String id, String title, String html) {
+    static Piece of(Chapter chapter) {
+      StringOutput page = new StringOutput();
+      JtechapterGenerated.render(new OwaspHtmlTemplateOutput(page), null, chapter);
+      return new Piece(chapter.id(), chapter.title(), page.toString());
+    }
+  }
 
   /** What to do, why, and what stands in the way. */
   public String verdict() {
@@ -41,7 +47,7 @@ public record AnswerPage(
 
   /** All else. */
   public List<Piece> pieces() {
-    return chapters().stream().map(AnswerPage::piece).toList();
+    return chapters().stream().map(Piece::of).toList();
   }
 
   /** Other soaks beside the one advised; nothing where nothing need be soaked. */
@@ -63,12 +69,7 @@ public record AnswerPage(
             .words("differs", BesideWords.Row::differs)
             .captioned("Plan A, and the billet as it is now");
     Chapter chapter = Chapter.of("beside", "Beside plan A").words(words.says()).table(table);
-    return piece(chapter);
-  }
-
-  private static Piece piece(Chapter chapter) {
-    return new Piece(
-        chapter.id(), chapter.title(), html(out -> JtechapterGenerated.render(out, null, chapter)));
+    return Piece.of(chapter);
   }
 
   private List<Chapter> chapters() {

@@ -45,7 +45,29 @@ public final class PageWords {
       "There is no answer yet. Go back, mend what is to be mended, and wait for it.";
   public static final String FIRST_STEP = "There is no step yet: add the first.";
 
+  public static final String TOO_THIN = "The bar is thinner than one layer of each steel.";
+  public static final String NOTHING_THICK = "It has to be thicker than nothing.";
+
   private PageWords() {}
+
+  /** That a name is none of a steel. */
+  public static String noSteel(String name, Optional<String> nearest) {
+    return "There is no steel '"
+        + name
+        + "'; "
+        + nearest
+            .map(near -> "did you mean '" + near + "'?")
+            .orElse("give one of the table or an analysis such as C0.84 Mn0.75.");
+  }
+
+  /** That there would be more layers than a stack may have. */
+  public static String tooMany(int layers, int most) {
+    return "The bar holds "
+        + layers
+        + " such layers, and "
+        + most
+        + " is the most; give thicker layers or a thinner bar.";
+  }
 
   /** That a field holds something else by now. */
   public static String heldElsewhere(String label, String theirs, String mine) {
