@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
 import seamsoak.chart.figure.Figure;
@@ -56,11 +57,16 @@ record Answers(Kit kit, Colophon colophon) {
         known.of(),
         known.failed(),
         page.map(AnswerPage::verdict).orElse(""),
-        page.map(AnswerPage::pieces).orElse(List.of()),
+        page.map(p -> pieces(p, known)).orElse(List.of()),
         page.flatMap(AnswerPage::whatIf),
         soakAt,
         kept.flatMap(k -> page.map(p -> p.beside(k.advice()))),
         known.stage() == Work.Stage.BAND && kept.filter(k -> k.number() == number).isEmpty());
+  }
+
+  private static List<AnswerPage.Piece> pieces(AnswerPage page, Work.Known known) {
+    return Stream.concat(page.pieces().stream(), known.outlay().map(page::outlay).stream())
+        .toList();
   }
 
   /** How far it has come, for a window that has all else by now. */

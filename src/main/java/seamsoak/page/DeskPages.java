@@ -159,7 +159,8 @@ final class DeskPages {
   private Answer card(Desk desk) {
     Desk.Now now = desk.now();
     Optional<Billet> billet = sound(now);
-    Optional<Advice> advice = billet.flatMap(b -> work.known(desk.id(), now.number(), b).advice());
+    Optional<Work.Known> known = billet.map(b -> work.known(desk.id(), now.number(), b));
+    Optional<Advice> advice = known.flatMap(Work.Known::advice);
     if (advice.isEmpty()) {
       return Pages.told(404, PageWords.NO_ANSWER_YET);
     }

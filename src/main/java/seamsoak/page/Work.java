@@ -10,6 +10,8 @@ import java.util.concurrent.TimeUnit;
 import seamsoak.billet.Billet;
 import seamsoak.data.Fault;
 import seamsoak.plan.Advice;
+import seamsoak.plan.Outlay;
+import seamsoak.plan.OutlayAdvisor;
 import seamsoak.plan.PlanAdvisor;
 import seamsoak.state.Progress;
 import seamsoak.words.PageWords;
@@ -32,9 +34,20 @@ final class Work implements AutoCloseable {
    * @param advice as far as that; empty at first, and where it cannot be worked out
    * @param done cases tried for the band
    * @param of cases in all
+   * @param outlay what the work takes, once the band is known
    * @param failed why there will be no more; empty where all is well
    */
-  record Known(Stage stage, Optional<Advice> advice, int done, int of, String failed) {
+  record Known(
+      Stage stage,
+      Optional<Advice> advice,
+      int done,
+      int of,
+      Optional<Outlay> outlay,
+      String failed) {
+    private Known with(Stage further, Advice advice, int tried) {
+      return new Known(further, Optional.of(advice), tried, of, outlay, failed);
+    }
+
     boolean isWhole() {
       return stage == Stage.BAND || !failed.isEmpty();
     }
@@ -103,7 +116,8 @@ final class Work implements AutoCloseable {
   private final class Job implements Progress {
     private final int number;
     private final Billet billet;
-    private Known known = new Known(Stage.NONE, Optional.empty(), 0, PlanAdvisor.USUAL_SAMPLES, "");
+    private Known known =
+        new Known(Stage.NONE, Optional.empty(), 0, PlanAdvisor.USUAL_SAMPLES, Optional.empty(), "");
     private boolean begun;
     private volatile boolean stopped;
 
@@ -147,9 +161,11 @@ final class Work implements AutoCloseable {
 
     private void run() {
       try {
-        knows(new Known(Stage.MIDDLE, Optional.of(advice(0)), 0, PlanAdvisor.USUAL_SAMPLES, ""));
         int all = PlanAdvisor.USUAL_SAMPLES;
-        knows(new Known(Stage.BAND, Optional.of(advice(all)), all, all, ""));
+        knows(known.with(Stage.MIDDLE, advice(0), 0));
+        Advice whole = advice(all);
+        Outlay outlay = new OutlayAdvisor(kit.correlations()).of(billet, whole);
+        knows(new Known(Stage.BAND, Optional.of(whole), all, all, Optional.of(outlay), ""));
       } catch (CancellationException newer) {
         // nobody waits for it any more
       } catch (Fault fault) {
@@ -160,7 +176,8 @@ final class Work implements AutoCloseable {
     }
 
     private synchronized void fail(String why) {
-      knows(new Known(known.stage(), known.advice(), known.done(), known.of(), why));
+      knows(
+          new Known(known.stage(), known.advice(), known.done(), known.of(), known.outlay(), why));
     }
 
     private Advice advice(int samples) {
@@ -174,7 +191,8 @@ final class Work implements AutoCloseable {
     public void at(String what, int done, int of) {
       synchronized (this) {
         int further = Math.max(done, known.done());
-        known = new Known(known.stage(), known.advice(), further, of, known.failed());
+        known =
+            new Known(known.stage(), known.advice(), further, of, known.outlay(), known.failed());
         notifyAll();
       }
     }

@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.SoakFigure;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
+import seamsoak.plan.Outlay;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.BesideWords;
+import seamsoak.words.OutlayWords;
+import seamsoak.words.SoakWords;
 
 /**
  * The answer on a billet as pieces of HTML, for a page that has more on it: what to do, and a piece
@@ -72,21 +76,49 @@ public record AnswerPage(
     return Piece.of(chapter);
   }
 
+  /** What the work takes: hours and stock. */
+  public Piece outlay(Outlay outlay) {
+    return Piece.of(outlayChapter(outlay));
+  }
+
+  private Chapter outlayChapter(Outlay outlay) {
+    OutlayWords words = new OutlayWords(outlay, units);
+    Chapter chapter =
+        Chapter.of("outlay", "Hours and stock").words(words.times()).words(words.stock());
+    return outlay.stock().isEmpty()
+        ? chapter
+        : chapter.table(
+            Columns.of(outlay.stock(), units)
+                .words("steel", Outlay.Stock::steel)
+                .words("for", OutlayWords::use)
+                .words("pieces", s -> Integer.toString(s.count()))
+                .words("thick", s -> words.size(s.thicknessMm()))
+                .words("wide", s -> words.size(s.widthMm()))
+                .words("long", s -> words.size(s.lengthMm()))
+                .words("of bar in all", s -> words.size(s.totalMm()))
+                .captioned(words.caption()));
+  }
+
   private List<Chapter> chapters() {
     return new ReportChapters(
             new BilletChapters(advice, units, figures), pairs, Trace.NONE, colophon)
         .ofBillet();
   }
 
-  /** The card on one sheet, and the cautions on another, to be printed: a page of its own. */
+  /**
+   * The card on one sheet, and behind it the cautions, what to do next time and what the work
+   * takes, to be printed: a page of its own.
+   */
   public byte[] sheet() {
     Chapter cautions = CautionText.all(advice, units).chapter();
+    Chapter next = Chapter.of("next", "Next time").items(new SoakWords(units).nextTime(advice));
+    List<Chapter> back = Stream.of(next, cautions).filter(c -> !c.parts().isEmpty()).toList();
     ShopCard card = ShopCard.of(advice, units);
     String style = HtmlReport.style(SHEET);
     String policy = HtmlReport.policy(style);
     return html(out ->
             JtesheetGenerated.render(
-                out, null, advice.billet(), card, cautions, colophon, style, policy))
+                out, null, advice.billet(), card, back, colophon, style, policy))
         .getBytes(StandardCharsets.UTF_8);
   }
 

@@ -1,6 +1,9 @@
 package seamsoak.words;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import seamsoak.plan.Advice;
 import seamsoak.soak.Input;
 import seamsoak.soak.Remedies;
 import seamsoak.soak.SoakAdvice.OptionRemark;
@@ -102,6 +105,21 @@ public record SoakWords(UnitSystem units) {
 
   private LookWords looks() {
     return new LookWords(units);
+  }
+
+  /** What would be better begun otherwise another time. */
+  public List<String> nextTime(Advice advice) {
+    List<String> all = new ArrayList<>();
+    advice.soak().advice().stream()
+        .filter(
+            n ->
+                n instanceof SoakNote.Remedy
+                    || n == SoakNote.Plain.GRIND_FIRST
+                    || n instanceof SoakNote.Narrower)
+        .map(this::note)
+        .forEach(all::add);
+    advice.preform().map(p -> StageWords.preform(p, units)).ifPresent(all::add);
+    return all;
   }
 
   /** One or two sentences. */
