@@ -165,7 +165,12 @@ final class DeskPages {
       return Pages.told(404, PageWords.NO_ANSWER_YET);
     }
     AnswerPage page = answers.page(billet.get(), advice.get());
-    return Answer.of(200, "text/html; charset=utf-8", page.sheet())
+    return sheet(page.sheet());
+  }
+
+  /** A page to be printed, which lets in nothing but its own style. */
+  static Answer sheet(byte[] html) {
+    return Answer.of(200, "text/html; charset=utf-8", html)
         .with(Seal.POLICY, AnswerPage.sheetPolicy() + "; frame-ancestors 'none'");
   }
 

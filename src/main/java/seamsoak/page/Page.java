@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
 import seamsoak.property.Correlations;
+import seamsoak.report.AnswerPage;
 import seamsoak.report.Colophon;
 import seamsoak.steel.SteelTable;
 import seamsoak.unit.UnitSystem;
@@ -169,6 +170,7 @@ public final class Page implements AutoCloseable {
         case Running.AGAIN -> again(asked.query().getOrDefault("file", ""));
         case NEWS -> news(asked.query());
         case SHOP -> Pages.myShop(200, shop.view(""));
+        case "/blank" -> DeskPages.sheet(AnswerPage.blankSheet());
         case "/pair" -> {
           UnitSystem bare = shop.isMetric() ? UnitSystem.METRIC : UnitSystem.US;
           yield Pages.pairing(pairing.of(asked.query(), bare), bare);

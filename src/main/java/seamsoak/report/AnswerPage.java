@@ -16,6 +16,7 @@ import seamsoak.plan.Outlay;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.BesideWords;
+import seamsoak.words.CardWords;
 import seamsoak.words.OutlayWords;
 import seamsoak.words.SoakWords;
 
@@ -119,6 +120,15 @@ public record AnswerPage(
     return html(out ->
             JtesheetGenerated.render(
                 out, null, advice.billet(), card, back, colophon, style, policy))
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The same card with its boxes left empty: for a class, or to think with a pencil. */
+  public static byte[] blankSheet() {
+    String style = HtmlReport.style(SHEET);
+    return html(out ->
+            JteblankGenerated.render(
+                out, null, CardWords.USUAL_STEPS, style, HtmlReport.policy(style)))
         .getBytes(StandardCharsets.UTF_8);
   }
 

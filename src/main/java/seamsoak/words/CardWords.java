@@ -1,5 +1,6 @@
 package seamsoak.words;
 
+import java.util.List;
 import java.util.Optional;
 import seamsoak.plan.Advice;
 import seamsoak.soak.SoakAdvice.Recommended;
@@ -8,6 +9,28 @@ import seamsoak.unit.UnitSystem;
 
 /** The answer in large letters, with one unit and the other below it. */
 public record CardWords(Advice advice, UnitSystem units) {
+  /** The steps of a card that is filled in by hand, with room between; common practice. */
+  public static final List<String> USUAL_STEPS =
+      List.of(
+          "weld",
+          "draw",
+          "grind",
+          "restack",
+          "weld",
+          "draw",
+          "tile",
+          "press",
+          "soak",
+          "normalize",
+          "refine 1",
+          "refine 2",
+          "refine 3",
+          "anneal",
+          "stress relief",
+          "harden",
+          "temper 1",
+          "temper 2");
+
   private boolean refused() {
     return !advice.hardStops().isEmpty();
   }

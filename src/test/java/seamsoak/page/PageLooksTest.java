@@ -58,4 +58,30 @@ class PageLooksTest extends InBrowser {
     tab.size(390, 844);
     assertEquals("", tab.ask(Looks.LAYOUT));
   }
+
+  @ParameterizedTest
+  @CsvSource({"8.5, 11", "8.27, 11.7"})
+  void theBlankCardIsOneSheet(double width, double height) throws Exception {
+    tab.go(page.address() + "blank");
+    String pdf = new String(tab.paper(width, height), StandardCharsets.ISO_8859_1);
+    assertEquals(2, pdf.split("/MediaBox", -1).length, "one sheet");
+    assertEquals("", tab.ask(Looks.LAYOUT));
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"390, 844", "640, 400", "1280, 800"})
+  void thePagesWithoutABilletToo(int width, int height) throws Exception {
+    tab.size(width, height);
+    String sizes = "first=1084&second=15N20&layer=0.02+in&section=1/4+in";
+    for (String at : new String[] {"shop", "pair", "pair?" + sizes, "pair?first=x&layer=-1"}) {
+      tab.go(page.address() + at);
+      tab.ask("document.querySelectorAll('details').forEach(d => d.open = true)");
+      assertEquals("", tab.ask(Looks.LAYOUT), at);
+      assertEquals("", tab.ask(Looks.SMALL), at);
+      tab.run(Looks.axe());
+      assertEquals("", tab.ask(Looks.AXE), at);
+    }
+  }
 }
