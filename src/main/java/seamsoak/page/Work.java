@@ -162,8 +162,10 @@ final class Work implements AutoCloseable {
     private void run() {
       try {
         int all = PlanAdvisor.USUAL_SAMPLES;
-        knows(known.with(Stage.MIDDLE, advice(0), 0));
-        Advice whole = advice(all);
+        requireWanted();
+        Advice whole =
+            new PlanAdvisor(kit.correlations(), kit.cautions(), all)
+                .advise(billet, this, likely -> knows(known.with(Stage.MIDDLE, likely, 0)));
         Outlay outlay = new OutlayAdvisor(kit.correlations()).of(billet, whole);
         knows(new Known(Stage.BAND, Optional.of(whole), all, all, Optional.of(outlay), ""));
       } catch (CancellationException newer) {
@@ -178,13 +180,6 @@ final class Work implements AutoCloseable {
     private synchronized void fail(String why) {
       knows(
           new Known(known.stage(), known.advice(), known.done(), known.of(), known.outlay(), why));
-    }
-
-    private Advice advice(int samples) {
-      if (stopped) {
-        throw new CancellationException();
-      }
-      return new PlanAdvisor(kit.correlations(), kit.cautions(), samples).advise(billet, this);
     }
 
     @Override

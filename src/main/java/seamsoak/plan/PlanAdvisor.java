@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import seamsoak.billet.Assumed;
 import seamsoak.billet.Assumptions;
@@ -113,6 +114,36 @@ public final class PlanAdvisor {
     SampleWalks walks = walks(billet, usual, 0, progress);
     Basis basis = basis(billet, usual);
     progress.requireWanted();
+    return advice(billet, basis, walks, carry, progress);
+  }
+
+  /**
+   * The same as {@link #advise}, with what the likely case alone says handed over as soon as that
+   * is known; the likely case is walked once for both.
+   */
+  public Advice advise(Billet billet, Progress progress, Consumer<Advice> likely) {
+    Basis basis = basis(billet, usual(billet));
+    PlanAdvisor alone = new PlanAdvisor(correlations, cautions, 0);
+    likely.accept(alone.run(billet, basis, progress));
+    return run(billet, basis, progress);
+  }
+
+  private Advice run(Billet billet, Basis basis, Progress progress) {
+    progress.requireWanted();
+    SampleWalks walks = walks(billet, basis.shop.assumptions(), 0, progress);
+    return advice(billet, basis, walks, ScheduleAdvisor::run, progress);
+  }
+
+  /**
+   * @param walks the first of the histories
+   */
+  private Advice advice(
+      Billet billet,
+      Basis basis,
+      SampleWalks walks,
+      BiFunction<ScheduleAdvisor, Optional<SoakAdvice.Recommended>, ScheduleAdvisor.Run> carry,
+      Progress progress) {
+    Assumptions usual = basis.shop.assumptions();
     Sightings sightings = Sightings.of(billet);
     SoakSamples all =
         SoakSamples.enough(

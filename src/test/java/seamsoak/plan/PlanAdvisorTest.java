@@ -61,6 +61,20 @@ class PlanAdvisorTest {
     return new PlanAdvisor(Walks.CORRELATIONS, cautions, SAMPLES).advise(billet, Progress.NONE);
   }
 
+  /** The likely case first, then all: each just as it is when it is asked for alone. */
+  @Test
+  void inStagesItIsTheSame() {
+    CautionTable cautions = CautionTable.load(DataFolder.packed());
+    List<Advice> likely = new ArrayList<>();
+    Advice whole =
+        new PlanAdvisor(Walks.CORRELATIONS, cautions, SAMPLES)
+            .advise(mosaic, Progress.NONE, likely::add);
+    assertEquals(advice.toString(), whole.toString());
+    Advice alone = new PlanAdvisor(Walks.CORRELATIONS, cautions, 0).advise(mosaic, Progress.NONE);
+    assertEquals(1, likely.size());
+    assertEquals(alone.toString(), likely.get(0).toString());
+  }
+
   @Test
   void onlyTheTileSeamsOfTheDemoStillShow() {
     List<LineReport> showing = advice.soak().lines().stream().filter(LineReport::visible).toList();
