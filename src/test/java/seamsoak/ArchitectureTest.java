@@ -37,6 +37,7 @@ class ArchitectureTest {
           "billet",
           "billet.file",
           "state",
+          "face",
           "safety",
           "pairing",
           "single",

@@ -79,7 +79,7 @@ public record SectionLine(
   }
 
   /** Whether it ends in the middle of the billet and its mirror image follows. */
-  boolean isHalf() {
+  public boolean isHalf() {
     return far != End.OUTSIDE && !(near == End.GAP && far == End.GAP);
   }
 

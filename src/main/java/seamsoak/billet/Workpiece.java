@@ -224,6 +224,14 @@ public record Workpiece(
         .withSize(left);
   }
 
+  /** Its size without a jacket; at the ends as it is. */
+  public Size bodySize() {
+    boolean around = loose instanceof Loose.Jacket;
+    double sheet = loose instanceof Loose.Jacket j ? j.sheet().metres() : 0;
+    return size.less(
+        0, around ? sheet : jacketMetres(width), around ? sheet : jacketMetres(thickness));
+  }
+
   /** Thickness of jacket left at the end of a line, m. */
   public double jacketMetres(SectionLine line) {
     return jacketMetres(line.parts().get(0));

@@ -1,0 +1,217 @@
+package seamsoak.face;
+
+import java.util.ArrayList;
+import java.util.List;
+import seamsoak.billet.Billet;
+import seamsoak.billet.SectionLine;
+import seamsoak.billet.SectionLine.Kind;
+import seamsoak.billet.Shop;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.CarbonLaw;
+import seamsoak.carbon.Metal;
+import seamsoak.steel.Steel;
+
+/**
+ * Steel and carbon at every point of a billet's shown face: that of the layer that lies there,
+ * multiplied by what each of the lines through the billet has left of it there (carbon where lines
+ * cross is their product over the core's), each steel with its own at equal activity.
+ *
+ * <p>The face is shown ground below the skin that the fire has left on it, and without a jacket.
+ */
+public final class FaceField {
+  private final Workpiece piece;
+  private final List<Metal> steels;
+  private final int[] steelOfLayer;
+  private final Whence whence;
+  private final Layers layers;
+  private final Profile width;
+  private final Profile thickness;
+  private final List<Tiled> tiled;
+  private final boolean plan;
+  private final double jacketAcross;
+  private final double jacketUp;
+  private final double halfWidth;
+  private final double halfThickness;
+  private final boolean oneSteel;
+  private final double[] corePct;
+
+  /**
+   * Lines from one tile to the next.
+   *
+   * @param ways one for each way that pieces lie since
+   * @param mask which turnings count
+   */
+  private record Tiled(List<TileWay> ways, int mask) {}
+
+  /** One of them: where on it a tile begins, and how long that is, m. */
+  private record TileWay(Profile profile, double begins, double period) {
+    /** The place on it of metal so far down a tile. */
+    double at(double down) {
+      double at = begins + down * period;
+      return begins > 0 && at > profile.metres() ? at - profile.metres() : at;
+    }
+  }
+
+  private FaceField(Billet billet, List<Stage> stages, Workpiece piece, Shop shop) {
+    this.piece = piece;
+    whence = Whence.of(billet, stages);
+    List<Steel> all = billet.stack().steels().stream().distinct().toList();
+    steels = all.stream().map(shop::metal).toList();
+    oneSteel = all.size() == 1;
+    steelOfLayer = new int[billet.stack().layers()];
+    for (int i = 0; i < steelOfLayer.length; i++) {
+      steelOfLayer[i] = all.indexOf(billet.stack().steel(i));
+    }
+    layers = Layers.of(billet.stack(), piece, 1 << whence.turnings());
+    width = Profile.of(piece.width(), piece);
+    thickness = Profile.of(piece.thickness(), piece);
+    tiled = tiled();
+    plan = !tiled.isEmpty();
+    jacketAcross = piece.jacketMetres(piece.width());
+    jacketUp = piece.jacketMetres(piece.thickness());
+    halfWidth = piece.bodySize().widthMetres() / 2;
+    halfThickness = piece.bodySize().thicknessMetres() / 2;
+    corePct = corePct();
+  }
+
+  /** Of each steel, with the core's activity. */
+  private double[] corePct() {
+    double kelvin = CarbonLaw.COMPARED_AT_KELVIN;
+    CarbonLaw.Isotherm body = piece.body().law().at(kelvin);
+    return steels.stream()
+        .mapToDouble(
+            m ->
+                m.equals(piece.body())
+                    ? m.percent(piece.coreRatio())
+                    : m.percent(m.law().at(kelvin).ratioBeside(body, piece.coreRatio())))
+        .toArray();
+  }
+
+  /**
+   * The shown face of a piece.
+   *
+   * @param stages of the billet up to the last step that moved metal
+   * @param piece the metal after them, or after heats that came then; its faces welded
+   */
+  public static FaceField of(Billet billet, List<Stage> stages, Workpiece piece, Shop shop) {
+    return new FaceField(billet, stages, piece, shop);
+  }
+
+  private List<Tiled> tiled() {
+    List<SectionLine> lines = piece.inner().stream().filter(l -> l.kind() == Kind.TILE).toList();
+    List<Tiled> all = new ArrayList<>();
+    int next = 0;
+    for (int turnings : whence.turnedAfterTiling()) {
+      List<TileWay> ways = new ArrayList<>();
+      for (int way = 0; way < 1 << turnings; way++) {
+        ways.add(tileWay(lines.get(next++)));
+      }
+      all.add(new Tiled(ways, (1 << turnings) - 1));
+    }
+    return all;
+  }
+
+  private TileWay tileWay(SectionLine line) {
+    return new TileWay(Profile.of(line, piece), Profile.begins(line), Profile.period(line));
+  }
+
+  /** Whether the top of a billet of tiles is shown; else the end of the bar. */
+  public boolean isPlan() {
+    return plan;
+  }
+
+  /** From left to right, m: along the billet, or across the end of the bar. */
+  public double acrossMetres() {
+    return plan ? piece.size().lengthMetres() - 2 * jacketUp : 2 * halfWidth;
+  }
+
+  /** From bottom to top, m. */
+  public double upMetres() {
+    return 2 * (plan ? halfWidth : halfThickness);
+  }
+
+  /** Half the thickness: how far the shown face of tiles lies from the middle, m. */
+  public double halfThicknessMetres() {
+    return halfThickness;
+  }
+
+  /** The steels of the stack, in the order of their numbers. */
+  public List<Metal> steels() {
+    return steels;
+  }
+
+  /** Looks at one point after another; of one thread. */
+  public final class Look {
+    private final Spot spot = new Spot(whence.tilings());
+    private int steel;
+    private double percent;
+    private double carbon;
+    private double left;
+
+    /** Which steel, of {@link FaceField#steels}. */
+    public int steel() {
+      return steel;
+    }
+
+    /** Its carbon, wt%. */
+    public double percent() {
+      return percent;
+    }
+
+    /**
+     * A point of the shown face.
+     *
+     * @param x from its middle to the right, m
+     * @param y from its middle upward, m
+     */
+    public void at(double x, double y) {
+      if (plan) {
+        inside(x, y, halfThicknessMetres());
+      } else {
+        inside(0, x, y);
+      }
+    }
+
+    /** A point at any depth, each from the middle, m. */
+    public void inside(double along, double across, double up) {
+      whence.find(spot, along, across, up);
+      steel = steelOfLayer[spot.layer];
+      carbon = Double.NaN;
+      left = 1;
+      takes(width, jacketAcross + halfWidth + across, spot.onEdge);
+      if (plan) {
+        for (int i = 0; i < tiled.size(); i++) {
+          TileWay way = tiled.get(i).ways().get(spot.way & tiled.get(i).mask());
+          takes(way.profile(), way.at(spot.down[i]), !spot.onEdge);
+        }
+      } else {
+        takes(thickness, jacketUp + halfThickness - up, !spot.onEdge);
+      }
+      percent = left * (Double.isNaN(carbon) ? layer() : carbon);
+    }
+
+    /** Carbon that the layer has far from the seams of the billet, wt%. */
+    private double layer() {
+      return layers.tells(spot.layer)
+          ? layers.percent(spot.layer, spot.inLayer, spot.way)
+          : corePct[steel];
+    }
+
+    /**
+     * What a line has to say of this place.
+     *
+     * @param through whether it runs through the layers here, and so may tell of just this one
+     */
+    private void takes(Profile line, double metres, boolean through) {
+      int cell = line.cell(metres);
+      int own = steels.indexOf(line.metal(cell));
+      if (through && own >= 0 && !oneSteel && Double.isNaN(carbon)) {
+        steel = own;
+        carbon = line.percent(cell, metres);
+      } else {
+        left *= line.share(cell, metres);
+      }
+    }
+  }
+}

@@ -1,0 +1,150 @@
+package seamsoak.face;
+
+import java.util.List;
+import seamsoak.billet.SectionLine;
+import seamsoak.billet.Workpiece;
+import seamsoak.carbon.CarbonLaw;
+import seamsoak.carbon.Metal;
+import seamsoak.carbon.Plane;
+import seamsoak.carbon.SeamName;
+import seamsoak.carbon.Strip;
+
+/** Carbon along one line of a billet, ready to be asked at any place. */
+final class Profile {
+  private final Strip strip;
+
+  /** Where each cell begins, m, and behind them the end. */
+  private final double[] edge;
+
+  /** Carbon of each cell over that of the core, at equal activity. */
+  private final double[] share;
+
+  private final double[] percent;
+
+  /** Counts the stretches of one metal. */
+  private final int[] stretch;
+
+  private final boolean mirrored;
+
+  private Profile(SectionLine line, double[] share) {
+    strip = line.strip();
+    mirrored = line.isHalf();
+    this.share = share;
+    int n = strip.cells();
+    edge = new double[n + 1];
+    percent = new double[n];
+    stretch = new int[n];
+    for (int i = 0; i < n; i++) {
+      edge[i + 1] = edge[i] + strip.metres(i);
+      percent[i] = strip.percent(i);
+      boolean same = i == 0 || strip.metal(i).equals(strip.metal(i - 1));
+      stretch[i] = i == 0 ? 0 : stretch[i - 1] + (same ? 0 : 1);
+    }
+  }
+
+  /** Of a line through a piece. */
+  static Profile of(SectionLine line, Workpiece piece) {
+    return new Profile(line, shares(line.strip(), piece.body(), piece.coreRatio()));
+  }
+
+  /** Of a line between layers, which tells the carbon of each by itself. */
+  static Profile ofLayers(SectionLine line) {
+    return new Profile(line, new double[0]);
+  }
+
+  private static double[] shares(Strip strip, Metal body, double coreRatio) {
+    CarbonLaw.Isotherm own = body.law().at(CarbonLaw.COMPARED_AT_KELVIN);
+    double[] all = new double[strip.cells()];
+    for (int i = 0; i < all.length; i++) {
+      Metal metal = strip.metal(i);
+      double ratio =
+          metal.equals(body)
+              ? strip.ratio(i)
+              : own.ratioBeside(metal.law().at(CarbonLaw.COMPARED_AT_KELVIN), strip.ratio(i));
+      all[i] = ratio / coreRatio;
+    }
+    return all;
+  }
+
+  /** Where on a line from tile to tile the first of them begins, m. */
+  static double begins(SectionLine line) {
+    List<Plane> seams = tileSeams(line);
+    return seams.isEmpty() ? 0 : line.strip().metres(0, seams.get(0).face());
+  }
+
+  /**
+   * Thickness of a tile, m. Where its faces are alike the line is half of one; else it is one or
+   * two, parted inside.
+   */
+  static double period(SectionLine line) {
+    List<Plane> seams = tileSeams(line);
+    Strip strip = line.strip();
+    if (seams.isEmpty() || seams.get(0).face() == 0) {
+      return 2 * strip.metres();
+    }
+    return seams.size() > 1
+        ? strip.metres(seams.get(0).face(), seams.get(1).face())
+        : strip.metres();
+  }
+
+  private static List<Plane> tileSeams(SectionLine line) {
+    return line.strip().planes().stream()
+        .filter(p -> p.name().kind() == SeamName.Kind.TILES)
+        .toList();
+  }
+
+  double metres() {
+    return edge[edge.length - 1];
+  }
+
+  /** Where on it the first seam lies, m. */
+  double seamMetres() {
+    return edge[strip.seam()];
+  }
+
+  /** The cell at a place on the line or its mirror image, m from the near end. */
+  int cell(double metres) {
+    double x = inside(metres);
+    int low = 0;
+    int high = percent.length;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (edge[middle] <= x) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  private double inside(double metres) {
+    double whole = metres();
+    return mirrored && metres > whole ? 2 * whole - metres : metres;
+  }
+
+  Metal metal(int cell) {
+    return strip.metal(cell);
+  }
+
+  /** Over the core's carbon, at equal activity. */
+  double share(int cell, double metres) {
+    return between(share, cell, inside(metres));
+  }
+
+  /** Of the metal there, wt%. */
+  double percent(int cell, double metres) {
+    return between(percent, cell, inside(metres));
+  }
+
+  /** Straight from the middle of a cell to that of the next of the same metal. */
+  private double between(double[] of, int cell, double x) {
+    double middle = 0.5 * (edge[cell] + edge[cell + 1]);
+    int other = x < middle ? cell - 1 : cell + 1;
+    if (other < 0 || other >= of.length || stretch[other] != stretch[cell]) {
+      return of[cell];
+    }
+    double next = 0.5 * (edge[other] + edge[other + 1]);
+    return of[cell] + (x - middle) / (next - middle) * (of[other] - of[cell]);
+  }
+}

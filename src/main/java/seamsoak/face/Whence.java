@@ -1,0 +1,166 @@
+package seamsoak.face;
+
+import java.util.ArrayList;
+import java.util.List;
+import seamsoak.billet.Billet;
+import seamsoak.billet.Stack;
+import seamsoak.billet.Stage;
+import seamsoak.billet.Step;
+import seamsoak.billet.Turn;
+import seamsoak.billet.Workpiece;
+import seamsoak.data.Fault;
+
+/**
+ * Where in the stack the metal of each point came from: the steps undone one by one, by what they
+ * do and the sizes that the walk has found.
+ *
+ * @param stack where it ends
+ * @param undone what undoes each step that moves metal, the last one first
+ * @param tilings how often tiles were laid
+ * @param turnings how often every other piece was turned
+ * @param turnedAfterTiling by step that laid tiles, the last one first, how often after it
+ */
+record Whence(
+    Stack stack, List<Undo> undone, int tilings, int turnings, List<Integer> turnedAfterTiling) {
+
+  /** Takes a point to where it lay before a step. */
+  private interface Undo {
+    void of(Spot spot);
+  }
+
+  /** Through the steps that a walk has done. */
+  static Whence of(Billet billet, List<Stage> stages) {
+    List<Undo> undone = new ArrayList<>();
+    List<Integer> after = new ArrayList<>();
+    int turnings = 0;
+    for (int i = stages.size() - 1; i > 0; i--) {
+      Step step = billet.steps().get(i - 1);
+      Workpiece was = stages.get(i - 1).piece();
+      Workpiece is = stages.get(i).piece();
+      switch (step.kind()) {
+        case DRAW, PRESS, ROLL -> undone.add(forging(was, is, stages.get(i).scaledMetres()));
+        case WELD -> {
+          if (i == 1) {
+            undone.add(layersWelded(was, is));
+          }
+        }
+        case RESTACK -> {
+          Step.Restack restack = (Step.Restack) step;
+          undone.add(restack(restack, welded(stages, i)));
+          turnings += restack.turnTaken() == Turn.ALTERNATE ? 1 : 0;
+        }
+        case TILE -> {
+          undone.add(tiles(((Step.Tile) step).angle().radians(), welded(stages, i)));
+          after.add(turnings);
+        }
+        case TWIST -> throw twisted(step);
+        // what takes metal off both sides alike leaves all else where it was
+        case GRIND, UNJACKET, SOAK, ANNEAL, NORMALIZE, REFINE, RELIEVE, HARDEN, TEMPER, COOL -> {}
+      }
+    }
+    return new Whence(
+        billet.stack(), List.copyOf(undone), after.size(), turnings, List.copyOf(after));
+  }
+
+  private static Fault twisted(Step step) {
+    return new Fault(
+        step.place(),
+        "the face cannot be drawn after "
+            + step.title()
+            + ", since a twisted bar has another pattern at every depth",
+        "ask for it after a step before that");
+  }
+
+  /** Where the metal of a point came from. */
+  void find(Spot spot, double along, double across, double up) {
+    spot.begin(along, across, up);
+    for (Undo step : undone) {
+      step.of(spot);
+    }
+    double depth = stack.thickness().metres() / 2 - spot.up;
+    int layer = 0;
+    while (layer < stack.layers() - 1 && depth >= stack.thickness(layer).metres()) {
+      depth -= stack.thickness(layer).metres();
+      layer++;
+    }
+    spot.layer = layer;
+    spot.inLayer = Math.max(0, Math.min(1, depth / stack.thickness(layer).metres()));
+  }
+
+  /** What scale has eaten meanwhile was not stretched: half of it went before, half after. */
+  private static Undo forging(Workpiece was, Workpiece is, double scaledMetres) {
+    double eaten = was.jacket().isPresent() ? 0 : scaledMetres;
+    double thinner =
+        stretch(was.bodySize().thicknessMetres(), is.bodySize().thicknessMetres(), eaten);
+    double narrower = stretch(was.bodySize().widthMetres(), is.bodySize().widthMetres(), eaten);
+    return spot -> {
+      spot.along *= thinner * narrower;
+      spot.across /= narrower;
+      spot.up /= thinner;
+    };
+  }
+
+  private static double stretch(double before, double after, double eaten) {
+    return (after + eaten) / (before - eaten);
+  }
+
+  /** The piece once what a step has laid together is welded: scale eats the faces before that. */
+  private static Workpiece welded(List<Stage> stages, int step) {
+    return stages.get(Math.min(step + 1, stages.size() - 1)).piece();
+  }
+
+  /** Scale eats every face of the layers, so all of them thin alike. */
+  private static Undo layersWelded(Workpiece was, Workpiece is) {
+    double thinner = is.bodySize().thicknessMetres() / was.bodySize().thicknessMetres();
+    return spot -> spot.up /= thinner;
+  }
+
+  /** Pieces counted from the left and from the top, each cut from the next length of the bar. */
+  private static Undo restack(Step.Restack step, Workpiece is) {
+    double wide = is.bodySize().widthMetres() / step.across();
+    double thick = is.bodySize().thicknessMetres() / step.high();
+    double pitch = is.size().lengthMetres() + step.kerfTaken().metres();
+    int pieces = step.across() * step.high();
+    return spot -> {
+      int i = index(spot.across / wide + step.across() / 2.0, step.across());
+      int k = index(step.high() / 2.0 - spot.up / thick, step.high());
+      spot.across -= (i + 0.5 - step.across() / 2.0) * wide;
+      spot.up += (k + 0.5 - step.high() / 2.0) * thick;
+      spot.along += (i * step.high() + k + 0.5 - pieces / 2.0) * pitch;
+      boolean odd = (i + step.high() - 1 - k) % 2 == 1;
+      switch (step.turnTaken()) {
+        case NONE -> {}
+        case ALL -> spot.turn();
+        case ALTERNATE -> {
+          spot.mayTurn(odd);
+          if (odd) {
+            spot.turn();
+          }
+        }
+      }
+    };
+  }
+
+  private static int index(double place, int count) {
+    return Math.max(0, Math.min(count - 1, (int) Math.floor(place)));
+  }
+
+  /** Bars leaning one on the next. */
+  private static Undo tiles(double radians, Workpiece is) {
+    double sin = StrictMath.sin(radians);
+    double cos = StrictMath.cos(radians);
+    int count = is.tiles().orElseThrow().count();
+    double thick = Profile.period(is.inner().get(0));
+    double pitch = is.tiles().orElseThrow().bar().pitchMetres();
+    return spot -> {
+      double place = (spot.along * sin + spot.up * cos) / thick + count / 2.0;
+      double tile = Math.floor(place);
+      double above = place - tile;
+      double middle = (tile + 0.5 - count / 2.0) * thick / sin;
+      double along = (spot.along - middle) * cos - spot.up * sin;
+      spot.tiled(1 - above);
+      spot.along = along + (tile + 0.5 - count / 2.0) * pitch;
+      spot.up = (above - 0.5) * thick;
+    };
+  }
+}
