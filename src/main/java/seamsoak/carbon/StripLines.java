@@ -44,7 +44,7 @@ public final class StripLines {
    * all of a thinner layer. Below A1 carbide gathers in the one cell at the bound of a steel that
    * holds it better, of no weight and with more carbon than any metal: no metal far from a seam.
    */
-  static double[] spots(Strip strip, double[] percent) {
+  public static double[] spots(Strip strip, double[] percent) {
     double[] mean = new double[percent.length];
     int end;
     for (int from = 0; from < percent.length; from = end) {

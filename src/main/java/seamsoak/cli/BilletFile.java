@@ -1,12 +1,15 @@
 package seamsoak.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import seamsoak.billet.Billet;
+import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.file.BilletReader;
 import seamsoak.billet.file.Names;
 import seamsoak.plan.Advice;
+import seamsoak.plan.FaceAdvice;
 import seamsoak.plan.PlanAdvisor;
 import seamsoak.safety.CautionTable;
 import seamsoak.state.Progress;
@@ -61,6 +64,12 @@ final class BilletFile {
   /** As far as the soak, which is quicker. */
   Advice soak(Root root) {
     return advice(root, PlanAdvisor::soak);
+  }
+
+  /** Its face after a step. */
+  FaceAdvice face(Root root, int step, Optional<Etched> etched) {
+    return new PlanAdvisor(root.correlations(), CautionTable.load(root.data()), samples)
+        .face(read(root), step, etched);
   }
 
   private interface Question {

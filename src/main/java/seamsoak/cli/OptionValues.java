@@ -15,11 +15,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.LoggedCurve.Tip;
+import seamsoak.billet.Seen.Etched;
 import seamsoak.data.Fault;
 import seamsoak.data.Nearest;
 import seamsoak.heatlog.DecimalMark;
 import seamsoak.heatlog.Scale;
 import seamsoak.heatlog.TimeUnit;
+import seamsoak.state.SeamProfile.Moment;
 import seamsoak.unit.Length;
 import seamsoak.unit.Refused;
 import seamsoak.unit.Temperature;
@@ -64,8 +66,47 @@ final class OptionValues {
         .registerConverter(Tip.class, text -> choice(text, Arrays.asList(Tip.values())))
         .registerConverter(
             UnitSystem.class, text -> choice(text, Arrays.asList(UnitSystem.values())))
+        .registerConverter(FaceTime.class, OptionValues::faceTime)
+        .registerConverter(Etched.class, text -> choice(text, Arrays.asList(Etched.values())))
         .registerConverter(int.class, OptionValues::samples)
         .registerConverter(Integer.class, OptionValues::number);
+  }
+
+  /**
+   * When a face is looked at.
+   *
+   * @param step number of a step, 0 for what follows
+   * @param moment after the steps of the file
+   */
+  record FaceTime(int step, Moment moment) {}
+
+  /** The words for such a time that are no number. */
+  static final class FaceTimes implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return List.of("soak", "harden").iterator();
+    }
+  }
+
+  /** The words for how a face is etched. */
+  static final class EtchNames implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return words(Arrays.asList(Etched.values())).iterator();
+    }
+  }
+
+  private static FaceTime faceTime(String text) {
+    return switch (text.strip().toLowerCase(Locale.ROOT)) {
+      case "soak" -> new FaceTime(0, Moment.AFTER_SOAK);
+      case "harden" -> new FaceTime(0, Moment.AFTER_SCHEDULE);
+      default -> {
+        if (text.matches("[1-9][0-9]{0,3}")) {
+          yield new FaceTime(Integer.parseInt(text), Moment.BEFORE);
+        }
+        throw refuse(text, "is neither the number of a step nor soak nor harden");
+      }
+    };
   }
 
   private static Port port(String text) {
@@ -240,6 +281,6 @@ final class OptionValues {
   }
 
   private static List<String> words(List<? extends Enum<?>> choices) {
-    return choices.stream().map(c -> c.name().toLowerCase(Locale.ROOT)).toList();
+    return choices.stream().map(c -> c.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList();
   }
 }

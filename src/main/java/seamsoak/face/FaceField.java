@@ -7,9 +7,12 @@ import seamsoak.billet.SectionLine;
 import seamsoak.billet.SectionLine.Kind;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
+import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.Metal;
+import seamsoak.data.Fault;
+import seamsoak.state.Limits;
 import seamsoak.steel.Steel;
 
 /**
@@ -21,6 +24,7 @@ import seamsoak.steel.Steel;
  */
 public final class FaceField {
   private final Workpiece piece;
+  private final List<Steel> alloys;
   private final List<Metal> steels;
   private final int[] steelOfLayer;
   private final Whence whence;
@@ -56,12 +60,12 @@ public final class FaceField {
   private FaceField(Billet billet, List<Stage> stages, Workpiece piece, Shop shop) {
     this.piece = piece;
     whence = Whence.of(billet, stages);
-    List<Steel> all = billet.stack().steels().stream().distinct().toList();
-    steels = all.stream().map(shop::metal).toList();
-    oneSteel = all.size() == 1;
+    alloys = billet.stack().steels().stream().distinct().toList();
+    steels = alloys.stream().map(shop::metal).toList();
+    oneSteel = alloys.size() == 1;
     steelOfLayer = new int[billet.stack().layers()];
     for (int i = 0; i < steelOfLayer.length; i++) {
-      steelOfLayer[i] = all.indexOf(billet.stack().steel(i));
+      steelOfLayer[i] = alloys.indexOf(billet.stack().steel(i));
     }
     layers = Layers.of(billet.stack(), piece, 1 << whence.turnings());
     width = Profile.of(piece.width(), piece);
@@ -95,6 +99,15 @@ public final class FaceField {
    * @param piece the metal after them, or after heats that came then; its faces welded
    */
   public static FaceField of(Billet billet, List<Stage> stages, Workpiece piece, Shop shop) {
+    if (piece.hasLooseFaces()) {
+      int last = stages.size() - 1;
+      throw new Fault(
+          last == 0 ? billet.stack().place() : billet.steps().get(last - 1).place(),
+          "there is no face to draw yet: what "
+              + (last == 0 ? "the stack" : billet.steps().get(last - 1).title())
+              + " lays together is not welded",
+          "ask for it after the weld");
+    }
     return new FaceField(billet, stages, piece, shop);
   }
 
@@ -131,6 +144,11 @@ public final class FaceField {
     return 2 * (plan ? halfWidth : halfThickness);
   }
 
+  /** Whether the face of a billet with these steps can be drawn: a twisted one has no flat one. */
+  public static boolean isFlat(Billet billet) {
+    return billet.steps().stream().noneMatch(s -> s.kind() == Step.Kind.TWIST);
+  }
+
   /** Half the thickness: how far the shown face of tiles lies from the middle, m. */
   public double halfThicknessMetres() {
     return halfThickness;
@@ -139,6 +157,16 @@ public final class FaceField {
   /** The steels of the stack, in the order of their numbers. */
   public List<Metal> steels() {
     return steels;
+  }
+
+  /** The same with all that is known of them. */
+  List<Steel> alloys() {
+    return alloys;
+  }
+
+  /** Carbon of a steel far from any seam: the mean of its layers, wt%. */
+  double farPct(int steel) {
+    return Limits.carbonPct(alloys.get(steel), piece);
   }
 
   /** Looks at one point after another; of one thread. */

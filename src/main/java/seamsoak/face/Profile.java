@@ -8,8 +8,9 @@ import seamsoak.carbon.Metal;
 import seamsoak.carbon.Plane;
 import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
+import seamsoak.carbon.StripLines;
 
-/** Carbon along one line of a billet, ready to be asked at any place. */
+/** Carbon along one line of a billet, ready to be asked at any place, as a probe would see it. */
 final class Profile {
   private final Strip strip;
 
@@ -32,19 +33,21 @@ final class Profile {
     this.share = share;
     int n = strip.cells();
     edge = new double[n + 1];
-    percent = new double[n];
+    double[] cells = new double[n];
     stretch = new int[n];
     for (int i = 0; i < n; i++) {
       edge[i + 1] = edge[i] + strip.metres(i);
-      percent[i] = strip.percent(i);
+      cells[i] = strip.percent(i);
       boolean same = i == 0 || strip.metal(i).equals(strip.metal(i - 1));
       stretch[i] = i == 0 ? 0 : stretch[i - 1] + (same ? 0 : 1);
     }
+    percent = StripLines.spots(strip, cells);
   }
 
   /** Of a line through a piece. */
   static Profile of(SectionLine line, Workpiece piece) {
-    return new Profile(line, shares(line.strip(), piece.body(), piece.coreRatio()));
+    double[] shares = shares(line.strip(), piece.body(), piece.coreRatio());
+    return new Profile(line, StripLines.spots(line.strip(), shares));
   }
 
   /** Of a line between layers, which tells the carbon of each by itself. */

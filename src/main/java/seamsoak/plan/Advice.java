@@ -23,6 +23,8 @@ import seamsoak.state.WorkReport;
  * @param soak the soak
  * @param schedule the schedule after it
  * @param seam carbon across the worst seam at each stage
+ * @param faces the shown face as it is, after the soak and in the finished blade; none where it
+ *     cannot be drawn
  * @param hardStops why the work must not be done as written, empty if it may
  * @param cautions that always apply
  */
@@ -35,6 +37,7 @@ public record Advice(
     SoakAdvice soak,
     ScheduleAdvice schedule,
     Optional<SeamProfile> seam,
+    List<FaceAdvice> faces,
     List<Stop> hardStops,
     List<Caution> cautions) {
 

@@ -12,6 +12,7 @@ import seamsoak.billet.Billet;
 import seamsoak.billet.BilletWalk;
 import seamsoak.billet.Now;
 import seamsoak.billet.Resolution;
+import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
@@ -169,6 +170,7 @@ public final class PlanAdvisor {
         soak,
         run.advice(),
         profile(end.piece(), run, basis.likelyBlade()),
+        new Faces(billet, stages, basis.shop, basis.toCome).all(run),
         List.copyOf(stops),
         cautions.general());
   }
@@ -253,6 +255,19 @@ public final class PlanAdvisor {
         new SoakAdvisor(billet, shop, end, toCome, scheduling::grain));
   }
 
+  /**
+   * The shown face after a step of the file.
+   *
+   * @param step which one, from 1
+   * @param etched in which state; as it has cooled unless stated
+   */
+  public FaceAdvice face(Billet billet, int step, Optional<Etched> etched) {
+    Billet first = billet.first(step);
+    Basis basis = basis(first, usual(billet));
+    return new Faces(first, basis.stages, basis.shop, basis.toCome)
+        .now(etched.orElse(Etched.AS_COOLED));
+  }
+
   /** What comes of what the smith saw. */
   private static Optional<SoakNote> seen(Sightings sightings, SoakSamples all) {
     if (sightings.none()) {
@@ -275,7 +290,7 @@ public final class PlanAdvisor {
         .ifPresent(
             soaked -> {
               moments.add(Moment.AFTER_SOAK);
-              pieces.add(soaked);
+              pieces.add(soaked.piece());
             });
     moments.add(Moment.AFTER_SCHEDULE);
     pieces.add(run.cycled().get());

@@ -162,6 +162,7 @@ public final class JsonReport {
   public static String plan(Advice advice, List<String> files, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>(Statement.members(advice));
     all.remove("work");
+    all.remove("faces");
     advice.work().ifPresent(w -> all.putAll(WorkTold.members(w)));
     all.put("history", history(advice));
     all.put("files", files);

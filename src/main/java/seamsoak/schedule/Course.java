@@ -57,10 +57,15 @@ record Course(
    * @param step as planned
    * @param cautions at it
    * @param piece after it
+   * @param etch what that shows
    * @param after what is told of that
    */
   record Entry(
-      ScheduleStep step, List<Caution> cautions, Workpiece piece, ScheduleAdvice.After after) {}
+      ScheduleStep step,
+      List<Caution> cautions,
+      Workpiece piece,
+      EtchBand etch,
+      ScheduleAdvice.After after) {}
 
   static Course begin(Workshop workshop, Workpiece start, double grainMetres, EtchBand etch) {
     return new Course(
@@ -200,7 +205,7 @@ record Course(
             becomes,
             left.size().thicknessMetres() * 1e3);
     List<Entry> all = new ArrayList<>(done);
-    all.add(new Entry(step, cautions, left, after));
+    all.add(new Entry(step, cautions, left, etched, after));
     return new Course(workshop, start, left, grain, etched, wrapped, List.copyOf(all));
   }
 
@@ -241,8 +246,8 @@ record Course(
     return done.stream().map(Entry::after).toList();
   }
 
-  /** The metal after the first step of a kind, if there was one. */
-  Optional<Workpiece> after(StepKind kind) {
-    return done.stream().filter(d -> d.step().kind() == kind).findFirst().map(Entry::piece);
+  /** The first step of a kind, if there was one. */
+  Optional<Entry> first(StepKind kind) {
+    return done.stream().filter(d -> d.step().kind() == kind).findFirst();
   }
 }

@@ -74,9 +74,12 @@ public final class ScheduleAdvisor {
    */
   public record Run(
       ScheduleAdvice advice,
-      Optional<Workpiece> soaked,
+      Optional<Etched> soaked,
       Optional<Workpiece> cycled,
       List<Stop> hardStops) {}
+
+  /** A piece and what it shows, etched as it has cooled. */
+  public record Etched(Workpiece piece, EtchBand etch) {}
 
   /** What is to come for the billet as it is, without a soak, and what it shows then. */
   public ToCome toCome() {
@@ -162,7 +165,7 @@ public final class ScheduleAdvisor {
     conflicts.addAll(end.conflicts());
     return new Run(
         advice(steels, conflicts, program(end.course()), end),
-        end.course().after(StepKind.SOAK),
+        end.course().first(StepKind.SOAK).map(d -> new Etched(d.piece(), d.etch())),
         Optional.of(cycled.piece()),
         end.stops());
   }

@@ -49,6 +49,38 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
     return all.trace();
   }
 
+  /** Of its face as it is after some of its steps. */
+  Trace ofFace() {
+    Moment hottest = hottest(Stream.empty());
+    List<Moment> fire = List.of(COLDEST, hottest);
+    List<Material> stack = stackSteels().stream().map(Material::of).toList();
+    steels();
+    MetalTrace metal = new MetalTrace(k, all);
+    metal.carbon(materials(), COLDEST, hottest);
+    metal.surface(fire);
+    all.use(List.of(), coolingSteps(), k.sections().airCooling(), k.sections().steel());
+    all.use(List.of(body()), fire, k.forging().grainGrowth(), k.forging().grainNumber());
+    metal.hardening(stack);
+    metal.etch(stack);
+    if (billet.covered().isEmpty()) {
+      metal.coveredFaces();
+    }
+    settings();
+    return picture();
+  }
+
+  /** The same after the soak or the schedule. */
+  Trace ofFace(Advice advice) {
+    ofSchedule(advice);
+    return picture();
+  }
+
+  private Trace picture() {
+    all.use(List.of(), k.etching().tone());
+    all.use(stackSteels().stream().map(Material::of).toList(), k.mechanics().brightness());
+    return all.trace();
+  }
+
   /** Of a billet's sizes, and of what is said of its heats. */
   Trace ofCheck() {
     Moment hottest = hottest(Stream.empty());

@@ -2,6 +2,7 @@ package seamsoak.trace;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Exposure;
@@ -162,6 +163,12 @@ public final class Tracer {
   /** Of the schedule, and with it of all that a plan says. */
   public Trace ofSchedule(Billet billet, Advice advice) {
     return new BilletTrace(k, entries(), billet).ofSchedule(advice);
+  }
+
+  /** Of its face after some of its steps, or after what is advised. */
+  public Trace ofFace(Billet billet, Optional<Advice> advice) {
+    BilletTrace trace = new BilletTrace(k, entries(), billet);
+    return advice.map(trace::ofFace).orElseGet(trace::ofFace);
   }
 
   private MetalTrace metals(TraceEntries all) {

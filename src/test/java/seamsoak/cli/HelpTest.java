@@ -29,6 +29,7 @@ class HelpTest {
           "plan",
           "soak",
           "schedule",
+          "face",
           "record",
           "migrate",
           "decarb",
@@ -70,9 +71,10 @@ class HelpTest {
         args.add("");
         out = args.size() - 2;
       }
-      args.set(out + 1, folder.toString());
+      boolean file = args.get(0).equals("face");
+      args.set(out + 1, (file ? folder.resolve(args.get(out + 1)) : folder).toString());
     }
-    if (List.of("plan", "soak", "schedule").contains(args.get(0))) {
+    if (List.of("plan", "soak", "schedule", "face").contains(args.get(0))) {
       few(args);
     }
     if (args.get(0).equals("record")) {

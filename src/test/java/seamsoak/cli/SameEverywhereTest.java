@@ -81,6 +81,8 @@ class SameEverywhereTest {
     String quick = HostileCase.read(HostileCase.FOLDER.resolve("quick.json"));
     Files.writeString(folder.resolve("billet.json"), quick.replaceFirst("\\{", "{ " + MORE));
     Files.copy(Path.of("alloy-data/logs/forge.csv"), folder.resolve("run.csv"), REPLACE_EXISTING);
+    Files.copy(
+        Path.of("alloy-data/billets/mosaic.json"), folder.resolve("tiles.json"), REPLACE_EXISTING);
     Child child =
         Child.start(folder, List.of(settings.split(" ")), EveryAnswer.class.getName(), List.of());
     assertEquals(0, child.code(), child.said());
@@ -110,6 +112,8 @@ class SameEverywhereTest {
             "heat run.csv --tip steel --planned 1120C",
             "heat run.csv --tip steel --json",
             "check billet.json",
+            "face billet.json --out out/end.png --json",
+            "face tiles.json --out out/top.png",
             "schedule billet.json --samples 4 --json",
             "record billet.json --step 1 --at 1210C --for 4.5min --on 2026-11-20",
             "record billet.json --undo --json",

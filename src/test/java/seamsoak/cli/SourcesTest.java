@@ -69,7 +69,13 @@ class SourcesTest {
             List.of("pairs", "1018", "52100", "316"),
             List.of("heat", "alloy-data/logs/forge.csv", "--tip", "steel"),
             List.of("schedule", "1095", "75Ni8", "--layer", "1mm", "--section", "6mm")),
-        Stream.of("check", "soak", "schedule", "plan").map(List::of));
+        Stream.of(
+            List.of("check"),
+            List.of("soak"),
+            List.of("schedule"),
+            List.of("plan"),
+            List.of("face"),
+            List.of("face", "--after", "harden")));
   }
 
   @ParameterizedTest
@@ -351,14 +357,17 @@ class SourcesTest {
   private Ran run(List<String> command, String... more) throws IOException {
     List<String> args = new ArrayList<>(command);
     if (!command.contains("--section")
-        && Set.of("check", "soak", "schedule", "plan").contains(command.get(0))) {
+        && Set.of("check", "soak", "schedule", "plan", "face").contains(command.get(0))) {
       args.add(Files.writeString(folder.resolve("traced.json"), BILLET).toString());
     }
-    if (Set.of("soak", "schedule", "plan").contains(command.get(0))) {
+    if (Set.of("soak", "schedule", "plan", "face").contains(command.get(0))) {
       args.addAll(List.of("--samples", "2"));
     }
     if (command.get(0).equals("plan")) {
       args.addAll(List.of("--out", folder.resolve("out").toString()));
+    }
+    if (command.get(0).equals("face")) {
+      args.addAll(List.of("--out", folder.resolve("face.png").toString(), "--replace"));
     }
     args.addAll(Arrays.asList(more));
     return Ran.run(args.toArray(String[]::new));

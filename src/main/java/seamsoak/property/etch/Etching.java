@@ -17,6 +17,7 @@ import seamsoak.unit.Temperature;
  * @param extendedA3 carbon beside ferrite that grows
  * @param whiteness what the etch makes of the structure
  * @param looks whether an eye sees it
+ * @param tone how light a picture shows it
  * @param carbonInAustenite how fast it moves there
  * @param grainNumber grain size numbers and lengths
  */
@@ -27,6 +28,7 @@ public record Etching(
     ExtendedLine extendedA3,
     Whiteness whiteness,
     Looks looks,
+    Tone tone,
     Agren1986Diffusivity carbonInAustenite,
     AstmE112 grainNumber) {
   private static final double EXTENDED_BELOW = 727;
@@ -34,13 +36,15 @@ public record Etching(
 
   public static Etching of(
       CoefficientTable table, Agren1986Diffusivity carbonInAustenite, AstmE112 grainNumber) {
+    Whiteness whiteness = new Whiteness(table.of("whiteness"));
     return new Etching(
         new LiNiebuhr1998Start(table.of("li-niebuhr1998-pearlite"), "start of pearlite"),
         new LiNiebuhr1998Start(table.of("li-niebuhr1998-ferrite"), "start of ferrite"),
         new ExtendedLine(table.of("extended-accm"), "carbon beside cementite below A1", "4e-5 wt%"),
         new ExtendedLine(table.of("extended-a3"), "carbon beside ferrite below A1", "3e-4 wt%"),
-        new Whiteness(table.of("whiteness")),
+        whiteness,
         new Looks(table.of("look")),
+        new Tone(table.of("tone"), whiteness),
         carbonInAustenite,
         grainNumber);
   }

@@ -45,6 +45,10 @@ public final class EtchReferences {
   /** What a look tells, and what is known of eyes. */
   public static void addLooks(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
     Looks looks = k.etching().looks();
+    Tone tone = k.etching().tone();
+    all.put("tone-level", in -> tone.level(in.get("layer"), in.get("place")));
+    all.put("tone-alloy", in -> tone.ofAlloy(in.get("brightness")));
+    all.put("tone-grain", in -> tone.grain());
     all.put("look-seen", in -> looks.seen(in.get("over")));
     all.put("look-told", in -> looks.told(in.get("chance")));
     all.put("look-plain-most", in -> looks.plain()[2]);

@@ -1,0 +1,94 @@
+package seamsoak.face;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import seamsoak.billet.Shop;
+import seamsoak.carbon.Metal;
+import seamsoak.property.etch.Tone;
+import seamsoak.state.Etch;
+import seamsoak.steel.Steel;
+
+/**
+ * A part of the shown face in levels of lightness.
+ *
+ * @param size how much of it, to what scale
+ * @param levels row by row from the top
+ */
+public record FacePicture(FaceSize size, byte[] levels) {
+  /** Places looked at in each direction in a pixel, so that thin layers do not make false ones. */
+  private static final int IN_A_PIXEL = 2;
+
+  /** How light each steel is far from any line, and how white by its carbon. */
+  private record Shades(double[] layer, double[] far, DoubleUnaryOperator[] whiteness) {
+    static Shades of(FaceField face, Shop shop, Etch etch) {
+      List<Steel> steels = face.alloys();
+      int n = steels.size();
+      Shades s = new Shades(new double[n], new double[n], new DoubleUnaryOperator[n]);
+      Tone tone = shop.correlations().etching().tone();
+      for (int i = 0; i < n; i++) {
+        Metal metal = face.steels().get(i);
+        s.whiteness[i] = etch.byMetal().get(metal.name()).get(0);
+        s.far[i] = s.whiteness[i].applyAsDouble(face.farPct(i));
+        s.layer[i] =
+            s.far[i]
+                + tone.ofAlloy(
+                    shop.correlations().mechanics().brightness().of(steels.get(i).analysis()));
+      }
+      double darkest = IntStream.range(0, n).mapToDouble(i -> s.layer[i]).min().orElse(0);
+      for (int i = 0; i < n; i++) {
+        s.layer[i] -= darkest;
+      }
+      return s;
+    }
+  }
+
+  /**
+   * The middle of a face.
+   *
+   * @param grain whether the metal has a grain; without it, what is measured in the picture is what
+   *     the metal shows
+   */
+  public static FacePicture of(FaceField face, Shop shop, Etch etch, FaceSize size, boolean grain) {
+    int across = size.across();
+    int up = size.up();
+    Shades shades = Shades.of(face, shop, etch);
+    Tone tone = shop.correlations().etching().tone();
+    double pixel = size.mmPerPixel() * 1e-3;
+    byte[] levels = new byte[across * up];
+    IntStream.range(0, up)
+        .parallel()
+        .forEach(
+            row -> {
+              FaceField.Look look = face.new Look();
+              for (int column = 0; column < across; column++) {
+                double sum = 0;
+                for (int i = 0; i < IN_A_PIXEL * IN_A_PIXEL; i++) {
+                  look.at(
+                      (column + within(i % IN_A_PIXEL) - across / 2.0) * pixel,
+                      (up / 2.0 - row - within(i / IN_A_PIXEL)) * pixel);
+                  int s = look.steel();
+                  double white = shades.whiteness[s].applyAsDouble(look.percent());
+                  sum += tone.level(shades.layer[s], white - shades.far[s]);
+                }
+                double level = sum / (IN_A_PIXEL * IN_A_PIXEL);
+                level += grain ? tone.grain() * Grain.at(column, row) : 0;
+                levels[row * across + column] = (byte) level(level);
+              }
+            });
+    return new FacePicture(size, levels);
+  }
+
+  private static double within(int place) {
+    return (place + 0.5) / IN_A_PIXEL;
+  }
+
+  private static int level(double level) {
+    return (int) Math.max(0, Math.min(Tone.LEVELS - 1, Math.floor(level + 0.5)));
+  }
+
+  /** The level of a pixel, 0 black. */
+  public int level(int column, int row) {
+    return levels[row * size.across() + column] & 0xFF;
+  }
+}

@@ -1,0 +1,110 @@
+package seamsoak.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import seamsoak.chart.GrayPng;
+import seamsoak.face.FacePicture;
+import seamsoak.face.FaceSize;
+import seamsoak.plan.FaceAdvice;
+import seamsoak.state.CrossingReport;
+import seamsoak.state.LineGroup;
+import seamsoak.trace.Trace;
+import seamsoak.unit.UnitSystem;
+import seamsoak.words.FaceWords;
+import seamsoak.words.LineWords;
+import seamsoak.words.SeamWords;
+
+/**
+ * The shown face of a billet: as a picture, in words and as JSON.
+ *
+ * @param face at one time, etched in one state
+ */
+public record FaceTold(FaceAdvice face, UnitSystem units) {
+  /** A line or a crossing. */
+  private record Seen(
+      String seams, double seamPct, double farPct, Optional<Double> widthMm, double contrast) {}
+
+  /** A PNG to scale. */
+  public byte[] png() {
+    FaceSize size = face.size();
+    FacePicture picture = face.picture(size);
+    return GrayPng.of(
+        size.across(),
+        size.up(),
+        picture.levels(),
+        size.perMetre(),
+        FaceWords.title(face),
+        String.join(" ", new FaceWords(UnitSystem.METRIC).said(face)));
+  }
+
+  public Answer answer() {
+    return Answer.of(
+        List.of(
+            Chapter.of("answer").words(String.join(" ", new FaceWords(units).said(face))),
+            Chapter.of("lines").table(table()),
+            Chapter.of("legend").words(FaceWords.LEGEND)));
+  }
+
+  /** What is at every line, and where lines cross that show most. */
+  Table table() {
+    List<Seen> rows = new ArrayList<>();
+    for (LineGroup g : LineGroup.of(face.lines())) {
+      g.contrast()
+          .ifPresent(
+              k -> rows.add(new Seen(LineWords.name(g), g.seamPct(), g.farPct(), g.widestMm(), k)));
+    }
+    CrossingReport.brightest(face.crossings())
+        .ifPresent(
+            c ->
+                rows.add(
+                    new Seen(
+                        "where " + SeamWords.cross(c),
+                        c.seamPct(),
+                        c.farPct(),
+                        Optional.empty(),
+                        c.contrast())));
+    return Columns.of(rows, units)
+        .words("seams", Seen::seams)
+        .percent("C % there", Seen::seamPct)
+        .percent("far", Seen::farPct)
+        .lengthIfKnown("width", Seen::widthMm)
+        .number("contrast", 2, Seen::contrast)
+        .words("shows", s -> s.contrast() >= 1 ? "yes" : "no")
+        .captioned("The lines " + FaceWords.when(face));
+  }
+
+  private String after() {
+    return switch (face.moment()) {
+      case BEFORE -> "step";
+      case AFTER_SOAK -> "soak";
+      case AFTER_SCHEDULE -> "schedule";
+    };
+  }
+
+  /**
+   * @param file where the picture was written
+   */
+  public String json(String file, Trace sources) {
+    FaceSize size = face.size();
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("billet", face.billet());
+    all.put("after", after());
+    all.put("step", face.step().map(s -> s.mark().number()));
+    all.put("etched", face.etched().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    all.put("view", face.field().isPlan() ? "top" : "end");
+    all.put("acrossMm", size.acrossMm());
+    all.put("upMm", size.upMm());
+    all.put("acrossPixels", size.across());
+    all.put("upPixels", size.up());
+    all.put("mmPerPixel", size.mmPerPixel());
+    all.put("lines", face.lines());
+    all.put("crossings", face.crossings());
+    all.put("says", new FaceWords(UnitSystem.METRIC).said(face));
+    all.put("files", List.of(file));
+    return JsonReport.write("face", all, sources);
+  }
+}
