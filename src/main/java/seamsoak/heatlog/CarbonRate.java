@@ -6,8 +6,8 @@ import seamsoak.unit.Temperature;
 
 /**
  * How fast carbon moves in the austenite of a steel, by temperature: the engine's diffusivity at
- * the carbon that the steel came with, or at what its austenite holds beside ferrite or carbide
- * where that is all it can. Nothing below A1.
+ * its carbon, or at what its austenite holds beside ferrite or carbide where that is all it can.
+ * Nothing below A1.
  *
  * <p>Kept as its integral over temperature, so that a straight piece of a curve takes no steps.
  */
@@ -29,8 +29,13 @@ public final class CarbonRate {
     }
   }
 
-  /** Of a steel; {@code IllegalArgumentException} for a metal without phases. */
+  /** Of a steel as it came; {@code IllegalArgumentException} for a metal without phases. */
   public static CarbonRate of(Metal metal) {
+    return of(metal, metal.startRatio());
+  }
+
+  /** The same with the carbon that it has by now. */
+  public static CarbonRate of(Metal metal, double ratio) {
     PhaseLines lines = metal.law().phases().orElseThrow(IllegalArgumentException::new);
     double start = lines.alwaysAustenite() ? Temperature.ZERO_CELSIUS : lines.a1Celsius();
     double[] rate = new double[1 + (int) Math.ceil((HOTTEST_CELSIUS - start) / STEP_KELVIN)];
@@ -38,7 +43,7 @@ public final class CarbonRate {
       double celsius = start + i * STEP_KELVIN;
       double least = metal.lattice().ratio(lines.austeniteBesideFerritePct(celsius));
       double most = metal.lattice().ratio(lines.austeniteBesideCementitePct(celsius));
-      double inside = Math.min(Math.max(metal.startRatio(), least), most * (1 - INSIDE));
+      double inside = Math.min(Math.max(ratio, least), most * (1 - INSIDE));
       rate[i] = metal.law().at(celsius + Temperature.ZERO_CELSIUS).potentialSlope(inside);
     }
     return new CarbonRate(start, rate);

@@ -191,7 +191,7 @@ public final class PlanAdvisor {
         basis.stages,
         basis.asCooled,
         basis.toCome,
-        Worth.of(basis.end().piece(), basis.shop, basis.toCome.cycles()),
+        Worth.of(basis.end().piece(), basis.toCome.cycles()),
         correlations.etching(),
         basis.soaking.nodes());
   }

@@ -54,8 +54,7 @@ public record Remedies(Billet billet, Shop shop, ToCome toCome) {
 
   private SoakNote remedy(Measure measure, Workpiece piece, double celsius) {
     double seconds =
-        Clearing.of(piece, finished(), shop)
-            .secondsAt(celsius, Worth.of(piece, shop, toCome.cycles()));
+        Clearing.of(piece, finished(), shop).secondsAt(celsius, Worth.of(piece, toCome.cycles()));
     return new SoakNote.Remedy(measure, Clearing.minutes(seconds), celsius);
   }
 

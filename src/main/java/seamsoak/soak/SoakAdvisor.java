@@ -50,7 +50,7 @@ public final class SoakAdvisor {
     this.toCome = toCome;
     this.grain = grain;
     this.limits = Limits.of(billet, this.end, shop);
-    this.worth = Worth.of(this.end, shop, toCome.cycles());
+    this.worth = Worth.of(this.end, toCome.cycles());
     this.clearing = Clearing.of(this.end, likely(toCome.finished()), shop);
   }
 

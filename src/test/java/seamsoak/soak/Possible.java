@@ -49,7 +49,7 @@ final class Possible {
   }
 
   static Worth worth(Billet billet, List<Stage> stages) {
-    return Worth.of(Walks.last(stages).piece(), shop(), toCome(billet, stages).cycles());
+    return Worth.of(Walks.last(stages).piece(), toCome(billet, stages).cycles());
   }
 
   private static Shop shop() {

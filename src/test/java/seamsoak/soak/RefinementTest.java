@@ -89,7 +89,7 @@ class RefinementTest {
   }
 
   private static Worth worth(Clearing clearing) {
-    return Worth.of(clearing.piece(), clearing.shop(), List.of());
+    return Worth.of(clearing.piece(), List.of());
   }
 
   private static Clearing clearing(Billet billet, Assumptions a, Resolution resolution) {
