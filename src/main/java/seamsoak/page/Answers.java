@@ -26,6 +26,7 @@ record Answers(Kit kit, Colophon colophon) {
    * @param soakAt the one that is looked at; blank for the one advised
    * @param beside what differs from the plan that was kept, if one was
    * @param keeps whether it may be kept as such
+   * @param kiln whether there is a program for a kiln
    */
   record View(
       int number,
@@ -38,7 +39,8 @@ record Answers(Kit kit, Colophon colophon) {
       Optional<WhatIf> soaks,
       String soakAt,
       Optional<AnswerPage.Piece> beside,
-      boolean keeps) {
+      boolean keeps,
+      boolean kiln) {
     boolean isWhole() {
       return stage.equals(Work.Stage.BAND.name()) || !failed.isEmpty();
     }
@@ -61,7 +63,8 @@ record Answers(Kit kit, Colophon colophon) {
         page.flatMap(AnswerPage::whatIf),
         soakAt,
         kept.flatMap(k -> page.map(p -> p.beside(k.advice()))),
-        known.stage() == Work.Stage.BAND && kept.filter(k -> k.number() == number).isEmpty());
+        known.stage() == Work.Stage.BAND && kept.filter(k -> k.number() == number).isEmpty(),
+        page.flatMap(AnswerPage::program).isPresent());
   }
 
   private static List<AnswerPage.Piece> pieces(AnswerPage page, Work.Known known) {
@@ -82,6 +85,7 @@ record Answers(Kit kit, Colophon colophon) {
         Optional.empty(),
         "",
         Optional.empty(),
+        false,
         false);
   }
 

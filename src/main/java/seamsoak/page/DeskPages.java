@@ -4,11 +4,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import seamsoak.billet.Billet;
 import seamsoak.data.Fault;
 import seamsoak.plan.Advice;
 import seamsoak.report.AnswerPage;
+import seamsoak.trace.Trace;
 import seamsoak.words.PageWords;
 import seamsoak.words.Sentence;
 
@@ -44,8 +46,10 @@ final class DeskPages {
       case "" -> Optional.of(bench(200, desk, "", false));
       case "answer" -> Optional.of(answer(desk, query));
       case "news" -> Optional.of(news(desk, query));
-      case "card" -> Optional.of(card(desk));
+      case "card" -> Optional.of(answered(desk, (now, page) -> sheet(page.sheet())));
       case "billet.json" -> Optional.of(file(desk));
+      case "kiln.csv" -> Optional.of(answered(desk, this::program));
+      case "sources" -> Optional.of(answered(desk, (now, page) -> sources(desk, now, page)));
       default -> Optional.empty();
     };
   }
@@ -155,17 +159,29 @@ final class DeskPages {
     }
   }
 
-  /** The card of the answer as far as it is known, to be printed. */
-  private Answer card(Desk desk) {
+  /** What is made of an answer as far as it is known. */
+  private Answer answered(Desk desk, BiFunction<Desk.Now, AnswerPage, Answer> made) {
     Desk.Now now = desk.now();
     Optional<Billet> billet = sound(now);
-    Optional<Work.Known> known = billet.map(b -> work.known(desk.id(), now.number(), b));
-    Optional<Advice> advice = known.flatMap(Work.Known::advice);
-    if (advice.isEmpty()) {
-      return Pages.told(404, PageWords.NO_ANSWER_YET);
-    }
-    AnswerPage page = answers.page(billet.get(), advice.get());
-    return sheet(page.sheet());
+    Optional<Advice> advice = billet.flatMap(b -> work.known(desk.id(), now.number(), b).advice());
+    return advice.isEmpty()
+        ? Pages.told(404, PageWords.NO_ANSWER_YET)
+        : made.apply(now, answers.page(billet.get(), advice.get()));
+  }
+
+  private Answer program(Desk.Now now, AnswerPage page) {
+    return page.program()
+        .map(csv -> Answer.of(200, "application/octet-stream", bytes(csv)).asFile("kiln.csv"))
+        .orElseGet(() -> Pages.told(404, PageWords.NO_PROGRAM));
+  }
+
+  private Answer sources(Desk desk, Desk.Now now, AnswerPage page) {
+    Trace trace = kit.tracer().ofSchedule(sound(now).orElseThrow(), page.advice());
+    return Pages.piece(desk.name(), "/d/" + desk.id(), page.rests(trace));
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   /** A page to be printed, which lets in nothing but its own style. */
@@ -175,8 +191,7 @@ final class DeskPages {
   }
 
   private static Answer file(Desk desk) {
-    return Answer.of(
-            200, "application/octet-stream", desk.now().text().getBytes(StandardCharsets.UTF_8))
+    return Answer.of(200, "application/octet-stream", bytes(desk.now().text()))
         .asFile("billet.json");
   }
 }

@@ -77,7 +77,9 @@ final class Desks implements AutoCloseable {
 
   /** The one at which a file lies, if it was opened. */
   synchronized Optional<Desk> of(String fileName) {
-    return all.values().stream().filter(d -> d.path().equals(folder.resolve(fileName))).findFirst();
+    return all.values().stream()
+        .filter(d -> d.path().getFileName().toString().equals(fileName))
+        .findFirst();
   }
 
   synchronized List<Desk> all() {

@@ -10,7 +10,9 @@ import seamsoak.pairing.PairLimits;
 import seamsoak.pairing.PairTable;
 import seamsoak.property.Correlations;
 import seamsoak.safety.CautionTable;
+import seamsoak.source.SourceTable;
 import seamsoak.steel.SteelTable;
+import seamsoak.trace.Tracer;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -26,6 +28,7 @@ record Kit(
     FormBook book,
     CautionTable cautions,
     PairAdvisor pairs,
+    Tracer tracer,
     Optional<UnitSystem> asked) {
   static Kit of(
       DataFolder data, Correlations correlations, SteelTable steels, Optional<UnitSystem> asked) {
@@ -37,6 +40,7 @@ record Kit(
         new FormBook(names, data),
         CautionTable.load(data),
         new PairAdvisor(correlations, PairLimits.load(data), PairTable.load(data, steels), steels),
+        new Tracer(correlations, steels, SourceTable.load(data)),
         asked);
   }
 

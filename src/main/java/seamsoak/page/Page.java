@@ -10,6 +10,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import seamsoak.data.DataFolder;
 import seamsoak.data.Fault;
+import seamsoak.data.JsonTree;
+import seamsoak.data.JsonValue.ObjectValue;
+import seamsoak.data.Place;
 import seamsoak.property.Correlations;
 import seamsoak.report.AnswerPage;
 import seamsoak.report.Colophon;
@@ -28,6 +31,7 @@ public final class Page implements AutoCloseable {
   private final Gate gate;
   private final Shelf shelf;
   private final Desks desks;
+  private final Sketches sketches;
   private final MyShop shop;
   private final Pairing pairing;
   private final Work work;
@@ -70,6 +74,7 @@ public final class Page implements AutoCloseable {
     this.kit = Kit.of(setting.data(), setting.correlations(), setting.steels(), setting.units());
     this.shelf = new Shelf(setting.folder());
     this.desks = new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")));
+    this.sketches = new Sketches(shelf, desks, kit);
     this.shop = new MyShop(setting.state().resolve("shop.json"), kit);
     this.pairing = new Pairing(kit);
     this.work = new Work(kit);
@@ -170,6 +175,11 @@ public final class Page implements AutoCloseable {
         case Running.AGAIN -> again(asked.query().getOrDefault("file", ""));
         case NEWS -> news(asked.query());
         case SHOP -> Pages.myShop(200, shop.view(""));
+        case "/sketch" ->
+            sketches
+                .of(asked.query().getOrDefault("file", ""))
+                .map(svg -> Answer.of(200, "image/svg+xml", svg))
+                .orElseGet(Door::nothing);
         case "/blank" -> DeskPages.sheet(AnswerPage.blankSheet());
         case "/pair" -> {
           UnitSystem bare = shop.isMetric() ? UnitSystem.METRIC : UnitSystem.US;
@@ -209,6 +219,7 @@ public final class Page implements AutoCloseable {
         return switch (asked.path()) {
           case Gate.IN -> gate.in(asked);
           case "/new" -> fresh(asked);
+          case "/upload" -> brought(asked);
           case "/open" ->
               shelf.files().contains(asked.field("file"))
                       || desks.of(asked.field("file")).isPresent()
@@ -230,6 +241,17 @@ public final class Page implements AutoCloseable {
       String name = wanted.isEmpty() ? desks.free(PageWords.NEW_BILLET) : wanted;
       boolean metric = asked.field("units").equals("metric");
       return Answer.see("/d/" + begin(name, asked.field("pattern"), metric).id());
+    }
+
+    /** A billet from elsewhere, as text: what it holds is only ever read by the reader. */
+    private Answer brought(Asked asked) {
+      String text = asked.field("text");
+      if (!(JsonTree.parse("the billet", text) instanceof ObjectValue)) {
+        throw new Fault(Place.of("the billet"), PageWords.NO_BILLET, "");
+      }
+      String wanted = asked.field("name").strip();
+      String name = desks.free(wanted.isEmpty() ? PageWords.NEW_BILLET : wanted);
+      return Answer.see("/d/" + desks.begin(name, text).id());
     }
 
     private Answer shelf(int status, String notice) {

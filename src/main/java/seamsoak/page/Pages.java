@@ -4,6 +4,7 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.Optional;
 import java.util.function.Consumer;
+import seamsoak.report.AnswerPage;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.PageWords;
 
@@ -27,6 +28,11 @@ final class Pages {
   static Answer pairing(Pairing.View page, UnitSystem bare) {
     String units = PageWords.units(Optional.of(bare));
     return page(200, out -> JtepairingGenerated.render(out, null, page, units, Look.STYLE));
+  }
+
+  /** A page of one piece, with a way back. */
+  static Answer piece(String name, String back, AnswerPage.Piece piece) {
+    return page(200, out -> JtepieceGenerated.render(out, null, name, back, piece, Look.STYLE));
   }
 
   static Answer bench(int status, BenchPage page) {

@@ -3,7 +3,9 @@ package seamsoak.page;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,7 +16,9 @@ import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Size;
 import seamsoak.billet.Stage;
+import seamsoak.billet.Workpiece;
 import seamsoak.billet.file.BilletReader;
+import seamsoak.carbon.SeamName;
 import seamsoak.chart.Charts;
 import seamsoak.chart.figure.SectionFigure;
 import seamsoak.chart.figure.SectionFigures;
@@ -23,7 +27,9 @@ import seamsoak.data.Faults;
 import seamsoak.data.JsonEditor;
 import seamsoak.data.JsonPath;
 import seamsoak.data.Mistake;
+import seamsoak.state.SeamPlace;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.SeamWords;
 
 /**
  * What reader and walk say of a billet's text at once.
@@ -42,7 +48,7 @@ record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
   /**
    * The billet after a step.
    *
-   * @param notes size, and what cannot be seen
+   * @param notes size, what cannot be seen, and the carbon that is missing at its seams
    * @param svg its section
    */
   record Made(List<String> notes, String svg) {}
@@ -105,9 +111,25 @@ record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
     List<Made> made = new ArrayList<>();
     for (SectionFigure f :
         new SectionFigures(billet.first(stages.size() - 1), sizes, units).each()) {
-      made.add(new Made(f.panels().get(0).notes(), inline(Charts.sketch(f))));
+      List<String> notes = new ArrayList<>(f.panels().get(0).notes());
+      notes.addAll(missing(stages.get(made.size()).piece()));
+      made.add(new Made(notes, inline(Charts.sketch(f))));
     }
     return made;
+  }
+
+  /** The deepest line of all that each step has joined, as far as it is welded. */
+  private static List<String> missing(Workpiece piece) {
+    Map<SeamName, Double> deepest = new LinkedHashMap<>();
+    for (SeamPlace place : SeamPlace.of(piece)) {
+      SeamName made = place.joints().made();
+      if (made.kind() != SeamName.Kind.LAYERS) {
+        deepest.merge(made, place.carbon().farPct() - place.carbon().seamPct(), Math::max);
+      }
+    }
+    return deepest.entrySet().stream()
+        .map(e -> SeamWords.missing(e.getKey(), e.getValue()))
+        .toList();
   }
 
   /** The SVG as an element: without the declaration that only a file of its own has. */

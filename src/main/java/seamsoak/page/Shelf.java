@@ -59,15 +59,18 @@ record Shelf(Path folder) {
   private Optional<ShelfPage.Entry> entry(String file, Optional<Desk> desk) {
     String name = file.substring(0, file.length() - ENDING.length());
     if (desk.isPresent() && !desk.get().now().isSaved()) {
-      return Optional.of(new ShelfPage.Entry(name, file, PageWords.NOT_SAVED));
+      return Optional.of(
+          new ShelfPage.Entry(
+              name, file, PageWords.NOT_SAVED, !desk.get().now().proof().made().isEmpty()));
     }
     try {
       return JsonTree.read(file, folder.resolve(file)) instanceof ObjectValue o && isBillet(o)
-          ? Optional.of(new ShelfPage.Entry(name, file, state(o)))
+          ? Optional.of(new ShelfPage.Entry(name, file, state(o), true))
           : Optional.empty();
     } catch (Fault fault) {
       return Optional.of(
-          new ShelfPage.Entry(name, file, PageWords.unreadable(fault.mistakes().get(0).said())));
+          new ShelfPage.Entry(
+              name, file, PageWords.unreadable(fault.mistakes().get(0).said()), false));
     }
   }
 

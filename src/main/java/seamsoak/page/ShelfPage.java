@@ -1,5 +1,7 @@
 package seamsoak.page;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
@@ -17,6 +19,12 @@ record ShelfPage(String folder, List<Entry> billets, boolean metric, String noti
    * @param name of its file, without the ending
    * @param file by which it is opened
    * @param state in words
+   * @param drawn whether there is a drawing of it
    */
-  record Entry(String name, String file, String state) {}
+  record Entry(String name, String file, String state, boolean drawn) {
+    /** The file's name as it stands in an address. */
+    String address() {
+      return URLEncoder.encode(file, StandardCharsets.UTF_8);
+    }
+  }
 }

@@ -100,6 +100,20 @@ public record AnswerPage(
                 .captioned(words.caption()));
   }
 
+  /** What each number rests on. */
+  public Piece rests(Trace trace) {
+    return Piece.of(
+        new ReportChapters(new BilletChapters(advice, units, figures), pairs, trace, colophon)
+            .sources());
+  }
+
+  /** What to set a kiln to, as plain columns; nothing where there is no kiln or all is refused. */
+  public Optional<String> program() {
+    return advice.hardStops().isEmpty() && !advice.schedule().program().isEmpty()
+        ? Optional.of(new ProgramText(advice, units).csv())
+        : Optional.empty();
+  }
+
   private List<Chapter> chapters() {
     return new ReportChapters(
             new BilletChapters(advice, units, figures), pairs, Trace.NONE, colophon)

@@ -50,7 +50,7 @@ record ReportChapters(
     return chapter;
   }
 
-  private Chapter sources() {
+  Chapter sources() {
     Chapter chapter =
         Chapter.of("method", "Method and sources")
             .terms(

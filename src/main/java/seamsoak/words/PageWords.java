@@ -45,6 +45,9 @@ public final class PageWords {
       "There is no answer yet. Go back, mend what is to be mended, and wait for it.";
   public static final String FIRST_STEP = "There is no step yet: add the first.";
 
+  public static final String NO_PROGRAM =
+      "There is no program for a kiln: the shop has none, or the work is refused as it is written.";
+  public static final String NO_BILLET = "This is no billet: it is not in braces as a whole.";
   public static final String TOO_THIN = "The bar is thinner than one layer of each steel.";
   public static final String NOTHING_THICK = "It has to be thicker than nothing.";
 

@@ -39,6 +39,11 @@ public final class SeamWords {
     };
   }
 
+  /** How much carbon is missing at what one step made. */
+  public static String missing(SeamName made, double percent) {
+    return says(made) + ": about " + Amounts.percent(percent) + " % carbon missing";
+  }
+
   /** Two that meet. */
   public static String cross(CrossingReport c) {
     String first = says(c.first());

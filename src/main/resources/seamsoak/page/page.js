@@ -214,6 +214,20 @@
     if (at.matches("input, select")) at.focus();
   });
 
+  // with the script a file is chosen; without it its text is pasted
+  if ($("bring-text")) {
+    const file = document.createElement("input");
+    file.type = "file";
+    file.accept = ".json";
+    file.setAttribute("aria-label", "File of the billet");
+    file.addEventListener("change", async () => {
+      if (!file.files[0]) return;
+      $("bring-text").value = await file.files[0].text();
+      if (!$("bring-name").value) $("bring-name").value = file.files[0].name.replace(/\.json$/, "");
+    });
+    $("bring-text").before(file);
+  }
+
   addEventListener("pagehide", () => { leaving = true; });
   addEventListener("beforeunload", event => {
     if ($("bench") && held().typed.size) event.preventDefault();

@@ -212,6 +212,23 @@ class AnswerTest extends FormsOnly {
   }
 
   @Test
+  void theKilnsProgramAndWhatAllRestsOnAreThoseOfTheCommands() throws IOException {
+    String desk = opened("san-mai.json");
+    assertEquals(404, smith.get(desk + "/kiln.csv").status(), "not before there is an answer");
+    whole(desk);
+    Path csv = folder.resolve("kiln.csv");
+    String file = folder.resolve("san-mai.json").toString();
+    Ran.run("schedule", file, "--program", csv.toString());
+    Visitor.Reply reply = smith.get(desk + "/kiln.csv");
+    assertEquals(200, reply.status());
+    assertEquals("attachment; filename=\"kiln.csv\"", reply.header("Content-Disposition"));
+    assertEquals(Files.readString(csv), reply.body());
+    String rests = smith.get(desk + "/sources").body();
+    assertTrue(rests.contains("What each number rests on"), rests);
+    assertTrue(rests.contains("van Bohemen"), rests);
+  }
+
+  @Test
   void aBilletThatIsRefusedIsToldSo() throws IOException {
     String desk = opened("galvanized-jacket.json");
     Visitor.Reply reply = smith.get(desk);
