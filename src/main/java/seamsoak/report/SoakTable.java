@@ -27,7 +27,7 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
     return soak.recommended().filter(r -> r.minutes() == 0).isPresent();
   }
 
-  /** All of them, each with what so long a soak costs as does in nine of ten. */
+  /** All of them, each with what it costs. */
   Table whatIf() {
     return Columns.of(soak.options(), units)
         .heat("at", SoakOption::temperatureC)
@@ -37,8 +37,10 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
         .lengthIfKnown("sides", o -> Costs.of(o, soak).sidesMm())
         .numberIfKnown("grain", 1, o -> Costs.of(o, soak).grain())
         .captioned(
-            "Minutes in the likely case and in nine of ten, what each flat and each side loses to"
-                + " scale and soft skin meanwhile, ASTM grain size number");
+            "Minutes in the likely case and in nine of ten, and what "
+                + (Costs.sure(soak) ? "the longer" : "the likely")
+                + " time costs each flat and each side in scale and soft skin, ASTM grain size"
+                + " number");
   }
 
   /** The soaks that are listed, each with what it costs. */

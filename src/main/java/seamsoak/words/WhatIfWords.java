@@ -6,6 +6,7 @@ import java.util.Optional;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.soak.SoakCost;
+import seamsoak.soak.SoakReason;
 import seamsoak.unit.UnitSystem;
 
 /** What another soak than the one advised would come to. */
@@ -36,7 +37,7 @@ public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
       Optional<Double> sidesMm) {
     /** Of an option of that soak. */
     public static Costs of(SoakOption o, SoakAdvice soak) {
-      if (soak.samples() == 0) {
+      if (!sure(soak)) {
         return new Costs(
             o.minutes(),
             o.grainAstm(),
@@ -49,6 +50,14 @@ public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
           cost.map(SoakCost::grainAstm),
           cost.map(SoakCost::offMm),
           cost.map(SoakCost::sideOffMm));
+    }
+
+    /** Whether it is nine of ten that the soak is chosen for. */
+    public static boolean sure(SoakAdvice soak) {
+      return soak.samples() > 0
+          && soak.recommended()
+              .filter(r -> r.reason().kind() != SoakReason.Kind.BALANCED_BY_HISTORIES)
+              .isEmpty();
     }
 
     private static Optional<Double> sum(Optional<Double> one, Optional<Double> other) {
@@ -72,12 +81,12 @@ public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
   }
 
   private String minutes(SoakOption o) {
-    return soak.samples() == 0
-        ? time(o.minutes()) + " in the likely case."
-        : time(o.minutesNineOfTen())
-            + " to do in nine of ten such billets, "
-            + time(o.minutes())
-            + " in the likely case.";
+    String likely = time(o.minutes()) + " in the likely case";
+    if (soak.samples() == 0) {
+      return likely + ".";
+    }
+    String sure = time(o.minutesNineOfTen()) + " to do in nine of ten such billets";
+    return (Costs.sure(soak) ? sure + ", " + likely : likely + ", " + sure) + ".";
   }
 
   private String time(Optional<Double> minutes) {
@@ -89,7 +98,11 @@ public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
         .grain()
         .map(
             grain ->
-                Amounts.format("That leaves grain about ASTM %.1f", grain)
+                Amounts.format(
+                        Costs.sure(soak)
+                            ? "So long leaves grain about ASTM %.1f"
+                            : "The likely time leaves grain about ASTM %.1f",
+                        grain)
                     + " and takes "
                     + amounts().millimetres(costs.flatsMm().orElse(0.0))
                     + " off each flat and "
@@ -99,7 +112,9 @@ public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
 
   private String against(SoakOption o, Costs costs, SoakOption advised) {
     if (o.temperatureC() == advised.temperatureC()) {
-      return "This is the temperature advised.";
+      return "This is the soak advised, for "
+          + soak.recommended().map(r -> amounts().time(r.minutes())).orElse("no time")
+          + ".";
     }
     Costs other = Costs.of(advised, soak);
     List<String> all = new ArrayList<>();

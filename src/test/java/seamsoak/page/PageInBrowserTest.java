@@ -94,7 +94,7 @@ class PageInBrowserTest extends InBrowser {
     tab.press("Enter");
     tabTo("#soak-slider");
     String says = "document.getElementById('soak-says').textContent";
-    assertTrue(tab.ask(says).contains("This is the temperature advised."), tab.ask(says));
+    assertTrue(tab.ask(says).contains("This is the soak advised, for "), tab.ask(says));
     String cost = tab.ask(says).replaceAll(".*grain about ASTM ([0-9.]+) .*", "$1");
     assertTrue(
         tab.ask("document.querySelector('.why').textContent").contains("grain about ASTM " + cost),
