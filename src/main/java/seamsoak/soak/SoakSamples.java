@@ -35,9 +35,9 @@ public record SoakSamples(
    * So many have to count once weighed by what was seen, or more are tried, at most so many times
    * as many; judgement.
    */
-  private static final double ENOUGH_COUNT = 100;
+  private static final double ENOUGH_COUNT = 80;
 
-  private static final int MOST_TIMES = 6;
+  private static final int MOST_TIMES = 3;
 
   static final int BLADE = Etched.HARDENED.ordinal();
 

@@ -22,7 +22,7 @@ import seamsoak.support.Walks;
 @Tag("long")
 class SteadyBandTest {
   private static final int SEEDS = Boolean.getBoolean("long") ? 10 : 2;
-  private static final int CASES = 128;
+  private static final int CASES = 96;
   private static final int APART = 100_000;
   private static final double[] CELSIUS = {1000, 1070, 1120};
 
