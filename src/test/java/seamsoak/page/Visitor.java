@@ -38,7 +38,12 @@ final class Visitor {
 
   /** One who was let in. */
   static Visitor in(Page page) throws IOException {
-    URI link = URI.create(page.link());
+    return in(page.link());
+  }
+
+  /** One who opened a link. */
+  static Visitor in(String opened) throws IOException {
+    URI link = URI.create(opened);
     Visitor visitor = new Visitor(link.getAuthority());
     Reply reply = visitor.get(link.getPath() + "?" + link.getQuery());
     visitor.headers.put("Cookie", reply.header("Set-Cookie").replaceFirst(";.*", ""));
