@@ -11,6 +11,8 @@
  * answer forbids. {@link Desk} is a billet in work: a {@link History} of texts, changed by {@link
  * Editing} (fields) and {@link Acts} (buttons), proved by {@link Proof}, shown by {@link Bench} as
  * cards and fields with what is to be mended. {@link Work} answers, {@link Drafts} outlive a crash.
+ * {@link MyShop} is what goes into each new billet, {@link Pairing} answers on two steels without
+ * one. Plan A ({@link Desk.Kept}) is an answer that others are held against.
  *
  * <ul>
  *   <li><i>Without the script</i> (templates in {@code src/main/jte/page}) every action is a button
