@@ -12,6 +12,7 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.ImageObserver;
 import java.awt.image.RenderedImage;
 import java.awt.image.renderable.RenderableImage;
@@ -24,11 +25,12 @@ import org.apache.batik.ext.awt.g2d.GraphicContext;
 
 /**
  * What drawings and JFreeChart draw on. It passes shapes and images on at once and keeps the text,
- * which is set last and above all else.
+ * which is set last and above all else, and pictures, which lie below.
  */
 final class Canvas extends AbstractGraphics2D {
   private final Graphics2D page;
   private final List<Letters> letters = new ArrayList<>();
+  private final List<Picture> pictures = new ArrayList<>();
 
   Canvas(Graphics2D page) {
     super(false);
@@ -38,6 +40,15 @@ final class Canvas extends AbstractGraphics2D {
 
   List<Letters> letters() {
     return letters;
+  }
+
+  List<Picture> pictures() {
+    return pictures;
+  }
+
+  /** Sets a picture below all shapes. */
+  void picture(byte[] png, Rectangle2D place) {
+    pictures.add(new Picture(png, place));
   }
 
   void fill(Shape shape, Color color) {

@@ -2,13 +2,16 @@ package seamsoak.chart;
 
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
+import seamsoak.chart.figure.FaceFigure;
 import seamsoak.chart.figure.FadingFigure;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.LogFigure;
@@ -50,7 +53,7 @@ public final class Charts {
     SvgPage page = new SvgPage(figure, Drawing.WIDTH, drawing.height());
     Canvas canvas = new Canvas(page.graphics());
     drawing.draw(canvas);
-    return page.bytes(canvas.letters());
+    return page.bytes(canvas);
   }
 
   /** The first of a figure's sections alone, without words. */
@@ -59,7 +62,7 @@ public final class Charts {
     SvgPage page = new SvgPage(figure, SectionDrawing.SKETCH_WIDTH, drawing.sketchHeight());
     Canvas canvas = new Canvas(page.graphics());
     drawing.sketch(canvas);
-    return page.bytes(canvas.letters());
+    return page.bytes(canvas);
   }
 
   /** The chart as PNG, {@code scale} dots to a unit of the SVG. */
@@ -77,6 +80,15 @@ public final class Charts {
     Canvas canvas = new Canvas(graphics);
     canvas.fill(new Rectangle2D.Double(0, 0, Drawing.WIDTH, drawing.height() + 1), Ink.PAPER);
     drawing.draw(canvas);
+    for (Picture picture : canvas.pictures()) {
+      BufferedImage face = decoded(picture.png());
+      AffineTransform there =
+          AffineTransform.getTranslateInstance(picture.place().getX(), picture.place().getY());
+      there.scale(
+          picture.place().getWidth() / face.getWidth(),
+          picture.place().getHeight() / face.getHeight());
+      graphics.drawImage(face, there, null);
+    }
     for (Letters line : canvas.letters()) {
       Print print = line.print();
       Typeface face = Typeface.of(print.bold());
@@ -84,6 +96,14 @@ public final class Charts {
     }
     graphics.dispose();
     return encode(image);
+  }
+
+  private static BufferedImage decoded(byte[] png) {
+    try {
+      return ImageIO.read(new ByteArrayInputStream(png));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static byte[] encode(BufferedImage image) {
@@ -114,6 +134,9 @@ public final class Charts {
     }
     if (figure instanceof LogFigure log) {
       return new LogDrawing(log);
+    }
+    if (figure instanceof FaceFigure face) {
+      return new FaceDrawing(face);
     }
     if (figure instanceof SectionFigure section) {
       return new SectionDrawing(section);

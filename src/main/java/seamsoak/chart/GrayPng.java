@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
+import seamsoak.face.FacePicture;
 
 /**
  * Writes a picture of even steps of lightness as PNG, with its size in the world in it: the same
@@ -23,13 +24,13 @@ public final class GrayPng {
   /**
    * The file.
    *
-   * @param levels row by row from the top, 0 black
-   * @param perMetre pixels to a metre
    * @param title what it shows
    * @param description the same for who cannot see it
    */
-  public static byte[] of(
-      int across, int up, byte[] levels, int perMetre, String title, String description) {
+  public static byte[] of(FacePicture picture, String title, String description) {
+    int across = picture.size().across();
+    int up = picture.size().up();
+    int perMetre = picture.size().perMetre();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.writeBytes(SIGNATURE);
     chunk(
@@ -53,7 +54,7 @@ public final class GrayPng {
             .array());
     text(out, "Title", title);
     text(out, "Description", description);
-    chunk(out, "IDAT", Deflated.of(rows(across, up, levels)));
+    chunk(out, "IDAT", Deflated.of(rows(across, up, picture.levels())));
     chunk(out, "IEND", new byte[0]);
     return out.toByteArray();
   }

@@ -4,7 +4,7 @@ import java.awt.Graphics2D;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
+import java.util.Base64;
 import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -53,7 +53,7 @@ final class SvgPage {
     return graphics;
   }
 
-  byte[] bytes(List<Letters> letters) {
+  byte[] bytes(Canvas canvas) {
     Element root = document.createElementNS(SVG, "svg");
     root.setAttribute("viewBox", "0 0 " + number(width) + " " + number(height));
     root.setAttribute("width", number(width));
@@ -67,12 +67,13 @@ final class SvgPage {
     ground.setAttribute("height", number(height));
     ground.setAttribute("fill", "#ffffff");
     root.appendChild(ground);
+    canvas.pictures().forEach(p -> root.appendChild(picture(p)));
     Element shapes = graphics.getTopLevelGroup(true);
     rename(shapes);
     root.appendChild(shapes);
     Element text = document.createElementNS(SVG, "g");
     text.setAttribute("font-family", "DejaVu Sans, sans-serif");
-    for (Letters line : letters) {
+    for (Letters line : canvas.letters()) {
       text.appendChild(text(line));
     }
     root.appendChild(text);
@@ -111,6 +112,18 @@ final class SvgPage {
       element.setAttribute("font-weight", "bold");
     }
     element.setTextContent(allowed(line.text()));
+    return element;
+  }
+
+  private Element picture(Picture picture) {
+    Element element = document.createElementNS(SVG, "image");
+    element.setAttribute("x", number(picture.place().getX()));
+    element.setAttribute("y", number(picture.place().getY()));
+    element.setAttribute("width", number(picture.place().getWidth()));
+    element.setAttribute("height", number(picture.place().getHeight()));
+    element.setAttribute("preserveAspectRatio", "none");
+    element.setAttribute(
+        "href", "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png()));
     return element;
   }
 

@@ -17,6 +17,7 @@ import seamsoak.plan.FaceAdvice;
 import seamsoak.report.FaceTold;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.trace.Trace;
+import seamsoak.unit.Length;
 import seamsoak.words.FaceWords;
 
 /** The face as the etch shows it. */
@@ -27,7 +28,7 @@ import seamsoak.words.FaceWords;
     },
     customSynopsis =
         "face BILLET --out FILE [--after STEP|soak|harden] [--etch as-cooled|annealed|hardened]"
-            + " [--replace] [OPTIONS]",
+            + " [--tip LENGTH] [--replace] [OPTIONS]",
     footer = {
       "face alloy-data/billets/mosaic.json --out face.png",
       "face alloy-data/billets/mosaic.json --out blade.png --after harden"
@@ -62,6 +63,15 @@ final class FaceCommand extends Subcommand {
       description = "How it is etched; as it has cooled unless given, hardened at the end.")
   private Etched etched;
 
+  @Option(
+      names = "--tip",
+      paramLabel = "LENGTH",
+      description = {
+        "Where the blade's tip lies, from the left end of the bar; the blade lies in the middle of it",
+        "unless given. Its size stands in the billet's file."
+      })
+  private Length tip;
+
   @Mixin private Writing writing;
 
   @Override
@@ -94,7 +104,8 @@ final class FaceCommand extends Subcommand {
     return advice.faces().stream().filter(f -> f.moment() == moment).findFirst();
   }
 
-  private int drawn(FaceAdvice face, Optional<Advice> advice) {
+  private int drawn(FaceAdvice asked, Optional<Advice> advice) {
+    FaceAdvice face = tip == null ? asked : asked.at(tip);
     FaceTold told = new FaceTold(face, billet.units(root));
     file(told.png()).write(Program.version());
     Trace trace = root.trace(t -> t.ofFace(billet.read(root), advice));

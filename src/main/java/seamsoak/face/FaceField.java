@@ -1,7 +1,9 @@
 package seamsoak.face;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import seamsoak.billet.Billet;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.SectionLine.Kind;
@@ -12,6 +14,7 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.Metal;
 import seamsoak.data.Fault;
+import seamsoak.state.Joints;
 import seamsoak.state.Limits;
 import seamsoak.steel.Steel;
 
@@ -23,6 +26,9 @@ import seamsoak.steel.Steel;
  * <p>The face is shown ground below the skin that the fire has left on it, and without a jacket.
  */
 public final class FaceField {
+  /** How finely an edge is followed. */
+  private static final double STEP_METRES = 0.05e-3;
+
   private final Workpiece piece;
   private final List<Steel> alloys;
   private final List<Metal> steels;
@@ -46,10 +52,32 @@ public final class FaceField {
    * @param ways one for each way that pieces lie since
    * @param mask which turnings count
    */
-  private record Tiled(List<TileWay> ways, int mask) {}
+  private record Tiled(List<TileWay> ways, int mask) {
+    TileWay of(int way) {
+      return ways.get(way & mask);
+    }
 
-  /** One of them: where on it a tile begins, and how long that is, m. */
-  private record TileWay(Profile profile, double begins, double period) {
+    /** The seams between two neighboring places. */
+    void crossed(double from, double to, int way, Map<Joints, List<Double>> all, double x) {
+      double jump = to - from;
+      double end = Math.abs(jump) > 0.5 ? to + (jump > 0 ? -1 : 1) : to;
+      of(way)
+          .seams()
+          .forEach(
+              (joints, places) ->
+                  places.stream()
+                      .filter(p -> lies(p, from, end) || lies(p + 1, from, end))
+                      .forEach(p -> all.computeIfAbsent(joints, j -> new ArrayList<>()).add(x)));
+    }
+
+    private static boolean lies(double place, double from, double to) {
+      return Math.min(from, to) <= place && place < Math.max(from, to);
+    }
+  }
+
+  /** One of them: where on it a tile begins, how long that is, m, and where its seams lie in it. */
+  private record TileWay(
+      Profile profile, double begins, double period, Map<Joints, List<Double>> seams) {
     /** The place on it of metal so far down a tile. */
     double at(double down) {
       double at = begins + down * period;
@@ -126,7 +154,8 @@ public final class FaceField {
   }
 
   private TileWay tileWay(SectionLine line) {
-    return new TileWay(Profile.of(line, piece), Profile.begins(line), Profile.period(line));
+    return new TileWay(
+        Profile.of(line, piece), Profile.begins(line), Profile.period(line), Seams.inTile(line));
   }
 
   /** Whether the top of a billet of tiles is shown; else the end of the bar. */
@@ -167,6 +196,41 @@ public final class FaceField {
   /** Carbon of a steel far from any seam: the mean of its layers, wt%. */
   double farPct(int steel) {
     return Limits.carbonPct(alloys.get(steel), piece);
+  }
+
+  /**
+   * Seams that run along a line from tip to heel in the middle of the thickness, and how far off.
+   *
+   * @param across where it lies, from the middle of the width, m
+   */
+  Map<Joints, Double> seamsAlong(double across) {
+    Map<Joints, Double> all =
+        new LinkedHashMap<>(Seams.nearest(piece.width(), jacketAcross + halfWidth + across));
+    if (!plan) {
+      all.putAll(Seams.nearest(piece.thickness(), jacketUp + halfThickness));
+    }
+    return all;
+  }
+
+  /**
+   * Seams that such a line crosses, each by where it does, m from the middle of the bar.
+   *
+   * @param from where the line begins
+   * @param to where it ends
+   */
+  Map<Joints, List<Double>> seamsAcross(double from, double to, double across) {
+    Map<Joints, List<Double>> all = new LinkedHashMap<>();
+    Spot before = new Spot(whence.tilings());
+    Spot here = new Spot(whence.tilings());
+    whence.find(before, from, across, 0);
+    for (double x = from + STEP_METRES; x < to; x += STEP_METRES) {
+      whence.find(here, x, across, 0);
+      for (int i = 0; i < tiled.size(); i++) {
+        tiled.get(i).crossed(before.down[i], here.down[i], here.way, all, x - STEP_METRES / 2);
+      }
+      System.arraycopy(here.down, 0, before.down, 0, before.down.length);
+    }
+    return all;
   }
 
   /** Looks at one point after another; of one thread. */
@@ -210,7 +274,7 @@ public final class FaceField {
       takes(width, jacketAcross + halfWidth + across, spot.onEdge);
       if (plan) {
         for (int i = 0; i < tiled.size(); i++) {
-          TileWay way = tiled.get(i).ways().get(spot.way & tiled.get(i).mask());
+          TileWay way = tiled.get(i).of(spot.way);
           takes(way.profile(), way.at(spot.down[i]), !spot.onEdge);
         }
       } else {

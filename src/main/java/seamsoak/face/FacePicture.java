@@ -19,6 +19,9 @@ public record FacePicture(FaceSize size, byte[] levels) {
   /** Places looked at in each direction in a pixel, so that thin layers do not make false ones. */
   private static final int IN_A_PIXEL = 2;
 
+  /** Pixels of a dash. */
+  private static final int DASH = 8;
+
   /** How light each steel is far from any line, and how white by its carbon. */
   private record Shades(double[] layer, double[] far, DoubleUnaryOperator[] whiteness) {
     static Shades of(FaceField face, Shop shop, Etch etch) {
@@ -77,6 +80,39 @@ public record FacePicture(FaceSize size, byte[] levels) {
               }
             });
     return new FacePicture(size, levels);
+  }
+
+  /** With the outline of a blade, dashed black and white, so that it is seen on anything. */
+  public FacePicture with(BladeOutline blade, boolean plan) {
+    byte[] drawn = levels.clone();
+    for (BladeOutline.Stroke s : blade.strokes(plan)) {
+      double x = pixel(s.x1()) + size.across() / 2.0;
+      double y = size.up() / 2.0 - pixel(s.y1());
+      double dx = pixel(s.x2() - s.x1());
+      double dy = -pixel(s.y2() - s.y1());
+      int steps = (int) Math.ceil(Math.max(Math.abs(dx), Math.abs(dy)));
+      for (int i = 0; i <= steps; i++) {
+        double part = steps == 0 ? 0 : (double) i / steps;
+        byte ink = (byte) (i / DASH % 2 == 0 ? Tone.LEVELS - 1 : 0);
+        dot(drawn, x + part * dx, y + part * dy, ink);
+      }
+    }
+    return new FacePicture(size, drawn);
+  }
+
+  private double pixel(double metres) {
+    return 1e3 * metres / size.mmPerPixel();
+  }
+
+  /** Two pixels wide. */
+  private void dot(byte[] drawn, double x, double y, byte ink) {
+    for (int i = 0; i < 4; i++) {
+      int column = (int) Math.floor(x) + i % 2 - 1;
+      int row = (int) Math.floor(y) + i / 2 - 1;
+      if (column >= 0 && column < size.across() && row >= 0 && row < size.up()) {
+        drawn[row * size.across() + column] = ink;
+      }
+    }
   }
 
   private static double within(int place) {

@@ -8,6 +8,8 @@ import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
+import seamsoak.face.BladeOutline;
+import seamsoak.face.EdgeLines;
 import seamsoak.face.FaceField;
 import seamsoak.face.FacePicture;
 import seamsoak.face.FaceSize;
@@ -16,6 +18,7 @@ import seamsoak.state.Etch;
 import seamsoak.state.LineReport;
 import seamsoak.state.SeamPlace;
 import seamsoak.state.SeamProfile.Moment;
+import seamsoak.unit.Length;
 
 /**
  * The shown face of a billet at one time, etched in one state.
@@ -29,6 +32,7 @@ import seamsoak.state.SeamProfile.Moment;
  * @param etches by state, what an etch makes of them in the likely case
  * @param shop the settings
  * @param blade what it becomes
+ * @param tip from the left end of the bar to the tip of the blade, if stated
  */
 public record FaceAdvice(
     String billet,
@@ -39,11 +43,12 @@ public record FaceAdvice(
     FaceField field,
     Map<Etched, Etch> etches,
     Shop shop,
-    Blade blade) {
+    Blade blade,
+    Optional<Length> tip) {
 
   /** Etched in another state. */
   public FaceAdvice etched(Etched state) {
-    return new FaceAdvice(billet, moment, step, state, piece, field, etches, shop, blade);
+    return new FaceAdvice(billet, moment, step, state, piece, field, etches, shop, blade, tip);
   }
 
   private Etch etch() {
@@ -65,8 +70,28 @@ public record FaceAdvice(
     return FaceSize.of(field, blade.length().map(l -> l.metres()).orElse(0.0));
   }
 
-  /** As it looks, with the grain of the metal. */
+  /** As it looks, with the grain of the metal and the outline of the blade. */
   public FacePicture picture(FaceSize size) {
-    return FacePicture.of(field, shop, etch(), size, true);
+    FacePicture bare = FacePicture.of(field, shop, etch(), size, true);
+    return outline().map(o -> bare.with(o, field.isPlan())).orElse(bare);
+  }
+
+  /** Where the blade lies; empty where none is stated. */
+  private Optional<BladeOutline> outline() {
+    boolean stated = blade.width().isPresent() || blade.length().isPresent();
+    return stated
+        ? Optional.of(BladeOutline.of(field, blade, 1e-3 * size().acrossMm(), tip))
+        : Optional.empty();
+  }
+
+  /** The lines on its edge. */
+  public Optional<EdgeLines> edge() {
+    return outline().map(o -> EdgeLines.of(field, o, lines()));
+  }
+
+  /** With the tip of the blade so far from the left end of the bar. */
+  public FaceAdvice at(Length fromEnd) {
+    return new FaceAdvice(
+        billet, moment, step, etched, piece, field, etches, shop, blade, Optional.of(fromEnd));
   }
 }

@@ -59,7 +59,8 @@ record Faces(Billet billet, List<Stage> stages, Shop shop, ToCome toCome) {
             Etched.ANNEALED, likely(toCome.annealed()),
             Etched.HARDENED, likely(toCome.finished())),
         shop,
-        billet.blade());
+        billet.blade(),
+        Optional.empty());
   }
 
   private Etch likely(EtchBand band) {

@@ -67,7 +67,14 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
         told,
         toldAtOnce,
         List.of(
-            s.lines(), s.soak(), s.billet(), s.schedule(), s.more(), s.assumed(), s.remarks(true)),
+            s.lines(),
+            s.face(),
+            s.soak(),
+            s.billet(),
+            s.schedule(),
+            s.more(),
+            s.assumed(),
+            s.remarks(true)),
         List.of(conflicts(), linesNow()),
         CautionText.all(advice, units),
         "The report and --full have all of it");

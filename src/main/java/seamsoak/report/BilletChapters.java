@@ -7,12 +7,14 @@ import java.util.Map;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.SectionFigure;
 import seamsoak.plan.Advice;
+import seamsoak.plan.FaceAdvice;
 import seamsoak.schedule.ScheduleAdvice;
 import seamsoak.state.SeamProfile;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
 import seamsoak.words.ConflictWords;
 import seamsoak.words.DefaultWords;
+import seamsoak.words.FaceWords;
 import seamsoak.words.LineWords;
 import seamsoak.words.ScheduleRemarkWords;
 import seamsoak.words.ScheduleWords;
@@ -42,6 +44,22 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
     chapter = chapter.table(text.faded(advice.history())).wide(text.widths(advice.history()));
     chapter = picture(chapter, "seam");
     return advice.seam().map(this::seamTable).map(chapter::table).orElse(chapter);
+  }
+
+  /** The shown face, as an etch shows it now, after the soak and at the end. */
+  Chapter face() {
+    Chapter chapter = picture(Chapter.of("face", "The face as the etch shows it"), "face");
+    if (advice.faces().isEmpty()) {
+      return chapter;
+    }
+    for (FaceAdvice f : advice.faces()) {
+      chapter = chapter.words(FaceWords.title(f) + ": " + new FaceWords(units).shows(f));
+    }
+    chapter = chapter.words(FaceWords.LEGEND);
+    for (FaceAdvice f : advice.faces()) {
+      chapter = chapter.wide(new FaceTold(f, units).table());
+    }
+    return chapter;
   }
 
   private Table seamTable(SeamProfile seam) {

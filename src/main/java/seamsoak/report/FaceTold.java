@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.chart.GrayPng;
-import seamsoak.face.FacePicture;
 import seamsoak.face.FaceSize;
 import seamsoak.plan.FaceAdvice;
 import seamsoak.state.CrossingReport;
@@ -30,13 +29,8 @@ public record FaceTold(FaceAdvice face, UnitSystem units) {
 
   /** A PNG to scale. */
   public byte[] png() {
-    FaceSize size = face.size();
-    FacePicture picture = face.picture(size);
     return GrayPng.of(
-        size.across(),
-        size.up(),
-        picture.levels(),
-        size.perMetre(),
+        face.picture(face.size()),
         FaceWords.title(face),
         String.join(" ", new FaceWords(UnitSystem.METRIC).said(face)));
   }
@@ -46,6 +40,8 @@ public record FaceTold(FaceAdvice face, UnitSystem units) {
         List.of(
             Chapter.of("answer").words(String.join(" ", new FaceWords(units).said(face))),
             Chapter.of("lines").table(table()),
+            Chapter.of("edge", "On the edge of the blade")
+                .items(face.edge().map(new FaceWords(units)::edge).orElse(List.of())),
             Chapter.of("legend").words(FaceWords.LEGEND)));
   }
 
@@ -92,19 +88,27 @@ public record FaceTold(FaceAdvice face, UnitSystem units) {
     FaceSize size = face.size();
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", face.billet());
-    all.put("after", after());
-    all.put("step", face.step().map(s -> s.mark().number()));
-    all.put("etched", face.etched().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-    all.put("view", face.field().isPlan() ? "top" : "end");
+    all.putAll(members());
     all.put("acrossMm", size.acrossMm());
     all.put("upMm", size.upMm());
     all.put("acrossPixels", size.across());
     all.put("upPixels", size.up());
     all.put("mmPerPixel", size.mmPerPixel());
-    all.put("lines", face.lines());
-    all.put("crossings", face.crossings());
-    all.put("says", new FaceWords(UnitSystem.METRIC).said(face));
     all.put("files", List.of(file));
     return JsonReport.write("face", all, sources);
+  }
+
+  /** When it is looked at and what it shows. */
+  Map<String, Object> members() {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("after", after());
+    all.put("step", face.step().map(s -> s.mark().number()));
+    all.put("etched", face.etched().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    all.put("view", face.field().isPlan() ? "top" : "end");
+    all.put("lines", face.lines());
+    all.put("crossings", face.crossings());
+    all.put("edge", face.edge());
+    all.put("says", new FaceWords(UnitSystem.METRIC).said(face));
+    return all;
   }
 }

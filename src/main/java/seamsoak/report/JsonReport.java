@@ -162,7 +162,9 @@ public final class JsonReport {
   public static String plan(Advice advice, List<String> files, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>(Statement.members(advice));
     all.remove("work");
-    all.remove("faces");
+    all.put(
+        "faces",
+        advice.faces().stream().map(f -> new FaceTold(f, UnitSystem.METRIC).members()).toList());
     advice.work().ifPresent(w -> all.putAll(WorkTold.members(w)));
     all.put("history", history(advice));
     all.put("files", files);

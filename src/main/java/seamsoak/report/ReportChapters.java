@@ -23,6 +23,7 @@ record ReportChapters(
             billet.work(),
             billet.remarks(true),
             billet.lines(),
+            billet.face(),
             billet.billet(),
             billet.soak(),
             pairing(),

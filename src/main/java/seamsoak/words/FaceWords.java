@@ -3,8 +3,10 @@ package seamsoak.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.Step;
+import seamsoak.face.EdgeLines;
 import seamsoak.face.FaceSize;
 import seamsoak.plan.FaceAdvice;
 import seamsoak.state.CrossingReport;
@@ -46,7 +48,7 @@ public record FaceWords(UnitSystem units) {
     };
   }
 
-  /** All that is seen, in two or three sentences. */
+  /** How much is shown, and what is seen there. */
   public List<String> said(FaceAdvice face) {
     FaceSize size = face.size();
     List<String> all = new ArrayList<>();
@@ -59,18 +61,69 @@ public record FaceWords(UnitSystem units) {
             + " of it, "
             + Amounts.number(size.mmPerPixel(), 2)
             + " mm to a pixel.");
+    all.add(shows(face));
+    return all;
+  }
+
+  /** Which lines and knots show. */
+  public String shows(FaceAdvice face) {
     List<String> showing =
         face.lines().stream()
             .filter(LineReport::visible)
             .map(l -> SeamWords.says(l.joints()))
             .distinct()
             .toList();
-    all.add(
+    String lines =
         showing.isEmpty()
             ? "No line shows."
-            : "A line shows at the " + String.join(", at the ", showing) + ".");
-    knot(face).map(c -> "A knot shows where " + SeamWords.cross(c) + ".").ifPresent(all::add);
+            : "A line shows at the " + String.join(", at the ", showing) + ".";
+    return lines
+        + knot(face).map(c -> " A knot shows where " + SeamWords.cross(c) + ".").orElse("");
+  }
+
+  /** Which lines fall on the edge of the blade. */
+  public List<String> edge(EdgeLines edge) {
+    List<String> all = new ArrayList<>();
+    all.add(
+        edge.tipMm()
+                .map(
+                    tip ->
+                        "Blade "
+                            + length(edge.lengthMm())
+                            + " long and "
+                            + length(edge.widthMm())
+                            + " wide, its tip "
+                            + length(tip)
+                            + " from the left end of the bar, its edge below (dashed)")
+                .orElse("Blade " + length(edge.widthMm()) + " wide, its edge on the left (dashed)")
+            + edge.steel().map(s -> "; the edge lies in " + s).orElse("")
+            + ".");
+    for (EdgeLines.Across a : edge.across()) {
+      all.add(
+          "The edge crosses "
+              + SeamWords.says(a.joints())
+              + " at "
+              + a.atMm().stream().map(this::length).collect(Collectors.joining(", "))
+              + " from the tip: "
+              + shows(a.visible(), a.contrast())
+              + ".");
+    }
+    for (EdgeLines.Along a : edge.along()) {
+      all.add(
+          (a.within()
+                  ? "The edge runs in the line of "
+                  : "Along the edge, " + length(a.offMm()) + " from it, run ")
+              + SeamWords.says(a.joints())
+              + ": "
+              + shows(a.visible(), a.contrast())
+              + ".");
+    }
     return all;
+  }
+
+  private static String shows(boolean visible, double contrast) {
+    return (visible ? "a line shows there, contrast " : "no line shows there, contrast ")
+        + Amounts.number(contrast, 2);
   }
 
   private static Optional<CrossingReport> knot(FaceAdvice face) {

@@ -75,7 +75,12 @@ class ChartsTest {
   @ParameterizedTest
   @MethodSource("figures")
   void refersToNothingOutsideItself(Figure figure) {
-    String svg = text(figure).replace("http://www.w3.org/2000/svg", "");
+    String svg =
+        text(figure)
+            .replace("http://www.w3.org/2000/svg", "")
+            // a picture that lies in the file itself
+            .replaceAll(
+                "<image [^>]*href=\"data:image/png;base64,[A-Za-z0-9+/=]*\"[^>]*>", "<picture>");
     for (String outside : List.of("href", "://", "<image", "<!DOCTYPE", "@import", "<style")) {
       assertFalse(svg.contains(outside), outside);
     }

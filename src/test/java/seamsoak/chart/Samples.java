@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import seamsoak.chart.figure.FaceFigure;
 import seamsoak.chart.figure.FadingFigure;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.LogFigure;
@@ -20,6 +21,8 @@ import seamsoak.chart.figure.SectionFigure;
 import seamsoak.chart.figure.SoakFigure;
 import seamsoak.chart.figure.TilePattern;
 import seamsoak.chart.figure.Unit;
+import seamsoak.face.FacePicture;
+import seamsoak.face.FaceSize;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.pairing.Rating;
 import seamsoak.unit.UnitSystem;
@@ -107,6 +110,8 @@ final class Samples {
     all.put("fading", fading("fading", UnitSystem.BOTH));
     all.put("section", section("section", UnitSystem.BOTH));
     all.put("schedule-faces", faces());
+    all.put("face", face("face", "The face", 113, 37));
+    all.put("face-nasty", face("face-nasty", NASTY + LONG, 28, 28));
     all.put("fading-us", fading("fading-us", UnitSystem.US));
     all.put("fading-nasty", nastyFading());
     all.put("section-metric", section("section-metric", UnitSystem.METRIC));
@@ -280,6 +285,19 @@ final class Samples {
             faded(NASTY, 45, 3, 0.01),
             faded("c", 45, 5, 0),
             faded("d", 45, 44, 0.01)));
+  }
+
+  private static FaceFigure face(String id, String name, int acrossMm, int upMm) {
+    List<FaceFigure.Panel> panels = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      byte[] levels = new byte[acrossMm * upMm];
+      for (int k = 0; k < levels.length; k++) {
+        levels[k] = (byte) (k * (i + 1));
+      }
+      FaceSize size = new FaceSize(acrossMm, upMm, 1);
+      panels.add(new FaceFigure.Panel(name + i, name + " shows.", new FacePicture(size, levels)));
+    }
+    return new FaceFigure(id, name, "", "Three times the same.", panels);
   }
 
   static SectionFigure section(String id, UnitSystem units) {

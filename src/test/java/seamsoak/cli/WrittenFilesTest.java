@@ -74,6 +74,8 @@ class WrittenFilesTest {
     assertEquals(
         List.of(
             "advice.json",
+            "face.png",
+            "face.svg",
             "fading.png",
             "fading.svg",
             "plan.txt",

@@ -32,13 +32,12 @@ import seamsoak.support.Walks;
 /**
  * Contrast of a line measured in the picture's own pixels, against that of the line: by the means
  * over 0.06 and 3 mm about the seam, where no other seam is near, in that steel in which it shows
- * most. Lines are measured to a tenth of their contrast, faint ones to a twentieth of what shows,
- * about the level of lightness that pixels are rounded to.
+ * most. Lines are measured to a tenth of their contrast, faint ones to the level of lightness that
+ * pixels are rounded to.
  */
 @Tag("slow")
 class FaceContrastTest {
   private static final double WITHIN = 0.10;
-  private static final double LEAST = 0.05;
   private static final double FINE_MM = 0.06;
   private static final double REACH = 5;
   private static final Shop SHOP = new Shop(Walks.CORRELATIONS, Assumptions.USUAL, Resolution.FINE);
@@ -114,7 +113,7 @@ class FaceContrastTest {
       double line = p.contrast(etch);
       double pixels = measured.contrast(p);
       if (line < MOST) {
-        assertEquals(line, pixels, Math.max(WITHIN * line, LEAST), p.joints()::toString);
+        assertEquals(line, pixels, Math.max(WITHIN * line, 1 / TONE.line()), p.joints()::toString);
         assertEquals(line >= 1, pixels >= 1, p.joints()::toString);
         told++;
       }
@@ -266,7 +265,7 @@ class FaceContrastTest {
               Arrays.stream(profile, seam, profile.length).min().orElse(0));
       return (mean(profile, place, FINE_MM, least)
               - mean(profile, place, 1e3 * Eye.BROAD_METRES, least))
-          / TONE.step();
+          / TONE.line();
     }
 
     /** A Gaussian mean about a place; beyond its ends the picture is its own mirror image. */

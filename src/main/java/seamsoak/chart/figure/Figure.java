@@ -5,7 +5,8 @@ import seamsoak.chart.Charts;
 
 /** One chart's whole input. A figure holds numbers and words; it is drawn by {@link Charts}. */
 public sealed interface Figure
-    permits FadingFigure,
+    permits FaceFigure,
+        FadingFigure,
         LogFigure,
         MatrixFigure,
         ScheduleFigure,

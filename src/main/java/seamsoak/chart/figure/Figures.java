@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Size;
+import seamsoak.face.FaceSize;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.Coolant;
 import seamsoak.schedule.CriticalTemperatures;
@@ -19,12 +20,18 @@ import seamsoak.state.SeamProfile;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.FaceWords;
 import seamsoak.words.SeamWords;
 
 /** The charts of an advice: nothing is computed here, only put into the charts' words. */
 public final class Figures {
   /** The ids that a billet's charts may have. */
-  public static final String IDS = "schedule|soak|seam|fading|section-[0-9]+";
+  public static final String IDS = "schedule|soak|seam|fading|face|section-[0-9]+";
+
+  /** Pixels of a face on a chart, so that the file stays light. */
+  private static final int FACE_ACROSS = 600;
+
+  private static final int FACE_UP = 300;
 
   private final Advice advice;
   private final UnitSystem units;
@@ -42,6 +49,7 @@ public final class Figures {
     }
     soak().ifPresent(figures::add);
     advice.seam().map(this::seam).ifPresent(figures::add);
+    face().ifPresent(figures::add);
     new FadingFigures(advice, units).figure().ifPresent(figures::add);
     List<Size> sizes =
         advice.history().stream()
@@ -228,6 +236,32 @@ public final class Figures {
         stage.points().stream()
             .map(p -> new SeamFigure.Sample(p.distanceMm(), p.carbonPct()))
             .toList());
+  }
+
+  /** Nothing where the face cannot be drawn. */
+  private Optional<Figure> face() {
+    FaceWords words = new FaceWords(units);
+    if (advice.faces().isEmpty()) {
+      return Optional.empty();
+    }
+    List<FaceFigure.Panel> panels =
+        advice.faces().stream()
+            .map(
+                f ->
+                    new FaceFigure.Panel(
+                        FaceWords.title(f),
+                        words.shows(f),
+                        f.picture(FaceSize.of(f.field(), 0, FACE_ACROSS, FACE_UP))))
+            .toList();
+    List<String> said = new ArrayList<>();
+    panels.forEach(p -> said.add(p.name() + ": " + p.note()));
+    return Optional.of(
+        new FaceFigure(
+            "face",
+            "The shown face of " + advice.billet(),
+            "",
+            String.join(" ", said) + " " + FaceWords.LEGEND,
+            panels));
   }
 
   /** What the chart says in large letters; a danger comes before any soak. */

@@ -7,11 +7,13 @@ import seamsoak.property.correlation.PublishedFormula;
 /**
  * How light a picture shows etched metal, in 256 even steps of lightness (CIE L*, 0 to 100).
  *
- * <p>level = darkest + step (min(4, a) + min(4, w)), for w below 0 darkest + step min(4, a + w)
+ * <p>level = darkest + layer min(4, a) + line min(4, w), for w below 0 darkest + layer min(4, a +
+ * w)
  *
  * <p>a is how much whiter a layer is than the darkest one, far from any line, and w how much whiter
  * a place is than its layer; both as {@link Whiteness} counts, where 4 counts as strong and is as
- * white as it gets. Of the alloy, what differs by 1.5 in brightness is strong.
+ * white as it gets. Of the alloy, what differs by 1.5 in brightness is strong. A line is drawn
+ * softer than the pattern, so that one of contrast 1, which just shows, is just seen.
  *
  * <p>Judgement, all of it. Range: any. Stated error: none.
  */
@@ -20,7 +22,8 @@ public final class Tone extends PublishedFormula {
   public static final int LEVELS = 256;
 
   private final double darkest = k.get("darkest");
-  private final double step = k.get("step");
+  private final double layer = k.get("layer");
+  private final double line = k.get("line");
   private final double most;
 
   Tone(Coefficients k, Whiteness whiteness) {
@@ -31,20 +34,18 @@ public final class Tone extends PublishedFormula {
   /**
    * The level, not rounded.
    *
-   * @param layer how much whiter the layer is than the darkest one
+   * @param whiter how much whiter the layer is than the darkest one
    * @param place how much whiter the place is than its layer
    */
-  public double level(double layer, double place) {
-    return darkest
-        + step
-            * (place > 0
-                ? Math.min(most, layer) + Math.min(most, place)
-                : Math.min(most, layer + place));
+  public double level(double whiter, double place) {
+    return place > 0
+        ? darkest + layer * Math.min(most, whiter) + line * Math.min(most, place)
+        : darkest + layer * Math.min(most, whiter + place);
   }
 
-  /** How many levels a difference of 1 in whiteness is. */
-  public double step() {
-    return step;
+  /** How many levels a line's difference of 1 in whiteness is. */
+  public double line() {
+    return line;
   }
 
   /** What a brightness of the alloy counts as in whiteness. */
