@@ -96,8 +96,8 @@ public final class FaceField {
       steelOfLayer[i] = alloys.indexOf(billet.stack().steel(i));
     }
     layers = Layers.of(billet.stack(), piece, 1 << whence.turnings());
-    width = Profile.of(piece.width(), piece);
-    thickness = Profile.of(piece.thickness(), piece);
+    width = Profile.of(piece.width(), piece, steels);
+    thickness = Profile.of(piece.thickness(), piece, steels);
     tiled = tiled();
     plan = !tiled.isEmpty();
     jacketAcross = piece.jacketMetres(piece.width());
@@ -155,7 +155,10 @@ public final class FaceField {
 
   private TileWay tileWay(SectionLine line) {
     return new TileWay(
-        Profile.of(line, piece), Profile.begins(line), Profile.period(line), Seams.inTile(line));
+        Profile.of(line, piece, steels),
+        Profile.begins(line),
+        Profile.period(line),
+        Seams.inTile(line));
   }
 
   /** Whether the top of a billet of tiles is shown; else the end of the bar. */
@@ -297,7 +300,7 @@ public final class FaceField {
      */
     private void takes(Profile line, double metres, boolean through) {
       int cell = line.cell(metres);
-      int own = steels.indexOf(line.metal(cell));
+      int own = line.steel(cell);
       if (through && own >= 0 && !oneSteel && Double.isNaN(carbon)) {
         steel = own;
         carbon = line.percent(cell, metres);

@@ -8,7 +8,6 @@ import java.util.Set;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Stack;
 import seamsoak.billet.Workpiece;
-import seamsoak.carbon.Metal;
 import seamsoak.steel.Steel;
 
 /**
@@ -101,12 +100,6 @@ final class Layers {
   /** Whether a layer has a line of its own. */
   boolean tells(int layer) {
     return above.get(layer) != null || below.get(layer) != null;
-  }
-
-  Metal metal(int layer) {
-    Half half = below.get(layer) != null ? below.get(layer) : above.get(layer);
-    Profile line = lines[half.pair()][0];
-    return line.metal(line.cell(half.lower() || half.alike() ? line.metres() : 0));
   }
 
   /**

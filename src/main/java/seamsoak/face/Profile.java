@@ -25,9 +25,12 @@ final class Profile {
   /** Counts the stretches of one metal. */
   private final int[] stretch;
 
+  /** Which of the stack's steels each cell is, -1 for none. */
+  private final int[] steel;
+
   private final boolean mirrored;
 
-  private Profile(SectionLine line, double[] share) {
+  private Profile(SectionLine line, double[] share, List<Metal> steels) {
     strip = line.strip();
     mirrored = line.isHalf();
     this.share = share;
@@ -35,24 +38,30 @@ final class Profile {
     edge = new double[n + 1];
     double[] cells = new double[n];
     stretch = new int[n];
+    steel = new int[n];
     for (int i = 0; i < n; i++) {
       edge[i + 1] = edge[i] + strip.metres(i);
       cells[i] = strip.percent(i);
       boolean same = i == 0 || strip.metal(i).equals(strip.metal(i - 1));
       stretch[i] = i == 0 ? 0 : stretch[i - 1] + (same ? 0 : 1);
+      steel[i] = i > 0 && same ? steel[i - 1] : steels.indexOf(strip.metal(i));
     }
     percent = StripLines.spots(strip, cells);
   }
 
-  /** Of a line through a piece. */
-  static Profile of(SectionLine line, Workpiece piece) {
+  /**
+   * Of a line through a piece.
+   *
+   * @param steels of the stack
+   */
+  static Profile of(SectionLine line, Workpiece piece, List<Metal> steels) {
     double[] shares = shares(line.strip(), piece.body(), piece.coreRatio());
-    return new Profile(line, StripLines.spots(line.strip(), shares));
+    return new Profile(line, StripLines.spots(line.strip(), shares), steels);
   }
 
   /** Of a line between layers, which tells the carbon of each by itself. */
   static Profile ofLayers(SectionLine line) {
-    return new Profile(line, new double[0]);
+    return new Profile(line, new double[0], List.of());
   }
 
   private static double[] shares(Strip strip, Metal body, double coreRatio) {
@@ -126,8 +135,9 @@ final class Profile {
     return mirrored && metres > whole ? 2 * whole - metres : metres;
   }
 
-  Metal metal(int cell) {
-    return strip.metal(cell);
+  /** Which of the stack's steels is there; -1 where it is none. */
+  int steel(int cell) {
+    return steel[cell];
   }
 
   /** Over the core's carbon, at equal activity. */

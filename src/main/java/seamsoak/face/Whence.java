@@ -14,14 +14,14 @@ import seamsoak.data.Fault;
  * Where in the stack the metal of each point came from: the steps undone one by one, by what they
  * do and the sizes that the walk has found.
  *
- * @param stack where it ends
+ * @param tops how deep in the stack each layer begins, and behind them its end, m
  * @param undone what undoes each step that moves metal, the last one first
  * @param tilings how often tiles were laid
  * @param turnings how often every other piece was turned
  * @param turnedAfterTiling by step that laid tiles, the last one first, how often after it
  */
 record Whence(
-    Stack stack, List<Undo> undone, int tilings, int turnings, List<Integer> turnedAfterTiling) {
+    double[] tops, List<Undo> undone, int tilings, int turnings, List<Integer> turnedAfterTiling) {
 
   /** Takes a point to where it lay before a step. */
   private interface Undo {
@@ -59,7 +59,15 @@ record Whence(
       }
     }
     return new Whence(
-        billet.stack(), List.copyOf(undone), after.size(), turnings, List.copyOf(after));
+        tops(billet.stack()), List.copyOf(undone), after.size(), turnings, List.copyOf(after));
+  }
+
+  private static double[] tops(Stack stack) {
+    double[] tops = new double[stack.layers() + 1];
+    for (int i = 0; i < stack.layers(); i++) {
+      tops[i + 1] = tops[i] + stack.thickness(i).metres();
+    }
+    return tops;
   }
 
   private static Fault twisted(Step step) {
@@ -77,14 +85,14 @@ record Whence(
     for (Undo step : undone) {
       step.of(spot);
     }
-    double depth = stack.thickness().metres() / 2 - spot.up;
+    double depth = tops[tops.length - 1] / 2 - spot.up;
     int layer = 0;
-    while (layer < stack.layers() - 1 && depth >= stack.thickness(layer).metres()) {
-      depth -= stack.thickness(layer).metres();
+    while (layer < tops.length - 2 && depth >= tops[layer + 1]) {
       layer++;
     }
     spot.layer = layer;
-    spot.inLayer = Math.max(0, Math.min(1, depth / stack.thickness(layer).metres()));
+    spot.inLayer =
+        Math.max(0, Math.min(1, (depth - tops[layer]) / (tops[layer + 1] - tops[layer])));
   }
 
   /** What scale has eaten meanwhile was not stretched: half of it went before, half after. */
