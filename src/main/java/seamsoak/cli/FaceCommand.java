@@ -17,7 +17,6 @@ import seamsoak.plan.FaceAdvice;
 import seamsoak.report.FaceTold;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.trace.Trace;
-import seamsoak.unit.Length;
 import seamsoak.words.FaceWords;
 
 /** The face as the etch shows it. */
@@ -70,7 +69,7 @@ final class FaceCommand extends Subcommand {
         "Where the blade's tip lies, from the left end of the bar; the blade lies in the middle of it",
         "unless given. Its size stands in the billet's file."
       })
-  private Length tip;
+  private OptionValues.AlongBar tip;
 
   @Mixin private Writing writing;
 
@@ -105,7 +104,13 @@ final class FaceCommand extends Subcommand {
   }
 
   private int drawn(FaceAdvice asked, Optional<Advice> advice) {
-    FaceAdvice face = tip == null ? asked : asked.at(tip);
+    FaceAdvice face = tip == null ? asked : asked.at(tip.fromEnd());
+    if (tip != null && !face.hasPlaceForTip()) {
+      throw wrong("--tip is of a blade whose size the file states, in a bar of tiles");
+    }
+    if (tip != null && !face.holdsBlade()) {
+      throw wrong("--tip: from there the bar is shorter than the blade; check tells its length");
+    }
     FaceTold told = new FaceTold(face, billet.units(root));
     file(told.png()).write(Program.version());
     Trace trace = root.trace(t -> t.ofFace(billet.read(root), advice));

@@ -66,10 +66,18 @@ final class OptionValues {
         .registerConverter(Tip.class, text -> choice(text, Arrays.asList(Tip.values())))
         .registerConverter(
             UnitSystem.class, text -> choice(text, Arrays.asList(UnitSystem.values())))
+        .registerConverter(AlongBar.class, OptionValues::alongBar)
         .registerConverter(FaceTime.class, OptionValues::faceTime)
         .registerConverter(Etched.class, text -> choice(text, Arrays.asList(Etched.values())))
         .registerConverter(int.class, OptionValues::samples)
         .registerConverter(Integer.class, OptionValues::number);
+  }
+
+  /** How far along a bar, from its left end. */
+  record AlongBar(Length fromEnd) {}
+
+  private static AlongBar alongBar(String text) {
+    return new AlongBar(quantity(text, Length::parse));
   }
 
   /**

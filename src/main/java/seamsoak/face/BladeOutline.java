@@ -37,7 +37,12 @@ public record BladeOutline(double tip, double along, double width, Blade blade) 
     }
     double length = Math.min(bar, blade.length().map(Length::metres).orElse(shownMetres));
     double tip = tipMetres.map(Length::metres).orElse((bar - length) / 2);
-    return new BladeOutline(Math.min(tip, bar - length) - bar / 2, length, width, blade);
+    return new BladeOutline(tip - bar / 2, length, width, blade);
+  }
+
+  /** Where it ends along the bar. */
+  public double heel() {
+    return tip + along;
   }
 
   /** How far its edge lies from the middle of the bar, m. */
@@ -51,7 +56,7 @@ public record BladeOutline(double tip, double along, double width, Blade blade) 
   }
 
   private List<Stroke> fromAbove() {
-    double heel = tip + along;
+    double heel = heel();
     double half = width / 2;
     List<Stroke> all =
         new ArrayList<>(

@@ -46,6 +46,8 @@ public record FaceAdvice(
     Blade blade,
     Optional<Length> tip) {
 
+  private static final double SAME_METRES = 1e-9;
+
   /** Etched in another state. */
   public FaceAdvice etched(Etched state) {
     return new FaceAdvice(billet, moment, step, state, piece, field, etches, shop, blade, tip);
@@ -87,6 +89,16 @@ public record FaceAdvice(
   /** The lines on its edge. */
   public Optional<EdgeLines> edge() {
     return outline().map(o -> EdgeLines.of(field, o, lines()));
+  }
+
+  /** Whether it makes a difference where along the bar the blade lies. */
+  public boolean hasPlaceForTip() {
+    return field.isPlan() && outline().isPresent();
+  }
+
+  /** Whether the bar is long enough for the blade where its tip is stated to lie. */
+  public boolean holdsBlade() {
+    return outline().stream().allMatch(o -> o.heel() <= field.acrossMetres() / 2 + SAME_METRES);
   }
 
   /** With the tip of the blade so far from the left end of the bar. */
