@@ -46,45 +46,6 @@ public final class FaceField {
   private final boolean oneSteel;
   private final double[] corePct;
 
-  /**
-   * Lines from one tile to the next.
-   *
-   * @param ways one for each way that pieces lie since
-   * @param mask which turnings count
-   */
-  private record Tiled(List<TileWay> ways, int mask) {
-    TileWay of(int way) {
-      return ways.get(way & mask);
-    }
-
-    /** The seams between two neighboring places. */
-    void crossed(double from, double to, int way, Map<Joints, List<Double>> all, double x) {
-      double jump = to - from;
-      double end = Math.abs(jump) > 0.5 ? to + (jump > 0 ? -1 : 1) : to;
-      of(way)
-          .seams()
-          .forEach(
-              (joints, places) ->
-                  places.stream()
-                      .filter(p -> lies(p, from, end) || lies(p + 1, from, end))
-                      .forEach(p -> all.computeIfAbsent(joints, j -> new ArrayList<>()).add(x)));
-    }
-
-    private static boolean lies(double place, double from, double to) {
-      return Math.min(from, to) <= place && place < Math.max(from, to);
-    }
-  }
-
-  /** One of them: where on it a tile begins, how long that is, m, and where its seams lie in it. */
-  private record TileWay(
-      Profile profile, double begins, double period, Map<Joints, List<Double>> seams) {
-    /** The place on it of metal so far down a tile. */
-    double at(double down) {
-      double at = begins + down * period;
-      return begins > 0 && at > profile.metres() ? at - profile.metres() : at;
-    }
-  }
-
   private FaceField(Billet billet, List<Stage> stages, Workpiece piece, Shop shop) {
     this.piece = piece;
     whence = Whence.of(billet, stages);
@@ -144,7 +105,7 @@ public final class FaceField {
     List<Tiled> all = new ArrayList<>();
     int next = 0;
     for (int turnings : whence.turnedAfterTiling()) {
-      List<TileWay> ways = new ArrayList<>();
+      List<Tiled.Way> ways = new ArrayList<>();
       for (int way = 0; way < 1 << turnings; way++) {
         ways.add(tileWay(lines.get(next++)));
       }
@@ -153,8 +114,8 @@ public final class FaceField {
     return all;
   }
 
-  private TileWay tileWay(SectionLine line) {
-    return new TileWay(
+  private Tiled.Way tileWay(SectionLine line) {
+    return new Tiled.Way(
         Profile.of(line, piece, steels),
         Profile.begins(line),
         Profile.period(line),
@@ -277,7 +238,7 @@ public final class FaceField {
       takes(width, jacketAcross + halfWidth + across, spot.onEdge);
       if (plan) {
         for (int i = 0; i < tiled.size(); i++) {
-          TileWay way = tiled.get(i).of(spot.way);
+          Tiled.Way way = tiled.get(i).of(spot.way);
           takes(way.profile(), way.at(spot.down[i]), !spot.onEdge);
         }
       } else {
