@@ -168,6 +168,8 @@ final class Work implements AutoCloseable {
                 .advise(billet, this, likely -> knows(known.with(Stage.MIDDLE, likely, 0)));
         Outlay outlay = new OutlayAdvisor(kit.correlations()).of(billet, whole);
         knows(new Known(Stage.BAND, Optional.of(whole), all, all, Optional.of(outlay), ""));
+        // what the histories took is given back to the machine while the smith reads
+        System.gc();
       } catch (CancellationException newer) {
         // nobody waits for it any more
       } catch (Fault fault) {
