@@ -73,8 +73,8 @@ public record AnswerPage(
             .words("now", BesideWords.Row::now)
             .words("differs", BesideWords.Row::differs)
             .captioned("Plan A, and the billet as it is now");
-    Chapter chapter = Chapter.of("beside", "Beside plan A").words(words.says()).table(table);
-    return Piece.of(chapter);
+    Chapter chapter = Chapter.of("beside", "Beside plan A").words(words.says());
+    return Piece.of(words.differs() ? chapter.table(table) : chapter);
   }
 
   /** What the work takes: hours and stock. */

@@ -31,6 +31,8 @@ public record BesideWords(Advice first, Advice now, UnitSystem units) {
    */
   public record Row(String what, String first, String now, String differs) {}
 
+  private static final String ANSWER = "answer";
+
   /** Layers are the pattern: no line of theirs is to be cleared. */
   private static final Set<Joints.Way> LAYERS = Set.of(Joints.Way.LIKE, Joints.Way.UNLIKE);
 
@@ -40,20 +42,25 @@ public record BesideWords(Advice first, Advice now, UnitSystem units) {
 
   /** What differs, most important first. */
   public String says() {
-    List<String> all =
-        rows().stream()
-            .filter(r -> !r.differs().isEmpty())
-            .map(r -> r.what() + " " + r.differs())
-            .toList();
-    return all.isEmpty()
-        ? "Nothing differs from plan A."
-        : "Against plan A: " + String.join("; ", all) + ".";
+    List<Row> all = rows().stream().filter(r -> !r.differs().isEmpty()).toList();
+    if (all.isEmpty()) {
+      return "Nothing differs from plan A. Change something, and what it comes to stands here.";
+    }
+    return all.stream()
+        .filter(r -> all.size() == 1 || !r.what().equals(ANSWER)) // the rest says how
+        .map(r -> r.what() + " " + r.differs())
+        .collect(Collectors.joining("; ", "Against plan A: ", "."));
+  }
+
+  /** Whether there is anything to compare. */
+  public boolean differs() {
+    return rows().stream().anyMatch(r -> !r.differs().isEmpty());
   }
 
   /** All that is compared. */
   public List<Row> rows() {
     List<Row> rows = new ArrayList<>();
-    rows.add(said("answer", a -> new CardWords(a, units).answer()));
+    rows.add(said(ANSWER, a -> new CardWords(a, units).answer()));
     rows.add(
         told(
             "soak at",
