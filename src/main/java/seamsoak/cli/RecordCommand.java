@@ -7,19 +7,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
-import seamsoak.billet.BilletWalk;
-import seamsoak.billet.Resolution;
-import seamsoak.billet.Shop;
-import seamsoak.billet.Step;
 import seamsoak.billet.file.BilletReader;
 import seamsoak.billet.file.Names;
+import seamsoak.billet.file.Recorded;
 import seamsoak.billet.file.ToRecord;
 import seamsoak.billet.file.WorkBook;
 import seamsoak.data.Fault;
 import seamsoak.data.Mistake;
-import seamsoak.data.Place;
 import seamsoak.data.UserFile;
 import seamsoak.report.JsonReport;
 import seamsoak.report.RecordText;
@@ -101,8 +96,16 @@ final class RecordCommand extends Subcommand {
             m -> {
               throw wrong(RecordOptions.of(m.field()) + ": " + m.said());
             });
-    Billet after = billet(written.text());
-    List<Mistake> later = later(before, after, wanted);
+    Recorded recorded =
+        Recorded.of(
+            file,
+            book,
+            written,
+            wanted.step().mark().number(),
+            Names.of(root.steels(), root.data()),
+            root.correlations());
+    Billet after = recorded.billet();
+    List<Mistake> later = recorded.later();
     read.write(written.text(), wanted.title());
     return root.print(
         () -> JsonReport.recorded(wanted, after.steps(), later),
@@ -126,39 +129,6 @@ final class RecordCommand extends Subcommand {
       return Optional.empty();
     } catch (Fault fault) {
       return Optional.of(fault.mistakes().get(0));
-    }
-  }
-
-  /**
-   * What is planned and can no longer be done, as the billet is by now. What was done must be
-   * possible, unless the billet was not before.
-   */
-  private List<Mistake> later(Billet before, Billet after, ToRecord wanted) {
-    List<Mistake> mistakes = walk(after).map(Fault::mistakes).orElse(List.of());
-    if (mistakes.isEmpty() || walk(before).isPresent()) {
-      return List.of();
-    }
-    int done = wanted.step().mark().number();
-    List<Place> places = after.steps().stream().skip(done).map(Step::place).toList();
-    if (!mistakes.stream().map(Mistake::place).allMatch(places::contains)) {
-      throw new Fault(
-          mistakes.stream()
-              .map(
-                  m ->
-                      new Mistake(
-                          m.place(), m.field(), m.found(), m.expected() + "; nothing was written"))
-              .toList());
-    }
-    return mistakes;
-  }
-
-  private Optional<Fault> walk(Billet billet) {
-    try {
-      new BilletWalk(new Shop(root.correlations(), Assumptions.USUAL, Resolution.SAMPLE))
-          .walk(billet);
-      return Optional.empty();
-    } catch (Fault fault) {
-      return Optional.of(fault);
     }
   }
 }

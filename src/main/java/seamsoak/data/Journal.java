@@ -36,8 +36,10 @@ record Journal(List<Entry> entries) {
    * @param at where the stretch begins, in characters
    * @param length of it as written
    * @param was what stood there
+   * @param id by which whoever sent it knows it again; empty for what was not sent
    */
-  private record Entry(String what, String before, String after, int at, int length, String was) {}
+  private record Entry(
+      String what, String before, String after, int at, int length, String was, String id) {}
 
   Journal {
     entries = List.copyOf(entries);
@@ -61,7 +63,8 @@ record Journal(List<Entry> entries) {
               text(item, "after"),
               number(item, "at"),
               number(item, "length"),
-              text(item, "was")));
+              text(item, "was"),
+              ((ObjectValue) item).members().containsKey("id") ? text(item, "id") : ""));
     }
     return new Journal(entries);
   }
@@ -102,6 +105,9 @@ record Journal(List<Entry> entries) {
       record.put("at", e.at());
       record.put("length", e.length());
       record.put("was", e.was());
+      if (!e.id().isEmpty()) {
+        record.put("id", e.id());
+      }
       records.add(record);
     }
     Map<String, Object> all = new LinkedHashMap<>();
@@ -117,9 +123,9 @@ record Journal(List<Entry> entries) {
     return undone ? withoutLast().at(now) : this;
   }
 
-  Journal with(String what, byte[] before, byte[] after) {
+  Journal with(String what, String id, byte[] before, byte[] after) {
     List<Entry> more = new ArrayList<>(entries);
-    more.add(entry(what, before, after));
+    more.add(entry(what, id, before, after));
     while (more.size() > MOST_ENTRIES
         || more.stream().mapToInt(e -> e.was().length()).sum() > MOST_LETTERS) {
       more.remove(0);
@@ -127,7 +133,7 @@ record Journal(List<Entry> entries) {
     return new Journal(more);
   }
 
-  private static Entry entry(String what, byte[] before, byte[] after) {
+  private static Entry entry(String what, String id, byte[] before, byte[] after) {
     String old = text(before);
     String now = text(after);
     int most = Math.min(old.length(), now.length());
@@ -149,7 +155,13 @@ record Journal(List<Entry> entries) {
         Manifest.digest(after),
         at,
         now.length() - end - at,
-        old.substring(at, old.length() - end));
+        old.substring(at, old.length() - end),
+        id);
+  }
+
+  /** Whether something that was sent with an id was written. */
+  boolean has(String id) {
+    return entries.stream().anyMatch(e -> e.id().equals(id));
   }
 
   boolean isEmpty() {

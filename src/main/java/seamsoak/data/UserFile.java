@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A text file of the user's own that the program changes, as it was when it was read.
@@ -120,6 +121,16 @@ public final class UserFile {
    * @return the file as it is now
    */
   public UserFile write(String text, String what) {
+    return write(text, what, "");
+  }
+
+  /**
+   * The same of something that was sent, and may be sent once more by whoever has not heard that it
+   * was taken.
+   *
+   * @param id by which {@link #holds} knows it again; empty for none
+   */
+  public UserFile write(String text, String what, String id) {
     byte[] next = encoded(text);
     if (Arrays.equals(next, bytes)) {
       return this;
@@ -129,7 +140,7 @@ public final class UserFile {
         file,
         () -> {
           requireUnchanged();
-          Journal journal = Journal.read(beside(".undo")).at(bytes).with(what, bytes, next);
+          Journal journal = Journal.read(beside(".undo")).at(bytes).with(what, id, bytes, next);
           Map<Path, byte[]> files = new LinkedHashMap<>();
           if (!Files.exists(before(), LinkOption.NOFOLLOW_LINKS)) {
             files.put(before(), bytes);
@@ -139,6 +150,19 @@ public final class UserFile {
           lay(files);
           return new UserFile(name, file, next);
         });
+  }
+
+  /** What was written last and can be taken back, if anything. */
+  public Optional<String> last() {
+    Journal journal = Journal.read(beside(".undo")).at(bytes);
+    return journal.isEmpty() || journal.undo(bytes).isEmpty()
+        ? Optional.empty()
+        : Optional.of(journal.what());
+  }
+
+  /** Whether what was sent with an id was written and not taken back, of late. */
+  public boolean holds(String id) {
+    return Journal.read(beside(".undo")).at(bytes).has(id);
   }
 
   /**

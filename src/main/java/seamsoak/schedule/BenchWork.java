@@ -2,6 +2,7 @@ package seamsoak.schedule;
 
 import java.util.List;
 import seamsoak.billet.Blade;
+import seamsoak.billet.Size;
 import seamsoak.billet.Workpiece;
 import seamsoak.state.Skin;
 import seamsoak.unit.Length;
@@ -48,8 +49,23 @@ record BenchWork(Course course) {
         wantedWide > wide + SAME_METRES);
   }
 
+  /** The section of a piece that was ground already. */
+  static Section asItIs(Course course) {
+    Size size = course.piece().size();
+    return new Section(
+        size.thicknessMetres(),
+        Math.max(size.thicknessMetres(), size.widthMetres()),
+        course.skin(),
+        false,
+        false);
+  }
+
   static Course groundAndEtched(Course course) {
-    return new BenchWork(new BenchWork(course).grind()).testEtch();
+    return etched(new BenchWork(course).grind());
+  }
+
+  static Course etched(Course course) {
+    return new BenchWork(course).testEtch();
   }
 
   private Course grind() {

@@ -41,7 +41,8 @@ record BladeWork(
   Treatment treatment() {
     Softening softening = new Softening(cycled, guard, Optional.of(heat), treated);
     Course annealed = softening.anneal();
-    BenchWork.Section to = BenchWork.section(annealed);
+    BenchWork.Section to =
+        treated.ground() ? BenchWork.asItIs(annealed) : BenchWork.section(annealed);
     Course ready = treated.hardened() ? annealed : ready(annealed);
     Section section = new Section(to.thicknessMetres(), to.widthMetres());
     boolean coarse = softening.kind() != Softening.Kind.SUBCRITICAL;
@@ -113,8 +114,12 @@ record BladeWork(
   }
 
   private Course ready(Course annealed) {
-    return new Softening(BenchWork.groundAndEtched(annealed), guard, Optional.of(heat), treated)
-        .stressRelief();
+    if (treated.ground() && treated.relieved()) {
+      return annealed;
+    }
+    Course ground =
+        treated.ground() ? BenchWork.etched(annealed) : BenchWork.groundAndEtched(annealed);
+    return new Softening(ground, guard, Optional.of(heat), treated).stressRelief();
   }
 
   /** What the bath did that it was hardened in. */

@@ -24,10 +24,13 @@ record Treated(Map<Step.Kind, Step> last, int tempers) {
     last = Map.copyOf(last);
   }
 
-  /** As far as a file says it. A file that says of nothing that it was done plans all of it. */
+  /**
+   * As far as a file says it. A treatment that is under way counts: what is left of it stands in
+   * the file. A file that says of nothing that it was done plans all of it.
+   */
   static Treated of(List<Step> steps) {
     return Now.of(steps)
-        .map(n -> steps.subList(0, n.step().mark().number() - (n.stepDone() ? 0 : 1)))
+        .map(n -> steps.subList(0, n.step().mark().number()))
         .map(Treated::since)
         .orElse(NOTHING);
   }
@@ -44,7 +47,13 @@ record Treated(Map<Step.Kind, Step> last, int tempers) {
           tempers = 0;
         }
         case TEMPER -> tempers += step.times();
-        case GRIND, UNJACKET, COOL -> {
+        case GRIND -> {
+          // before the anneal it is the forging's faces that are cleaned
+          if (last.containsKey(Step.Kind.ANNEAL)) {
+            last.put(step.kind(), step);
+          }
+        }
+        case UNJACKET, COOL -> {
           // leaves the structure as it is
         }
       }
@@ -72,6 +81,16 @@ record Treated(Map<Step.Kind, Step> last, int tempers) {
   /** Whether it was made soft for the bench. */
   boolean annealed() {
     return last.containsKey(Step.Kind.ANNEAL) || hardened();
+  }
+
+  /** Whether it was ground to the blade. */
+  boolean ground() {
+    return last.containsKey(Step.Kind.GRIND);
+  }
+
+  /** Whether the strain of that was taken out. */
+  boolean relieved() {
+    return last.containsKey(Step.Kind.RELIEVE);
   }
 
   /** Whether it was hardened, so that only tempering is left. */

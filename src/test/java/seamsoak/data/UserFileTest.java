@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -93,6 +94,24 @@ class UserFileTest {
     }
     refused("there is nothing to take back", () -> read(file).undo());
     assertEquals(Set.of("bar.json", "bar.json.before"), names());
+  }
+
+  /** Whoever has not heard that something was taken may send it again, also after another start. */
+  @Test
+  void whatWasSentIsKnownAgainUntilItIsTakenBack(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("sent.json");
+    Files.writeString(file, "{ \"a\": 1 }");
+    UserFile.read("sent.json", file).write("{ \"a\": 2 }", "first", "id-1");
+    UserFile.read("sent.json", file).write("{ \"a\": 3 }", "second");
+    UserFile again = UserFile.read("sent.json", file);
+    assertTrue(again.holds("id-1"));
+    assertFalse(again.holds("id-2"));
+    assertEquals(Optional.of("second"), again.last());
+    UserFile once = again.undo().file();
+    assertEquals(Optional.of("first"), once.last());
+    UserFile twice = once.undo().file();
+    assertFalse(twice.holds("id-1"));
+    assertEquals(Optional.empty(), twice.last());
   }
 
   @Test

@@ -94,4 +94,12 @@ class TreatedTest {
     }
     assertTrue(JsonReport.schedule(advice, new Trace(List.of())).contains("\"stepDone\" : true"));
   }
+
+  /** What is left of it stands in the file, and is not advised once more. */
+  @Test
+  void aTreatmentUnderWayCounts() {
+    String two = step("refine").replace("'done': [{}]", "'times': 3, 'done': [{}]");
+    Advice advice = advise(step("normalize") + two);
+    assertEquals("anneal", advice.schedule().steps().get(0).step().words());
+  }
 }

@@ -87,6 +87,13 @@ public record WorkBook(JsonEditor editor) {
     return free;
   }
 
+  /** Adds a step behind all others, as it is planned. */
+  public WorkBook append(Map<String, Object> step) {
+    JsonPath steps = JsonPath.ROOT.key("steps");
+    int there = ((JsonValue.ListValue) editor.at(steps).orElseThrow()).items().size();
+    return new WorkBook(editor.set(steps.item(there), step));
+  }
+
   /** Writes how a step came out. */
   public WorkBook step(Step step, Map<String, String> how) {
     return new WorkBook(editor.set(path(step).key(DONE), written(how)));
