@@ -46,15 +46,13 @@ public final class Shop {
     this.resolution = resolution;
     this.solver =
         new StripSolver(
-            new Surroundings(
-                kelvin ->
-                    Math.exp(
-                        correlations
-                            .phases()
-                            .scaledSurface()
-                            .lnActivity(kelvin, assumptions.carbonMonoxideAtm())),
-                this::scaling),
-            resolution.relativeTolerance());
+            new Surroundings(this::underScale, this::scaling), resolution.relativeTolerance());
+  }
+
+  /** Carbon activity at a bare face under its scale. */
+  public double underScale(double kelvin) {
+    return Math.exp(
+        correlations.phases().scaledSurface().lnActivity(kelvin, assumptions.carbonMonoxideAtm()));
   }
 
   private double scaling(double kelvin) {

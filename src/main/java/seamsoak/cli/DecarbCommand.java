@@ -10,6 +10,7 @@ import seamsoak.billet.Exposure;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.property.Correlations;
+import seamsoak.property.forging.Atmosphere;
 import seamsoak.report.DecarbText;
 import seamsoak.report.JsonReport;
 import seamsoak.single.Decarburization;
@@ -20,10 +21,13 @@ import seamsoak.trace.Trace;
 /** Skin and metal lost in one heat. */
 @Command(
     description = "Skin and metal lost from the face of a thick piece in one heat.",
-    customSynopsis = "decarb STEEL --at T --for TIME [--edge open|covered] [OPTIONS]",
+    customSynopsis =
+        "decarb STEEL --at T --for TIME [--edge open|covered]"
+            + " [--atmosphere still-air|moist-air|flame] [OPTIONS]",
     footer = {
       "decarb 1084 --at 2100F --for 10min",
-      "decarb \"C0.85\" --at 1000C --for 60min --edge covered"
+      "decarb \"C0.85\" --at 1000C --for 60min --edge covered",
+      "decarb 9260 --at 860C --for 40min --atmosphere still-air"
     })
 final class DecarbCommand extends Subcommand {
 
@@ -42,6 +46,15 @@ final class DecarbCommand extends Subcommand {
       description = "Face bare to the fire (unless given) or under flux, oil or paint.")
   private Exposure edge = Exposure.OPEN;
 
+  @Option(
+      names = "--atmosphere",
+      paramLabel = "still-air|moist-air|flame",
+      completionCandidates = OptionValues.AtmosphereNames.class,
+      description =
+          "What it is held in; unless given, the band is for any. In a kiln's still air the scale"
+              + " of steel with silicon or chromium keeps carbon in.")
+  private Atmosphere atmosphere = Atmosphere.UNSTATED;
+
   @Override
   public Integer call() {
     Steel s = steel(steel);
@@ -52,7 +65,8 @@ final class DecarbCommand extends Subcommand {
             s,
             hold.at.kelvin(),
             hold.time.seconds(),
-            edge);
+            edge,
+            atmosphere);
     Trace trace = root.trace(t -> t.ofDecarb(s, hold.at.celsius(), edge));
     List<HeatRemark> remarks = HeatRemark.of(correlations, hold.at.celsius(), s);
     return root.print(

@@ -21,6 +21,7 @@ import seamsoak.data.Nearest;
 import seamsoak.heatlog.DecimalMark;
 import seamsoak.heatlog.Scale;
 import seamsoak.heatlog.TimeUnit;
+import seamsoak.property.forging.Atmosphere;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.unit.Length;
 import seamsoak.unit.Refused;
@@ -59,6 +60,7 @@ final class OptionValues {
         .registerConverter(Path.class, OptionValues::name)
         .registerConverter(Port.class, OptionValues::port)
         .registerConverter(Exposure.class, OptionValues::edge)
+        .registerConverter(Atmosphere.class, OptionValues::atmosphere)
         .registerConverter(Scale.class, OptionValues::scale)
         .registerConverter(TimeUnit.class, OptionValues::timeUnit)
         .registerConverter(
@@ -148,6 +150,14 @@ final class OptionValues {
     }
   }
 
+  /** The words for what a face is held in, for a shell to complete. */
+  static final class AtmosphereNames implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return List.of("still-air", "moist-air", "flame").iterator();
+    }
+  }
+
   /** The words for the units, for a shell to complete. */
   static final class UnitNames implements Iterable<String> {
     @Override
@@ -219,6 +229,10 @@ final class OptionValues {
     return COVERS.contains(text.strip().toLowerCase(Locale.ROOT))
         ? Exposure.COVERED
         : choice(text, List.of(Exposure.OPEN, Exposure.COVERED));
+  }
+
+  private static Atmosphere atmosphere(String text) {
+    return choice(text, List.of(Atmosphere.STILL_AIR, Atmosphere.MOIST_AIR, Atmosphere.FLAME));
   }
 
   /** How many forgings to work through. */

@@ -11,6 +11,7 @@ import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heatlog.LogCurve.InGaps;
+import seamsoak.property.forging.Atmosphere;
 import seamsoak.single.Decarburization;
 import seamsoak.single.HeatRemark;
 import seamsoak.unit.Temperature;
@@ -112,7 +113,11 @@ public final class HeatAdvisor {
             ? Optional.empty()
             : Optional.of(
                 Decarburization.of(
-                    shop, query.steel(), glowing, query.face().orElse(Exposure.OPEN))),
+                    shop,
+                    query.steel(),
+                    glowing,
+                    query.face().orElse(Exposure.OPEN),
+                    Atmosphere.UNSTATED)),
         growing.segments().isEmpty() ? Optional.empty() : Optional.of(grain(query, growing)),
         taken(query),
         remarks(log, in, couple, curve, credit, peak, rate),

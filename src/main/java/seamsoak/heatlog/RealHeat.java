@@ -21,7 +21,7 @@ import seamsoak.single.HeatRemark;
  * @param hotMinutes how long the middle was above that
  * @param credit what it was worth in carbon
  * @param face what it did to the face
- * @param grainAstm grains afterwards, an upper estimate; empty where none formed
+ * @param grainAstm grains afterwards; empty where none formed
  * @param taken what was taken for want of a word
  * @param remarks what else to know
  * @param hot what the steel does not stand

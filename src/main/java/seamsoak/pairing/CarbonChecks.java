@@ -134,7 +134,7 @@ record CarbonChecks(Correlations k, Judge judge, CarbonLaw.Isotherm iron) implem
             .orElseGet(() -> s.lines().steel().with(Element.C, carbonPct));
     return QuenchedSteel.reaches(s.analysis())
         ? Hardened.refined(k, austenite).fullHrc(QuenchedSteel.ROOM_CELSIUS).value()
-        : k.hardening().asQuenched().martensiteHrc(austenite.carbon());
+        : k.hardening().asQuenched().measuredHrc(austenite.carbon());
   }
 
   private OptionalDouble hardness(PairSteel s, double carbonPct) {

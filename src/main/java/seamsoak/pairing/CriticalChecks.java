@@ -3,6 +3,7 @@ package seamsoak.pairing;
 import java.util.ArrayList;
 import java.util.List;
 import seamsoak.property.Correlations;
+import seamsoak.property.QuenchedSteel;
 
 /** Critical temperatures, hardening heat and which steel becomes martensite first. */
 record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
@@ -26,7 +27,9 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
               a.hardening().orElseThrow(),
               b.hardening().orElseThrow(),
               new Why.Each(bySheet(a), bySheet(b))));
-      all.add(martensite(a, b));
+      if (QuenchedSteel.reaches(a.analysis()) && QuenchedSteel.reaches(b.analysis())) {
+        all.add(martensite(a, b));
+      }
     }
     return all;
   }
@@ -45,7 +48,7 @@ record CriticalChecks(Correlations k, Judge judge) implements PairFamily {
         CheckName.MS,
         a,
         b,
-        x -> k.critical().ms().celsius(x.austenite(k, heat)),
+        x -> k.critical().martensite(x.austenite(k, heat)).value(),
         new Why.Dissolved(heat, a.austenite(k, heat).carbon(), b.austenite(k, heat).carbon()));
   }
 }

@@ -54,7 +54,7 @@ record ShopChecks(Correlations k, Judge judge) implements PairFamily {
     Hardening h = k.hardening();
     return k.etching()
         .whiteness()
-        .hardened(0, h.conversion().vickers(h.asQuenched().martensiteHrc(carbonPct)));
+        .hardened(0, h.conversion().vickers(h.asQuenched().measuredHrc(carbonPct)));
   }
 
   /** A sheet that tells the hardening range of a steel and no normalizing one warns by silence. */

@@ -10,6 +10,7 @@ import seamsoak.property.forging.Forging;
 import seamsoak.property.forging.Mechanics;
 import seamsoak.property.hardening.Hardening;
 import seamsoak.property.hardening.Narita1975VanadiumCarbide;
+import seamsoak.property.hardening.SlowCarbide;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.property.phase.Phases;
 import seamsoak.property.section.SectionHeat;
@@ -41,30 +42,40 @@ public record Correlations(
     return new PhaseLines(phases.ironCarbon(), critical, steel);
   }
 
+  /** The austenite of a steel after a hold as blades get. */
+  public Optional<Composition> austenite(PhaseLines lines, double carbonPct, double celsius) {
+    return austenite(lines, carbonPct, celsius, hardening.slowCarbide().usualSeconds());
+  }
+
   /**
-   * The austenite of a steel after a long hold, with what is dissolved in it of its carbon and
+   * The austenite of a steel after a hold, with what is dissolved in it of its carbon, chromium and
    * vanadium; the rest is carbide, or where ferrite is left the carbon is all in the austenite.
    * Empty below A1, where there is none.
    *
    * @param lines its phases
    * @param carbonPct it has by now, wt%
    */
-  public Optional<Composition> austenite(PhaseLines lines, double carbonPct, double celsius) {
+  public Optional<Composition> austenite(
+      PhaseLines lines, double carbonPct, double celsius, double seconds) {
     OptionalDouble most = lines.mostDissolvedCarbonPct(celsius);
     if (most.isEmpty()) {
       return Optional.empty();
     }
+    Composition steel = lines.steel();
+    double all = Math.max(carbonPct, lines.austeniteBesideFerritePct(celsius));
+    double vanadium = steel.percent(Element.V);
+    SlowCarbide slow = hardening.slowCarbide();
+    double equilibrium =
+        hardening.vanadium().dissolved(vanadium, all, most.getAsDouble(), celsius).carbonPct();
+    double carbon = slow.carbonPct(steel, equilibrium, lines.eutectoidPct(), celsius, seconds);
     Narita1975VanadiumCarbide.Dissolved d =
-        hardening
-            .vanadium()
-            .dissolved(
-                lines.steel().percent(Element.V),
-                Math.max(carbonPct, lines.austeniteBesideFerritePct(celsius)),
-                most.getAsDouble(),
-                celsius);
-    Composition carbon = lines.steel().with(Element.C, d.carbonPct());
+        hardening.vanadium().dissolved(vanadium, all, carbon, celsius);
+    Composition austenite = steel.with(Element.C, d.carbonPct());
+    if (vanadium > 0) {
+      austenite = austenite.with(Element.V, d.vanadiumPct());
+    }
     return Optional.of(
-        carbon.percent(Element.V) > 0 ? carbon.with(Element.V, d.vanadiumPct()) : carbon);
+        slow.withoutBound(austenite, hardening.vanadium().cementite(all, vanadium, d)));
   }
 
   /** Reads the tables. */

@@ -21,8 +21,8 @@ import seamsoak.unit.Temperature;
  * hardening, for one analysis.
  *
  * <p>The analysis is that of the austenite at the hardening heat: its carbon and vanadium are what
- * is dissolved. Chromium and manganese bound in undissolved cementite are counted as dissolved, so
- * hardenability of steels with spare carbon is an upper bound.
+ * is dissolved, its chromium less what cementite keeps; manganese that cementite keeps is counted
+ * as dissolved.
  */
 public final class QuenchedSteel {
   /** Where sub-zero treatment aside a quench ends, C. */
@@ -69,7 +69,7 @@ public final class QuenchedSteel {
   }
 
   /**
-   * Of a steel hardened from a heat, after a soak long enough for equilibrium: carbon and vanadium
+   * Of a steel hardened from a heat, after a hold as blades get: carbon, chromium and vanadium
    * beyond what austenite holds there stay in carbide, below A1 all of them; below Ac3 ferrite
    * stays.
    */
@@ -114,7 +114,7 @@ public final class QuenchedSteel {
     return idealDiameterMetres;
   }
 
-  /** Start of martensite, C: van Bohemen's, with Ingber and Kunert's as the other end. */
+  /** Start of martensite, C: midway between van Bohemen's and Ingber and Kunert's. */
   public Estimate msCelsius() {
     return k.critical().martensite(austenite);
   }
@@ -222,7 +222,8 @@ public final class QuenchedSteel {
 
   /**
    * Hardness after tempering: by the table of the grade, moved by what its carbon now gives more or
-   * less than the grade hardened as usual, or by the mean of all tables.
+   * less than the grade hardened as usual, and beyond the table's hottest as the analysis has it
+   * fall; by the analysis alone where there is no table.
    *
    * @param steelId id of the grade; its table may be missing
    * @param usual the grade hardened as usual
@@ -232,13 +233,13 @@ public final class QuenchedSteel {
     return k.hardening()
         .tempering()
         .of(steelId)
-        .map(own -> own.movedBy(now - usual.fullHrc(ROOM_CELSIUS).value()))
-        .orElseGet(() -> k.hardening().tempering().usual(now));
+        .map(own -> own.movedBy(now - usual.fullHrc(ROOM_CELSIUS).value()).continuedBy(tempering()))
+        .orElseGet(this::tempering);
   }
 
   /** Hardness after tempering of a steel without a table of its own. */
   public TemperingCurve tempering() {
-    return k.hardening().tempering().usual(fullHrc(ROOM_CELSIUS).value());
+    return k.hardening().temperedByAnalysis().curve(austenite, fullHrc(ROOM_CELSIUS).value());
   }
 
   /**

@@ -1,6 +1,7 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.plan.Advice;
@@ -21,16 +22,16 @@ record BladeText(Advice advice, UnitSystem units) {
   Table bladeTable() {
     return Columns.of(quenched(), units)
         .words("steel", Quenched::steel)
-        .number("edge", 0, Quenched::edgeHrc)
-        .number("face", 0, Quenched::faceHrc)
-        .number("middle", 0, Quenched::coreHrc)
-        .number("edge tempered", 0, Quenched::temperedHrc)
+        .words("edge", q -> Amounts.range(q.band().edgeLow(), q.band().edgeHigh()))
+        .words("face", q -> Amounts.range(q.band().faceLow(), q.band().faceHigh()))
+        .words("middle", q -> Amounts.range(q.band().coreLow(), q.band().coreHigh()))
+        .words("edge tempered", q -> Amounts.range(q.band().temperedLow(), q.band().temperedHigh()))
         .captioned(
             blade()
                 .map(
                     b ->
                         ("The blade, %s thick, from %s in %s: HRC at the thin edge, at the spine's face"
-                                + " and middle, give or take 2")
+                                + " and middle")
                             .formatted(
                                 amounts().millimetres(b.thicknessMm()),
                                 amounts().heat(b.hardenC()),
@@ -95,7 +96,19 @@ record BladeText(Advice advice, UnitSystem units) {
         .words("steel", r -> r.metal().steel())
         .words("structure", r -> BladeWords.structure(r.metal()))
         .numberIfKnown("HRC", 0, r -> r.metal().hrc())
-        .captioned("What it is made of by then, and how hard, give or take 2 HRC");
+        .captioned("What it is made of by then, and how hard" + giveOrTake());
+  }
+
+  /** What the least certain of them may be off, where any hardens. */
+  private String giveOrTake() {
+    return quenched().stream()
+        .map(
+            q ->
+                Math.max(
+                    q.edgeHrc() - q.band().edgeLow(), q.temperedHrc() - q.band().temperedLow()))
+        .max(Comparator.naturalOrder())
+        .map(most -> ", give or take " + Amounts.number(most, 0) + " HRC")
+        .orElse("");
   }
 
   private Optional<Outcome> blade() {

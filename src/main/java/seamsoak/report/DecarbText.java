@@ -23,7 +23,11 @@ public record DecarbText(Decarburization skin, UnitSystem units) {
             .captioned("Depth below the metal that is left");
     return Answer.of(
         List.of(
-            Chapter.of("answer").words(words.taken(skin)).table(table).words(words.face(skin)),
+            Chapter.of("answer")
+                .words(words.taken(skin))
+                .table(table)
+                .words(words.face(skin))
+                .words(words.band(skin)),
             Chapter.of("remarks", "Remarks").items(remarks.stream().map(words::remark).toList())));
   }
 }

@@ -10,6 +10,7 @@ import seamsoak.schedule.ScheduleAdvice.Segment;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
+import seamsoak.words.GrainWords;
 
 /** The schedule row by row: its heats, what is left after them, what they rest on. */
 record ScheduleTables(ScheduleAdvice schedule, UnitSystem units) {
@@ -72,7 +73,9 @@ record ScheduleTables(ScheduleAdvice schedule, UnitSystem units) {
             .number("grain", 1, After::grainAstm);
     steels.forEach(s -> table.numberIfKnown("C % " + s, 2, a -> BilletTables.mean(a.layers(), s)));
     return table.captioned(
-        "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number,"
+        "What is left: sets of seams that show, carbon missing at the deepest, ASTM grain number ("
+            + GrainWords.GIVE_OR_TAKE
+            + "),"
             + " mean carbon of each steel");
   }
 

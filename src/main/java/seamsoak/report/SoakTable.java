@@ -9,6 +9,7 @@ import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
+import seamsoak.words.GrainWords;
 import seamsoak.words.WhatIfWords.Costs;
 
 /** The soaks side by side. */
@@ -63,7 +64,9 @@ record SoakTable(SoakAdvice soak, UnitSystem units) {
                         + " cases tried)"
                     : "no other case tried")
                 + ", what each flat and each"
-                + " side loses to scale and soft skin, ASTM grain size number (small is coarse)");
+                + " side loses to scale and soft skin, ASTM grain size number (small is coarse; "
+                + GrainWords.GIVE_OR_TAKE
+                + ")");
   }
 
   /** Minutes of which nothing is known but that they are more than a day. */

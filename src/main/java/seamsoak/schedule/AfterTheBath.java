@@ -126,7 +126,10 @@ record AfterTheBath(Course course, QuenchChoice quench) {
                         t.hardenCelsius() > s.highestAc1C(),
                         t.quench()
                             .of(s)
-                            .map(x -> new Task.FirstTemper.Hrc(t.quenchedHrc(s), t.hrc(s)))))
+                            .map(
+                                x ->
+                                    new Task.FirstTemper.Hrc(
+                                        t.quenchedHrc(s), t.hrc(s), t.estimate(s).giveOrTake()))))
             .toList());
   }
 }

@@ -20,6 +20,7 @@ import seamsoak.schedule.demand.HardeningHeat;
 import seamsoak.schedule.demand.QuenchChoice;
 import seamsoak.schedule.demand.SteelNow;
 import seamsoak.schedule.demand.Tempering;
+import seamsoak.source.Estimate;
 import seamsoak.state.BathAtHand;
 import seamsoak.state.Grain;
 import seamsoak.unit.Temperature;
@@ -173,8 +174,26 @@ record BladeWork(
                         t.edge(),
                         t.middle(),
                         temper.quenchedHrc(t.steel()),
-                        temper.hrc(t.steel())))
+                        temper.hrc(t.steel()),
+                        band(t, temper)))
             .toList(),
         media);
+  }
+
+  private static ScheduleAdvice.HrcBand band(QuenchChoice.Response t, Tempering temper) {
+    Estimate face = t.result().faceHrc();
+    Estimate core = t.result().coreHrc();
+    double chilled = temper.quenchedHrc(t.steel()) - t.result().edgeHrc().value();
+    Estimate edge = t.result().edgeHrc().map(h -> h + chilled);
+    Estimate tempered = temper.estimate(t.steel());
+    return new ScheduleAdvice.HrcBand(
+        face.low(),
+        face.high(),
+        core.low(),
+        core.high(),
+        edge.low(),
+        edge.high(),
+        tempered.low(),
+        tempered.high());
   }
 }

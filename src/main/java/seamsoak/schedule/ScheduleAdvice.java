@@ -266,6 +266,7 @@ public record ScheduleAdvice(
    * @param middle whether the middle hardens
    * @param edgeHrc hardness of that edge as quenched
    * @param temperedHrc hardness of that edge after the tempers
+   * @param band what those four may be
    */
   public record Quenched(
       String steel,
@@ -282,5 +283,17 @@ public record ScheduleAdvice(
       Hardens edge,
       Hardens middle,
       double edgeHrc,
-      double temperedHrc) {}
+      double temperedHrc,
+      HrcBand band) {}
+
+  /** The bands of a steel's hardness in a blade, HRC. */
+  public record HrcBand(
+      double faceLow,
+      double faceHigh,
+      double coreLow,
+      double coreHigh,
+      double edgeLow,
+      double edgeHigh,
+      double temperedLow,
+      double temperedHigh) {}
 }

@@ -208,7 +208,7 @@ public final class ScheduleAdvisor {
         // chromium carbide keeps carbon back at any heat: with all of it dissolved Ms means nothing
         changes
             .filter(x -> !x.beyondFormulas())
-            .map(x -> x.k().critical().ms().celsius(x.analysis())),
+            .map(x -> x.k().critical().martensite(x.analysis()).value()),
         magnet.map(Estimate::value),
         magnet.map(Estimate::low),
         magnet.map(Estimate::high));

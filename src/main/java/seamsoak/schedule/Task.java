@@ -279,8 +279,8 @@ public sealed interface Task {
      */
     public record InTheTemper(String steel, boolean ownHeat, boolean partly, Optional<Hrc> hrc) {}
 
-    /** Hardness before and after. */
-    public record Hrc(double from, double to) {}
+    /** Hardness before and after, and what that may be off. */
+    public record Hrc(double from, double to, double giveOrTake) {}
 
     public <T> T as(Cases<T> cases) {
       return cases.of(this);

@@ -3,15 +3,14 @@ package seamsoak.single;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
-import seamsoak.carbon.Grid;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
-import seamsoak.carbon.StripSolver;
 import seamsoak.heat.HeatCurve;
-import seamsoak.property.phase.PhaseLines;
-import seamsoak.state.Skin;
+import seamsoak.property.forging.Atmosphere;
 import seamsoak.steel.Steel;
 import seamsoak.unit.Temperature;
 
@@ -22,11 +21,13 @@ import seamsoak.unit.Temperature;
  * @param temperatureC of the hold; the highest of a curve
  * @param minutes of the hold or the curve
  * @param edge open or covered
+ * @param atmosphere it is held in
  * @param startCarbonPct before
  * @param metalLossMm metal that scale takes
  * @param surfaceCarbonPct carbon at the face that is left
- * @param ferriteRimMm depth without austenite at heat, 0 where there is none
+ * @param ferriteRimMm depth without carbide and with more ferrite than austenite at heat
  * @param depthMm depth below the metal left to three shares of the starting carbon
+ * @param band what these may be
  * @param massErrorRelative carbon not accounted for, relative
  * @param profile carbon against depth below the metal left
  */
@@ -35,93 +36,91 @@ public record Decarburization(
     double temperatureC,
     double minutes,
     String edge,
+    String atmosphere,
     double startCarbonPct,
     double metalLossMm,
     double surfaceCarbonPct,
     double ferriteRimMm,
     Depth depthMm,
+    Band band,
     double massErrorRelative,
     List<Point> profile) {
 
   /** Depths to 50, 90 and 98 % of the starting carbon. */
   public record Depth(double to50Pct, double to90Pct, double to98Pct) {}
 
+  /**
+   * From the least to the most: heat 15 C and mobility 15 % off, scale of steel and of iron, more
+   * or less compact, CO under it at 1 atm or, where it cracks, a tenth of that.
+   */
+  public record Band(
+      double metalLossMmLow,
+      double metalLossMmHigh,
+      double ferriteRimMmLow,
+      double ferriteRimMmHigh,
+      double to90PctLow,
+      double to90PctHigh) {}
+
   /** A point of the profile. */
   public record Point(double depthMm, double carbonPct) {}
 
-  /** The piece reaches this many diffusion lengths deep, so that its middle does not matter. */
-  private static final double DEEP = 10;
-
-  private static final double LEAST_METRES = 0.2e-3;
-  private static final double FINEST = 3e-4;
-  private static final double GROWTH = 1.08;
-
-  /** Fastest carbon moves at that temperature in any phase that matters, m2/s, for the depth. */
-  private static double depthMetres(Metal metal, double kelvin, double seconds) {
-    double rich = metal.law().at(kelvin).potentialSlope(metal.startRatio());
-    double poor = metal.law().at(kelvin).potentialSlope(0.9 * metal.startRatio());
-    double d = Math.max(rich, Math.max(poor, metal.law().at(kelvin).potentialSlope(1e-9)));
-    return Math.max(LEAST_METRES, DEEP * Math.sqrt(d * seconds));
+  /** What its bands are made of, in words. */
+  public static String bands() {
+    return FaceRun.bands();
   }
 
   /** Of a piece held at one temperature from the start. */
   public static Decarburization of(
-      Shop shop, Steel steel, double kelvin, double seconds, Exposure exposure) {
-    return of(shop, steel, HeatCurve.hold(kelvin, seconds), exposure);
+      Shop shop,
+      Steel steel,
+      double kelvin,
+      double seconds,
+      Exposure exposure,
+      Atmosphere atmosphere) {
+    return of(shop, steel, HeatCurve.hold(kelvin, seconds), exposure, atmosphere);
   }
 
   /** Of a piece whose face goes along a curve. */
-  public static Decarburization of(Shop shop, Steel steel, HeatCurve face, Exposure exposure) {
-    double kelvin = face.peakKelvin();
-    double seconds = face.seconds();
-    Metal metal = shop.metal(steel);
-    double scale = Math.sqrt(2 * 1e-10 * seconds);
-    double thick = depthMetres(metal, kelvin, seconds) + scale;
-    Strip start = Strip.of(metal, thick, new Grid(FINEST, GROWTH, false));
-    StripSolver.Advanced end = shop.solver().advance(start, face, shop.edge(exposure));
-    Strip after = end.strip();
+  public static Decarburization of(
+      Shop shop, Steel steel, HeatCurve face, Exposure exposure, Atmosphere atmosphere) {
+    FaceRun usual = FaceRun.usual(shop, steel, face, exposure, atmosphere);
+    FaceRun least = FaceRun.least(shop, steel, face, exposure, atmosphere);
+    FaceRun most = FaceRun.most(shop, steel, face, exposure, atmosphere);
+    Strip after = usual.after();
     List<Point> profile = new ArrayList<>();
     double x = 0;
     for (int i = 0; i < after.cells(); i++) {
       profile.add(new Point((x + 0.5 * after.metres(i)) * 1e3, after.percent(i)));
       x += after.metres(i);
     }
+    Metal metal = after.metal(0);
     return new Decarburization(
         steel.id(),
-        kelvin - Temperature.ZERO_CELSIUS,
-        seconds / 60,
+        face.peakKelvin() - Temperature.ZERO_CELSIUS,
+        face.seconds() / 60,
         exposure.name().toLowerCase(Locale.ROOT),
+        atmosphere.name().toLowerCase(Locale.ROOT).replace('_', '-'),
         metal.percent(metal.startRatio()),
-        end.metalLost() * 1e3,
-        surface(after),
-        ferriteRim(after, kelvin) * 1e3,
-        new Depth(
-            Skin.depth(after, 0.50) * 1e3,
-            Skin.depth(after, 0.90) * 1e3,
-            Skin.depth(after, 0.98) * 1e3),
-        end.massErrorRelative(),
+        usual.metalLossMm(),
+        usual.surfacePct(),
+        usual.rimMm(),
+        new Depth(usual.depthMm(0.50), usual.depthMm(0.90), usual.depthMm(0.98)),
+        new Band(
+            low(FaceRun::metalLossMm, usual, least, most),
+            high(FaceRun::metalLossMm, usual, least, most),
+            low(FaceRun::rimMm, usual, least, most),
+            high(FaceRun::rimMm, usual, least, most),
+            low(r -> r.depthMm(0.90), usual, least, most),
+            high(r -> r.depthMm(0.90), usual, least, most)),
+        usual.massErrorRelative(),
         profile);
   }
 
-  /** Straight through the two outermost cells to the face. */
-  private static double surface(Strip s) {
-    double gap = 0.5 * (s.metres(0) + s.metres(1));
-    double slope = (s.percent(1) - s.percent(0)) / gap;
-    return Math.max(0, s.percent(0) - slope * 0.5 * s.metres(0));
+  private static double low(ToDoubleFunction<FaceRun> what, FaceRun... runs) {
+    return Stream.of(runs).mapToDouble(what).min().orElseThrow();
   }
 
-  /** Depth over which there is more ferrite than austenite at heat. */
-  private static double ferriteRim(Strip s, double kelvin) {
-    PhaseLines lines = s.metal(0).law().phases().orElseThrow();
-    double celsius = kelvin - Temperature.ZERO_CELSIUS;
-    if (lines.alwaysAustenite() || celsius < lines.a1Celsius()) {
-      return 0;
-    }
-    double austenite = s.metal(0).lattice().ratio(lines.austeniteBesideFerritePct(celsius));
-    double depth = 0;
-    for (int i = 0; i < s.cells() && s.ratio(i) < 0.5 * austenite; i++) {
-      depth += s.metres(i);
-    }
-    return depth;
+  private static double high(ToDoubleFunction<FaceRun> what, FaceRun... runs) {
+    return Stream.of(runs).mapToDouble(what).max().orElseThrow();
   }
 }

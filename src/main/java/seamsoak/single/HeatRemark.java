@@ -22,6 +22,8 @@ public record HeatRemark(String steel, What what, double limitCelsius, double ce
     MELTS,
     BURNS,
     NO_AUSTENITE,
+    /** Chromium binds the carbon that it is told to have. */
+    BINDS_CARBON,
     /** Nobody knows: it is stock of unknown make, told as the likeliest that it may be. */
     UNKNOWN
   }
@@ -48,6 +50,9 @@ public record HeatRemark(String steel, What what, double limitCelsius, double ce
     }
     if (celsius > limits.burningCelsius()) {
       all.add(new HeatRemark(steel.id(), What.BURNS, limits.burningCelsius(), celsius));
+    }
+    if (correlations.forging().rule().isStainless(analysis)) {
+      all.add(new HeatRemark(steel.id(), What.BINDS_CARBON, celsius, celsius));
     }
     if (celsius < first) {
       all.add(new HeatRemark(steel.id(), What.NO_AUSTENITE, first, celsius));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import seamsoak.property.Correlations;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.correlation.Published;
 import seamsoak.property.critical.Ae1Mean;
@@ -24,9 +25,9 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
       List.of(
           PhaseLines.WHY,
           Ae1Mean.WHY,
-          "Ms is van Bohemen's: its carbon term levels off, so it stays sound at high carbon, where"
-              + " the straight lines of Andrews and of Steven and Haynes run far too low. Ingber"
-              + " and Kunert, made for high carbon, widens the band.",
+          "Ms is midway between van Bohemen's and Ingber and Kunert's, made for high carbon: their"
+              + " carbon terms level off, so they stay sound where the straight lines of Andrews and"
+              + " of Steven and Haynes run far too low, and what is measured lies between them.",
           ForgingRule.WHY);
 
   private static final String BAND = "its band";
@@ -37,9 +38,11 @@ record SideBySide(Correlations k, Steel steel, Composition austenite, PhaseLines
     lower(all);
     upper(all);
     for (CriticalTemperature f : k.critical().martensiteStart()) {
-      String used = f == k.critical().ms() ? "Ms" : f == k.critical().highCarbonMs() ? BAND : "";
-      boolean hardens = k.critical().ms().celsius(austenite) > CriticalTemperature.ABSOLUTE_ZERO;
-      all.add(formula(f, austenite, hardens ? used : ""));
+      boolean used = f == k.critical().ms() || f == k.critical().highCarbonMs();
+      boolean told =
+          k.critical().martensite(austenite).value() > CriticalTemperature.ABSOLUTE_ZERO
+              && QuenchedSteel.reaches(bulk());
+      all.add(formula(f, austenite, told && used ? "half of Ms" : ""));
     }
     k.critical().bainiteStart().forEach(f -> all.add(formula(f, austenite, "")));
     forging(all);

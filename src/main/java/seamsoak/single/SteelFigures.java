@@ -11,7 +11,7 @@ import seamsoak.steel.TemperatureRange;
 final class SteelFigures {
   private SteelFigures() {}
 
-  static Map<String, Unknown> unknown(boolean transforms, boolean hardens) {
+  static Map<String, Unknown> unknown(boolean transforms, boolean hardens, boolean reached) {
     Map<String, Unknown> why = new LinkedHashMap<>();
     if (!transforms) {
       why.put("ac1C", Unknown.ALWAYS_AUSTENITE);
@@ -19,6 +19,8 @@ final class SteelFigures {
     }
     if (!hardens) {
       why.put("msC", Unknown.NO_MARTENSITE);
+    } else if (!reached) {
+      why.put("msC", Unknown.TOO_MUCH_ALLOY);
     }
     return why;
   }

@@ -12,6 +12,7 @@ import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.PairSteel;
 import seamsoak.pairing.Why;
 import seamsoak.property.Correlations;
+import seamsoak.property.QuenchedSteel;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.forging.ForgingLimits;
 import seamsoak.property.hardening.HardeningWindow;
@@ -196,6 +197,7 @@ public record SteelReport(
     Estimate ms = k.critical().martensite(austenite);
     boolean transforms = !lines.alwaysAustenite();
     boolean hardens = ms.value() > CriticalTemperature.ABSOLUTE_ZERO;
+    boolean reached = QuenchedSteel.reaches(c);
     ForgingLimits limits = k.forging().rule().limits(c, steel.heatTreatment().forgeStartC());
     Estimate forging = limits.highestForging();
     return new SteelReport(
@@ -210,16 +212,16 @@ public record SteelReport(
             new Quantity(
                 upper,
                 upper - UPPER_BAND,
-                upper + UPPER_BAND + (cementite ? 0 : window.heatingKelvin()),
+                upper + UPPER_BAND + (cementite ? 0 : window.mostHeatingKelvin()),
                 cementite ? "gustafson1985, leelee2007" : "gustafson1985, andrews1965")),
         cementite ? "Accm" : "Ac3",
         known(
-            hardens,
+            hardens && reached,
             new Quantity(
                 ms.value(),
                 Math.max(CriticalTemperature.ABSOLUTE_ZERO, ms.low() - MS_BAND),
                 ms.high() + MS_BAND,
-                ms.source())),
+                "vanbohemen2012, ingberkunert2022")),
         austenite.carbon(),
         harden,
         single(limits.solidusCelsius(), k.forging().solidus().correlation().sourceKey()),
@@ -233,7 +235,7 @@ public record SteelReport(
         new SideBySide(k, steel, austenite, lines).formulas(),
         new Diffusivities(k, c).all(),
         Stream.concat(SideBySide.CHOSEN.stream(), Stream.of(Diffusivities.CHOSEN)).toList(),
-        SteelFigures.unknown(transforms, hardens),
+        SteelFigures.unknown(transforms, hardens, reached),
         Stream.of(ae1.exceeded(), forging.exceeded(), k.critical().a3Alloy().exceeded(c))
             .flatMap(List::stream)
             .map(SteelReport::says)

@@ -105,7 +105,7 @@ public record SoakAdvice(
    * @param sideSkinMm the same on the sides
    * @param softMm depth on the flats that no quench makes hard enough for an edge
    * @param sideSoftMm the same on the sides
-   * @param grainAstm austenite grain size number afterwards, an upper estimate of the size
+   * @param grainAstm austenite grain size number afterwards
    * @param nineOfTenCost what a soak costs that does in nine of ten; empty where that is not known
    *     or the fire would eat the billet first
    * @param remarks what speaks against it

@@ -51,7 +51,7 @@ public record EtchBand(Map<String, List<Layer>> byMetal) {
   public static EtchBand hardened(Shop shop, Stack stack, Workpiece piece, double fromCelsius) {
     Hardening h = shop.correlations().hardening();
     DoubleUnaryOperator vickers =
-        carbon -> h.conversion().vickers(h.asQuenched().martensiteHrc(carbon));
+        carbon -> h.conversion().vickers(h.asQuenched().measuredHrc(carbon));
     return of(
         shop,
         stack,

@@ -23,7 +23,7 @@ record HeatTrace(Correlations k, TraceEntries all) {
     all.analysis(steel);
     metals.carbon(metal, cold, hot);
     metals.burning(List.of(steel));
-    metals.surface(List.of(cold, hot));
+    metals.face(Material.of(steel), List.of(cold, hot));
     if (heat.query().face().filter(f -> f == Exposure.COVERED).isPresent()) {
       metals.coveredFaces();
     }

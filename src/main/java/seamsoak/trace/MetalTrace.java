@@ -10,6 +10,7 @@ import seamsoak.property.hardening.Hardening;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.property.phase.Phases;
 import seamsoak.property.phase.Unary;
+import seamsoak.single.Decarburization;
 import seamsoak.source.Standing;
 import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
@@ -71,6 +72,13 @@ record MetalTrace(Correlations k, TraceEntries all) {
         Assumptions.USUAL.carbonMonoxideAtm());
   }
 
+  /** What a face by itself loses, with the band of that. */
+  void face(Material metal, List<Moment> fire) {
+    surface(fire);
+    all.use(List.of(metal), fire, k.forging().compactScale(), k.forging().ironScaling());
+    all.setting("bands-of-a-face", "%s", Decarburization.bands());
+  }
+
   void coveredFaces() {
     all.setting(
         "covered-faces",
@@ -93,13 +101,18 @@ record MetalTrace(Correlations k, TraceEntries all) {
     if (!some.isEmpty()) {
       all.use(some, k.hardening().vanadium());
     }
+    List<Material> chromium =
+        metals.stream().filter(m -> m.analysis().percent(Element.CR) > 0).toList();
+    if (!chromium.isEmpty()) {
+      all.use(chromium, k.hardening().slowCarbide());
+    }
   }
 
   /** What a steel hardened by itself comes to in its bath. */
   void alone(List<Material> metals) {
     Hardening h = k.hardening();
     hardness(metals);
-    all.use(metals, k.critical().ms(), h.retained(), h.normalized());
+    all.use(metals, k.critical().ms(), k.critical().highCarbonMs(), h.retained(), h.normalized());
     all.use(metals, h.idealDiameter(), h.criterion(), h.depth(), h.quench());
   }
 
@@ -121,7 +134,7 @@ record MetalTrace(Correlations k, TraceEntries all) {
   /** What a blade becomes. */
   void blade(List<Material> metals, List<Moment> heats) {
     Hardening h = k.hardening();
-    all.use(metals, k.critical().ms());
+    all.use(metals, k.critical().ms(), k.critical().highCarbonMs());
     hardening(metals);
     all.use(
         metals,
@@ -129,12 +142,13 @@ record MetalTrace(Correlations k, TraceEntries all) {
         h.retained(),
         h.normalized(),
         h.parameter(),
+        h.temperedByAnalysis(),
+        h.temperedByAnalysis().loss(),
         h.magnet(),
         h.pearlite());
     all.use(List.of(), heats, k.sections().furnace());
-    for (String key : List.of("tempering-tables", "tempering-mean")) {
-      all.limit(key, "hardness after tempers", key, Standing.PARTLY);
-    }
+    String sheets = "tempering-tables";
+    all.limit(sheets, "hardness after tempers", sheets, Standing.PARTLY);
   }
 
   /** Forging limits, and those above them. */

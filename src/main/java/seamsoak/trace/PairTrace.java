@@ -38,7 +38,7 @@ record PairTrace(Correlations k, TraceEntries all) {
         each.stream().flatMap(s -> s.hardening().map(r -> austenite(s, r)).stream()).toList();
     metals.dissolved(bulk);
     if (!dissolved.isEmpty()) {
-      all.use(dissolved, m.martensiteGrowth(), k.critical().ms());
+      all.use(dissolved, m.martensiteGrowth(), k.critical().ms(), k.critical().highCarbonMs());
       metals.alone(dissolved);
     }
     metals.hardness(dissolved.isEmpty() ? bulk : dissolved);

@@ -121,7 +121,7 @@ public final class Tracer {
   /** Of the skin after one heat at one temperature. */
   public Trace ofDecarb(Steel steel, double celsius, Exposure exposure) {
     TraceEntries all = held(List.of(steel), celsius);
-    metals(all).surface(List.of(new Moment("the hold", celsius)));
+    metals(all).face(Material.of(steel), List.of(new Moment("the hold", celsius)));
     if (exposure == Exposure.COVERED) {
       metals(all).coveredFaces();
     }

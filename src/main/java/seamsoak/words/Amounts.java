@@ -37,6 +37,13 @@ public record Amounts(UnitSystem units) {
     return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
   }
 
+  /** From one whole number to another, or one where both read alike. */
+  public static String range(double low, double high) {
+    String from = number(low, 0);
+    String to = number(high, 0);
+    return from.equals(to) ? from : from + " to " + to;
+  }
+
   /**
    * Exactly that many decimals; rounded from six digits, so that 0.965 reads the same before and
    * after a trace has left.

@@ -189,7 +189,7 @@ public record HeatWords(UnitSystem units) {
             face.steel(),
             amounts().millimetres(face.depthMm().to90Pct()),
             heat.grainAstm()
-                .map(g -> ", and grains are at most about ASTM " + Amounts.number(g, 0))
+                .map(g -> ", and grains are about ASTM " + GrainWords.band(g))
                 .orElse(""));
   }
 

@@ -1,5 +1,6 @@
 package seamsoak.words;
 
+import java.util.Comparator;
 import java.util.stream.Collectors;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.schedule.Task.FirstTemper;
@@ -121,6 +122,10 @@ record QuenchWords(Amounts amounts, Harden task) {
     return Amounts.format(
             "for %.0f HRC at the thin edge: %d x %.0f h, ", t.wantedHrc(), t.times(), t.hours())
         + steels
-        + "; give or take 2";
+        + t.steels().stream()
+            .flatMap(s -> s.hrc().stream())
+            .max(Comparator.comparingDouble(FirstTemper.Hrc::giveOrTake))
+            .map(h -> Amounts.format("; give or take %.0f", h.giveOrTake()))
+            .orElse("");
   }
 }

@@ -52,10 +52,36 @@ public record SingleWords(UnitSystem units) {
         + (" with the face %s, scale has taken %s off %s and the skin below, with less than 90 %% of"
                 + " its carbon, is %s deep.")
             .formatted(
-                skin.edge(),
+                skin.edge() + held(skin),
                 amounts().millimetres(skin.metalLossMm()),
                 skin.steel(),
                 amounts().millimetres(skin.depthMm().to90Pct()));
+  }
+
+  private static String held(Decarburization skin) {
+    return skin.atmosphere().equals("unstated")
+        ? ""
+        : " in "
+            + (skin.atmosphere().equals("flame") ? "a flame" : skin.atmosphere().replace('-', ' '));
+  }
+
+  /** What that may be. */
+  public String band(Decarburization skin) {
+    Decarburization.Band b = skin.band();
+    return "It may be a skin of %s, a rim of ferrite of %s, and %s of metal%s."
+        .formatted(
+            span(b.to90PctLow(), b.to90PctHigh()),
+            span(b.ferriteRimMmLow(), b.ferriteRimMmHigh()),
+            span(b.metalLossMmLow(), b.metalLossMmHigh()),
+            skin.atmosphere().equals("unstated")
+                ? ": how compact the scale grows decides, so say what it is held in"
+                : "");
+  }
+
+  private String span(double low, double high) {
+    String from = amounts().millimetres(low);
+    String to = amounts().millimetres(high);
+    return from.equals(to) ? from : from + " to " + to;
   }
 
   /** What the face itself has left. */
@@ -78,6 +104,11 @@ public record SingleWords(UnitSystem units) {
               + " holds no austenite at "
               + amounts().heat(r.celsius())
               + ", so it dissolves little carbon: the estimate is rough.";
+      case BINDS_CARBON ->
+          r.steel()
+              + " binds carbon in chromium carbide: of what it is told to have, little is in"
+              + " solution, the rest lies as carbide near the face or seam, and the amounts are"
+              + " rough.";
       case UNKNOWN ->
           r.steel()
               + " is of unknown make and is told as the likeliest that it may be; steels "

@@ -82,6 +82,9 @@ public record SteelWords(SteelReport steel, UnitSystem units) {
       case ALWAYS_AUSTENITE ->
           "with 8 % nickel or more it is austenite at every temperature (judgement): it has neither"
               + " ferrite nor pearlite to turn";
+      case TOO_MUCH_ALLOY ->
+          "it has more chromium or nickel than the formulas were made for, and carbide that keeps"
+              + " carbon back: go by its sheet";
       case NO_MARTENSITE -> "the formulas put it at absolute zero or below: no martensite forms";
     };
   }

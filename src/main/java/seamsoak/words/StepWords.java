@@ -109,7 +109,9 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
         t.below()
                 .map(s -> "as near the hardening heat as " + s + " allows, which must not change. ")
                 .orElse("near the hardening heat: cooler would be undone by it. ")
-            + Amounts.format("Grain about ASTM %.0f. ", t.grainAstm())
+            + "Grain about ASTM "
+            + GrainWords.band(t.grainAstm())
+            + ". "
             + (t.gain() < 0.1
                 ? "One more cycle at this heat would gain nothing"
                 : Amounts.format(

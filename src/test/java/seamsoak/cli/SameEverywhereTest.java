@@ -108,6 +108,7 @@ class SameEverywhereTest {
             "pairs 1084 1095 75Ni8 O1 --csv --out out --png",
             "migrate 1084 75Ni8 --layer 1mm,0.5mm --at 1100C --for 20min",
             "decarb 1095 --at 2100F --for 30min --json",
+            "decarb 9260 --at 1580F --for 40min --atmosphere still-air",
             "schedule 1084 75Ni8 --layer 1mm --section 6mm --json",
             "heat run.csv --tip steel --planned 1120C",
             "heat run.csv --tip steel --json",

@@ -60,6 +60,7 @@ class SourcesTest {
             List.of("decarb", "80CrV2", "--at", "820C", "--for", "20min"),
             List.of("decarb", "D2", "--at", "1300C", "--for", "2min", "--edge", "covered"),
             List.of("decarb", "C0.8 Mn0.7", "--at", "1000C", "--for", "9min"),
+            List.of("decarb", "9260", "--at", "860C", "--for", "9min", "--atmosphere", "still-air"),
             List.of("pair", "1084", "75Ni8"),
             List.of("pair", "D2", "O1"),
             List.of("pair", "304", "Ni200"),
@@ -248,7 +249,12 @@ class SourcesTest {
         assertEquals(ran.number("ac1C.value"), marked(ran, "Ac1"), steel);
         assertEquals(ran.number("ac3OrAccmC.value"), marked(ran, ran.text("upper")), steel);
       }
-      assertEquals(ran.number("msC.value"), marked(ran, "Ms"), steel);
+      if (List.of("304", "D2").contains(steel)) {
+        assertEquals(List.of(), used(ran, "half of Ms"), "too much alloy for any");
+        assertFalse(ran.text("unknown.msC").isBlank());
+      } else {
+        assertEquals(2, used(ran, "half of Ms").size(), steel);
+      }
       assertEquals(ran.number("highestForgingC.value"), marked(ran, "forge up to"), steel);
       assertFalse(ran.list("chosen").isEmpty());
     }

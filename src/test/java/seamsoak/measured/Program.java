@@ -3,7 +3,6 @@ package seamsoak.measured;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Exposure;
@@ -17,6 +16,7 @@ import seamsoak.data.DataFolder;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.property.forging.Atmosphere;
 import seamsoak.property.hardening.AstmE140;
 import seamsoak.single.Decarburization;
 import seamsoak.single.SteelReport;
@@ -59,10 +59,6 @@ final class Program {
     return new Estimate(value, value - m.error(), value + m.error(), NO_BAND, List.of());
   }
 
-  private static Estimate exactly(double value) {
-    return new Estimate(value, value, value, NO_BAND, List.of());
-  }
-
   /** What was quenched; all dissolved unless the heat is known. */
   private QuenchedSteel quenched(Measurement m) {
     return new QuenchedSteel(k, Composition.parse(m.steel()), QuenchedSteel.FINEST_GRAIN);
@@ -74,23 +70,15 @@ final class Program {
       return hrc;
     }
     AstmE140 e140 = k.hardening().conversion();
-    return map(hrc, e140::vickers);
-  }
-
-  private static Estimate map(Estimate e, DoubleUnaryOperator f) {
-    return new Estimate(
-        f.applyAsDouble(e.value()),
-        f.applyAsDouble(e.low()),
-        f.applyAsDouble(e.high()),
-        e.source(),
-        e.exceeded());
+    return hrc.map(e140::vickers);
   }
 
   private Estimate martensiteStart(Measurement m) {
     Composition c = Composition.parse(m.steel());
     Composition austenite =
         m.celsius().isPresent()
-            ? k.austenite(k.lines(c), c.carbon(), m.celsius().getAsDouble()).orElseThrow()
+            ? k.austenite(k.lines(c), c.carbon(), m.celsius().getAsDouble(), m.seconds())
+                .orElseThrow()
             : c;
     Estimate ms = k.critical().martensite(austenite);
     return new Estimate(ms.value(), ms.low() - 15, ms.high() + 15, ms.source(), ms.exceeded());
@@ -98,7 +86,7 @@ final class Program {
 
   private Estimate grain(Measurement m) {
     Composition c = Composition.parse(m.steel());
-    return exactly(1e6 * k.forging().grainGrowth().metres(c, m.kelvin(), m.seconds()));
+    return k.forging().grainGrowth().estimate(c, m.kelvin(), m.seconds()).map(d -> 1e6 * d);
   }
 
   private Decarburization skin(Measurement m, double kelvin) {
@@ -107,16 +95,30 @@ final class Program {
         Steel.written(m.steel()),
         kelvin,
         m.minutes().isPresent() ? m.seconds() : USUAL_SECONDS,
-        Exposure.OPEN);
+        Exposure.OPEN,
+        atmosphere(m.condition()));
+  }
+
+  private static Atmosphere atmosphere(String condition) {
+    return condition.startsWith("wet")
+        ? Atmosphere.MOIST_AIR
+        : condition.endsWith("air") || condition.startsWith("dry")
+            ? Atmosphere.STILL_AIR
+            : Atmosphere.UNSTATED;
   }
 
   private Estimate depth(Measurement m) {
-    return exactly(skin(m, m.kelvin()).depthMm().to90Pct());
+    Decarburization d = skin(m, m.kelvin());
+    return new Estimate(
+        d.depthMm().to90Pct(), d.band().to90PctLow(), d.band().to90PctHigh(), "", List.of());
   }
 
   /** Oxide is 1.8 times as thick as the iron in it. */
   private Estimate scale(Measurement m) {
-    return exactly(1.8 * skin(m, m.kelvin()).metalLossMm());
+    Decarburization d = skin(m, m.kelvin());
+    return new Estimate(
+            d.metalLossMm(), d.band().metalLossMmLow(), d.band().metalLossMmHigh(), "", List.of())
+        .map(mm -> 1.8 * mm);
   }
 
   private double temperature(Measurement m) {

@@ -83,10 +83,10 @@ class PairTablesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "pair-limits.csv | ,above,2.5,12, | ,over,2.5,12, | write 'above' or 'below'",
-        "pair-limits.csv | ,above,2.5,12, | ,above,2.5,2, | clash 2 comes before watch 2.5",
+        "pair-limits.csv | ,above,2.25,12, | ,over,2.25,12, | write 'above' or 'below'",
+        "pair-limits.csv | ,above,2.25,12, | ,above,2.25,2, | clash 2 comes before watch 2.25",
         "pair-limits.csv | ,D,above, | ,7,above, | '7' is no letter",
-        "pair-limits.csv | ,above,2.5,12, | ,above,x,12, | 'x' in column watch is not a number",
+        "pair-limits.csv | ,above,2.25,12, | ,above,x,12, | 'x' in column watch is not a number",
         "pair-limits.csv | hardenability, | ms, | 'ms' stands twice",
         "steel-pairs.csv | 1084,75Ni8,3,2.3 | 1084,75Ni9,3,2.3 | there is no steel '75Ni9'",
         "steel-pairs.csv | 1084,75Ni8,3,2.3 | 1084,75Ni8,0,2.3 | '0' is no thickness",

@@ -252,13 +252,16 @@ class QuenchTest {
     assertTrue(conflict(advice, Conflict.SoftEdge.class).isPresent());
   }
 
-  /** From memory: 58 to 60 HRC at about 200 C, as 5160 beside them. */
+  /**
+   * From memory: 58 to 60 HRC at about 200 C, as 5160 beside them. 55Cr3 has 0.05 % carbon less:
+   * plain steel of its carbon was measured at 58.5 after a quarter of an hour at 200 C.
+   */
   @ParameterizedTest
-  @CsvSource({"55Cr3", "9260", "56Si7", "C67S", "5160"})
-  void springGradesAreTemperedAsBlades(String steel) {
+  @CsvSource({"55Cr3, 155", "9260, 175", "56Si7, 175", "C67S, 175", "5160, 175"})
+  void springGradesAreTemperedAsBlades(String steel, double coolest) {
     Advice advice = blade(steel, 1, "4", "oil-medium oil-fast", "59");
     double celsius = temperC(advice);
-    assertTrue(celsius >= 175 && celsius <= 260, steel + " " + celsius);
+    assertTrue(celsius >= coolest && celsius <= 260, steel + " " + celsius);
     assertEquals(59, outcome(advice).steels().get(0).temperedHrc(), 1.5);
   }
 

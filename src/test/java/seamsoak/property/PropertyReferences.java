@@ -2,6 +2,7 @@ package seamsoak.property;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -9,6 +10,8 @@ import seamsoak.data.DataFolder;
 import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.etch.EtchReferences;
 import seamsoak.property.forging.AstmE112;
+import seamsoak.property.forging.Atmosphere;
+import seamsoak.property.forging.CompactScale;
 import seamsoak.property.forging.MechanicsReferences;
 import seamsoak.property.forging.ScalingConstant;
 import seamsoak.property.hardening.HardeningReferences;
@@ -32,6 +35,7 @@ public final class PropertyReferences {
     Map<String, ToDoubleFunction<Inputs>> all = new HashMap<>();
     critical(all, k);
     forging(all, k);
+    compactScale(all, k);
     grain(all, k);
     heat(all, k);
     HardeningReferences.add(all, k);
@@ -92,6 +96,19 @@ public final class PropertyReferences {
               name + "-metal-loss",
               in -> 1e6 * Math.sqrt(2 * law.squareMetresPerSecond(kelvin(in)) * seconds(in)));
         });
+  }
+
+  private static void compactScale(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {
+    CompactScale scale = k.forging().compactScale();
+    for (Atmosphere in : Atmosphere.values()) {
+      String name = "scale-open-" + in.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      all.put(name, i -> scale.open(i.composition(), in, i.get("celsius")).value());
+      all.put(name + "-low", i -> scale.open(i.composition(), in, i.get("celsius")).low());
+      all.put(name + "-high", i -> scale.open(i.composition(), in, i.get("celsius")).high());
+    }
+    all.put("scale-factor", i -> scale.scaling(i.composition()).value());
+    all.put("scale-factor-low", i -> scale.scaling(i.composition()).low());
+    all.put("scale-factor-high", i -> scale.scaling(i.composition()).high());
   }
 
   private static void grain(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {

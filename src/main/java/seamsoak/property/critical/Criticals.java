@@ -49,12 +49,15 @@ public record Criticals(
         all.giving("Bs"));
   }
 
-  /** Start of martensite of an austenite, C: the one in use, with the second as the other end. */
+  /**
+   * Start of martensite of an austenite, C: midway between the two in use, which are the ends. What
+   * is measured on plain steel lies above the first and below the second up to 0.9 % carbon.
+   */
   public Estimate martensite(Composition austenite) {
     double first = ms.celsius(austenite);
     double second = highCarbonMs.celsius(austenite);
     return new Estimate(
-        first,
+        (first + second) / 2,
         Math.min(first, second),
         Math.max(first, second),
         ms.correlation().sourceKey(),

@@ -10,6 +10,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param solidus where the first liquid forms
  * @param steelScaling the low end of what scale eats
  * @param ironScaling the high end of what scale eats
+ * @param compactScale how scale hinders carbon and itself
  * @param grainNumber grain size numbers and lengths
  * @param grainGrowth size of its grains
  * @param colors what old tables call the color of hot steel
@@ -19,6 +20,7 @@ public record Forging(
     Hirai1997Solidus solidus,
     BirksJackson1970Scaling steelScaling,
     Paidassi1958Scaling ironScaling,
+    CompactScale compactScale,
     AstmE112 grainNumber,
     LeeLee2008GrainGrowth grainGrowth,
     HeatColors colors) {
@@ -30,6 +32,7 @@ public record Forging(
         solidus,
         new BirksJackson1970Scaling(table.of("birks-jackson1970-scaling")),
         new Paidassi1958Scaling(table.of("paidassi1958-scaling")),
+        new CompactScale(table.of("compact-scale")),
         new AstmE112(table.of("astm-e112")),
         new LeeLee2008GrainGrowth(table.of("lee-lee2008-grain")),
         HeatColors.load(data));

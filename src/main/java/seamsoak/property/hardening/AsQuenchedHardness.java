@@ -16,14 +16,15 @@ import seamsoak.steel.Composition;
  * Hardness of hardened, untempered steel: martensite with some austenite left in it.
  *
  * <p>HV = (1 - f) HV(martensite) + f 250; martensite is that of {@link AstmA255Hardness} up to 0.60
- * %C, then bends over without a corner to 67 HRC at 0.80 %C and stays there
+ * %C, then bends over without a corner to 70 HRC at 1.0 %C and stays there
  *
  * <p>f share of retained austenite; carbon is what is dissolved when quenched; HV and HRC by {@link
  * AstmE140}.
  *
  * <p>The part above 0.60 %C, where the standard's polynomial ends and austenite begins to count,
  * and the hardness of austenite are our judgement: with them the handbook figures of high-carbon
- * steels come out within 2 HRC.
+ * steels and the measured ones come out within 2 HRC. Martensite without austenite is harder than
+ * any steel is measured as quenched.
  *
  * <p>What is soft follows from the same curve: a steel that comes to less than 50 HRC does not
  * harden at all; a skin is soft where it stays below 58 HRC, which 0.44 %C gives, or 2 HRC below
@@ -31,7 +32,7 @@ import seamsoak.steel.Composition;
  *
  * <p>Range: 0.10 to 1.5 %C.
  *
- * <p>Band: 2 HRC either way, judgement.
+ * <p>Band: 2 HRC above and 3 below, judgement: a quench seldom leaves all martensite.
  */
 public final class AsQuenchedHardness extends PublishedFormula {
   private final AstmA255Hardness a255;
@@ -43,7 +44,7 @@ public final class AsQuenchedHardness extends PublishedFormula {
         "hardness as quenched",
         "HRC",
         List.of(Correlation.range(C, 0.1, 1.5)),
-        "2 HRC either way, judgement");
+        "2 HRC above, 3 below, judgement");
     this.a255 = a255;
     this.e140 = e140;
   }
@@ -61,6 +62,11 @@ public final class AsQuenchedHardness extends PublishedFormula {
     return start
         + s * s * (3 - 2 * s) * (k.get("level") - start)
         + s * (1 - s) * (1 - s) * span * a255.martensiteSlope(from);
+  }
+
+  /** As hard as steel with that much carbon is measured, its own austenite in it, HRC. */
+  public double measuredHrc(double dissolvedCarbonPct) {
+    return Math.min(k.get("hardest"), martensiteHrc(dissolvedCarbonPct));
   }
 
   /** Whether a fast enough quench makes a steel with that much carbon hard at all. */
@@ -87,8 +93,8 @@ public final class AsQuenchedHardness extends PublishedFormula {
   /** The same with its band. */
   public Estimate estimate(double dissolvedCarbonPct, double retainedShare) {
     double hrc = hrc(dissolvedCarbonPct, retainedShare);
-    double band = k.get("band");
     List<Exceeded> left = new ArrayList<>(exceeded(Composition.of(Map.of(C, dissolvedCarbonPct))));
-    return new Estimate(hrc, hrc - band, hrc + band, k.source(), left);
+    return new Estimate(
+        hrc, hrc - k.get("band below"), hrc + k.get("band above"), k.source(), left);
   }
 }

@@ -13,6 +13,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param retained austenite that a quench leaves
  * @param normalized hardness of what did not harden
  * @param vanadium what vanadium carbide leaves in solution
+ * @param slowCarbide what carbide with chromium in it still holds
  * @param idealDiameter hardenability of an analysis
  * @param criterion what hardenability a section needs in a quench
  * @param depth hardness where the quench is nearly fast enough
@@ -20,6 +21,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param quench which of them to take
  * @param parameter time and temperature of a temper in one number
  * @param tempering tempering tables
+ * @param temperedByAnalysis hardness after tempering where no table speaks
  * @param magnet where the magnet lets go
  * @param window to harden from
  * @param pearlite how long it takes to form
@@ -32,6 +34,7 @@ public record Hardening(
     VanBohemen2012Retained retained,
     NormalizedHardness normalized,
     Narita1975VanadiumCarbide vanadium,
+    SlowCarbide slowCarbide,
     AstmA255 idealDiameter,
     GrossmannCriterion criterion,
     HardeningDepth depth,
@@ -39,6 +42,7 @@ public record Hardening(
     QuenchRule quench,
     HollomonJaffe1945 parameter,
     TemperingTable tempering,
+    GrangeBaughman1956Tempering temperedByAnalysis,
     MagnetRule magnet,
     HardeningWindow window,
     PearliteTime pearlite) {
@@ -56,6 +60,7 @@ public record Hardening(
         new VanBohemen2012Retained(table.of("van-bohemen2012-rate")),
         new NormalizedHardness(table.of("normalized-hardness")),
         new Narita1975VanadiumCarbide(table.of("narita1975-vanadium-carbide")),
+        new SlowCarbide(table.of("slow-carbide")),
         new AstmA255(table.of("astm-a255")),
         criterion,
         depth,
@@ -63,6 +68,11 @@ public record Hardening(
         new QuenchRule(table.of("quench-rule"), criterion, depth),
         parameter,
         TemperingTable.load(data, parameter),
+        new GrangeBaughman1956Tempering(
+            table.of("grange-baughman1956-tempering"),
+            new PlainTemperingLoss(table.of("plain-tempering-loss")),
+            conversion,
+            parameter),
         new MagnetRule(table.of("magnet")),
         new HardeningWindow(table.of("hardening-range")),
         new PearliteTime(table.of("pearlite-time")));

@@ -69,6 +69,11 @@ public final class HardeningWindow extends PublishedFormula {
     return k.get("heating");
   }
 
+  /** How much later it goes at most, K. */
+  public double mostHeatingKelvin() {
+    return k.get("heating at most");
+  }
+
   /** The heat to harden from in a range. */
   public double heatCelsius(TemperatureRange range) {
     double asked = range.lowC() + k.get("into the range") * (range.highC() - range.lowC());

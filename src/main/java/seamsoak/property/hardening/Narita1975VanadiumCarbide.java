@@ -59,6 +59,11 @@ public final class Narita1975VanadiumCarbide extends PublishedFormula {
     return new Dissolved(Math.min(vanadiumPct, product(celsius) / mostCarbonPct), mostCarbonPct);
   }
 
+  /** Carbon that is in neither solution nor vanadium carbide, wt%. */
+  public double cementite(double carbonPct, double vanadiumPct, Dissolved d) {
+    return carbonPct - d.carbonPct() - CARBON_PER_VANADIUM * (vanadiumPct - d.vanadiumPct());
+  }
+
   /** The vanadium in solution where there is no cementite: v (C - r (V - v)) is the product. */
   private double inSolution(double vanadiumPct, double carbonPct, double celsius) {
     double product = product(celsius);

@@ -18,25 +18,61 @@ import seamsoak.source.Range;
  * below the coolest it is level.
  *
  * @param hrcByParameter at least two points, hardness never rising with the parameter
- * @param band what the hardness is uncertain by, HRC
+ * @param known parameters that its source vouches for
+ * @param band what the hardness is uncertain by there, HRC
+ * @param bandBeyond and where another law runs it on
  */
 public record TemperingCurve(
     HollomonJaffe1945 law,
     NavigableMap<Double, Double> hrcByParameter,
+    Range known,
     double band,
+    double bandBeyond,
     String source) {
   private static final double COOLEST_KELVIN = 373.15;
   private static final double HOTTEST_KELVIN = 1000;
+  private static final double STEP_KELVIN = 25;
 
   public TemperingCurve {
     hrcByParameter = Collections.unmodifiableNavigableMap(new TreeMap<>(hrcByParameter));
+  }
+
+  /** Of points that their source vouches for throughout. */
+  public TemperingCurve(
+      HollomonJaffe1945 law,
+      NavigableMap<Double, Double> hrcByParameter,
+      double band,
+      String source) {
+    this(
+        law,
+        hrcByParameter,
+        new Range(
+            "tempering parameter", "1000 K", hrcByParameter.firstKey(), hrcByParameter.lastKey()),
+        band,
+        band,
+        source);
+  }
+
+  /** It with the fall of another curve beyond its hottest point, and that one's band there. */
+  public TemperingCurve continuedBy(TemperingCurve other) {
+    NavigableMap<Double, Double> on = new TreeMap<>(hrcByParameter);
+    double end = law.kelvin(hrcByParameter.lastKey(), 1);
+    double hrc = hrcByParameter.lastEntry().getValue();
+    double from = other.value(other.law.parameter(end, 1));
+    for (double kelvin = end + STEP_KELVIN;
+        kelvin < HOTTEST_KELVIN + STEP_KELVIN;
+        kelvin += STEP_KELVIN) {
+      double fallen = other.value(other.law.parameter(kelvin, 1)) - from;
+      on.put(law.parameter(kelvin, 1), hrc + fallen);
+    }
+    return new TemperingCurve(law, on, known, band, other.band, source);
   }
 
   /** The same curve with every hardness moved. */
   public TemperingCurve movedBy(double hrc) {
     NavigableMap<Double, Double> moved = new TreeMap<>();
     hrcByParameter.forEach((p, h) -> moved.put(p, h + hrc));
-    return new TemperingCurve(law, moved, band, source);
+    return new TemperingCurve(law, moved, known, band, bandBeyond, source);
   }
 
   /** Hardness in HRC after one temper. */
@@ -52,12 +88,10 @@ public record TemperingCurve(
   /** Hardness in HRC at a parameter. */
   public Estimate hrcAt(double parameter) {
     double hrc = value(parameter);
-    Range range =
-        new Range(
-            "tempering parameter", "1000 K", hrcByParameter.firstKey(), hrcByParameter.lastKey());
+    double doubt = parameter > known.high() ? bandBeyond : band;
     List<Exceeded> left =
-        range.holds(parameter) ? List.of() : List.of(new Exceeded("tempering", range, parameter));
-    return new Estimate(hrc, hrc - band, hrc + band, source, left);
+        known.holds(parameter) ? List.of() : List.of(new Exceeded("tempering", known, parameter));
+    return new Estimate(hrc, hrc - doubt, hrc + doubt, source, left);
   }
 
   /**
@@ -70,10 +104,12 @@ public record TemperingCurve(
     double hardest = value(law.parameter(COOLEST_KELVIN, hours));
     double softest = value(law.parameter(HOTTEST_KELVIN, hours));
     Range range = new Range("hardness", "HRC", softest, hardest);
+    double kelvin = kelvin(hrc, hours);
+    double doubt = law.parameter(kelvin, hours) > known.high() ? bandBeyond : band;
     return new Estimate(
-        kelvin(hrc, hours),
-        kelvin(hrc + band, hours),
-        kelvin(hrc - band, hours),
+        kelvin,
+        kelvin(hrc + doubt, hours),
+        kelvin(hrc - doubt, hours),
         source,
         range.holds(hrc) ? List.of() : List.of(new Exceeded("tempering", range, hrc)));
   }

@@ -19,25 +19,17 @@ import seamsoak.source.SourceTable;
 import seamsoak.unit.Temperature;
 
 /**
- * Published tempering tables, and what they say together about a steel that has none.
- *
- * <p>The tables of one steel are averaged. For a steel without, the loss of hardness against the
- * tempering parameter is the mean of all tables that have a hardness as quenched: over nine tables
- * from 0.45 to 1 %C it differs by some 3 HRC either way. Silicon, molybdenum and vanadium in
- * solution hold hardness longer than that above 250 C; the mean leaves them out.
+ * Published tempering tables. Those of one steel are averaged; a steel without one goes by {@link
+ * GrangeBaughman1956Tempering}.
  */
 public final class TemperingTable {
   private static final double BAND = 2;
-  private static final double BAND_OF_MEAN = 3;
 
   /** Parameter of an hour at 100 C, where nothing has softened yet. */
   private static final double UNTEMPERED_KELVIN = 373.15;
 
   private final HollomonJaffe1945 law;
   private final List<TemperingSheet> sheets;
-
-  /** The mean loss of all tables, once it has been asked for. */
-  private TemperingCurve meanLoss;
 
   private TemperingTable(HollomonJaffe1945 law, List<TemperingSheet> sheets) {
     this.law = law;
@@ -70,29 +62,6 @@ public final class TemperingTable {
     return own.isEmpty()
         ? Optional.empty()
         : Optional.of(new TemperingCurve(law, mean(own), BAND, "tempering-tables"));
-  }
-
-  /** The curve of a steel without a table, from its hardness as quenched. */
-  public synchronized TemperingCurve usual(double quenchedHrc) {
-    if (meanLoss == null) {
-      meanLoss = new TemperingCurve(law, mean(losses()), BAND_OF_MEAN, "tempering-mean");
-    }
-    return meanLoss.movedBy(quenchedHrc);
-  }
-
-  private List<NavigableMap<Double, Double>> losses() {
-    List<NavigableMap<Double, Double>> losses = new ArrayList<>();
-    for (TemperingSheet sheet : sheets) {
-      sheet
-          .quenchedHrc()
-          .ifPresent(
-              quenched -> {
-                NavigableMap<Double, Double> loss = new TreeMap<>();
-                curve(sheet).forEach((p, h) -> loss.put(p, h - quenched));
-                losses.add(loss);
-              });
-    }
-    return losses;
   }
 
   private NavigableMap<Double, Double> curve(TemperingSheet sheet) {

@@ -17,16 +17,21 @@ import seamsoak.steel.Element;
  * ActivityParameters}). Iron part: P. Gustafson, Scand. J. Metall. 14 (1985) 259; each alloying
  * element's source stands in the table.
  *
- * <p>Range: austenite of steels with up to a few percent of alloy, 700 to 1300 C; pure nickel and
- * stainless steels give finite values outside what the parameters were fitted to. Cross terms
- * between alloying elements are left out. Error: log10 of activity within about 0.006 per wt% of
- * Si, Mn, Cr, Ni, Mo of the published alloy factors.
+ * <p>Range: austenite of steels with up to a few percent of alloy, 700 to 1300 C; stainless steels
+ * give finite values outside what the parameters were fitted to; metal that is nickel for the most
+ * part has a term of its own, after what graphite gives it. Cross terms between alloying elements
+ * are left out. Error: log10 of activity within about 0.006 per wt% of Si, Mn, Cr, Ni, Mo of the
+ * published alloy factors.
  *
  * <p>For one temperature it is {@code ln a = ln(y/(1-y)) + c0 + c1 y + c2 y^2}, which is what
  * {@link #at} returns.
  */
 public final class AusteniteActivity {
   private static final double R = 8.314463;
+
+  /** From so much of it on, share of the atoms, a metal is nickel and no steel. */
+  private static final double MOSTLY = 0.5;
+
   private static final Element[] ALLOYING = {
     Element.SI, Element.MN, Element.CR, Element.NI, Element.MO, Element.V, Element.W
   };
@@ -57,6 +62,9 @@ public final class AusteniteActivity {
       parameters.add(m, "L0", u, interaction);
       parameters.add(m, "LCV0", iron * u, interaction);
       parameters.add(m, "L1", u, vanadiumOrder1);
+    }
+    if (lattice.share(Element.NI) > MOSTLY) {
+      parameters.add("Ni", "dG in nickel", lattice.share(Element.NI), level);
     }
     int n = ActivityParameters.TERMS;
     constant = new double[n];

@@ -3,6 +3,7 @@ package seamsoak.property.phase;
 import java.util.List;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
+import seamsoak.property.correlation.LowAlloy;
 import seamsoak.property.correlation.PublishedFormula;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
@@ -22,7 +23,8 @@ import seamsoak.steel.Element;
  *
  * <p>Range: up to 1.5 wt% C, 2 % Mn, 2 % Si, 4 % Ni, 1.1 % Cr, 0.6 % Mo, 800 to 1200 C, judgement.
  * Chromium slows it by half for each percent, which other sources contradict: a range wide enough
- * for 1.5 % would give nonsense at 5 %.
+ * for 1.5 % would give nonsense at 5 %. Beyond the limits of {@link LowAlloy} it counts them at
+ * these, since it would turn negative in nickel.
  *
  * <p>Stated error: not at hand.
  */
@@ -50,7 +52,8 @@ public final class LeeMatlockVanTyne2011Diffusivity extends PublishedFormula
   }
 
   @Override
-  public double squareMetresPerSecond(double kelvin, Composition steel) {
+  public double squareMetresPerSecond(double kelvin, Composition of) {
+    Composition steel = LowAlloy.capped(of);
     double c = steel.carbon();
     double factor = k.get("factor") + c * (k.get("C") + k.get("C*Cr") * steel.percent(Element.CR));
     double kilojoules =

@@ -2,6 +2,7 @@ package seamsoak.schedule.demand;
 
 import seamsoak.property.hardening.PartlyHard;
 import seamsoak.property.hardening.TemperingCurve;
+import seamsoak.source.Estimate;
 import seamsoak.unit.Temperature;
 
 /**
@@ -66,12 +67,16 @@ public record Tempering(
 
   /** Hardness of a steel after them at such an edge, HRC. */
   public double hrc(SteelNow steel) {
+    return estimate(steel).value();
+  }
+
+  /** The same with its band. */
+  public Estimate estimate(SteelNow steel) {
     PartlyHard before = hard(steel, quench, coldestCelsius);
-    double all =
+    Estimate all =
         curve(steel, quench, hardenCelsius, grainNumber)
-            .hrc(celsius + Temperature.ZERO_CELSIUS, HOURS, TIMES)
-            .value();
-    return before.tempered(Math.min(before.fullHrc(), all));
+            .hrc(celsius + Temperature.ZERO_CELSIUS, HOURS, TIMES);
+    return all.map(h -> before.tempered(Math.min(before.fullHrc(), h)));
   }
 
   private static PartlyHard hard(SteelNow steel, QuenchChoice quench, double coldest) {

@@ -50,6 +50,7 @@ public final class HardeningReferences {
     all.put("astm-e140-vickers", in -> h.conversion().vickers(in.get("HRC")));
     all.put("normalized-hardness", in -> h.normalized().vickers(in.get("C")));
     all.put("as-quenched-martensite", in -> h.asQuenched().martensiteHrc(in.get("C")));
+    all.put("as-quenched-measured", in -> h.asQuenched().measuredHrc(in.get("C")));
     all.put("as-quenched-enough", in -> h.asQuenched().enoughHrc(in.get("C")));
     all.put("as-quenched-hardens", in -> h.asQuenched().hardens(in.get("C")) ? 1 : 0);
     all.put("as-quenched-mixed", in -> h.asQuenched().hrc(in.get("C"), in.get("retained")));
@@ -60,7 +61,12 @@ public final class HardeningReferences {
           Estimate without = new Estimate(hrc, hrc - 2, hrc + 2, "judgement", List.of());
           return h.ferriteLeft().hrc(without, in.get("share")).value();
         });
+    all.put("carbon-in-solution", in -> austenite(k, in).carbon());
+    all.put("chromium-in-solution", in -> austenite(k, in).percent(Element.CR));
+    all.put("heating-at-most", in -> h.window().mostHeatingKelvin());
+    all.put("slow-carbide-usual-minutes", in -> h.slowCarbide().usualSeconds() / 60);
     all.put("as-quenched-band", in -> h.asQuenched().estimate(in.get("C"), 0).high());
+    all.put("as-quenched-band-low", in -> h.asQuenched().estimate(in.get("C"), 0).low());
     all.put(
         "as-quenched-hardness",
         in -> {
@@ -162,8 +168,20 @@ public final class HardeningReferences {
       all.put("tempering-" + sheet.steel(), in -> curve.hrc(kelvin(in), in.get("hours")).value());
     }
     all.put(
-        "tempering-usual",
-        in -> h.tempering().usual(in.get("quenched")).hrc(kelvin(in), in.get("hours")).value());
+        "tempering-by-analysis", in -> byAnalysis(h, in).hrc(kelvin(in), in.get("hours")).value());
+    all.put(
+        "tempering-by-analysis-low",
+        in -> byAnalysis(h, in).hrc(kelvin(in), in.get("hours")).low());
+  }
+
+  private static Composition austenite(Correlations k, Inputs in) {
+    Composition c = in.composition();
+    return k.austenite(k.lines(c), c.carbon(), in.get("celsius"), 60 * in.get("minutes"))
+        .orElseThrow();
+  }
+
+  private static TemperingCurve byAnalysis(Hardening h, Inputs in) {
+    return h.temperedByAnalysis().curve(in.composition(), in.get("quenched"));
   }
 
   /** From degrees Celsius, or from Fahrenheit where the sheet is printed so. */
