@@ -49,9 +49,11 @@ class ArchitectureTest {
           "trace",
           "words",
           "words.told",
+          "words.fire",
           "chart.figure",
           "chart",
           "report",
+          "page.fire",
           "page",
           "cli");
 

@@ -21,7 +21,8 @@ class NoticeTest {
   private static final Path META_INF = Path.of("target/classes/META-INF");
 
   /** Jars that bring no license file of their own; the notice says where theirs lies. */
-  private static final Set<String> BARE = Set.of("jfreechart", "jte-runtime", "picocli");
+  private static final Set<String> BARE =
+      Set.of("jfreechart", "jte-runtime", "picocli", "qrcodegen");
 
   @Test
   void theNoticeNamesWhatIsInTheJar() throws IOException {

@@ -16,13 +16,15 @@ import java.util.Optional;
  * @param query what follows it
  * @param headers by their names in small letters
  * @param form what was sent along; empty until it has been read
+ * @param file that was sent along, if one was
  */
 record Asked(
     String method,
     String path,
     Map<String, String> query,
     Map<String, List<String>> headers,
-    Map<String, String> form) {
+    Map<String, String> form,
+    Optional<Multipart.Sent> file) {
   private static final int MOST_FIELDS = 10_000;
 
   /** Names are small letters, so that it does not matter how they were sent. */
@@ -30,11 +32,15 @@ record Asked(
       String method, String path, Map<String, String> query, Map<String, List<String>> sent) {
     Map<String, List<String>> headers = new LinkedHashMap<>();
     sent.forEach((name, values) -> headers.put(name.toLowerCase(Locale.ROOT), List.copyOf(values)));
-    return new Asked(method, path, query, headers, Map.of());
+    return new Asked(method, path, query, headers, Map.of(), Optional.empty());
   }
 
   Asked with(Map<String, String> read) {
-    return new Asked(method, path, query, headers, read);
+    return new Asked(method, path, query, headers, read, Optional.empty());
+  }
+
+  Asked with(Multipart read) {
+    return new Asked(method, path, query, headers, read.fields(), read.file());
   }
 
   boolean isPost() {

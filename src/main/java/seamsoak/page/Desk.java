@@ -3,12 +3,16 @@ package seamsoak.page;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonPath;
+import seamsoak.data.Place;
 import seamsoak.data.UserFile;
 import seamsoak.plan.Advice;
 import seamsoak.words.PageWords;
@@ -22,6 +26,9 @@ final class Desk {
   record Done(boolean all, String notice) {
     static final Done WELL = new Done(true, "");
   }
+
+  /** A text that something was recorded in, and what that was. */
+  record Written(String text, String title) {}
 
   /**
    * As it is at one moment.
@@ -55,9 +62,13 @@ final class Desk {
    */
   record Kept(int number, String text, Advice advice) {}
 
+  private static final String SAVED = "saved from the page";
+  private static final int MOST_SENT = 20_000;
+
   private final String id;
   private final Path path;
   private final Kit kit;
+  private final Set<String> sent = new LinkedHashSet<>();
   private Now now;
   private Optional<Kept> kept = Optional.empty();
 
@@ -186,7 +197,7 @@ final class Desk {
     String text = now.text();
     UserFile file =
         now.file().isPresent()
-            ? now.file().get().write(text, "saved from the page")
+            ? now.file().get().write(text, SAVED)
             : UserFile.create(path.getFileName().toString(), path, text);
     now = new Now(now.history(), Optional.of(file), false, now.proof());
   }
@@ -209,5 +220,68 @@ final class Desk {
     History history = now.history().changed(theirs.text());
     now = new Now(history, Optional.of(theirs), false, Proof.of(path, theirs.text(), kit));
     notifyAll();
+  }
+
+  /**
+   * Writes into the billet what was done or seen, and at once into its file where that has all else
+   * of it; what somebody has changed on the bench and not saved stays unsaved, and this with it. If
+   * the change cannot be made, nothing has happened.
+   *
+   * @param id of what was sent; what has come before is not taken once more
+   * @param change gives the text and what to call it
+   * @return whether it is new
+   */
+  synchronized boolean record(String id, Function<Now, Written> change) {
+    if (sent.contains(id) || now.file().filter(f -> f.holds(id)).isPresent()) {
+      return false;
+    }
+    follow();
+    Written written = change.apply(now);
+    if (!written.text().equals(now.text())) {
+      Optional<UserFile> file =
+          now.isSaved()
+              ? Optional.of(now.file().get().write(written.text(), written.title(), id))
+              : now.file();
+      take(now.history().changed(written.text()), file);
+    }
+    sent.add(id);
+    if (sent.size() > MOST_SENT) {
+      sent.remove(sent.iterator().next());
+    }
+    return true;
+  }
+
+  /** Takes what another hand has written, where there is nothing here that it would undo. */
+  private void follow() {
+    if (now.isSaved() && now.file().get().isChanged()) {
+      takeTheirs();
+    }
+  }
+
+  private void take(History history, Optional<UserFile> file) {
+    now = new Now(history, file, now.other(), Proof.of(path, history.now().text(), kit));
+    notifyAll();
+  }
+
+  /** What was recorded last and can be taken back, if anything. */
+  synchronized Optional<String> last() {
+    try {
+      return now.isSaved()
+          ? now.file().get().last().filter(what -> !what.equals(SAVED))
+          : Optional.empty();
+    } catch (Fault notOurs) {
+      return Optional.empty();
+    }
+  }
+
+  /** Takes back what was recorded last; {@link Fault} where that cannot be done. */
+  synchronized String takeBack(String what) {
+    follow();
+    if (!last().equals(Optional.of(what))) {
+      throw new Fault(Place.of(name()), PageWords.CHANGED_ELSEWHERE, "");
+    }
+    UserFile.Undone undone = now.file().orElseThrow().undo();
+    take(now.history().changed(undone.file().text()), Optional.of(undone.file()));
+    return undone.what();
   }
 }

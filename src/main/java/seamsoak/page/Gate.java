@@ -2,10 +2,8 @@ package seamsoak.page;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.SecureRandom;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
@@ -32,11 +30,11 @@ final class Gate {
   private record Key(byte[] digest, long until, boolean used) {}
 
   private final String authority;
+  private final String open;
   private final String origin;
   private final String cookie;
   private final LongSupplier nanos;
-  private final SecureRandom random = new SecureRandom();
-  private final String own = secret();
+  private final String own = Seal.secret();
   private final Deque<Key> keys = new ArrayDeque<>();
   private final List<byte[]> browsers = new ArrayList<>();
 
@@ -45,7 +43,15 @@ final class Gate {
    * @param nanos tells the time
    */
   Gate(String authority, LongSupplier nanos) {
+    this(authority, IN, nanos);
+  }
+
+  /**
+   * @param open where whoever has no cookie may come, to be let in or not
+   */
+  Gate(String authority, String open, LongSupplier nanos) {
     this.authority = authority;
+    this.open = open;
     this.origin = "http://" + authority;
     this.cookie = "seamsoak_" + authority.substring(authority.indexOf(':') + 1);
     this.nanos = nanos;
@@ -53,7 +59,7 @@ final class Gate {
 
   /** A link that lets in one browser within a minute. */
   synchronized String link() {
-    String key = secret();
+    String key = Seal.secret();
     keys.addLast(new Key(digest(key), nanos.getAsLong() + nanos(KEY_SECONDS), false));
     while (keys.size() > MOST_KEYS) {
       keys.removeFirst();
@@ -63,12 +69,6 @@ final class Gate {
 
   private static long nanos(long seconds) {
     return TimeUnit.SECONDS.toNanos(seconds);
-  }
-
-  private String secret() {
-    byte[] bytes = new byte[32];
-    random.nextBytes(bytes);
-    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
   }
 
   private static byte[] digest(String secret) {
@@ -84,7 +84,7 @@ final class Gate {
       return refused(405, PageWords.OTHER_METHOD).map(a -> a.with("Allow", "GET, HEAD, POST"));
     }
     Optional<Answer> wrong = head.isPost() ? refusePost(head) : refuseGet(head);
-    return wrong.isPresent() || head.path().equals(IN) || isOurs(head) || knows(head)
+    return wrong.isPresent() || head.path().equals(open) || isOurs(head) || knows(head)
         ? wrong
         : refused(403, PageWords.NO_COOKIE);
   }
@@ -103,10 +103,12 @@ final class Gate {
       return refused(411, PageWords.NO_LENGTH);
     }
     Optional<Integer> length = Asked.number(head.all("content-length").get(0));
-    if (length.isEmpty() || length.get() > Listener.MOST_BYTES) {
+    if (length.isEmpty() || length.get() > Listener.most(head)) {
       return refused(413, PageWords.TOO_MUCH);
     }
-    return head.has("content-type", FORM) || head.has("content-type", FORM + ";charset=UTF-8")
+    return Listener.most(head) > Listener.MOST_BYTES
+            || head.has("content-type", FORM)
+            || head.has("content-type", FORM + ";charset=UTF-8")
         ? Optional.empty()
         : refused(415, PageWords.NO_FORM);
   }
@@ -123,7 +125,7 @@ final class Gate {
         head.all("sec-fetch-site").isEmpty()
             || head.has("sec-fetch-site", "same-origin")
             || head.has("sec-fetch-site", "none")
-            || head.path().equals(IN);
+            || head.path().equals(open);
     return ours ? Optional.empty() : refused(403, PageWords.OTHER_PAGE);
   }
 
@@ -182,9 +184,13 @@ final class Gate {
     }
     keys.remove(found);
     keys.addLast(new Key(digest, found.until(), true));
-    String secret = secret();
+    return Answer.see("/").with("Set-Cookie", admit());
+  }
+
+  /** Lets in one more browser: the cookie that it is to bring. */
+  synchronized String admit() {
+    String secret = Seal.secret();
     browsers.add(digest(secret));
-    return Answer.see("/")
-        .with("Set-Cookie", cookie + "=" + secret + "; Path=/; HttpOnly; SameSite=Strict");
+    return cookie + "=" + secret + "; Path=/; HttpOnly; SameSite=Strict";
   }
 }

@@ -9,7 +9,7 @@ import java.net.InetSocketAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -34,6 +34,9 @@ final class Listener implements AutoCloseable {
 
   /** What a page may send along. */
   static final int MOST_BYTES = 256 << 10;
+
+  /** What it may where it brings the log of a heat. */
+  static final int MOST_LOG_BYTES = 20 << 20;
 
   private static final int MOST_THREADS = 200;
   private static final int MOST_TARGET = 2048;
@@ -90,6 +93,25 @@ final class Listener implements AutoCloseable {
           Place.of("the page"),
           "this machine lets nothing listen (" + e.getMessage() + ")",
           "check its network settings");
+    }
+  }
+
+  /**
+   * The same at an address of this machine that others can reach; {@link Fault} where nothing can
+   * listen.
+   *
+   * @param port that is wanted; any other where it is taken
+   */
+  static Listener open(InetAddress address, int port) {
+    settings();
+    try {
+      return new Listener(server(address.getAddress(), port));
+    } catch (IOException taken) {
+      try {
+        return new Listener(server(address.getAddress(), 0));
+      } catch (IOException e) {
+        throw new Fault(Place.of(address.getHostAddress()), "nothing can listen there", "");
+      }
     }
   }
 
@@ -153,17 +175,34 @@ final class Listener implements AutoCloseable {
     if (!head.isPost()) {
       return door.answer(head);
     }
-    byte[] body = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
-    if (body.length > MOST_BYTES) {
+    int most = most(head);
+    byte[] body = exchange.getRequestBody().readNBytes(most + 1);
+    if (body.length > most) {
       return plain(413, "This is too much.").with("Connection", "close");
     }
-    Map<String, String> form;
+    Asked asked;
     try {
-      form = Asked.fields(new String(body, StandardCharsets.UTF_8));
+      Optional<String> boundary = boundary(head);
+      asked =
+          boundary.isPresent()
+              ? head.with(Multipart.of(body, boundary.get()))
+              : head.with(Asked.fields(new String(body, StandardCharsets.UTF_8)));
     } catch (IllegalArgumentException e) {
       return plain(400, "This cannot be read.");
     }
-    return door.answer(head.with(form));
+    return door.answer(asked);
+  }
+
+  private static Optional<String> boundary(Asked head) {
+    List<String> type = head.all("content-type");
+    return type.size() == 1 ? Multipart.boundary(type.get(0)) : Optional.empty();
+  }
+
+  /** How much may be sent along: files only where there is a place for one. */
+  static int most(Asked head) {
+    return head.path().endsWith(LogPages.PLACE) && boundary(head).isPresent()
+        ? MOST_LOG_BYTES
+        : MOST_BYTES;
   }
 
   private static Asked head(HttpExchange exchange) {

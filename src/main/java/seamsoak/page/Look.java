@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 final class Look {
   static final String STYLE = text("page.css");
   static final String SCRIPT = text("page.js") + text("whatif.js");
+  static final String FIRE_STYLE = STYLE + text("fire.css");
+  static final String FIRE_SCRIPT = text("fire.js");
 
   private Look() {}
 

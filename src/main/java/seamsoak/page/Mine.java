@@ -44,6 +44,15 @@ final class Mine {
     }
   }
 
+  /** What such a file says; nothing where there is none. */
+  static String read(Path file) {
+    try {
+      return Files.exists(file) ? Files.readString(file) : "";
+    } catch (IOException e) {
+      return "";
+    }
+  }
+
   /**
    * What such a file holds under a key; {@code IllegalArgumentException} where it is none of ours.
    */

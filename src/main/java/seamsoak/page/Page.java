@@ -13,6 +13,7 @@ import seamsoak.data.Fault;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue.ObjectValue;
 import seamsoak.data.Place;
+import seamsoak.page.fire.Clock;
 import seamsoak.property.Correlations;
 import seamsoak.report.AnswerPage;
 import seamsoak.report.Colophon;
@@ -37,6 +38,8 @@ public final class Page implements AutoCloseable {
   private final Work work;
   private final DeskPages pages;
   private final DeskForms forms;
+  private final FirePages fire;
+  private final Phones phones;
   private final Kit kit;
   private final Running running;
   private final Presence presence = new Presence(System::nanoTime);
@@ -80,6 +83,8 @@ public final class Page implements AutoCloseable {
     this.work = new Work(kit);
     this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()), shop);
     this.forms = new DeskForms(desks, work, pages, shop);
+    this.fire = FirePages.of(kit, work, setting.data(), setting.state());
+    this.phones = new Phones(setting.folder(), desks, fire, pages, presence, Clock.SYSTEM);
     this.running = setting.running();
     this.listener = Listener.open(setting.port());
     this.gate = new Gate(listener.authority(), System::nanoTime);
@@ -129,15 +134,22 @@ public final class Page implements AutoCloseable {
   /** Waits until the smith has ended it, or has been gone for long with nothing left to save. */
   public void await() throws InterruptedException {
     while (!ended.await(Presence.LOOK_SECONDS, TimeUnit.SECONDS)) {
-      if (presence.isGone() && !desks.hasUnsaved()) {
+      if (presence.isGone() && !desks.hasUnsaved() && !isUsed()) {
         return;
       }
     }
   }
 
+  /** Whether a clock runs or phones may come in. */
+  private boolean isUsed() {
+    phones.expire();
+    return fire.isCounting() || phones.areOn();
+  }
+
   @Override
   public void close() {
     ended.countDown();
+    phones.close();
     running.ends(gate.own());
     listener.close();
     work.close();
@@ -156,7 +168,7 @@ public final class Page implements AutoCloseable {
 
     @Override
     public Answer answer(Asked asked) {
-      presence.came(asked.path().endsWith(NEWS));
+      presence.came(asked.path().endsWith("news"));
       Matcher desk = DESK.matcher(asked.path());
       if (desk.matches()) {
         String what = Optional.ofNullable(desk.group(2)).orElse("");
@@ -185,6 +197,7 @@ public final class Page implements AutoCloseable {
           UnitSystem bare = shop.isMetric() ? UnitSystem.METRIC : UnitSystem.US;
           yield Pages.pairing(pairing.of(asked.query(), bare), bare);
         }
+        case Phones.PLACE -> phones.looked();
         case "/" ->
             Optional.ofNullable(first.getAndSet(null))
                 .map(Answer::see)
@@ -227,7 +240,7 @@ public final class Page implements AutoCloseable {
                   : nothing();
           case SHOP -> changed(asked);
           case "/end" -> end();
-          default -> nothing();
+          default -> phones.posted(asked).orElseGet(Door::nothing);
         };
       } catch (Fault fault) {
         return shelf(409, DeskPages.sentence(fault));
@@ -270,6 +283,9 @@ public final class Page implements AutoCloseable {
 
     private Answer atDesk(Desk desk, String what, Asked asked) {
       try {
+        if (FirePages.has(what)) {
+          return fire.answer(desk, what, asked, false).orElseGet(Door::nothing);
+        }
         return asked.isPost()
             ? forms.posted(desk, what, asked).orElseGet(Door::nothing)
             : pages.looked(desk, what, asked.query()).orElseGet(Door::nothing);

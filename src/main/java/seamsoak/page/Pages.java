@@ -2,8 +2,12 @@ package seamsoak.page;
 
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import seamsoak.page.fire.FireView;
+import seamsoak.page.fire.LogView;
+import seamsoak.page.fire.PhonesView;
 import seamsoak.report.AnswerPage;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.PageWords;
@@ -42,6 +46,32 @@ final class Pages {
   static Answer answer(String name, String desk, Answers.View view, int faults) {
     return page(
         200, out -> JteanswerGenerated.render(out, null, name, desk, view, faults, Look.STYLE));
+  }
+
+  static Answer log(int status, LogView view) {
+    return page(status, out -> JtefirelogGenerated.render(out, null, view, Look.FIRE_STYLE))
+        .with(Seal.POLICY, Seal.policy(Look.FIRE_STYLE, Look.FIRE_SCRIPT));
+  }
+
+  static Answer phones(int status, PhonesView view) {
+    return page(status, out -> JtephonesGenerated.render(out, null, view, Look.FIRE_STYLE))
+        .with(Seal.POLICY, Seal.policy(Look.FIRE_STYLE, Look.FIRE_SCRIPT));
+  }
+
+  /** What a phone sees first: the billets that are open. */
+  static Answer guests(List<Phones.Named> billets) {
+    return page(200, out -> JteguestsGenerated.render(out, null, billets, Look.STYLE));
+  }
+
+  static Answer join(int status, String key, String notice) {
+    return page(status, out -> JtejoinGenerated.render(out, null, key, notice, Look.STYLE));
+  }
+
+  static Answer fire(int status, FireView view) {
+    return page(
+            status,
+            out -> JtefireGenerated.render(out, null, view, Look.FIRE_STYLE, Look.FIRE_SCRIPT))
+        .with(Seal.POLICY, Seal.policy(Look.FIRE_STYLE, Look.FIRE_SCRIPT));
   }
 
   private static Answer page(int status, Consumer<OwaspHtmlTemplateOutput> template) {

@@ -3,6 +3,7 @@ package seamsoak.page;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -12,6 +13,8 @@ final class Seal {
   static final String POLICY = "Content-Security-Policy";
 
   static final Map<String, String> HEADERS = headers();
+
+  private static final SecureRandom RANDOM = new SecureRandom();
 
   private Seal() {}
 
@@ -35,6 +38,13 @@ final class Seal {
         + hash(script)
         + "'; connect-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none';"
         + " frame-ancestors 'none'";
+  }
+
+  /** 256 bits that nobody guesses. */
+  static String secret() {
+    byte[] bytes = new byte[32];
+    RANDOM.nextBytes(bytes);
+    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
   }
 
   private static String hash(String text) {

@@ -32,7 +32,7 @@ import seamsoak.words.StopWords;
  * @param conflicts what the steels do not agree on, and what to do
  * @param steps in order
  */
-record ShopCard(
+public record ShopCard(
     List<String> stops,
     String caution,
     String answer,
@@ -58,7 +58,7 @@ record ShopCard(
    * @param doing what to do, in words
    * @param checks what to look for
    */
-  record Entry(
+  public record Entry(
       String id,
       String name,
       String in,
@@ -72,12 +72,12 @@ record ShopCard(
       String doing,
       List<String> checks) {
     /** The one caution that has room on the card. */
-    Optional<String> gravest() {
+    public Optional<String> gravest() {
       return cautions.stream().findFirst();
     }
   }
 
-  static ShopCard of(Advice advice, UnitSystem units) {
+  public static ShopCard of(Advice advice, UnitSystem units) {
     // the answer is the soak where there is one, so its gravest caution stands above it
     String caution =
         advice.schedule().steps().stream()

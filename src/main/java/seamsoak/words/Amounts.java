@@ -58,7 +58,7 @@ public record Amounts(UnitSystem units) {
   }
 
   /** As many decimals as it has. */
-  static String plain(double value) {
+  public static String plain(double value) {
     return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 

@@ -81,7 +81,8 @@ public record CardWords(Advice advice, UnitSystem units) {
     return degrees(celsius, units == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
   }
 
-  private static String degrees(double celsius, UnitSystem unit) {
+  /** Such as {@code 1960 °F}. */
+  public static String degrees(double celsius, UnitSystem unit) {
     return Temperature.ofCelsius(celsius).format(unit).replace(" ", " °");
   }
 }

@@ -30,6 +30,9 @@ class PageHtmlTest {
       check("answer", answer);
       check("bench with an answer", smith.get(desk));
       check("card", smith.get(desk + "/card"));
+      check("fire", smith.get(desk + "/fire"));
+      check("log", smith.get(desk + "/fire.log"));
+      check("phones", smith.get("/phones"));
       smith.post(
           desk + "/edit",
           Map.of("rev", "1", "steps[0].heats[0].at", "hot", "stack.steels[0]", "\"<x>'&"));

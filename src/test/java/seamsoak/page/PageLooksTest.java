@@ -42,6 +42,39 @@ class PageLooksTest extends InBrowser {
     assertEquals("", tab.ask(Looks.AXE), "all unfolded");
   }
 
+  /** At the fire, with the clock over and all unfolded, it is large enough for gloves. */
+  @ParameterizedTest
+  @CsvSource({"320, 640", "390, 844", "1280, 800"})
+  void atTheFire(int width, int height) throws Exception {
+    tab.size(width, height);
+    begin("mosaic");
+    tab.until(WHOLE);
+    tab.go(page.address() + "d/1/fire");
+    tab.until(FireInBrowserTest.WHOLE_AT_THE_FIRE);
+    tab.tap("button[value=start]");
+    tab.until("document.getElementById('hold') !== null");
+    tab.ask("document.querySelectorAll('details').forEach(d => d.open = true)");
+    assertEquals("", tab.ask(Looks.LAYOUT));
+    assertEquals("", tab.ask(Looks.SMALL));
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE));
+    if (System.getProperty("pictures") != null) {
+      java.nio.file.Files.write(
+          java.nio.file.Path.of(System.getProperty("pictures"), "fire-" + width + ".png"),
+          tab.picture());
+    }
+    tab.go(page.address() + "phones");
+    tab.until("document.querySelector('h1').textContent.includes('Phones')");
+    assertEquals("", tab.ask(Looks.LAYOUT));
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE));
+    tab.go(page.address() + "d/1/fire.log");
+    tab.until("document.getElementById('log') !== null");
+    assertEquals("", tab.ask(Looks.LAYOUT));
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE));
+  }
+
   /** One sheet for the work and one for the cautions, on either size of paper. */
   @ParameterizedTest
   @CsvSource({"8.5, 11", "8.27, 11.7"})

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -239,6 +240,47 @@ public final class Tab implements AutoCloseable {
     event.put("type", "keyUp");
     event.remove("text");
     call("Input.dispatchKeyEvent", event);
+  }
+
+  /** Taps the middle of what a selector finds, once it has been brought into view. */
+  public void tap(String selector) throws Exception {
+    String found = "document.querySelector(" + JsonWriter.write(selector).strip() + ")";
+    until(found + " !== null");
+    ask(found + ".scrollIntoView({ block: 'center' })");
+    String at = "(r => (r.left + r.width / 2) + ' ' + (r.top + r.height / 2))";
+    String[] middle = ask(at + "(" + found + ".getBoundingClientRect())").split(" ");
+    for (String type : new String[] {"mousePressed", "mouseReleased"}) {
+      Map<String, Object> event = new LinkedHashMap<>();
+      event.put("type", type);
+      event.put("x", Double.valueOf(middle[0]));
+      event.put("y", Double.valueOf(middle[1]));
+      event.put("button", "left");
+      event.put("clickCount", 1);
+      call("Input.dispatchMouseEvent", event);
+    }
+  }
+
+  /** Chooses a file, as the system's own window would. */
+  public void choose(String selector, Path file) throws Exception {
+    ObjectValue document = (ObjectValue) member(call("DOM.getDocument", Map.of()), "root");
+    double root = ((JsonValue.NumberValue) member(document, "nodeId")).value();
+    ObjectValue found =
+        call("DOM.querySelector", Map.of("nodeId", (int) root, "selector", selector));
+    double node = ((JsonValue.NumberValue) member(found, "nodeId")).value();
+    call("DOM.setFileInputFiles", Map.of("files", List.of(file.toString()), "nodeId", (int) node));
+  }
+
+  /** Whether the network is there. */
+  public void network(boolean there) throws Exception {
+    call("Network.enable", Map.of());
+    call(
+        "Network.emulateNetworkConditions",
+        Map.of("offline", !there, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+  }
+
+  /** Stops all that a page does, as a phone in a pocket does, or lets it go on. */
+  public void frozen(boolean stop) throws Exception {
+    call("Page.setWebLifecycleState", Map.of("state", stop ? "frozen" : "active"));
   }
 
   /** Types over whatever the field with the focus holds. */
