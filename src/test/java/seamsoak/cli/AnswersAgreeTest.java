@@ -59,7 +59,10 @@ class AnswersAgreeTest {
     if (!known(steel, "blade")) {
       return;
     }
-    assertEquals(steel.number("msC.value"), pair.first("ms"), 1e-9);
+    assertEquals(known(steel, "msC"), pair.has("ms"));
+    if (known(steel, "msC")) {
+      assertEquals(steel.number("msC.value"), pair.first("ms"), 1e-9);
+    }
     assertEquals(steel.number("ranges.harden.lowC"), pair.range("hardening-window").get(0), 1e-9);
     assertEquals(steel.number("ranges.harden.highC"), pair.range("hardening-window").get(1), 1e-9);
     assertEquals(
