@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import seamsoak.billet.Billet;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.SectionLine.Kind;
@@ -29,7 +30,10 @@ public final class FaceField {
   /** How finely an edge is followed. */
   private static final double STEP_METRES = 0.05e-3;
 
+  private final Billet billet;
+  private final List<Stage> stages;
   private final Workpiece piece;
+  private final Shop shop;
   private final List<Steel> alloys;
   private final List<Metal> steels;
   private final int[] steelOfLayer;
@@ -47,7 +51,10 @@ public final class FaceField {
   private final double[] corePct;
 
   private FaceField(Billet billet, List<Stage> stages, Workpiece piece, Shop shop) {
+    this.billet = billet;
+    this.stages = stages;
     this.piece = piece;
+    this.shop = shop;
     whence = Whence.of(billet, stages);
     alloys = billet.stack().steels().stream().distinct().toList();
     steels = alloys.stream().map(shop::metal).toList();
@@ -66,6 +73,16 @@ public final class FaceField {
     halfWidth = piece.bodySize().widthMetres() / 2;
     halfThickness = piece.bodySize().thicknessMetres() / 2;
     corePct = corePct();
+  }
+
+  /** The metal that is shown. */
+  public Workpiece piece() {
+    return piece;
+  }
+
+  /** The same face after heats that came then. */
+  public FaceField after(UnaryOperator<Workpiece> heats) {
+    return new FaceField(billet, stages, heats.apply(piece), shop);
   }
 
   /** Of each steel, with the core's activity. */

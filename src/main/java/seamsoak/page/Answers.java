@@ -24,6 +24,7 @@ record Answers(Kit kit, Colophon colophon) {
    *
    * @param soaks other soaks, if there are any to be looked at
    * @param soakAt the one that is looked at; blank for the one advised
+   * @param faces whether its face can be drawn
    * @param beside what differs from the plan that was kept, if one was
    * @param keeps whether it may be kept as such
    * @param kiln whether there is a program for a kiln
@@ -38,6 +39,7 @@ record Answers(Kit kit, Colophon colophon) {
       List<AnswerPage.Piece> pieces,
       Optional<WhatIf> soaks,
       String soakAt,
+      boolean faces,
       Optional<AnswerPage.Piece> beside,
       boolean keeps,
       boolean kiln) {
@@ -62,6 +64,7 @@ record Answers(Kit kit, Colophon colophon) {
         page.map(p -> pieces(p, known)).orElse(List.of()),
         page.flatMap(AnswerPage::whatIf),
         soakAt,
+        known.advice().filter(a -> !a.faces().isEmpty()).isPresent(),
         kept.flatMap(k -> page.map(p -> p.beside(k.advice()))),
         known.stage() == Work.Stage.BAND && kept.filter(k -> k.number() == number).isEmpty(),
         page.flatMap(AnswerPage::program).isPresent());
@@ -84,6 +87,7 @@ record Answers(Kit kit, Colophon colophon) {
         List.of(),
         Optional.empty(),
         "",
+        false,
         Optional.empty(),
         false,
         false);

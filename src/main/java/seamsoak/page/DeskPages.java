@@ -13,6 +13,7 @@ import seamsoak.report.AnswerPage;
 import seamsoak.trace.Trace;
 import seamsoak.words.PageWords;
 import seamsoak.words.Sentence;
+import seamsoak.words.WhatIfWords;
 
 /** What is looked at of a billet: bench, answer, card, file. */
 final class DeskPages {
@@ -48,6 +49,7 @@ final class DeskPages {
       case "news" -> Optional.of(news(desk, query));
       case "card" -> Optional.of(answered(desk, (now, page) -> sheet(page.sheet())));
       case "billet.json" -> Optional.of(file(desk));
+      case "face.png" -> Optional.of(face(desk, query));
       case "kiln.csv" -> Optional.of(answered(desk, this::program));
       case "sources" -> Optional.of(answered(desk, (now, page) -> sources(desk, now, page)));
       default -> Optional.empty();
@@ -167,6 +169,20 @@ final class DeskPages {
     return advice.isEmpty()
         ? Pages.told(404, PageWords.NO_ANSWER_YET)
         : made.apply(now, answers.page(billet.get(), advice.get()));
+  }
+
+  private Answer face(Desk desk, Map<String, String> query) {
+    Desk.Now now = desk.now();
+    return sound(now)
+        .flatMap(
+            b ->
+                work.known(desk.id(), now.number(), b)
+                    .advice()
+                    .flatMap(
+                        a ->
+                            new LiveFace(a, b.soak().outsideTaken())
+                                .of(query, new WhatIfWords(a.soak(), kit.units(b)))))
+        .orElseGet(() -> Pages.told(404, PageWords.NO_FACE));
   }
 
   private Answer program(Desk.Now now, AnswerPage page) {

@@ -4,15 +4,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.billet.Blade;
+import seamsoak.billet.Exposure;
 import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Edge;
 import seamsoak.face.BladeOutline;
 import seamsoak.face.EdgeLines;
 import seamsoak.face.FaceField;
 import seamsoak.face.FacePicture;
 import seamsoak.face.FaceSize;
+import seamsoak.heat.HeatCurve;
+import seamsoak.soak.SoakAdvisor;
 import seamsoak.state.CrossingReport;
 import seamsoak.state.Etch;
 import seamsoak.state.LineReport;
@@ -51,6 +55,27 @@ public record FaceAdvice(
   /** Etched in another state. */
   public FaceAdvice etched(Etched state) {
     return new FaceAdvice(billet, moment, step, state, piece, field, etches, shop, blade, tip);
+  }
+
+  /**
+   * The finished blade, had the piece been held at a heat first. The cycles and the hardening heat,
+   * which take a little more of the lines, are left out.
+   */
+  public FaceAdvice soaked(double celsius, double minutes, Exposure outside) {
+    HeatCurve curve = SoakAdvisor.curve(celsius, 60 * minutes);
+    FaceField after =
+        field.after(p -> p.heated(curve, shop.edge(outside), Edge.SEALED, shop.solver()).piece());
+    return new FaceAdvice(
+        billet,
+        Moment.AFTER_SOAK,
+        Optional.empty(),
+        Etched.HARDENED,
+        after.piece(),
+        after,
+        etches,
+        shop,
+        blade,
+        tip);
   }
 
   private Etch etch() {

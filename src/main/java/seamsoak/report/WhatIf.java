@@ -39,6 +39,11 @@ public record WhatIf(
    */
   public record Choice(String at, String words, String says, String across, boolean advised) {}
 
+  /** What its words are. */
+  public WhatIfWords words() {
+    return new WhatIfWords(soak, units);
+  }
+
   /** Those of an answer with its chart. */
   static WhatIf of(SoakAdvice soak, UnitSystem units, SoakFigure chart) {
     WhatIfWords words = new WhatIfWords(soak, units);

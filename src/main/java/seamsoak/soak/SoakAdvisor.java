@@ -273,7 +273,8 @@ public final class SoakAdvisor {
                     1e3 * (f.lostMetres() + f.skin().sides().softMetres())));
   }
 
-  private static HeatCurve curve(double celsius, double seconds) {
+  /** Of a soak. */
+  public static HeatCurve curve(double celsius, double seconds) {
     return HeatCurve.riseAndHold(
         Shop.DULL_KELVIN, celsius + Temperature.ZERO_CELSIUS, Clearing.RISE_SECONDS, seconds);
   }

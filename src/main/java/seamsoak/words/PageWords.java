@@ -45,6 +45,7 @@ public final class PageWords {
       "There is no answer yet. Go back, mend what is to be mended, and wait for it.";
   public static final String FIRST_STEP = "There is no step yet: add the first.";
 
+  public static final String NO_FACE = "No face of this billet can be drawn.";
   public static final String NO_PROGRAM =
       "There is no program for a kiln: the shop has none, or the work is refused as it is written.";
   public static final String NO_BILLET = "This is no billet: it is not in braces as a whole.";

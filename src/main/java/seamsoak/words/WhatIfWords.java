@@ -26,6 +26,31 @@ public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
                     .findFirst());
   }
 
+  /** How long the face is shown held: as advised, or where nothing is, as long as is allowed. */
+  public double heldMinutes() {
+    return soak.recommended()
+        .map(SoakAdvice.Recommended::minutes)
+        .filter(m -> m > 0)
+        .orElse(soak.mostMinutes());
+  }
+
+  /** The temperature of the option asked for by its whole degrees, or of the one advised. */
+  public Optional<Double> asked(String at) {
+    return soak.options().stream()
+        .map(SoakOption::temperatureC)
+        .filter(c -> Amounts.format("%.0f", c).equals(at))
+        .findFirst()
+        .or(() -> advised().map(SoakOption::temperatureC))
+        .or(() -> soak.options().stream().map(SoakOption::temperatureC).findFirst());
+  }
+
+  /** What the picture beside the soaks shows. */
+  public String face() {
+    return "The face of the finished blade in the likely case after "
+        + amounts().time(heldMinutes())
+        + " at that heat, drawn to scale; light is what the etch leaves white.";
+  }
+
   /**
    * What is told of an option: of the minutes that do in nine of ten where cases were tried, else
    * of the likely ones.

@@ -5,6 +5,23 @@
   const rows = () => [...document.querySelectorAll("tr[data-soak]")];
   let wanted = ""; // stays when more of the answer comes
 
+  /** The face after that soak; one picture is fetched at a time, the last one asked for is shown. */
+  let waiting = "";
+  const draw = at => {
+    const face = document.getElementById("soak-face");
+    if (!face) return;
+    const src = face.getAttribute("src").replace(/soak=.*/, "soak=" + at);
+    if (face.dataset.busy) { waiting = at; return; }
+    if (face.getAttribute("src") === src) return;
+    face.dataset.busy = "yes";
+    waiting = "";
+    face.onload = face.onerror = () => {
+      delete face.dataset.busy;
+      if (waiting) draw(waiting);
+    };
+    face.src = src;
+  };
+
   /** Shows one soak beside the one advised. */
   const show = at => {
     const row = rows().find(r => r.dataset.soak === at);
@@ -16,6 +33,7 @@
     document.getElementById("soak-at").value = at;
     document.getElementById("soak-now").textContent = row.dataset.words;
     document.getElementById("soak-says").textContent = row.dataset.says;
+    draw(at);
     const svg = document.querySelector("#fold-soak figure svg");
     if (!svg) return;
     let mark = svg.querySelector(".mark");

@@ -2,6 +2,7 @@ package seamsoak.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -227,6 +228,27 @@ class AnswerTest extends FormsOnly {
     String rests = smith.get(desk + "/sources").body();
     assertTrue(rests.contains("What each number rests on"), rests);
     assertTrue(rests.contains("van Bohemen"), rests);
+  }
+
+  /**
+   * Hotter leaves less of the lines, and the picture differs; what cannot be drawn is not there.
+   */
+  @Test
+  void theFaceIsDrawnAfterTheSoakThatIsLookedAt() throws IOException {
+    String desk = opened("mosaic.json");
+    assertEquals(404, smith.get(desk + "/face.png").status(), "not before there is an answer");
+    whole(desk);
+    Visitor.Reply cool = smith.get(desk + "/face.png?rev=1&soak=800");
+    Visitor.Reply hot = smith.get(desk + "/face.png?rev=1&soak=1150");
+    for (Visitor.Reply reply : List.of(cool, hot)) {
+      assertEquals(200, reply.status());
+      assertEquals("image/png", reply.header("Content-Type"));
+    }
+    assertNotEquals(cool.body(), hot.body());
+    assertEquals(
+        smith.get(desk + "/face.png").body(),
+        smith.get(desk + "/face.png?soak=%3Cscript%3E").body(),
+        "of no soak of ours it is that of the one advised");
   }
 
   @Test
