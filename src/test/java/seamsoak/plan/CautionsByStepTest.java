@@ -52,7 +52,7 @@ class CautionsByStepTest {
   /** A bath of salt, dry ice, and a steel that hardens in air. */
   private static final String SALT =
       """
-      { "stack": { "layers": 1, "steels": ["O1"], "thickness": "12 mm", "width": "30 mm",
+      { "stack": { "layers": 1, "steels": ["O2"], "thickness": "12 mm", "width": "30 mm",
           "length": "100 mm" },
         "steps": [
           { "do": "draw", "thickness": "10 mm", "width": "30 mm", "heats": [{ "at": "1050 C", "for": "2 min" }] } ],
