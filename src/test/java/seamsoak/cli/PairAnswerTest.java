@@ -165,7 +165,7 @@ class PairAnswerTest {
     String text = Files.readString(Path.of("alloy-data/pair-limits.csv"));
     Files.writeString(
         folder.resolve("pair-limits.csv"),
-        text.replace("D,above,2.5,12", "D,above,4,12").replace("A,above,1,", "A,above,2,"));
+        text.replace("D,above,2.25,12", "D,above,4,12").replace("A,above,1,", "A,above,2,"));
     Ran own = Ran.run("pair", "O1", "1084", "--json", "--data", folder.toString());
     assertEquals("fits", own.text("rating"), own.out());
   }
