@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.page.Page;
+import seamsoak.plan.PlanAdvisor;
 import seamsoak.report.JsonReport;
 
 /** The page in the smith's own browser. */
@@ -56,6 +57,7 @@ final class PageCommand extends Subcommand {
             folder(),
             Page.Setting.usualState(),
             root.unitsAsked(),
+            PlanAdvisor.USUAL_SAMPLES,
             port.number(),
             root.colophon());
     String billet = file == null ? "" : file.getFileName().toString();

@@ -20,6 +20,7 @@ import seamsoak.unit.UnitSystem;
  *
  * @param book the forms of a billet
  * @param asked units that answers are wanted in; those of each billet unless given
+ * @param cases tried for how sure an answer is
  */
 record Kit(
     Correlations correlations,
@@ -29,9 +30,14 @@ record Kit(
     CautionTable cautions,
     PairAdvisor pairs,
     Tracer tracer,
-    Optional<UnitSystem> asked) {
+    Optional<UnitSystem> asked,
+    int cases) {
   static Kit of(
-      DataFolder data, Correlations correlations, SteelTable steels, Optional<UnitSystem> asked) {
+      DataFolder data,
+      Correlations correlations,
+      SteelTable steels,
+      Optional<UnitSystem> asked,
+      int cases) {
     Names names = Names.of(steels, data);
     return new Kit(
         correlations,
@@ -41,7 +47,8 @@ record Kit(
         CautionTable.load(data),
         new PairAdvisor(correlations, PairLimits.load(data), PairTable.load(data, steels), steels),
         new Tracer(correlations, steels, SourceTable.load(data)),
-        asked);
+        asked,
+        cases);
   }
 
   /** What answers on a billet are told in. */

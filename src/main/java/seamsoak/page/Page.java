@@ -52,6 +52,7 @@ public final class Page implements AutoCloseable {
    * @param folder with the billets
    * @param state where is kept what was not saved, and where the page runs
    * @param units of answers; those of each billet unless given
+   * @param cases tried for how sure an answer is
    * @param port 0 for any
    */
   public record Setting(
@@ -61,6 +62,7 @@ public final class Page implements AutoCloseable {
       Path folder,
       Path state,
       Optional<UnitSystem> units,
+      int cases,
       int port,
       Colophon colophon) {
     /** Where state is kept unless a test has another place for it. */
@@ -74,7 +76,13 @@ public final class Page implements AutoCloseable {
   }
 
   private Page(Setting setting) {
-    this.kit = Kit.of(setting.data(), setting.correlations(), setting.steels(), setting.units());
+    this.kit =
+        Kit.of(
+            setting.data(),
+            setting.correlations(),
+            setting.steels(),
+            setting.units(),
+            setting.cases());
     this.shelf = new Shelf(setting.folder());
     this.desks = new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")));
     this.sketches = new Sketches(shelf, desks, kit);

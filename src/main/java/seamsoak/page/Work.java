@@ -117,7 +117,7 @@ final class Work implements AutoCloseable {
     private final int number;
     private final Billet billet;
     private Known known =
-        new Known(Stage.NONE, Optional.empty(), 0, PlanAdvisor.USUAL_SAMPLES, Optional.empty(), "");
+        new Known(Stage.NONE, Optional.empty(), 0, kit.cases(), Optional.empty(), "");
     private boolean begun;
     private volatile boolean stopped;
 
@@ -161,7 +161,7 @@ final class Work implements AutoCloseable {
 
     private void run() {
       try {
-        int all = PlanAdvisor.USUAL_SAMPLES;
+        int all = kit.cases();
         requireWanted();
         Advice whole =
             new PlanAdvisor(kit.correlations(), kit.cautions(), all)

@@ -32,8 +32,9 @@ public record SoakSamples(
   private static final double UNSURE_PCT = 10;
 
   /**
-   * So many have to count once weighed by what was seen, or more are tried, at most so many times
-   * as many; judgement.
+   * So many for each look have to count once weighed by what was seen, or more are tried, at most
+   * so many times as many; judgement. Looks that contradict each other leave the least steady
+   * minutes.
    */
   private static final double ENOUGH_COUNT = 80;
 
@@ -61,7 +62,7 @@ public record SoakSamples(
     SoakSamples all = of(first, asked);
     while (!all.looks.isEmpty()
         && all.count() > 0
-        && all.effective() < ENOUGH_COUNT
+        && all.effective() < ENOUGH_COUNT * all.looks.size()
         && all.tried() < MOST_TIMES * first.count()) {
       all = all.and(of(more.apply(all.tried()), asked));
     }

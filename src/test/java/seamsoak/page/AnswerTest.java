@@ -57,7 +57,8 @@ class AnswerTest extends FormsOnly {
     // the same answer that the command line gives
     Path out = folder.resolve("out");
     String file = folder.resolve("san-mai.json").toString();
-    assertEquals(0, Ran.run("plan", file, "--out", out.toString()).code());
+    String cases = Integer.toString(Pageful.CASES);
+    assertEquals(0, Ran.run("plan", file, "--samples", cases, "--out", out.toString()).code());
     String report = Files.readString(out.resolve("report.html"));
     for (String part : List.of("<h2 id=\"answer\">", "<p class=\"also\">", "<p class=\"why\">")) {
       assertEquals(said(report, part), said(reply.body(), part));

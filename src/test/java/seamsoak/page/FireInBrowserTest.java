@@ -160,7 +160,7 @@ class FireInBrowserTest extends InBrowser {
     assertEquals(1, steps().get(steps().size() - 1).mark().seen().size());
     picture("evening");
     // the file has it all, and the command line says the same
-    Ran ran = Ran.run("soak", file.toString(), "--units", "us");
+    Ran ran = Ran.run("soak", file.toString(), "--units", "us", "--samples", "" + Pageful.CASES);
     String headline = said("#answer").replace("°", "").replaceAll("\\s+", " ");
     assertTrue(ran.out().replaceAll("\\s+", " ").contains(headline), headline + " / " + ran.out());
     assertFalse(Files.exists(folder.resolve("mosaic.json.part")));

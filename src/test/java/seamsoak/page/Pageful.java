@@ -8,8 +8,11 @@ import seamsoak.steel.SteelTable;
 import seamsoak.support.Walks;
 import seamsoak.unit.UnitSystem;
 
-/** Pages for tests. */
+/** Pages for tests, which try fewer cases than a smith's: what is tested is the page. */
 final class Pageful {
+  /** Enough for a band. */
+  static final int CASES = 12;
+
   private Pageful() {}
 
   /** One whose drafts lie in a folder below the billets. */
@@ -28,6 +31,7 @@ final class Pageful {
             folder,
             folder.resolve("state"),
             units,
+            CASES,
             0,
             new Colophon("seamsoak", "The tables packed with it.", "page")));
   }
