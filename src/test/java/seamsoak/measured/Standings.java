@@ -122,7 +122,8 @@ final class Standings {
             .filter(Double::isFinite)
             .sorted(Comparator.naturalOrder())
             .toList();
-    return String.format(Locale.ROOT, "%.2g %s", middle(widths), unit);
+    double middle = middle(widths);
+    return String.format(Locale.ROOT, middle < 10 ? "%.1f %s" : "%.0f %s", middle, unit);
   }
 
   private static double middle(List<Double> sorted) {
