@@ -48,6 +48,8 @@ class ArchitectureTest {
           "plan",
           "trace",
           "words",
+          "words.pair",
+          "words.face",
           "words.told",
           "words.fire",
           "chart.figure",

@@ -17,7 +17,7 @@ import seamsoak.plan.FaceAdvice;
 import seamsoak.report.FaceTold;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.trace.Trace;
-import seamsoak.words.FaceWords;
+import seamsoak.words.face.FaceWords;
 
 /** The face as the etch shows it. */
 @Command(

@@ -14,7 +14,6 @@ import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
 import seamsoak.words.ConflictWords;
 import seamsoak.words.DefaultWords;
-import seamsoak.words.FaceWords;
 import seamsoak.words.LineWords;
 import seamsoak.words.ScheduleRemarkWords;
 import seamsoak.words.ScheduleWords;
@@ -23,6 +22,7 @@ import seamsoak.words.SoakAnswerWords;
 import seamsoak.words.SoakWords;
 import seamsoak.words.StageWords;
 import seamsoak.words.WorkWords;
+import seamsoak.words.face.FaceWords;
 
 /**
  * What is said of a billet, a chapter for each subject.

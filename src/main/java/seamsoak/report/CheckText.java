@@ -9,9 +9,9 @@ import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.DefaultWords;
 import seamsoak.words.FileWords;
-import seamsoak.words.PairAnswerWords;
 import seamsoak.words.StageWords;
 import seamsoak.words.StopWords;
+import seamsoak.words.pair.PairAnswerWords;
 
 /** Whether a billet can be made as its file has it, and what it comes to. */
 public record CheckText(BilletCheck check, List<PairAdvice> pairs, UnitSystem units) {

@@ -13,9 +13,9 @@ import seamsoak.state.CrossingReport;
 import seamsoak.state.LineGroup;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.FaceWords;
 import seamsoak.words.LineWords;
 import seamsoak.words.SeamWords;
+import seamsoak.words.face.FaceWords;
 
 /**
  * The shown face of a billet: as a picture, in words and as JSON.

@@ -5,7 +5,7 @@ import java.util.List;
 import seamsoak.pairing.PairList;
 import seamsoak.pairing.PairMatrix;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.PairsWords;
+import seamsoak.words.pair.PairsWords;
 
 /** Many pairs: a list with reasons, a matrix with a letter for each pair, or lines of CSV. */
 public record PairsText(PairList list) {

@@ -5,8 +5,8 @@ import java.util.stream.Stream;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.trace.Trace;
 import seamsoak.words.Glossary;
-import seamsoak.words.PairAnswerWords;
 import seamsoak.words.SourceWords;
+import seamsoak.words.pair.PairAnswerWords;
 
 /**
  * What follows the shop card in a report.

@@ -24,11 +24,11 @@ public record Amounts(UnitSystem units) {
   }
 
   /** A range, or one temperature where both ends read alike. */
-  String between(double lowC, double highC) {
+  public String between(double lowC, double highC) {
     return heat(lowC) + (heat(lowC).equals(heat(highC)) ? "" : " to " + heat(highC));
   }
 
-  String between(TemperatureRange range) {
+  public String between(TemperatureRange range) {
     return between(range.lowC(), range.highC());
   }
 
@@ -71,7 +71,7 @@ public record Amounts(UnitSystem units) {
     return choice.name().toLowerCase(Locale.ROOT);
   }
 
-  String length(double metres) {
+  public String length(double metres) {
     return new Length(metres).format(units);
   }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import seamsoak.support.KnownPairs;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.PairWords;
+import seamsoak.words.pair.PairWords;
 
 /**
  * Pairs of which the trade knows how they go (common practice, no source), and what must hold for

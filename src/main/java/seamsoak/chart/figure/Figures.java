@@ -20,8 +20,8 @@ import seamsoak.state.SeamProfile;
 import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.FaceWords;
 import seamsoak.words.SeamWords;
+import seamsoak.words.face.FaceWords;
 
 /** The charts of an advice: nothing is computed here, only put into the charts' words. */
 public final class Figures {

@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.pair;
 
 import java.util.ArrayList;
 import java.util.EnumMap;

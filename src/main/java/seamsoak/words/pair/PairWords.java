@@ -1,7 +1,7 @@
-package seamsoak.words;
+package seamsoak.words.pair;
 
 import static seamsoak.words.Amounts.number;
-import static seamsoak.words.PairTerms.why;
+import static seamsoak.words.pair.PairTerms.why;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +13,7 @@ import seamsoak.pairing.PairLimit;
 import seamsoak.pairing.Why;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 
 /** What the checks found of two steels. */
 public final class PairWords {

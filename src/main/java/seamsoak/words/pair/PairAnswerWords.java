@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.pair;
 
 import java.util.List;
 import java.util.Optional;
@@ -6,6 +6,9 @@ import java.util.stream.Collectors;
 import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
+import seamsoak.words.RemedyWords;
+import seamsoak.words.Sentence;
 
 /** The answer on two steels: whether, by what, where carbon goes, what it was worked out for. */
 public record PairAnswerWords(PairAdvice advice, UnitSystem units) {

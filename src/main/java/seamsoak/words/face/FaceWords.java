@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.face;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +13,8 @@ import seamsoak.state.CrossingReport;
 import seamsoak.state.LineReport;
 import seamsoak.unit.Length;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
+import seamsoak.words.SeamWords;
 
 /** What a picture of a billet's face shows, for who reads and for who cannot see it. */
 public record FaceWords(UnitSystem units) {

@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.pair;
 
 import static seamsoak.words.Amounts.number;
 
@@ -7,7 +7,7 @@ import seamsoak.pairing.Why;
 import seamsoak.source.Standing;
 
 /** How two steels harden: critical temperatures, ranges, depth, quench. */
-record HardeningPairWords(PairTerms t) {
+public record HardeningPairWords(PairTerms t) {
   String upper(Finding f, Why.Each carbideLast) {
     return lines(f, line(carbideLast.first()), line(carbideLast.second()) + " ");
   }

@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.pair;
 
 import java.util.stream.Stream;
 import seamsoak.pairing.Finding;
@@ -6,6 +6,7 @@ import seamsoak.pairing.Why;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.TemperatureDifference;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 
 /**
  * What sentences about two steels are made of.
@@ -14,7 +15,7 @@ import seamsoak.unit.UnitSystem;
  * @param first name of the first steel
  * @param second of the second
  */
-record PairTerms(UnitSystem units, String first, String second) {
+public record PairTerms(UnitSystem units, String first, String second) {
   static <W extends Why> W why(Finding f, Class<W> type) {
     return type.cast(f.why());
   }
