@@ -55,6 +55,7 @@ class ArchitectureTest {
           "chart.figure",
           "chart",
           "report",
+          "page.form",
           "page.fire",
           "page",
           "cli");

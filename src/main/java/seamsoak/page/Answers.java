@@ -10,6 +10,7 @@ import seamsoak.chart.Charts;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.Figures;
 import seamsoak.chart.figure.SectionFigure;
+import seamsoak.page.form.Kit;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
 import seamsoak.report.AnswerPage;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import seamsoak.billet.Step;
+import seamsoak.page.form.Bench;
+import seamsoak.page.form.Proof;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
 import seamsoak.words.PageWords;

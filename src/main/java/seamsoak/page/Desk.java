@@ -14,6 +14,10 @@ import seamsoak.data.Fault;
 import seamsoak.data.JsonPath;
 import seamsoak.data.Place;
 import seamsoak.data.UserFile;
+import seamsoak.page.form.Acts;
+import seamsoak.page.form.Editing;
+import seamsoak.page.form.Kit;
+import seamsoak.page.form.Proof;
 import seamsoak.plan.Advice;
 import seamsoak.words.PageWords;
 

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.data.UserFile;
+import seamsoak.page.form.Kit;
 import seamsoak.words.PageWords;
 
 /** The billets that were opened, and their drafts. */

@@ -23,6 +23,7 @@ import seamsoak.page.fire.Hold;
 import seamsoak.page.fire.Holds;
 import seamsoak.page.fire.Recorder;
 import seamsoak.page.fire.Twice;
+import seamsoak.page.form.Kit;
 import seamsoak.plan.Advice;
 import seamsoak.plan.ToDo;
 import seamsoak.unit.UnitSystem;

@@ -28,6 +28,8 @@ import seamsoak.heatlog.LogSettings;
 import seamsoak.heatlog.RealHeat;
 import seamsoak.page.fire.LogDrop;
 import seamsoak.page.fire.LogView;
+import seamsoak.page.form.Kit;
+import seamsoak.page.form.Proof;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.HeatWords;
 import seamsoak.words.fire.FireWords;

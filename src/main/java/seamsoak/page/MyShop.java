@@ -17,6 +17,12 @@ import seamsoak.data.JsonValue.ObjectValue;
 import seamsoak.data.Mistake;
 import seamsoak.data.PrivateFile;
 import seamsoak.data.TextFile;
+import seamsoak.page.form.Acts;
+import seamsoak.page.form.Bench;
+import seamsoak.page.form.Card;
+import seamsoak.page.form.Editing;
+import seamsoak.page.form.Kit;
+import seamsoak.page.form.Mendings;
 import seamsoak.words.PageWords;
 
 /**

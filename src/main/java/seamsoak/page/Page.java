@@ -14,6 +14,7 @@ import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue.ObjectValue;
 import seamsoak.data.Place;
 import seamsoak.page.fire.Clock;
+import seamsoak.page.form.Kit;
 import seamsoak.property.Correlations;
 import seamsoak.report.AnswerPage;
 import seamsoak.report.Colophon;

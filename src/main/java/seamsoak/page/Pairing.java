@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.JustWelded;
 import seamsoak.data.Fault;
+import seamsoak.page.form.Kit;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairAdvisor;
 import seamsoak.pairing.Stock;

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.data.Fault;
+import seamsoak.page.form.Kit;
+import seamsoak.page.form.Proof;
 
 /** Small drawings of the billets on the shelf, as each is at its end. */
 final class Sketches {

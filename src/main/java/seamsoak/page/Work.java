@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import seamsoak.billet.Billet;
 import seamsoak.data.Fault;
+import seamsoak.page.form.Kit;
 import seamsoak.plan.Advice;
 import seamsoak.plan.Outlay;
 import seamsoak.plan.OutlayAdvisor;

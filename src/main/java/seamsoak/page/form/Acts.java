@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,7 +22,7 @@ import seamsoak.data.JsonValue.TextValue;
  * What buttons do to a billet's parts: add, duplicate, take out, earlier, later. {@code
  * IllegalArgumentException} for what no button of ours sends.
  */
-record Acts(Editing billet) {
+public record Acts(Editing billet) {
   private static final Pattern ACT = Pattern.compile("(copy|out|earlier|later|heat) (.{1,200})");
   private static final Pattern STEP = Pattern.compile("step ([a-z]+) ([0-9]{1,3})");
   private static final Pattern NUMBER = Pattern.compile("\\b[0-9]{1,3}\\b");
@@ -30,7 +30,7 @@ record Acts(Editing billet) {
   private static final int GONE = 0;
 
   /** The billet after an act, written as a verb and what it is done to. */
-  Editing done(String act) {
+  public Editing done(String act) {
     Matcher step = STEP.matcher(act);
     if (step.matches()) {
       return step(kind(step.group(1)), Integer.parseInt(step.group(2)));

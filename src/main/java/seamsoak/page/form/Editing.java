@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ import seamsoak.data.JsonValue.TextValue;
  * @param editor of the text
  * @param book what fields there are
  */
-record Editing(JsonEditor editor, FormBook book) {
+public record Editing(JsonEditor editor, FormBook book) {
   static final JsonPath STACK = JsonPath.of("stack");
   static final JsonPath STEELS = JsonPath.of("stack.steels");
   static final JsonPath THICKNESS = JsonPath.of("stack.thickness");
@@ -34,20 +34,20 @@ record Editing(JsonEditor editor, FormBook book) {
   private static final int LONGEST = 500;
   private static final Set<String> OF_THE_PAST = Set.of("done", "seen");
 
-  static Editing of(String text, FormBook book) {
+  public static Editing of(String text, FormBook book) {
     return new Editing(new JsonEditor("the billet", text), book);
   }
 
-  String text() {
+  public String text() {
     return editor.text();
   }
 
-  JsonValue root() {
+  public JsonValue root() {
     return editor.at(JsonPath.ROOT).orElseThrow();
   }
 
   /** What stands in a field; empty where nothing does. */
-  String value(JsonPath field) {
+  public String value(JsonPath field) {
     Optional<JsonValue> there = editor.at(field);
     if (there.isEmpty() && oneForAll() && field.parent().equals(THICKNESS)) {
       there = editor.at(THICKNESS);
@@ -67,7 +67,7 @@ record Editing(JsonEditor editor, FormBook book) {
   }
 
   /** With another value in a field; blank to leave it out. */
-  Editing set(String name, String value) {
+  public Editing set(String name, String value) {
     JsonPath field = JsonPath.of(name);
     FormKey.Way way =
         book.find(root(), field)
@@ -126,16 +126,16 @@ record Editing(JsonEditor editor, FormBook book) {
         : editor;
   }
 
-  int size(JsonPath list) {
+  public int size(JsonPath list) {
     return editor.at(list).map(v -> v instanceof ListValue l ? l.items().size() : 0).orElse(0);
   }
 
-  Editing with(JsonEditor other) {
+  public Editing with(JsonEditor other) {
     return new Editing(other, book);
   }
 
   /** A value as it is written anew, without what was done and seen. */
-  static Object planned(JsonValue value) {
+  public static Object planned(JsonValue value) {
     if (value instanceof ObjectValue object) {
       Map<String, Object> all = new LinkedHashMap<>();
       object

@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +21,7 @@ import seamsoak.words.Sentence;
  * A billet's text as cards of fields, each with what is wrong with it: the form of each object as
  * the reader declares it, filled with what stands in the text.
  */
-final class Bench {
+public final class Bench {
   /** What the bench does not show: the past has its own place, the others decide nothing here. */
   private static final Set<String> NOT_HERE = Set.of("done", "seen", "curves", "visible", "do");
 
@@ -45,7 +45,7 @@ final class Bench {
    * @param faults all of them, in order
    * @param others those that no card tells
    */
-  record View(
+  public record View(
       Optional<UnitSystem> units,
       Card general,
       Card stack,
@@ -60,7 +60,7 @@ final class Bench {
    *
    * @param kind empty where it is none that is known
    */
-  record StepCard(int number, String kind, Card card, List<Card> heats, boolean done) {}
+  public record StepCard(int number, String kind, Card card, List<Card> heats, boolean done) {}
 
   private Bench(Editing billet, List<Mistake> mistakes, Kit kit) {
     this.billet = billet;
@@ -70,14 +70,15 @@ final class Bench {
         billet.value(JsonPath.of("units")).equals("metric") ? UnitSystem.METRIC : UnitSystem.US;
   }
 
-  static View of(Editing billet, Proof proof, Kit kit) {
+  public static View of(Editing billet, Proof proof, Kit kit) {
     return new Bench(billet, proof.mistakes(), kit).view();
   }
 
   /** The parts of a text that are the shop's and not a billet's. */
-  record ShopView(Card general, List<Card> rest, List<Mendings.Link> faults, List<String> others) {}
+  public record ShopView(
+      Card general, List<Card> rest, List<Mendings.Link> faults, List<String> others) {}
 
-  static ShopView shop(Editing shop, List<Mistake> mistakes, Kit kit) {
+  public static ShopView shop(Editing shop, List<Mistake> mistakes, Kit kit) {
     Bench bench = new Bench(shop, mistakes, kit);
     FormSheet file = shop.book().file();
     FormSheet units = new FormSheet(file.title(), file.key("units").stream().toList());

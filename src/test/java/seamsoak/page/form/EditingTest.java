@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -14,7 +14,7 @@ import seamsoak.data.JsonPath;
 import seamsoak.support.Walks;
 
 /** A billet's text, changed by fields and buttons. */
-class EditingTest {
+public class EditingTest {
   private static final String TEXT =
       """
       { "units": "us", // bare numbers

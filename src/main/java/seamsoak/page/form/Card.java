@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.util.List;
 
@@ -13,7 +13,7 @@ import java.util.List;
  * @param folded whether it is folded away as a whole until it holds something
  * @param faults what is wrong with it as a whole, or with what no field shows
  */
-record Card(
+public record Card(
     String path,
     String title,
     List<Field> first,
@@ -27,37 +27,37 @@ record Card(
    * @param sentence what
    * @param out path of what may be taken out to mend it; empty where that would not help
    */
-  record Told(String sentence, String out) {}
+  public record Told(String sentence, String out) {}
 
-  Card {
+  public Card {
     first = List.copyOf(first);
     more = List.copyOf(more);
     inside = List.copyOf(inside);
     faults = List.copyOf(faults);
   }
 
-  String id() {
+  public String id() {
     return id(path);
   }
 
   /** A field and a card may stand for one path: a kiln, or that there is none. */
-  static String id(String path) {
+  public static String id(String path) {
     return "in-" + Field.id(path);
   }
 
-  boolean hasMore() {
+  public boolean hasMore() {
     return !more.isEmpty() || inside.stream().anyMatch(Card::folded);
   }
 
   /** Whether something is there that should be seen. */
-  boolean isBlank() {
+  public boolean isBlank() {
     return first.stream().allMatch(Field::isBlank)
         && more.stream().allMatch(Field::isBlank)
         && inside.stream().allMatch(Card::isBlank)
         && faults.isEmpty();
   }
 
-  boolean opensMore() {
+  public boolean opensMore() {
     return !more.stream().allMatch(Field::isBlank)
         || inside.stream().filter(Card::folded).anyMatch(c -> !c.isBlank());
   }

@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.util.Optional;
 import seamsoak.billet.Billet;
@@ -22,7 +22,7 @@ import seamsoak.unit.UnitSystem;
  * @param asked units that answers are wanted in; those of each billet unless given
  * @param cases tried for how sure an answer is
  */
-record Kit(
+public record Kit(
     Correlations correlations,
     SteelTable steels,
     Names names,
@@ -32,7 +32,7 @@ record Kit(
     Tracer tracer,
     Optional<UnitSystem> asked,
     int cases) {
-  static Kit of(
+  public static Kit of(
       DataFolder data,
       Correlations correlations,
       SteelTable steels,
@@ -52,7 +52,7 @@ record Kit(
   }
 
   /** What answers on a billet are told in. */
-  UnitSystem units(Billet billet) {
+  public UnitSystem units(Billet billet) {
     return asked.or(billet::units).orElse(UnitSystem.BOTH);
   }
 }

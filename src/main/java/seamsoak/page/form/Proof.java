@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -38,7 +38,7 @@ import seamsoak.words.SeamWords;
  * @param mistakes all of them
  * @param made what it looks like as laid and after each step, as far as it can be made
  */
-record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
+public record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
   private static final Pattern STEP = Pattern.compile("steps\\[([0-9]+)].*");
 
   /** What has nothing to do with the shape, and need not be right for it to be drawn. */
@@ -51,19 +51,19 @@ record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
    * @param notes size, what cannot be seen, and the carbon that is missing at its seams
    * @param svg its section
    */
-  record Made(List<String> notes, String svg) {}
+  public record Made(List<String> notes, String svg) {}
 
-  Proof {
+  public Proof {
     mistakes = List.copyOf(mistakes);
     made = List.copyOf(made);
   }
 
   /** Whether it can be answered. */
-  boolean isSound() {
+  public boolean isSound() {
     return billet.isPresent() && mistakes.isEmpty();
   }
 
-  static Proof of(Path file, String text, Kit kit) {
+  public static Proof of(Path file, String text, Kit kit) {
     Faults faults = new Faults();
     Optional<Billet> billet = faults.tried(() -> BilletReader.read(file, text, kit.names()));
     Optional<Billet> drawn =
@@ -133,7 +133,7 @@ record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> made) {
   }
 
   /** The SVG as an element: without the declaration that only a file of its own has. */
-  static String inline(byte[] file) {
+  public static String inline(byte[] file) {
     String svg = new String(file, StandardCharsets.UTF_8);
     return svg.substring(svg.indexOf("<svg")).strip();
   }

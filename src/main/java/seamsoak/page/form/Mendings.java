@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,24 +12,24 @@ import seamsoak.words.PageWords;
 import seamsoak.words.Sentence;
 
 /** What is wrong with a billet, each told once: at its field, else at its card, else above all. */
-final class Mendings {
+public final class Mendings {
   /**
    * A mistake as it is listed above the bench.
    *
    * @param id of what it is mended at
    * @param where that is, in words
    */
-  record Link(String id, String where, String sentence) {}
+  public record Link(String id, String where, String sentence) {}
 
   private final List<Mistake> left;
   private final List<Link> told = new ArrayList<>();
 
-  Mendings(List<Mistake> all) {
+  public Mendings(List<Mistake> all) {
     left = new ArrayList<>(all);
   }
 
   /** Those told so far. */
-  List<Link> told() {
+  public List<Link> told() {
     return List.copyOf(told);
   }
 
@@ -38,7 +38,7 @@ final class Mendings {
    *
    * @param needed what is said of one that is blank and must not be; empty where it is not
    */
-  List<String> at(String path, String where, Optional<String> needed) {
+  public List<String> at(String path, String where, Optional<String> needed) {
     List<Mistake> mine = left.stream().filter(m -> m.field().equals(path)).toList();
     left.removeAll(mine);
     List<String> sentences =
@@ -52,7 +52,7 @@ final class Mendings {
    *
    * @param outs whether what stands at a path may be taken out to mend it
    */
-  List<Card.Told> within(JsonPath object, String where, Predicate<String> outs) {
+  public List<Card.Told> within(JsonPath object, String where, Predicate<String> outs) {
     String own = object.toString();
     Map<String, String> all = new LinkedHashMap<>();
     for (Mistake m : List.copyOf(left)) {
@@ -70,7 +70,7 @@ final class Mendings {
   }
 
   /** Those that nothing has told. */
-  List<String> others(boolean noSteps) {
+  public List<String> others(boolean noSteps) {
     return left.stream()
         .map(m -> noSteps && m.field().equals("steps") ? PageWords.FIRST_STEP : sentence(m))
         .toList();

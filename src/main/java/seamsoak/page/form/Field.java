@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.util.List;
 
@@ -15,7 +15,7 @@ import java.util.List;
  * @param note what is known of its value
  * @param faults what is wrong with it
  */
-record Field(
+public record Field(
     String path,
     String label,
     String value,
@@ -26,15 +26,15 @@ record Field(
     String note,
     List<String> faults) {
   /** For links and labels; ids have no blanks, and brackets are a burden in a link. */
-  String id() {
+  public String id() {
     return id(path);
   }
 
-  static String id(String path) {
+  public static String id(String path) {
     return "at-" + path.replaceAll("\\[([0-9]+)]", ".$1");
   }
 
-  boolean isBlank() {
+  public boolean isBlank() {
     return value.isEmpty() && faults.isEmpty();
   }
 }
