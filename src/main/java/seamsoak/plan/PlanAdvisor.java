@@ -31,7 +31,6 @@ import seamsoak.soak.SoakAdvisor;
 import seamsoak.soak.SoakNote;
 import seamsoak.soak.SoakSamples;
 import seamsoak.soak.ToCome;
-import seamsoak.soak.Worth;
 import seamsoak.source.Caution;
 import seamsoak.state.AsCooled;
 import seamsoak.state.Etch;
@@ -191,7 +190,7 @@ public final class PlanAdvisor {
         basis.stages,
         basis.asCooled,
         basis.toCome,
-        Worth.of(basis.end().piece(), basis.toCome.cycles()),
+        basis.soaking.worth(),
         correlations.etching(),
         basis.soaking.nodes());
   }

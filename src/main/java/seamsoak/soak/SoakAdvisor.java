@@ -54,6 +54,11 @@ public final class SoakAdvisor {
     this.clearing = Clearing.of(this.end, likely(toCome.finished()), shop);
   }
 
+  /** What heats are worth to this piece. */
+  public Worth worth() {
+    return worth;
+  }
+
   private Etch likely(EtchBand band) {
     return band.at(shop.assumptions().ferritePlace());
   }
