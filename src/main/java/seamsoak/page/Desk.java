@@ -99,9 +99,14 @@ final class Desk {
     return path;
   }
 
+  /** Name of its file. */
+  String file() {
+    return path.getFileName().toString();
+  }
+
   /** What it is called on the page. */
   String name() {
-    return path.getFileName().toString().replaceFirst("\\.json$", "");
+    return file().replaceFirst("\\.json$", "");
   }
 
   synchronized Now now() {
@@ -191,8 +196,7 @@ final class Desk {
 
   private void take(History history) {
     if (history != now.history()) {
-      now = new Now(history, now.file(), now.other(), Proof.of(path, history.now().text(), kit));
-      notifyAll();
+      take(history, now.file(), now.other());
     }
   }
 
@@ -202,7 +206,7 @@ final class Desk {
     UserFile file =
         now.file().isPresent()
             ? now.file().get().write(text, SAVED)
-            : UserFile.create(path.getFileName().toString(), path, text);
+            : UserFile.create(file(), path, text);
     now = new Now(now.history(), Optional.of(file), false, now.proof());
   }
 
@@ -221,9 +225,7 @@ final class Desk {
   synchronized void takeTheirs() {
     UserFile theirs = Desks.read(path);
     Editing.of(theirs.text(), kit.book());
-    History history = now.history().changed(theirs.text());
-    now = new Now(history, Optional.of(theirs), false, Proof.of(path, theirs.text(), kit));
-    notifyAll();
+    take(now.history().changed(theirs.text()), Optional.of(theirs), false);
   }
 
   /**
@@ -246,7 +248,7 @@ final class Desk {
           now.isSaved()
               ? Optional.of(now.file().get().write(written.text(), written.title(), id))
               : now.file();
-      take(now.history().changed(written.text()), file);
+      take(now.history().changed(written.text()), file, now.other());
     }
     sent.add(id);
     if (sent.size() > MOST_SENT) {
@@ -262,8 +264,8 @@ final class Desk {
     }
   }
 
-  private void take(History history, Optional<UserFile> file) {
-    now = new Now(history, file, now.other(), Proof.of(path, history.now().text(), kit));
+  private void take(History history, Optional<UserFile> file, boolean other) {
+    now = new Now(history, file, other, Proof.of(path, history.now().text(), kit));
     notifyAll();
   }
 
@@ -285,7 +287,7 @@ final class Desk {
       throw new Fault(Place.of(name()), PageWords.CHANGED_ELSEWHERE, "");
     }
     UserFile.Undone undone = now.file().orElseThrow().undo();
-    take(now.history().changed(undone.file().text()), Optional.of(undone.file()));
+    take(now.history().changed(undone.file().text()), Optional.of(undone.file()), now.other());
     return undone.what();
   }
 }

@@ -62,7 +62,9 @@ final class DeskPages {
   Answer bench(int status, Desk desk, String notice, boolean conflict) {
     Desk.Now now = desk.now();
     Optional<Answers.View> answer =
-        sound(now).map(b -> view(desk, now, b, work.known(desk.id(), now.number(), b), ""));
+        now.proof()
+            .sound()
+            .map(b -> view(desk, now, b, work.known(desk.id(), now.number(), b), ""));
     Editing editing = desk.editing(now);
     List<String> others = shop.differs(editing);
     BenchPage page =
@@ -84,10 +86,6 @@ final class DeskPages {
     return Pages.bench(status, page);
   }
 
-  private static Optional<Billet> sound(Desk.Now now) {
-    return now.proof().isSound() ? now.proof().billet() : Optional.empty();
-  }
-
   private Answers.View view(
       Desk desk, Desk.Now now, Billet billet, Work.Known known, String soakAt) {
     return answers.view(now.number(), billet, known, soakAt, desk.kept());
@@ -99,7 +97,8 @@ final class DeskPages {
       case "keep" -> {
         Desk.Now now = desk.now();
         Optional<Advice> whole =
-            sound(now)
+            now.proof()
+                .sound()
                 .map(b -> work.known(desk.id(), now.number(), b))
                 .filter(k -> k.stage() == Work.Stage.BAND)
                 .flatMap(Work.Known::advice);
@@ -122,7 +121,7 @@ final class DeskPages {
     Work.Stage stage = Work.Stage.valueOf(query.getOrDefault("stage", Work.Stage.NONE.name()));
     int done = Asked.number(query.get("done")).orElse(0);
     Desk.Now now = desk.now();
-    Optional<Billet> billet = sound(now);
+    Optional<Billet> billet = now.proof().sound();
     if (billet.isEmpty()) {
       return Pages.answer(desk.name(), desk.id(), null, now.proof().mistakes().size());
     }
@@ -167,7 +166,7 @@ final class DeskPages {
   /** What is made of an answer as far as it is known. */
   private Answer answered(Desk desk, BiFunction<Desk.Now, AnswerPage, Answer> made) {
     Desk.Now now = desk.now();
-    Optional<Billet> billet = sound(now);
+    Optional<Billet> billet = now.proof().sound();
     Optional<Advice> advice = billet.flatMap(b -> work.known(desk.id(), now.number(), b).advice());
     return advice.isEmpty()
         ? Pages.told(404, PageWords.NO_ANSWER_YET)
@@ -176,7 +175,8 @@ final class DeskPages {
 
   private Answer face(Desk desk, Map<String, String> query) {
     Desk.Now now = desk.now();
-    return sound(now)
+    return now.proof()
+        .sound()
         .flatMap(
             b ->
                 work.known(desk.id(), now.number(), b)
@@ -195,7 +195,7 @@ final class DeskPages {
   }
 
   private Answer sources(Desk desk, Desk.Now now, AnswerPage page) {
-    Trace trace = kit.tracer().ofSchedule(sound(now).orElseThrow(), page.advice());
+    Trace trace = kit.tracer().ofSchedule(now.proof().sound().orElseThrow(), page.advice());
     return Pages.piece(desk.name(), "/d/" + desk.id(), page.rests(trace));
   }
 

@@ -110,7 +110,7 @@ final class FirePages {
   }
 
   private Optional<Work.Known> known(Desk desk, Desk.Now now) {
-    return sound(now).map(b -> known(desk, now, b));
+    return now.proof().sound().map(b -> known(desk, now, b));
   }
 
   private Work.Known known(Desk desk, Desk.Now now, Billet billet) {
@@ -121,19 +121,15 @@ final class FirePages {
     return known;
   }
 
-  private static Optional<Billet> sound(Desk.Now now) {
-    return now.proof().isSound() ? now.proof().billet() : Optional.empty();
-  }
-
   private FireViews views(Desk.Now now, Billet billet, Work.Known known) {
     UnitSystem units = kit.units(billet);
     return new FireViews(billet, now.text(), known.advice(), known.isWhole(), units);
   }
 
   private Answer enter(Desk desk, Map<String, String> form, boolean guest) {
-    Optional<Hold> hold = holds.of(desk.path().getFileName().toString());
+    Optional<Hold> hold = holds.of(desk.file());
     Entry entry = Entry.of(Hold.told(form, hold));
-    if (!entry.billet().equals(desk.path().getFileName().toString())) {
+    if (!entry.billet().equals(desk.file())) {
       return page(409, desk, null, guest, FireWords.otherBillet(entry.billet(), desk.name()), null);
     }
     Optional<Advice> before = Optional.ofNullable(whole.get(desk.id()));
@@ -150,8 +146,7 @@ final class FirePages {
       return page(409, desk, null, guest, twice.getMessage(), ask);
     }
     if (done[0] != null) {
-      hold.filter(h -> h.step() <= entry.step())
-          .ifPresent(h -> holds.end(desk.path().getFileName().toString()));
+      hold.filter(h -> h.step() <= entry.step()).ifPresent(h -> holds.end(desk.file()));
       missed.remove(desk.id());
       if (!done[0].planned() && before.isPresent()) {
         missed.put(desk.id(), new Missed(before.get(), done[0].step(), desk.now().number()));
@@ -161,7 +156,7 @@ final class FirePages {
   }
 
   private Recorder.Done recorded(Desk desk, Desk.Now now, Entry entry) {
-    Optional<Billet> billet = sound(now);
+    Optional<Billet> billet = now.proof().sound();
     UnitSystem units = billet.map(kit::units).orElse(UnitSystem.US);
     List<ToDo> toDo = billet.map(b -> views(now, b, known(desk, now, b)).toDo()).orElse(List.of());
     return new Recorder(
@@ -174,7 +169,7 @@ final class FirePages {
   }
 
   private Answer timer(Desk desk, Asked asked) {
-    String billet = desk.path().getFileName().toString();
+    String billet = desk.file();
     switch (asked.field("act")) {
       case "start" -> {
         String minutes = asked.field("minutes");
@@ -212,7 +207,7 @@ final class FirePages {
     try {
       while (true) {
         Desk.Now now = desk.now();
-        Optional<Hold> hold = holds.of(desk.path().getFileName().toString());
+        Optional<Hold> hold = holds.of(desk.file());
         String mark = mark(desk, now, known(desk, now));
         boolean over = System.nanoTime() - end >= 0;
         if (over || !mark.equals(had)) {
@@ -235,7 +230,7 @@ final class FirePages {
   private Answer page(
       int status, Desk desk, String asked, boolean guest, String notice, FireView.Ask ask) {
     Desk.Now now = desk.now();
-    Optional<Billet> billet = sound(now);
+    Optional<Billet> billet = now.proof().sound();
     if (billet.isEmpty()) {
       return Pages.told(409, notice.isEmpty() ? FireWords.TO_MEND : notice);
     }
@@ -249,7 +244,7 @@ final class FirePages {
         new FireView(
             desk.id(),
             desk.name(),
-            desk.path().getFileName().toString(),
+            desk.file(),
             now.number(),
             mark(desk, now, Optional.of(known)),
             Seal.secret(),
@@ -262,7 +257,7 @@ final class FirePages {
             look,
             toDo.stream().map(words::brief).toList(),
             views.steps(toDo),
-            holds.of(desk.path().getFileName().toString()).map(h -> counted(h, task)).orElse(null),
+            holds.of(desk.file()).map(h -> counted(h, task)).orElse(null),
             views.etch(drawn(now)).orElse(null),
             known.failed().isEmpty() ? views.answer() : FireView.Answer.none(known.failed()),
             changed(desk, now, known, billet.get()),

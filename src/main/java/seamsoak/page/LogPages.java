@@ -20,6 +20,7 @@ import seamsoak.chart.Charts;
 import seamsoak.chart.figure.RealHeatFigures;
 import seamsoak.data.Fault;
 import seamsoak.data.ForeignText;
+import seamsoak.data.Place;
 import seamsoak.heatlog.CurveEntry;
 import seamsoak.heatlog.HeatAdvisor;
 import seamsoak.heatlog.HeatQuery;
@@ -129,8 +130,7 @@ final class LogPages {
                   .orElseThrow(IllegalArgumentException::new);
           WorkBook book = WorkBook.of(desk.name(), now.text());
           if (book.hasHeat(stay.step(), stay.heat()) && !replace) {
-            throw new Fault(
-                seamsoak.data.Place.of(stay.title()), FireWords.recordedAlready(stay.title()), "");
+            throw new Fault(Place.of(stay.title()), FireWords.recordedAlready(stay.title()), "");
           }
           RealHeat heat = heat(drop, billet, stay);
           WorkBook written =
@@ -170,7 +170,7 @@ final class LogPages {
 
   private Answer page(int status, Desk desk, String meant, String notice, LogDrop drop) {
     Desk.Now now = desk.now();
-    Optional<Billet> sound = now.proof().isSound() ? now.proof().billet() : Optional.empty();
+    Optional<Billet> sound = now.proof().sound();
     if (sound.isEmpty()) {
       return Pages.told(409, FireWords.TO_MEND);
     }
@@ -204,7 +204,7 @@ final class LogPages {
         new LogView(
             desk.id(),
             desk.name(),
-            desk.path().getFileName().toString(),
+            desk.file(),
             Seal.secret(),
             notice,
             drop == null ? "" : drop.text().file(),

@@ -26,7 +26,7 @@ record Shelf(Path folder) {
 
   ShelfPage page(Desks desks, boolean metric, String notice) {
     Set<String> files = new LinkedHashSet<>();
-    desks.all().forEach(d -> files.add(d.path().getFileName().toString()));
+    desks.all().forEach(d -> files.add(d.file()));
     List<String> there = files();
     files.addAll(there);
     List<ShelfPage.Entry> entries = new ArrayList<>();

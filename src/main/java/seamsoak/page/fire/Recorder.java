@@ -92,21 +92,15 @@ public record Recorder(
       return new Meant(book, step);
     }
     Map<String, Object> step =
-        entry.step() == steps.size() + 1
-            ? advised.stream()
-                .filter(t -> t instanceof ToDo.Advised && t.canBeRecorded())
-                .map(ToDo.Advised.class::cast)
-                .findFirst()
-                .filter(a -> planId(a).equals(entry.plan()))
-                .flatMap(ToDo.Advised::written)
-                .orElseThrow(Recorder::otherPlan)
-            : noStep();
+        advised.stream()
+            .filter(t -> t instanceof ToDo.Advised && t.canBeRecorded())
+            .map(ToDo.Advised.class::cast)
+            .findFirst()
+            .filter(a -> entry.step() == steps.size() + 1 && planId(a).equals(entry.plan()))
+            .flatMap(ToDo.Advised::written)
+            .orElseThrow(Recorder::otherPlan);
     WorkBook more = book.append(step);
     return new Meant(more, steps(more).get(steps.size()));
-  }
-
-  private static Map<String, Object> noStep() {
-    throw otherPlan();
   }
 
   private static Twice otherPlan() {

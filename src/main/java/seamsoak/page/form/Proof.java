@@ -58,9 +58,9 @@ public record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> 
     made = List.copyOf(made);
   }
 
-  /** Whether it can be answered. */
-  public boolean isSound() {
-    return billet.isPresent() && mistakes.isEmpty();
+  /** The billet, if it can be answered. */
+  public Optional<Billet> sound() {
+    return billet.filter(b -> mistakes.isEmpty());
   }
 
   public static Proof of(Path file, String text, Kit kit) {
