@@ -28,12 +28,36 @@ public record Assumptions(
     double carbonPlace,
     double ironShare,
     double carbonMonoxideAtm) {
+  /** What the speed of carbon may be off, as one sigma; judgement. */
+  public static final double MOBILITY_SIGMA = 0.15;
+
+  /** What a temperature in the fire may be off, as one sigma, K; judgement. */
+  public static final double KELVIN_SIGMA = 15;
+
+  /** How little open a covered face may be; judgement. */
+  public static final double LEAST_COVERED = 0.3;
+
   /** As published and as written. */
   public static final Assumptions USUAL = usual(Defaults.COVERED.share());
 
   /** The same where covered faces are as a file has them. */
   public static Assumptions usual(double coveredShare) {
     return new Assumptions(1, 0, 1, 0, coveredShare, Eye.BROAD_METRES, 0.5, 0, 0, 1);
+  }
+
+  /** With so many times the mobility and the CO, and covered faces that open. */
+  public Assumptions atFace(double mobilityTimes, double covered, double monoxideTimes) {
+    return new Assumptions(
+        mobilityTimes * mobilityFactor,
+        kelvinOff,
+        timeFactor,
+        grindingMetresOff,
+        covered,
+        broadMetres,
+        ferritePlace,
+        carbonPlace,
+        ironShare,
+        monoxideTimes * carbonMonoxideAtm);
   }
 
   /** With times in the fire that much longer, and faces ground that much deeper. */

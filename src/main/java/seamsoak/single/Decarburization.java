@@ -3,6 +3,7 @@ package seamsoak.single;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import seamsoak.billet.Exposure;
@@ -83,9 +84,11 @@ public record Decarburization(
   /** Of a piece whose face goes along a curve. */
   public static Decarburization of(
       Shop shop, Steel steel, HeatCurve face, Exposure exposure, Atmosphere atmosphere) {
-    FaceRun usual = FaceRun.usual(shop, steel, face, exposure, atmosphere);
-    FaceRun least = FaceRun.least(shop, steel, face, exposure, atmosphere);
-    FaceRun most = FaceRun.most(shop, steel, face, exposure, atmosphere);
+    Function<FaceRun.End, FaceRun> run =
+        end -> FaceRun.of(shop, steel, face, exposure, atmosphere, end);
+    FaceRun usual = run.apply(FaceRun.End.LIKELY);
+    FaceRun least = run.apply(FaceRun.End.LEAST);
+    FaceRun most = run.apply(FaceRun.End.MOST);
     Strip after = usual.after();
     List<Point> profile = new ArrayList<>();
     double x = 0;

@@ -2,11 +2,9 @@ package seamsoak.single;
 
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.ToDoubleFunction;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
-import seamsoak.carbon.Edge;
 import seamsoak.carbon.Grid;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
@@ -14,7 +12,6 @@ import seamsoak.carbon.StripSolver;
 import seamsoak.carbon.Surroundings;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.forging.Atmosphere;
-import seamsoak.property.forging.CompactScale;
 import seamsoak.property.forging.Forging;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
@@ -38,16 +35,33 @@ record FaceRun(double metalLossMm, Strip after, double kelvin, double massErrorR
   private static final Grid FINE = new Grid(3e-4, 1.08, false);
   private static final Grid OF_BANDS = new Grid(1e-3, 1.15, false);
 
-  /** What a temperature in the fire and the speed of carbon may be off; judgement, as in bands. */
-  private static final double KELVIN_OFF = 15;
-
-  private static final double MOBILITY_OFF = 0.15;
-
   /** Under scale that cracks, atm; judgement. */
   private static final double CRACKED_ATM = 0.1;
 
-  /** How open a covered face may be; judgement, as in bands. */
-  private static final double COVERED_LEAST = 0.3;
+  /** Which end of the band. */
+  enum End {
+    /** Where least is lost of carbon, and most of metal. */
+    LEAST,
+    /** As likely as not. */
+    LIKELY,
+    /** Where most is lost of carbon, and least of metal. */
+    MOST;
+
+    /** A number's own end, which is where it makes carbon go so. */
+    double of(Estimate e) {
+      return this == LEAST ? e.low() : this == MOST ? e.high() : e.value();
+    }
+
+    /** The same of what takes metal, and with it carbon out of the way. */
+    double against(Estimate e) {
+      return this == LEAST ? e.high() : this == MOST ? e.low() : e.value();
+    }
+
+    /** So much to that side. */
+    double off(double sigma) {
+      return (ordinal() - LIKELY.ordinal()) * sigma;
+    }
+  }
 
   /** What the bands are made of, in words. */
   static String bands() {
@@ -55,104 +69,58 @@ record FaceRun(double metalLossMm, Strip after, double kelvin, double massErrorR
         Locale.ROOT,
         "%.0f C and %.0f %% of the speed of carbon either way, a covered face open by %.0f %% to all,"
             + " CO under the scale at 1 or %.1f atm, scale of steel or of iron",
-        KELVIN_OFF,
-        100 * MOBILITY_OFF,
-        100 * COVERED_LEAST,
+        Assumptions.KELVIN_SIGMA,
+        100 * Assumptions.MOBILITY_SIGMA,
+        100 * Assumptions.LEAST_COVERED,
         CRACKED_ATM);
   }
 
-  /** As likely as not. */
-  static FaceRun usual(
-      Shop shop, Steel steel, HeatCurve face, Exposure exposure, Atmosphere atmosphere) {
-    Forging f = shop.correlations().forging();
-    double factor = f.compactScale().scaling(steel.analysis()).value();
-    return run(
-        shop,
-        steel,
-        face,
-        exposure,
-        open(f.compactScale(), steel, atmosphere, Estimate::value),
-        k -> factor * f.steelScaling().squareMetresPerSecond(k),
-        FINE);
+  static FaceRun of(
+      Shop usual,
+      Steel steel,
+      HeatCurve stated,
+      Exposure exposure,
+      Atmosphere atmosphere,
+      End end) {
+    Forging f = usual.correlations().forging();
+    Shop shop = end == End.LIKELY ? usual : at(usual, end);
+    double off = end.off(Assumptions.KELVIN_SIGMA);
+    HeatCurve face = stated.plus(off);
+    Metal metal = shop.metal(steel);
+    DoubleUnaryOperator activity =
+        kelvin -> {
+          double celsius = kelvin - Temperature.ZERO_CELSIUS;
+          double open = end.of(f.compactScale().open(steel.analysis(), atmosphere, celsius));
+          double scaled = shop.underScale(kelvin);
+          double own = metal.law().at(kelvin).activity(metal.startRatio());
+          return scaled + (1 - open) * Math.max(0, own - scaled);
+        };
+    // scale that takes much metal leaves less of what has lost its carbon
+    double factor = end.against(f.compactScale().scaling(steel.analysis()));
+    DoubleUnaryOperator law =
+        end == End.LEAST
+            ? f.ironScaling()::squareMetresPerSecond
+            : f.steelScaling()::squareMetresPerSecond;
+    Surroundings around =
+        new Surroundings(activity, kelvin -> factor * law.applyAsDouble(kelvin - off));
+    double thick = depthMetres(metal, face) + Math.sqrt(2 * 1e-10 * face.seconds());
+    Strip start = Strip.of(metal, thick, end == End.LIKELY ? FINE : OF_BANDS);
+    StripSolver.Advanced done =
+        new StripSolver(around, shop.resolution().relativeTolerance())
+            .advance(start, face, shop.edge(exposure));
+    return new FaceRun(
+        done.metalLost() * 1e3, done.strip(), face.peakKelvin(), done.massErrorRelative());
   }
 
-  /** Where least is lost of carbon, and most of metal. */
-  static FaceRun least(
-      Shop shop, Steel steel, HeatCurve face, Exposure exposure, Atmosphere atmosphere) {
-    Forging f = shop.correlations().forging();
-    double factor = f.compactScale().scaling(steel.analysis()).high();
-    return run(
-        with(shop, 1 - MOBILITY_OFF, COVERED_LEAST, 1),
-        steel,
-        face.plus(-KELVIN_OFF),
-        exposure,
-        open(f.compactScale(), steel, atmosphere, Estimate::low),
-        k -> factor * f.ironScaling().squareMetresPerSecond(k + KELVIN_OFF),
-        OF_BANDS);
-  }
-
-  /** Where most is lost of carbon, and least of metal. */
-  static FaceRun most(
-      Shop shop, Steel steel, HeatCurve face, Exposure exposure, Atmosphere atmosphere) {
-    Forging f = shop.correlations().forging();
-    double factor = f.compactScale().scaling(steel.analysis()).low();
-    return run(
-        with(shop, 1 + MOBILITY_OFF, 1, CRACKED_ATM),
-        steel,
-        face.plus(KELVIN_OFF),
-        exposure,
-        open(f.compactScale(), steel, atmosphere, Estimate::high),
-        k -> factor * f.steelScaling().squareMetresPerSecond(k - KELVIN_OFF),
-        OF_BANDS);
-  }
-
-  private static Shop with(Shop shop, double mobility, double covered, double atm) {
+  private static Shop at(Shop shop, End end) {
     Assumptions a = shop.assumptions();
     return new Shop(
         shop.correlations(),
-        new Assumptions(
-            mobility * a.mobilityFactor(),
-            a.kelvinOff(),
-            a.timeFactor(),
-            a.grindingMetresOff(),
-            covered,
-            a.broadMetres(),
-            a.ferritePlace(),
-            a.carbonPlace(),
-            a.ironShare(),
-            atm * a.carbonMonoxideAtm()),
+        a.atFace(
+            1 + end.off(Assumptions.MOBILITY_SIGMA),
+            end == End.LEAST ? Assumptions.LEAST_COVERED : 1,
+            end == End.MOST ? CRACKED_ATM : 1),
         shop.resolution());
-  }
-
-  private static DoubleUnaryOperator open(
-      CompactScale scale, Steel steel, Atmosphere atmosphere, ToDoubleFunction<Estimate> of) {
-    return kelvin ->
-        of.applyAsDouble(
-            scale.open(steel.analysis(), atmosphere, kelvin - Temperature.ZERO_CELSIUS));
-  }
-
-  private static FaceRun run(
-      Shop shop,
-      Steel steel,
-      HeatCurve face,
-      Exposure exposure,
-      DoubleUnaryOperator open,
-      DoubleUnaryOperator scaling,
-      Grid grid) {
-    Metal metal = shop.metal(steel);
-    double thick = depthMetres(metal, face) + Math.sqrt(2 * 1e-10 * face.seconds());
-    DoubleUnaryOperator activity =
-        kelvin -> {
-          double scaled = shop.underScale(kelvin);
-          double own = metal.law().at(kelvin).activity(metal.startRatio());
-          return scaled + (1 - open.applyAsDouble(kelvin)) * Math.max(0, own - scaled);
-        };
-    Edge edge = shop.edge(exposure);
-    StripSolver.Advanced end =
-        new StripSolver(new Surroundings(activity, scaling), shop.resolution().relativeTolerance())
-            .advance(Strip.of(metal, thick, grid), face, edge);
-    return new FaceRun(
-        end.metalLost() * 1e3, end.strip(), face.peakKelvin(), end.massErrorRelative());
   }
 
   /** As deep as carbon moves at its fastest in any phase that matters, m. */

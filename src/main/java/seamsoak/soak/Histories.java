@@ -15,11 +15,8 @@ import seamsoak.numeric.Roots;
  * the grade's range, scaling constant from steel to iron. All judgement.
  */
 public final class Histories {
-  public static final double MOBILITY_SIGMA = 0.15;
-  public static final double KELVIN_SIGMA = 15;
   public static final double TIME_SIGMA = 0.25;
   public static final double GRINDING_SIGMA_METRES = 0.05e-3;
-  public static final double LEAST_COVERED = 0.3;
   public static final double MOST_COVERED = 1;
   public static final double LEAST_BROAD_METRES = 1.2e-3;
   public static final double MOST_BROAD_METRES = 4.1e-3;
@@ -62,13 +59,15 @@ public final class Histories {
     return new Sample(
         u,
         new Assumptions(
-            usual.mobilityFactor() * Math.exp(MOBILITY_SIGMA * normal(at(u, Input.MOBILITY))),
-            usual.kelvinOff() + KELVIN_SIGMA * normal(at(u, Input.FIRE_TEMPERATURE)),
+            usual.mobilityFactor()
+                * Math.exp(Assumptions.MOBILITY_SIGMA * normal(at(u, Input.MOBILITY))),
+            usual.kelvinOff() + Assumptions.KELVIN_SIGMA * normal(at(u, Input.FIRE_TEMPERATURE)),
             usual.timeFactor() * Math.exp(TIME_SIGMA * normal(at(u, Input.FIRE_TIMES))),
             usual.grindingMetresOff() + GRINDING_SIGMA_METRES * normal(at(u, Input.GROUND_DEPTHS)),
             coveredStated
                 ? usual.coveredShare()
-                : LEAST_COVERED + (MOST_COVERED - LEAST_COVERED) * at(u, Input.COVER),
+                : Assumptions.LEAST_COVERED
+                    + (MOST_COVERED - Assumptions.LEAST_COVERED) * at(u, Input.COVER),
             LEAST_BROAD_METRES
                 * Math.pow(MOST_BROAD_METRES / LEAST_BROAD_METRES, at(u, Input.BREADTH)),
             at(u, Input.FERRITE),

@@ -159,11 +159,11 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
             + " %%, of grinding %.2f mm; evenly spread: covered share %.1f to %.1f, ferrite of a"
             + " cooling over its band, carbon over the grade's limits, scaling from steel to"
             + " iron, breadth that the eye compares %.1f to %.1f mm",
-        100 * Histories.MOBILITY_SIGMA,
-        Histories.KELVIN_SIGMA,
+        100 * Assumptions.MOBILITY_SIGMA,
+        Assumptions.KELVIN_SIGMA,
         100 * Histories.TIME_SIGMA,
         1e3 * Histories.GRINDING_SIGMA_METRES,
-        Histories.LEAST_COVERED,
+        Assumptions.LEAST_COVERED,
         Histories.MOST_COVERED,
         1e3 * Histories.LEAST_BROAD_METRES,
         1e3 * Histories.MOST_BROAD_METRES);

@@ -49,21 +49,15 @@ public final class GrangeBaughman1956Tempering extends PublishedFormula {
   /** The coolest heat of the source. */
   private static final double FIRST_CELSIUS = 344;
 
-  private static final Map<Element, Range> LIMITS = new EnumMap<>(Element.class);
-
-  static {
-    for (Range r :
-        List.of(
-            Correlation.range(MN, 0, 2.1),
-            Correlation.range(SI, 0, 2.2),
-            Correlation.range(NI, 0, 4),
-            Correlation.range(CR, 0, 1.2),
-            Correlation.range(MO, 0, 0.35),
-            Correlation.range(V, 0, 0.2),
-            Correlation.range(W, 0, 0.7))) {
-      LIMITS.put(Element.of(r.quantity()).orElseThrow(), r);
-    }
-  }
+  private static final List<Range> LIMITS =
+      List.of(
+          Correlation.range(MN, 0, 2.1),
+          Correlation.range(SI, 0, 2.2),
+          Correlation.range(NI, 0, 4),
+          Correlation.range(CR, 0, 1.2),
+          Correlation.range(MO, 0, 0.35),
+          Correlation.range(V, 0, 0.2),
+          Correlation.range(W, 0, 0.7));
 
   private final AstmE140 e140;
   private final HollomonJaffe1945 law;
@@ -76,7 +70,7 @@ public final class GrangeBaughman1956Tempering extends PublishedFormula {
         k,
         "hardness of tempered martensite by its analysis",
         "HV",
-        List.copyOf(LIMITS.values()),
+        LIMITS,
         "3 HRC, judgement: nine of ten measured on its plain steels lie within");
     this.e140 = e140;
     this.law = law;
@@ -123,26 +117,23 @@ public final class GrangeBaughman1956Tempering extends PublishedFormula {
   double hrc(Composition austenite, double quenchedHrc, double celsius) {
     double plain = quenchedHrc - loss.hrc(celsius);
     double vickers = e140.vickers(plain);
+    Composition at = Correlation.capped(LIMITS, austenite);
     double added = 0;
     for (Element e : factors.keySet()) {
-      added += Polyline.at(factors.get(e), celsius) * beyondPlain(austenite, e);
+      added += Polyline.at(factors.get(e), celsius) * beyondPlain(at, e);
     }
     return Math.min(quenchedHrc, e140.hrc(vickers + added));
   }
 
   private double beyondPlain(Composition c, Element e) {
     return switch (e) {
-      case MN, SI -> within(c, e) - k.get("plain " + e.symbol());
+      case MN, SI -> c.percent(e) - k.get("plain " + e.symbol());
       case MO -> {
         boolean besideChromium = c.percent(CR) >= k.get("chromium beside Mo");
-        double both = within(c, MO) + k.get("W as Mo") * within(c, W);
+        double both = c.percent(MO) + k.get("W as Mo") * c.percent(W);
         yield besideChromium ? both / 2 : both;
       }
-      default -> within(c, e);
+      default -> c.percent(e);
     };
-  }
-
-  private static double within(Composition c, Element e) {
-    return Math.min(LIMITS.get(e).high(), c.percent(e));
   }
 }
