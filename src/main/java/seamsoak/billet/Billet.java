@@ -42,11 +42,20 @@ public record Billet(
 
   /** The same with only the first steps. */
   public Billet first(int count) {
+    return with(stack, steps.subList(0, count));
+  }
+
+  /** The same of another stack. */
+  public Billet with(Stack other) {
+    return with(other, steps);
+  }
+
+  private Billet with(Stack laid, List<Step> done) {
     return new Billet(
         name,
         units,
-        stack,
-        steps.subList(0, count),
+        laid,
+        done,
         soak,
         blade,
         equipment,

@@ -1,19 +1,17 @@
 package seamsoak.billet;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.commons.numbers.gamma.Erf;
+import seamsoak.billet.LayerPair.Sort;
 import seamsoak.billet.SectionLine.End;
 import seamsoak.billet.SectionLine.Kind;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
-import seamsoak.steel.Steel;
 
 /** Lays the pieces of a stack on each other. */
 final class Laying {
@@ -41,7 +39,7 @@ final class Laying {
     Map<Sort, Strip> halves = new LinkedHashMap<>();
     Map<Sort, Double> weights = new LinkedHashMap<>();
     for (int i = 0; i < stack.layers(); i++) {
-      Sort sort = sort(stack, i);
+      Sort sort = Sort.of(stack, i);
       halves.computeIfAbsent(sort, s -> half(shop.metal(s.steel()), s.metres() / 2, skin));
       weights.merge(sort, stack.shareInBody(i), Double::sum);
     }
@@ -56,7 +54,9 @@ final class Laying {
         body,
         all ? through(stack, halves) : outer(stack, followed, halves),
         SectionLine.half(Kind.WIDTH, Direction.WIDTH, side),
-        one ? List.of() : pairs(stack, halves, all),
+        LayerPair.withLines(stack).stream()
+            .map(p -> pair(halves.get(p.upper()), halves.get(p.lower())))
+            .toList(),
         one
             ? new Loose.Nothing()
             : Loose.Layers.of(
@@ -68,7 +68,7 @@ final class Laying {
   }
 
   /** How many layers have their own place on the line through the stack, from a face inward. */
-  private static int followed(Stack stack) {
+  static int followed(Stack stack) {
     boolean alike = stack.steels().stream().distinct().count() == 1;
     return stack.layers() <= (alike ? FOLLOWED_ALIKE : FOLLOWED) ? stack.layers() : OUTER;
   }
@@ -80,7 +80,7 @@ final class Laying {
         (s, h) -> layers.put(s, SectionLine.half(Kind.THICKNESS, Direction.THICKNESS, h)));
     List<SectionLine> all = new ArrayList<>();
     for (int i = 0; i < stack.layers(); i++) {
-      all.add(layers.get(sort(stack, i)));
+      all.add(layers.get(Sort.of(stack, i)));
     }
     return new Row(all, SeamName.LAYERS).line(Kind.THICKNESS, Direction.THICKNESS);
   }
@@ -89,7 +89,7 @@ final class Laying {
   private static SectionLine outer(Stack stack, int followed, Map<Sort, Strip> halves) {
     List<Strip> parts = new ArrayList<>();
     for (int i = 0; i < followed; i++) {
-      parts.add(halves.get(sort(stack, i)).mirrored());
+      parts.add(halves.get(Sort.of(stack, i)).mirrored());
     }
     return new SectionLine(
         Kind.THICKNESS, Direction.THICKNESS, 1, parts, End.OUTSIDE, End.GAP, SeamName.LAYERS);
@@ -101,13 +101,6 @@ final class Laying {
       metres -= stack.thickness(i).metres();
     }
     return Strip.of(body, metres, shop.resolution().oneEnd(metres));
-  }
-
-  /** Layers of one steel and one thickness. */
-  private record Sort(Steel steel, double metres) {}
-
-  private static Sort sort(Stack stack, int layer) {
-    return new Sort(stack.steel(layer), stack.thickness(layer).metres());
   }
 
   /** From a face to the middle of a piece, with the skin that the stock brings. */
@@ -126,25 +119,6 @@ final class Laying {
       depth += cells[i];
     }
     return Strip.of(metal, cells, ratio);
-  }
-
-  /**
-   * One line for each sort of neighbors, in whichever order; where the line through the layers has
-   * the seams between like ones, they need none of their own.
-   */
-  private static List<SectionLine> pairs(Stack stack, Map<Sort, Strip> halves, boolean followed) {
-    Set<Set<Sort>> known = new HashSet<>();
-    List<SectionLine> pairs = new ArrayList<>();
-    for (int i = 0; i + 1 < stack.layers(); i++) {
-      Sort upper = sort(stack, i);
-      Sort lower = sort(stack, i + 1);
-      boolean onTheLine = followed && upper.steel().equals(lower.steel());
-      // a set of one where the two are alike
-      if (known.add(new HashSet<>(List.of(upper, lower))) && !onTheLine) {
-        pairs.add(pair(halves.get(upper), halves.get(lower)));
-      }
-    }
-    return pairs;
   }
 
   private static SectionLine pair(Strip upper, Strip lower) {

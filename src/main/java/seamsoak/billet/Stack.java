@@ -35,6 +35,11 @@ public record Stack(
     thicknesses = List.copyOf(thicknesses);
   }
 
+  /** The same of longer or shorter pieces. */
+  public Stack ofLength(Length other) {
+    return new Stack(layers, steels, thicknesses, width, other, units, skin, place);
+  }
+
   /** The steel of a layer, counted from 0. */
   public Steel steel(int layer) {
     return steels.get(layer % steels.size());

@@ -1,14 +1,12 @@
 package seamsoak.face;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import seamsoak.billet.LayerPair;
+import seamsoak.billet.LayerPair.Sort;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Stack;
 import seamsoak.billet.Workpiece;
-import seamsoak.steel.Steel;
 
 /**
  * Carbon inside each layer of the stack, by the lines from the middle of one layer to that of the
@@ -16,13 +14,6 @@ import seamsoak.steel.Steel;
  * one for each way that those lie.
  */
 final class Layers {
-  /** Steel and thickness: layers of one sort are alike. */
-  private record Sort(Steel steel, double metres) {
-    static Sort of(Stack stack, int layer) {
-      return new Sort(stack.steel(layer), stack.thickness(layer).metres());
-    }
-  }
-
   /**
    * Half of a layer on one of those lines.
    *
@@ -51,20 +42,7 @@ final class Layers {
   static Layers of(Stack stack, Workpiece piece, int ways) {
     List<SectionLine> own =
         piece.inner().stream().filter(l -> l.kind() == SectionLine.Kind.LAYERS).toList();
-    Map<Set<Sort>, Integer> pairs = new HashMap<>();
-    Map<Set<Sort>, Sort> upper = new HashMap<>();
-    List<Set<Sort>> met = new ArrayList<>();
-    boolean likeOnes = likeOnes(stack, own.size() / ways);
-    for (int i = 0; i + 1 < stack.layers(); i++) {
-      Sort first = Sort.of(stack, i);
-      Sort second = Sort.of(stack, i + 1);
-      Set<Sort> both = first.equals(second) ? Set.of(first) : Set.of(first, second);
-      met.add(both);
-      if (!pairs.containsKey(both) && (likeOnes || !first.steel().equals(second.steel()))) {
-        pairs.put(both, pairs.size());
-        upper.put(both, first);
-      }
-    }
+    List<LayerPair> pairs = own.isEmpty() ? List.of() : LayerPair.withLines(stack);
     Profile[][] lines = new Profile[pairs.size()][ways];
     for (int p = 0; p < lines.length; p++) {
       for (int way = 0; way < ways; way++) {
@@ -73,28 +51,22 @@ final class Layers {
     }
     Layers layers = new Layers(lines);
     for (int i = 0; i < stack.layers(); i++) {
-      Sort sort = Sort.of(stack, i);
-      layers.above.add(i == 0 ? null : half(sort, met.get(i - 1), pairs, upper));
-      layers.below.add(i == stack.layers() - 1 ? null : half(sort, met.get(i), pairs, upper));
+      layers.above.add(i == 0 ? null : half(stack, i, i - 1, pairs));
+      layers.below.add(i == stack.layers() - 1 ? null : half(stack, i, i + 1, pairs));
     }
     return layers;
   }
 
-  /** Whether seams between like layers have lines of their own: where few lie on another's. */
-  private static boolean likeOnes(Stack stack, int pairs) {
-    Map<Set<Sort>, Boolean> all = new HashMap<>();
-    for (int i = 0; i + 1 < stack.layers(); i++) {
-      Sort a = Sort.of(stack, i);
-      Sort b = Sort.of(stack, i + 1);
-      all.put(a.equals(b) ? Set.of(a) : Set.of(a, b), true);
+  private static Half half(Stack stack, int layer, int neighbor, List<LayerPair> pairs) {
+    Sort own = Sort.of(stack, layer);
+    Sort other = Sort.of(stack, neighbor);
+    for (int p = 0; p < pairs.size(); p++) {
+      LayerPair pair = pairs.get(p);
+      if (pair.isOf(own, other)) {
+        return new Half(p, !pair.upper().equals(own), pair.areAlike());
+      }
     }
-    return all.size() == pairs;
-  }
-
-  private static Half half(
-      Sort sort, Set<Sort> met, Map<Set<Sort>, Integer> pairs, Map<Set<Sort>, Sort> upper) {
-    Integer pair = pairs.get(met);
-    return pair == null ? null : new Half(pair, !upper.get(met).equals(sort), met.size() == 1);
+    return null;
   }
 
   /** Whether a layer has a line of its own. */

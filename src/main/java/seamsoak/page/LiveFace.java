@@ -28,7 +28,8 @@ record LiveFace(Advice advice, Exposure outside) {
             bare ->
                 words
                     .asked(query.getOrDefault("soak", ""))
-                    .map(celsius -> picture(bare.soaked(celsius, words.heldMinutes(), outside))));
+                    .map(o -> bare.soaked(o.temperatureC(), words.heldMinutes(), outside)))
+        .map(LiveFace::picture);
   }
 
   private static Answer picture(FaceAdvice face) {

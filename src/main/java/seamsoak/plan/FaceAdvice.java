@@ -8,7 +8,6 @@ import seamsoak.billet.Exposure;
 import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Step;
-import seamsoak.billet.Workpiece;
 import seamsoak.carbon.Edge;
 import seamsoak.face.BladeOutline;
 import seamsoak.face.EdgeLines;
@@ -31,7 +30,6 @@ import seamsoak.unit.Length;
  * @param moment when
  * @param step the last step of the file before it; none after a soak or a schedule
  * @param etched how
- * @param piece the metal
  * @param field steel and carbon on the face
  * @param etches by state, what an etch makes of them in the likely case
  * @param shop the settings
@@ -43,7 +41,6 @@ public record FaceAdvice(
     Moment moment,
     Optional<Step> step,
     Etched etched,
-    Workpiece piece,
     FaceField field,
     Map<Etched, Etch> etches,
     Shop shop,
@@ -54,7 +51,7 @@ public record FaceAdvice(
 
   /** Etched in another state. */
   public FaceAdvice etched(Etched state) {
-    return new FaceAdvice(billet, moment, step, state, piece, field, etches, shop, blade, tip);
+    return new FaceAdvice(billet, moment, step, state, field, etches, shop, blade, tip);
   }
 
   /**
@@ -70,7 +67,6 @@ public record FaceAdvice(
         Moment.AFTER_SOAK,
         Optional.empty(),
         Etched.HARDENED,
-        after.piece(),
         after,
         etches,
         shop,
@@ -84,12 +80,12 @@ public record FaceAdvice(
 
   /** Its lines in that state. */
   public List<LineReport> lines() {
-    return LineReport.of(piece, etch());
+    return LineReport.of(field.piece(), etch());
   }
 
   /** Where they cross. */
   public List<CrossingReport> crossings() {
-    return CrossingReport.of(SeamPlace.of(piece), etch());
+    return CrossingReport.of(SeamPlace.of(field.piece()), etch());
   }
 
   /** As much as a screen shows, a whole blade where one is stated. */
@@ -129,6 +125,6 @@ public record FaceAdvice(
   /** With the tip of the blade so far from the left end of the bar. */
   public FaceAdvice at(Length fromEnd) {
     return new FaceAdvice(
-        billet, moment, step, etched, piece, field, etches, shop, blade, Optional.of(fromEnd));
+        billet, moment, step, etched, field, etches, shop, blade, Optional.of(fromEnd));
   }
 }

@@ -52,7 +52,6 @@ record Faces(Billet billet, List<Stage> stages, Shop shop, ToCome toCome) {
             ? Optional.of(billet.steps().get(stages.size() - 2))
             : Optional.empty(),
         etched,
-        piece,
         FaceField.of(billet, stages, piece, shop),
         Map.of(
             Etched.AS_COOLED, likely(asCooled),

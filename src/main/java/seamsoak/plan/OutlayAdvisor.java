@@ -130,30 +130,7 @@ public final class OutlayAdvisor {
   }
 
   private static Billet ofLength(Billet b, double metres) {
-    Stack s = b.stack();
-    Stack other =
-        new Stack(
-            s.layers(),
-            s.steels(),
-            s.thicknesses(),
-            s.width(),
-            new Length(metres),
-            s.units(),
-            s.skin(),
-            s.place());
-    return new Billet(
-        b.name(),
-        b.units(),
-        other,
-        b.steps(),
-        b.soak(),
-        b.blade(),
-        b.equipment(),
-        b.quenchants(),
-        b.shown(),
-        b.visible(),
-        b.covered(),
-        b.oldWords());
+    return b.with(b.stack().ofLength(new Length(metres)));
   }
 
   private List<Outlay.Stock> stock(Billet billet, double pieceMm) {

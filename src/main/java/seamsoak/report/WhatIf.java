@@ -72,13 +72,9 @@ public record WhatIf(
     return String.format(Locale.ROOT, "%.0f", value);
   }
 
-  /** The one asked for, else the one advised, else the hottest. */
+  /** The one asked for, or what stands for it. */
   public Choice chosen(String at) {
-    return choices.stream()
-        .filter(c -> c.at().equals(at))
-        .findFirst()
-        .or(() -> choices.stream().filter(Choice::advised).findFirst())
-        .orElse(choices.get(choices.size() - 1));
+    return choices.get(soak.options().indexOf(words().asked(at).orElseThrow()));
   }
 
   /** All as rows of one table, of which those are shown that are chosen or advised. */

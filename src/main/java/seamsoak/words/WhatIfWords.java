@@ -34,14 +34,13 @@ public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
         .orElse(soak.mostMinutes());
   }
 
-  /** The temperature of the option asked for by its whole degrees, or of the one advised. */
-  public Optional<Double> asked(String at) {
+  /** The option asked for by its whole degrees, else the one advised, else the hottest. */
+  public Optional<SoakOption> asked(String at) {
     return soak.options().stream()
-        .map(SoakOption::temperatureC)
-        .filter(c -> Amounts.format("%.0f", c).equals(at))
+        .filter(o -> Amounts.format("%.0f", o.temperatureC()).equals(at))
         .findFirst()
-        .or(() -> advised().map(SoakOption::temperatureC))
-        .or(() -> soak.options().stream().map(SoakOption::temperatureC).findFirst());
+        .or(this::advised)
+        .or(() -> soak.options().stream().reduce((cooler, hotter) -> hotter));
   }
 
   /** What the picture beside the soaks shows. */
