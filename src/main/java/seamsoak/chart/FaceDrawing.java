@@ -1,8 +1,8 @@
 package seamsoak.chart;
 
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 import seamsoak.chart.figure.FaceFigure;
+import seamsoak.face.FaceSize;
 
 /** Draws a {@link FaceFigure}: long faces one below the other, others side by side. */
 final class FaceDrawing implements Drawing {
@@ -13,14 +13,11 @@ final class FaceDrawing implements Drawing {
   private static final double LONG = 1.6;
 
   private static final int ACROSS = 3;
-  private static final double WORDS_GAP = 6;
 
   private final FaceFigure figure;
   private final Heading heading;
-  private final int columns;
-  private final double room;
   private final double scale;
-  private final List<Block> words;
+  private final PanelGrid grid;
 
   FaceDrawing(FaceFigure figure) {
     this.figure = figure;
@@ -31,56 +28,37 @@ final class FaceDrawing implements Drawing {
       widest = Math.max(widest, p.picture().size().acrossMm());
       wide |= p.picture().size().acrossMm() > LONG * p.picture().size().upMm();
     }
-    columns = wide ? 1 : ACROSS;
-    room = (WIDTH - 2 * LEFT - (columns - 1) * GAP) / columns;
+    int columns = wide ? 1 : ACROSS;
+    double room = (WIDTH - 2 * LEFT - (columns - 1) * GAP) / columns;
     scale = room / widest;
-    words =
-        figure.panels().stream()
-            .map(p -> Block.of(p.name(), room, 2, Ink.NAME).and(p.note(), room, 4, Ink.NOTE))
-            .toList();
-  }
-
-  private double high(int panel) {
-    return figure.panels().get(panel).picture().size().upMm() * scale;
-  }
-
-  private double wordsHeight(int row) {
-    return words.stream()
-        .skip((long) row * columns)
-        .limit(columns)
-        .mapToDouble(Block::height)
-        .max()
-        .orElse(0);
-  }
-
-  private double top(int row) {
-    double top = heading.bottom() + GAP;
-    for (int r = 0; r < row; r++) {
-      double pictures = 0;
-      for (int i = r * columns; i < Math.min(words.size(), (r + 1) * columns); i++) {
-        pictures = Math.max(pictures, high(i));
-      }
-      top += wordsHeight(r) + WORDS_GAP + pictures + GAP;
-    }
-    return top;
+    grid =
+        new PanelGrid(
+            figure.panels().stream()
+                .map(p -> Block.of(p.name(), room, 2, Ink.NAME).and(p.note(), room, 4, Ink.NOTE))
+                .toList(),
+            columns,
+            LEFT,
+            room + GAP,
+            heading.bottom() + GAP,
+            GAP,
+            i -> figure.panels().get(i).picture().size().upMm() * scale);
   }
 
   @Override
   public double height() {
-    return top((words.size() + columns - 1) / columns);
+    return grid.bottom();
   }
 
   @Override
   public void draw(Canvas canvas) {
     heading.draw(canvas);
-    for (int i = 0; i < words.size(); i++) {
-      double left = LEFT + (i % columns) * (room + GAP);
-      double top = top(i / columns);
-      canvas.block(words.get(i), left, top);
+    for (int i = 0; i < figure.panels().size(); i++) {
       FaceFigure.Panel panel = figure.panels().get(i);
-      double across = panel.picture().size().acrossMm() * scale;
+      FaceSize size = panel.picture().size();
+      canvas.block(grid.words().get(i), grid.left(i), grid.top(i));
       Rectangle2D place =
-          new Rectangle2D.Double(left, top + wordsHeight(i / columns) + WORDS_GAP, across, high(i));
+          new Rectangle2D.Double(
+              grid.left(i), grid.shownTop(i), size.acrossMm() * scale, size.upMm() * scale);
       canvas.picture(GrayPng.of(panel.picture(), panel.name(), panel.note()), place);
       canvas.outline(place, Ink.DARK, Ink.solid(1.2));
     }

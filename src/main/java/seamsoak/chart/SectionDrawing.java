@@ -6,9 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import seamsoak.chart.figure.Pattern;
 import seamsoak.chart.figure.SectionFigure;
 
@@ -32,14 +30,22 @@ final class SectionDrawing implements Drawing {
   private final Heading heading;
   private final double scale;
   private final SectionKey key;
-  private final List<Block> words;
+  private final PanelGrid grid;
 
   SectionDrawing(SectionFigure figure) {
     this.figure = figure;
     heading = Heading.of(figure);
     scale = CELL / figure.widestMm();
     key = SectionKey.of(figure, scale);
-    words = figure.panels().stream().map(SectionDrawing::words).toList();
+    grid =
+        new PanelGrid(
+            figure.panels().stream().map(SectionDrawing::words).toList(),
+            ACROSS,
+            LEFT,
+            CELL + GAP,
+            heading.bottom() + 18,
+            24,
+            i -> height(figure.panels().get(i)));
   }
 
   private static Block words(SectionFigure.Panel panel) {
@@ -51,25 +57,6 @@ final class SectionDrawing implements Drawing {
     return new Block(lines.subList(0, Math.min(1 + NOTE_LINES, lines.size())));
   }
 
-  private int rows() {
-    return (words.size() + ACROSS - 1) / ACROSS;
-  }
-
-  private double wordsHeight(int row) {
-    return tallest(row, i -> words.get(i).height());
-  }
-
-  private double viewsHeight(int row) {
-    return tallest(row, i -> height(figure.panels().get(i)));
-  }
-
-  private double tallest(int row, IntToDoubleFunction height) {
-    return IntStream.range(row * ACROSS, Math.min(words.size(), (row + 1) * ACROSS))
-        .mapToDouble(height)
-        .max()
-        .orElse(0);
-  }
-
   private double height(SectionFigure.Panel panel) {
     double height = 0;
     for (var view : panel.views()) {
@@ -78,29 +65,19 @@ final class SectionDrawing implements Drawing {
     return height - VIEW_GAP;
   }
 
-  private double top(int row) {
-    double top = heading.bottom() + 18;
-    for (int i = 0; i < row; i++) {
-      top += wordsHeight(i) + 6 + viewsHeight(i) + 24;
-    }
-    return top;
-  }
-
   @Override
   public double height() {
-    return top(rows()) + key.height();
+    return grid.bottom() + key.height();
   }
 
   @Override
   public void draw(Canvas canvas) {
     heading.draw(canvas);
-    for (int i = 0; i < words.size(); i++) {
-      double left = LEFT + (i % ACROSS) * (CELL + GAP);
-      double top = top(i / ACROSS);
-      canvas.block(words.get(i), left, top);
-      views(canvas, figure.panels().get(i), left, top + wordsHeight(i / ACROSS) + 6);
+    for (int i = 0; i < figure.panels().size(); i++) {
+      canvas.block(grid.words().get(i), grid.left(i), grid.top(i));
+      views(canvas, figure.panels().get(i), grid.left(i), grid.shownTop(i));
     }
-    key.draw(canvas, top(rows()));
+    key.draw(canvas, grid.bottom());
   }
 
   double sketchHeight() {
