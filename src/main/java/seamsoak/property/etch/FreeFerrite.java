@@ -24,11 +24,6 @@ public final class FreeFerrite {
   /** By degree passed, what drives pearlite summed up. */
   private final double[] pearlite;
 
-  /** By carbon and degree, the growth of ferrite that started late, and early, squared, m2. */
-  private final double[][] late;
-
-  private final double[][] early;
-
   FreeFerrite(
       Etching laws, PhaseLines lines, double a1Celsius, Descent descent, double grainNumber) {
     this.laws = laws;
@@ -42,14 +37,18 @@ public final class FreeFerrite {
       pearlite[i + 1] =
           pearlite[i] + descent.seconds()[i] * laws.pearlite().drive(a1Celsius - celsius, celsius);
     }
-    int carbons = 1 + (int) Math.ceil(Math.max(STEP_PCT, eutectoidPct) / STEP_PCT);
-    this.late = new double[carbons][];
-    this.early = new double[carbons][];
-    grow();
   }
 
-  private void grow() {
-    int n = descent.seconds().length;
+  /**
+   * What a grain boundary's ferrite grows to until pearlite starts.
+   *
+   * @param late by carbon, of one that started late, squared, m2
+   * @param early by carbon, of one that started early
+   */
+  private record Growth(double[] late, double[] early) {}
+
+  private Growth growth(double degree) {
+    int n = Math.min(descent.seconds().length, 1 + (int) degree);
     double[] lateDrive = new double[n];
     double[] earlyDrive = new double[n];
     double[] beside = new double[n];
@@ -59,14 +58,18 @@ public final class FreeFerrite {
       earlyDrive[i] = laws.ferrite().earlyDrive(1, celsius);
       beside[i] = laws.besideFerritePct(lines, celsius);
     }
-    for (int k = 0; k < late.length; k++) {
+    int carbons = 1 + (int) Math.ceil(Math.max(STEP_PCT, eutectoidPct) / STEP_PCT);
+    double[] late = new double[carbons];
+    double[] early = new double[carbons];
+    for (int k = 0; k < carbons; k++) {
       double carbon = carbon(k);
       double a3 = lines.ferriteBelowCelsius(carbon);
       double needed = laws.ferrite().needed(lines.steel(), carbon, grainNumber);
-      double[] speed = speeds(carbon, beside);
-      late[k] = grown(a3, needed, lateDrive, speed);
-      early[k] = grown(a3, needed, earlyDrive, speed);
+      double[] speed = speeds(carbon, a3, beside);
+      late[k] = grown(degree, a3, needed, lateDrive, speed);
+      early[k] = grown(degree, a3, needed, earlyDrive, speed);
     }
+    return new Growth(late, early);
   }
 
   /** Carbon of a line of the tables, none of which is that of ferrite itself, wt%. */
@@ -75,9 +78,9 @@ public final class FreeFerrite {
   }
 
   /** By degree, D times the square of what drives growth, m2/s: parabolic, planar. */
-  private double[] speeds(double carbonPct, double[] beside) {
+  private double[] speeds(double carbonPct, double a3, double[] beside) {
     double[] speed = new double[beside.length];
-    for (int i = 0; i < speed.length; i++) {
+    for (int i = firstBelow(a3); i < speed.length; i++) {
       double over = beside[i] - carbonPct;
       if (over > 0) {
         double between = 0.5 * (beside[i] + carbonPct);
@@ -91,19 +94,26 @@ public final class FreeFerrite {
     return speed;
   }
 
-  private double[] grown(double a3, double needed, double[] drive, double[] speed) {
-    double[] grown = new double[speed.length + 1];
+  /** Nothing grows above A3. */
+  private static int firstBelow(double a3) {
+    return (int) Math.max(0, Descent.HIGHEST - 1 - a3);
+  }
+
+  private double grown(double degree, double a3, double needed, double[] drive, double[] speed) {
     double sum = 0;
-    for (int i = 0; i < speed.length; i++) {
+    double before = 0;
+    double grown = 0;
+    for (int i = firstBelow(a3); i < speed.length; i++) {
       double seconds = descent.seconds()[i];
       double below = Math.max(0, a3 - Descent.middle(i));
       double more = seconds * below * below * below * drive[i];
       // of the degree in which it starts, what is left of it
       double part = sum >= needed ? 1 : Math.max(0, 1 - (needed - sum) / Math.max(more, 1e-300));
       sum += more;
-      grown[i + 1] = grown[i] + part * seconds * speed[i];
+      before = grown;
+      grown += part * seconds * speed[i];
     }
-    return grown;
+    return before + (degree - (speed.length - 1)) * (grown - before);
   }
 
   /** Where pearlite starts with that much carbon, C; the lowest there is where it does not. */
@@ -147,13 +157,14 @@ public final class FreeFerrite {
     double enriched = Math.max(eutectoidPct, layerCarbonPct);
     double degree = pearliteDegree(Math.min(MOST_FOR_PEARLITE_PCT, enriched));
     double most = laws.besideCementitePct(lines, Descent.HIGHEST - degree);
+    Growth growth = growth(degree);
     return c -> {
       double left = left(c);
       double room = share(eutectoidPct, c);
       return new Band(
-          Math.max(left, Math.min(room, grown(late, c, degree))),
+          Math.max(left, Math.min(room, share(growth.late, c))),
           Math.max(left, share(most, c)),
-          Math.max(left, Math.min(room, grown(early, c, degree))));
+          Math.max(left, Math.min(room, share(growth.early, c))));
     };
   }
 
@@ -171,20 +182,18 @@ public final class FreeFerrite {
         : Math.min(1, (austenitePct - carbonPct) / (austenitePct - IN_FERRITE_PCT));
   }
 
-  private double grown(double[][] table, double carbonPct, double degree) {
+  /** Of that much carbon, with ferrite on both sides of all grain boundaries. */
+  private double share(double[] squares, double carbonPct) {
     double line = (carbonPct - carbon(0)) / STEP_PCT;
-    if (line > table.length - 1) {
+    if (line > squares.length - 1) {
       return 0; // beyond the eutectoid
     }
-    int k = (int) Math.max(0, Math.min(table.length - 2, line));
+    int k = (int) Math.max(0, Math.min(squares.length - 2, line));
     double part = Math.max(0, line - k);
-    return (1 - part) * grown(table[k], degree) + part * grown(table[k + 1], degree);
+    return (1 - part) * perVolume(squares[k]) + part * perVolume(squares[k + 1]);
   }
 
-  /** Thickness of ferrite on both sides of all grain boundaries, per volume. */
-  private double grown(double[] squares, double degree) {
-    int i = (int) Math.min(squares.length - 2, degree);
-    double square = squares[i] + (degree - i) * (squares[i + 1] - squares[i]);
+  private double perVolume(double square) {
     return 4 / laws.grainNumber().interceptMetres(grainNumber) * Math.sqrt(square);
   }
 }
