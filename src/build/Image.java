@@ -2,20 +2,28 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 
@@ -99,7 +107,7 @@ final class Image {
 
   /** What the tools of the JDK need besides, said at once. */
   private static void needed() {
-    for (String tool : List.of("jar", "javac", "jlink", "jpackage")) {
+    for (String tool : LINUX ? List.of("jar", "javac", "jlink") : List.of("jar", "javac", "jlink", "jpackage")) {
       if (ToolProvider.findFirst(tool).isEmpty()) {
         throw new Refused(
             "The image needs " + tool + ", which comes with a JDK of 17 or later; this Java has none.");
@@ -212,37 +220,123 @@ final class Image {
     return runtime;
   }
 
-  /** Lays the classes that a plan and a page load ready inside the runtime. */
+  /** What these load, and the page, lies ready inside the runtime. */
+  private static final List<String> TRIED =
+      List.of(
+          "plan alloy-data/billets/mosaic.json --samples 2 --out @tried",
+          "soak alloy-data/billets/mosaic.json --samples 2",
+          "schedule 1084 75Ni8 --layer 1mm --section 20mm",
+          "check alloy-data/billets/mosaic.json",
+          "heat alloy-data/logs/kiln.csv --column Left --tip air --loaded 4min --section 1in",
+          "migrate 1095 1018 --layer 1mm --at 1100C --for 20min",
+          "decarb 1084 --at 1100C --for 10min",
+          "pair O1 1084 --layer 1mm --section 5mm",
+          "steels 1084");
+
+  /** Lays the classes that the commands load ready inside the runtime. */
   private void ready(Path runtime) throws IOException {
     String java = runtime.resolve(WINDOWS ? "bin/java.exe" : "bin/java").toString();
-    Path list = out.resolve("classes.lst");
-    Path billet = Path.of("alloy-data/billets/mosaic.json");
-    run(
-        List.of(0, 4),
-        java,
-        "-XX:+UseSerialGC",
-        "-XX:DumpLoadedClassList=" + list,
-        "-m",
-        MAIN,
-        "plan",
-        billet.toString(),
-        "--samples",
-        "2",
-        "--out",
-        out.resolve("tried").toString());
+    Path one = out.resolve("one.lst");
+    Path all = out.resolve("classes.lst");
+    Set<String> lines = new LinkedHashSet<>();
+    for (String tried : TRIED) {
+      List<String> command =
+          new ArrayList<>(
+              List.of(java, "-XX:+UseSerialGC", "-XX:DumpLoadedClassList=" + one, "-m", MAIN));
+      for (String word : tried.split(" ")) {
+        command.add(word.startsWith("@") ? out.resolve(word.substring(1)).toString() : word);
+      }
+      run(List.of(0, 4), command.toArray(String[]::new));
+      lines.addAll(Files.readAllLines(one));
+    }
+    page(java, one);
+    lines.addAll(Files.readAllLines(one));
+    Files.write(all, lines);
     run(
         List.of(0),
         java,
         "-XX:+UseSerialGC",
         "-Xshare:dump",
-        "-XX:SharedClassListFile=" + list,
+        "-XX:SharedClassListFile=" + all,
         "-m",
         MAIN);
-    Files.delete(list);
+    Files.delete(one);
+    Files.delete(all);
     remove(out.resolve("tried"));
   }
 
+  /** Opens the page once, from its link to the shelf. */
+  private void page(String java, Path list) throws IOException {
+    Process page =
+        new ProcessBuilder(
+                java,
+                "-XX:+UseSerialGC",
+                "-XX:DumpLoadedClassList=" + list,
+                "-Dseamsoak.state=" + out.resolve("tried"),
+                "-m",
+                MAIN,
+                "page",
+                "--no-browser",
+                "--folder",
+                "alloy-data/billets")
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try {
+      String link = page.inputReader(StandardCharsets.UTF_8).readLine().replaceFirst(".* ", "");
+      HttpClient.newBuilder()
+          .followRedirects(HttpClient.Redirect.ALWAYS)
+          .cookieHandler(new CookieManager())
+          .build()
+          .send(HttpRequest.newBuilder(URI.create(link)).build(), BodyHandlers.ofString());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new UncheckedIOException(new IOException(e));
+    } finally {
+      page.destroy();
+      waited(page);
+    }
+  }
+
   private Path folder(Path runtime) throws IOException {
+    Path folder = out.resolve(NAME);
+    if (LINUX) {
+      Files.createDirectories(folder.resolve("lib"));
+      Files.move(runtime, folder.resolve("lib/runtime"));
+      start(folder.resolve("bin").resolve(NAME));
+    } else {
+      launcher(runtime);
+    }
+    for (String file : List.of("LICENSE", "src/main/resources/META-INF/NOTICE")) {
+      Path from = Path.of(file);
+      Files.copy(from, folder.resolve(from.getFileName()));
+    }
+    copy(Path.of("src/main/resources/META-INF/licenses"), folder.resolve("licenses"));
+    copy(Path.of("alloy-data"), folder.resolve("alloy-data"));
+    remove(out.resolve("module"));
+    remove(runtime);
+    return folder;
+  }
+
+  /**
+   * What starts the runtime. On Linux a few lines of shell: what jpackage lays there asks the
+   * package managers at each start whose it is, which takes longer than most answers.
+   */
+  private static void start(Path file) throws IOException {
+    Files.createDirectories(file.getParent());
+    Files.writeString(
+        file,
+        """
+        #!/bin/sh
+        self=$0
+        if [ -h "$self" ]; then self=$(readlink -f "$self"); fi
+        case $self in */*) ;; *) self=./$self ;; esac
+        exec "${self%%/*}/../lib/runtime/bin/java" %s -m %s "$@"
+        """
+            .formatted(String.join(" ", options()), MAIN));
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+  }
+
+  private void launcher(Path runtime) throws IOException {
     List<String> arguments =
         new ArrayList<>(
             List.of(
@@ -266,22 +360,14 @@ final class Image {
       arguments.add("--win-console");
     }
     tool("jpackage", arguments.toArray(String[]::new));
-    Path folder = out.resolve(NAME);
-    for (String file : List.of("LICENSE", "src/main/resources/META-INF/NOTICE")) {
-      Path from = Path.of(file);
-      Files.copy(from, folder.resolve(from.getFileName()));
-    }
-    copy(Path.of("src/main/resources/META-INF/licenses"), folder.resolve("licenses"));
-    copy(Path.of("alloy-data"), folder.resolve("alloy-data"));
-    remove(out.resolve("module"));
-    remove(runtime);
-    return folder;
   }
 
-  /** The same that the demo command and the short name start Java with. */
+  /** The same that the demo command and the short name start Java with, and that it has a name. */
   private static List<String> options() throws IOException {
-    return Files.readAllLines(Path.of("src/main/resources/seamsoak/cli/java.options")).stream()
-        .filter(line -> line.startsWith("-"))
+    return Stream.concat(
+            Files.readAllLines(Path.of("src/main/resources/seamsoak/cli/java.options")).stream()
+                .filter(line -> line.startsWith("-")),
+            Stream.of("-Dseamsoak.name=" + NAME))
         .toList();
   }
 

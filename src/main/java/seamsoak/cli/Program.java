@@ -9,7 +9,7 @@ final class Program {
   static final String NAME = "seamsoak";
 
   /** Set by the starter that it then has. */
-  static final boolean BY_NAME = System.getProperty("jpackage.app-path") != null;
+  static final boolean BY_NAME = System.getProperty("seamsoak.name") != null;
 
   /** For examples, and for what to do next. */
   static final String CALL = BY_NAME ? NAME : "java -jar target/seamsoak.jar";
