@@ -47,7 +47,7 @@ public final class PlanAdvisor {
   /**
    * Histories behind the bands unless others are asked for: more change them by less than a tenth.
    */
-  public static final int USUAL_SAMPLES = 96;
+  public static final int USUAL_SAMPLES = 80;
 
   private final Correlations correlations;
   private final CautionTable cautions;
@@ -192,7 +192,7 @@ public final class PlanAdvisor {
         basis.toCome,
         basis.soaking.worth(),
         correlations.etching(),
-        basis.soaking.nodes());
+        basis.soaking.sampleNodes());
   }
 
   private Optional<WorkReport> work(Billet billet, List<Stage> stages, AsCooled asCooled) {
@@ -207,6 +207,7 @@ public final class PlanAdvisor {
     List<List<Caution>> said =
         new StepCautions(cautions, billet, correlations.hardening().quenchants()).ofHistory(risks);
     return IntStream.range(0, stages.size())
+        .parallel()
         .mapToObj(i -> told(stages.get(i), asCooled, risks.get(i), said.get(i)))
         .toList();
   }

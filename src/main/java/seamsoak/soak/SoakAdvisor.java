@@ -85,16 +85,30 @@ public final class SoakAdvisor {
   }
 
   /**
-   * By node, how much longer this history takes on the answer's grid than on that of the samples,
-   * on the mean over the contrasts that both come down to; 1 where there are none.
+   * Those of them that do for samples: near the lowest the austenite has yet to form, from the
+   * second on seconds go straight in their logarithms within what a sample's grid leaves unsure.
+   */
+  public double[] sampleNodes() {
+    double[] all = nodes();
+    return IntStream.of(0, 1, Faded.coolest(all), all.length - 1)
+        .filter(k -> k < all.length)
+        .sorted()
+        .distinct()
+        .mapToDouble(k -> all[k])
+        .toArray();
+  }
+
+  /**
+   * By node of the samples, how much longer this history takes on the answer's grid than on that of
+   * the samples, on the mean over the contrasts that both come down to; 1 where there are none.
    */
   public double[] overSamples() {
     Shop coarse = new Shop(shop.correlations(), shop.assumptions(), Resolution.SAMPLE);
     Clearing sample = Clearing.after(billet, coarse, clearing.finished());
-    return IntStream.range(0, faded().celsius().length)
+    Faded fine = faded();
+    return Arrays.stream(sampleNodes())
         .parallel()
-        .mapToDouble(
-            k -> faded.fades()[k].longerThan(sample.at(sample.kelvin(faded.celsius()[k])).all()))
+        .map(c -> fine.at(c).fade().longerThan(sample.at(sample.kelvin(c)).all()))
         .toArray();
   }
 

@@ -36,7 +36,7 @@ public record SoakSamples(
    * so many times as many; judgement. Looks that contradict each other leave the least steady
    * minutes.
    */
-  private static final double ENOUGH_COUNT = 80;
+  private static final double ENOUGH_COUNT = 70;
 
   private static final int MOST_TIMES = 3;
 

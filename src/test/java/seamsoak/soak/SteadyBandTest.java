@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.billet.Assumptions;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Stage;
+import seamsoak.plan.PlanAdvisor;
 import seamsoak.state.Progress;
 import seamsoak.support.Demos;
 import seamsoak.support.Walks;
@@ -25,7 +26,7 @@ import seamsoak.support.Walks;
 class SteadyBandTest {
   private static final boolean LONG = Boolean.getBoolean("long");
   private static final int SEEDS = LONG ? 10 : 2;
-  private static final int CASES = 96;
+  private static final int CASES = PlanAdvisor.USUAL_SAMPLES;
   private static final int APART = 100_000;
   private static final double[] CELSIUS = {1000, 1070, 1120};
 
