@@ -192,7 +192,7 @@ public final class PlanAdvisor {
         basis.toCome,
         basis.soaking.worth(),
         correlations.etching(),
-        basis.soaking.sampleNodes());
+        basis.soaking.nodes());
   }
 
   private Optional<WorkReport> work(Billet billet, List<Stage> stages, AsCooled asCooled) {

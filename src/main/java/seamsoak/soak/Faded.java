@@ -15,7 +15,7 @@ import seamsoak.unit.Temperature;
  */
 record Faded(double[] celsius, Fade[] fades, double[] rise, double[] cycles, double timeFactor) {
   /** Cycles are as hot as this or cooler: carbon moves here much as it does there. */
-  private static final double CYCLES_CELSIUS = 900;
+  static final double CYCLES_CELSIUS = 900;
 
   /**
    * Of one history.

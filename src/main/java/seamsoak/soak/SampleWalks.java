@@ -74,8 +74,14 @@ public record SampleWalks(List<ForkJoinTask<Walk>> walks, Progress progress) {
     return walks.size();
   }
 
-  /** Those that could be walked, in the order of their samples. */
+  /**
+   * Those that could be walked, in the order of their samples. Whoever asks takes a hand: only the
+   * task laid down last is not left to the others, so they are asked for from the last one on.
+   */
   List<Walk> done() {
+    for (int i = walks.size() - 1; i >= 0; i--) {
+      walks.get(i).quietlyJoin();
+    }
     return walks.stream().map(ForkJoinTask::join).filter(w -> !w.stages().isEmpty()).toList();
   }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Resolution;
@@ -24,8 +25,8 @@ import seamsoak.unit.Temperature;
 public final class SoakAdvisor {
   private static final double STEP = 10;
 
-  /** So far apart minutes between them come out within 1 %, K. */
-  private static final double NODE_STEP = 100;
+  /** So far above the lowest heat of a soak there is austenite whatever the carbon, K. */
+  private static final double FORMED_KELVIN = 100;
 
   private final Billet billet;
   private final Shop shop;
@@ -71,44 +72,33 @@ public final class SoakAdvisor {
     return IntStream.range(0, count).mapToDouble(i -> lowest + i * STEP).toArray();
   }
 
-  /** A few temperatures over the same range, between which samples are interpolated. */
+  /**
+   * A few temperatures over the same range, between which seconds go straight in their logarithms
+   * within 2 %: near the lowest, where austenite has yet to form, they stand closer.
+   */
   public double[] nodes() {
     double[] all = temperatures();
     double lowest = all[0];
     double highest = all[all.length - 1];
-    int parts = (int) Math.max(1, Math.ceil((highest - lowest) / NODE_STEP));
-    return lowest == highest
-        ? new double[] {lowest}
-        : IntStream.rangeClosed(0, parts)
-            .mapToDouble(i -> lowest + (highest - lowest) * i / parts)
-            .toArray();
-  }
-
-  /**
-   * Those of them that do for samples: near the lowest the austenite has yet to form, from the
-   * second on seconds go straight in their logarithms within what a sample's grid leaves unsure.
-   */
-  public double[] sampleNodes() {
-    double[] all = nodes();
-    return IntStream.of(0, 1, Faded.coolest(all), all.length - 1)
-        .filter(k -> k < all.length)
+    return DoubleStream.of(lowest, lowest + FORMED_KELVIN, Faded.CYCLES_CELSIUS, highest)
+        .filter(c -> c >= lowest && c <= highest)
         .sorted()
         .distinct()
-        .mapToDouble(k -> all[k])
         .toArray();
   }
 
   /**
-   * By node of the samples, how much longer this history takes on the answer's grid than on that of
-   * the samples, on the mean over the contrasts that both come down to; 1 where there are none.
+   * By node, how much longer this history takes on the answer's grid than on that of the samples,
+   * on the mean over the contrasts that both come down to; 1 where there are none.
    */
   public double[] overSamples() {
     Shop coarse = new Shop(shop.correlations(), shop.assumptions(), Resolution.SAMPLE);
     Clearing sample = Clearing.after(billet, coarse, clearing.finished());
     Faded fine = faded();
-    return Arrays.stream(sampleNodes())
+    double[] nodes = fine.celsius();
+    return IntStream.range(0, nodes.length)
         .parallel()
-        .map(c -> fine.at(c).fade().longerThan(sample.at(sample.kelvin(c)).all()))
+        .mapToDouble(k -> fine.fades()[k].longerThan(sample.at(sample.kelvin(nodes[k])).all()))
         .toArray();
   }
 
