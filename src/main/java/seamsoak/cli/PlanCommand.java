@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,6 +17,7 @@ import seamsoak.data.FileSet;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.Advice;
+import seamsoak.plan.OutlayAdvisor;
 import seamsoak.report.Answer;
 import seamsoak.report.BilletAnswer;
 import seamsoak.report.HtmlReport;
@@ -61,7 +63,17 @@ final class PlanCommand extends Subcommand {
     }
     files.put(
         "report.html",
-        new HtmlReport(advice, billet.units(root), figures, pairs, rests, root.colophon()).bytes());
+        new HtmlReport(
+                advice,
+                billet.units(root),
+                figures,
+                pairs,
+                advice.hardStops().isEmpty()
+                    ? Optional.of(new OutlayAdvisor(root.correlations()).of(read, advice))
+                    : Optional.empty(),
+                rests,
+                root.colophon())
+            .bytes());
     if (advice.hardStops().isEmpty() && !advice.schedule().program().isEmpty()) {
       files.put("kiln.csv", utf8(new ProgramText(advice, billet.units(root)).csv()));
     }

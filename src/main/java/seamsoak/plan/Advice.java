@@ -16,6 +16,7 @@ import seamsoak.state.WorkReport;
  * Everything that is said about a billet. The names of this tree are the output contract.
  *
  * @param billet its name
+ * @param steels of its stack, each once, in the order of their layers
  * @param defaults what was assumed because the file does not say it
  * @param work what was done so far, where the file says it
  * @param history the billet after each step
@@ -30,6 +31,7 @@ import seamsoak.state.WorkReport;
  */
 public record Advice(
     String billet,
+    List<String> steels,
     List<Default> defaults,
     Optional<WorkReport> work,
     List<StageReport> history,

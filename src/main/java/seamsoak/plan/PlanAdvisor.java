@@ -41,6 +41,7 @@ import seamsoak.state.SeamProfile;
 import seamsoak.state.SeamProfile.Moment;
 import seamsoak.state.StageReport;
 import seamsoak.state.WorkReport;
+import seamsoak.steel.Steel;
 
 /** Puts together everything that is said about a billet. */
 public final class PlanAdvisor {
@@ -162,6 +163,7 @@ public final class PlanAdvisor {
     stops.addAll(run.hardStops());
     return new Advice(
         billet.name(),
+        billet.stack().steels().stream().map(Steel::grade).distinct().toList(),
         Assumed.of(billet),
         work(billet, stages, basis.asCooled),
         history(billet, stages, basis.asCooled, risks),

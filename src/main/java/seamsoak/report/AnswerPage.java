@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.SoakFigure;
 import seamsoak.pairing.PairAdvice;
@@ -17,8 +16,6 @@ import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.BesideWords;
 import seamsoak.words.CardWords;
-import seamsoak.words.OutlayWords;
-import seamsoak.words.SoakWords;
 
 /**
  * The answer on a billet as pieces of HTML, for a page that has more on it: what to do, and a piece
@@ -33,8 +30,6 @@ public record AnswerPage(
     Map<Figure, byte[]> figures,
     List<PairAdvice> pairs,
     Colophon colophon) {
-  private static final String SHEET = "sheet.css";
-
   /** A subject: its title, and the HTML of all that is said of it, its heading included. */
   public record Piece(String id, String title, String html) {
     static Piece of(Chapter chapter) {
@@ -79,31 +74,18 @@ public record AnswerPage(
 
   /** What the work takes: hours and stock. */
   public Piece outlay(Outlay outlay) {
-    return Piece.of(outlayChapter(outlay));
-  }
-
-  private Chapter outlayChapter(Outlay outlay) {
-    OutlayWords words = new OutlayWords(outlay, units);
-    Chapter chapter =
-        Chapter.of("outlay", "Hours and stock").words(words.times()).words(words.stock());
-    return outlay.stock().isEmpty()
-        ? chapter
-        : chapter.table(
-            Columns.of(outlay.stock(), units)
-                .words("steel", Outlay.Stock::steel)
-                .words("for", OutlayWords::use)
-                .words("pieces", s -> Integer.toString(s.count()))
-                .words("thick", s -> words.size(s.thicknessMm()))
-                .words("wide", s -> words.size(s.widthMm()))
-                .words("long", s -> words.size(s.lengthMm()))
-                .words("of bar in all", s -> words.size(s.totalMm()))
-                .captioned(words.caption()));
+    return Piece.of(new OutlayText(outlay, units).chapter());
   }
 
   /** What each number rests on. */
   public Piece rests(Trace trace) {
     return Piece.of(
-        new ReportChapters(new BilletChapters(advice, units, figures), pairs, trace, colophon)
+        new ReportChapters(
+                new BilletChapters(advice, units, figures),
+                pairs,
+                Optional.empty(),
+                trace,
+                colophon)
             .sources());
   }
 
@@ -116,30 +98,25 @@ public record AnswerPage(
 
   private List<Chapter> chapters() {
     return new ReportChapters(
-            new BilletChapters(advice, units, figures), pairs, Trace.NONE, colophon)
+            new BilletChapters(advice, units, figures),
+            pairs,
+            Optional.empty(),
+            Trace.NONE,
+            colophon)
         .ofBillet();
   }
 
-  /**
-   * The card on one sheet, and behind it the cautions, what to do next time and what the work
-   * takes, to be printed: a page of its own.
-   */
+  /** The card on one sheet and its back on another, to be printed: a page of its own. */
   public byte[] sheet() {
-    Chapter cautions = CautionText.all(advice, units).chapter();
-    Chapter next = Chapter.of("next", "Next time").items(new SoakWords(units).nextTime(advice));
-    List<Chapter> back = Stream.of(next, cautions).filter(c -> !c.parts().isEmpty()).toList();
-    ShopCard card = ShopCard.of(advice, units);
-    String style = HtmlReport.style(SHEET);
-    String policy = HtmlReport.policy(style);
-    return html(out ->
-            JtesheetGenerated.render(
-                out, null, advice.billet(), card, back, colophon, style, policy))
+    Sheet sheet = Sheet.of(advice, units, colophon, "");
+    String style = Sheet.style();
+    return html(out -> JtesheetGenerated.render(out, null, sheet, style, HtmlReport.policy(style)))
         .getBytes(StandardCharsets.UTF_8);
   }
 
   /** The same card with its boxes left empty: for a class, or to think with a pencil. */
   public static byte[] blankSheet() {
-    String style = HtmlReport.style(SHEET);
+    String style = Sheet.style();
     return html(out ->
             JteblankGenerated.render(
                 out, null, CardWords.USUAL_STEPS, style, HtmlReport.policy(style)))
@@ -148,7 +125,7 @@ public record AnswerPage(
 
   /** What a browser may let in for that page: nothing but its own style. */
   public static String sheetPolicy() {
-    return HtmlReport.policy(HtmlReport.style(SHEET));
+    return HtmlReport.policy(Sheet.style());
   }
 
   private static String html(Consumer<OwaspHtmlTemplateOutput> template) {

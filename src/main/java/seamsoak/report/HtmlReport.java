@@ -11,9 +11,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import seamsoak.chart.figure.Figure;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
+import seamsoak.plan.Outlay;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
 
@@ -25,6 +27,7 @@ import seamsoak.unit.UnitSystem;
  * @param figures the charts in order, each with its SVG file; each is shown where its subject is
  *     told
  * @param pairs each two steels of the stack that lie on each other
+ * @param outlay what the work takes, unless it must not be done
  * @param trace what the numbers rest on
  */
 public record HtmlReport(
@@ -32,6 +35,7 @@ public record HtmlReport(
     UnitSystem units,
     Map<Figure, byte[]> figures,
     List<PairAdvice> pairs,
+    Optional<Outlay> outlay,
     Trace trace,
     Colophon colophon) {
   private static final String STYLE = "report.css";
@@ -39,13 +43,15 @@ public record HtmlReport(
   /** The page in UTF-8; the same input gives the same bytes. */
   public byte[] bytes() {
     StringOutput page = new StringOutput();
-    String style = style(STYLE);
+    String style = style(STYLE) + style("paper.css");
     JtereportGenerated.render(
         new OwaspHtmlTemplateOutput(page),
         null,
         advice.billet(),
         ShopCard.of(advice, units),
-        new ReportChapters(new BilletChapters(advice, units, figures), pairs, trace, colophon)
+        Sheet.of(advice, units, colophon, "paper-"),
+        new ReportChapters(
+                new BilletChapters(advice, units, figures), pairs, outlay, trace, colophon)
             .all(),
         colophon,
         style,

@@ -234,6 +234,7 @@ public final class JsonReport {
       Advice advice, String command, Map<String, Object> part, Trace sources) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("billet", advice.billet());
+    all.put("steels", advice.steels());
     all.putAll(part);
     advice.work().ifPresent(w -> all.putAll(WorkTold.members(w)));
     Statement.put(all, "hardStops", advice.hardStops());

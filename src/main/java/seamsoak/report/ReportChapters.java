@@ -1,8 +1,10 @@
 package seamsoak.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.pairing.PairAdvice;
+import seamsoak.plan.Outlay;
 import seamsoak.trace.Trace;
 import seamsoak.words.Glossary;
 import seamsoak.words.SourceWords;
@@ -13,9 +15,14 @@ import seamsoak.words.pair.PairAnswerWords;
  *
  * @param billet what is said of it
  * @param pairs each two steels of the stack that lie on each other
+ * @param outlay what the work takes; empty where that is told elsewhere
  */
 record ReportChapters(
-    BilletChapters billet, List<PairAdvice> pairs, Trace trace, Colophon colophon) {
+    BilletChapters billet,
+    List<PairAdvice> pairs,
+    Optional<Outlay> outlay,
+    Trace trace,
+    Colophon colophon) {
   List<Chapter> all() {
     return Stream.of(
             CautionText.all(billet.advice(), billet.units()).chapter(),
@@ -28,6 +35,7 @@ record ReportChapters(
             billet.soak(),
             pairing(),
             billet.schedule(),
+            hoursAndStock(),
             billet.more(),
             billet.assumed(),
             sources(),
@@ -39,6 +47,12 @@ record ReportChapters(
   /** Those that tell of the billet itself; what the numbers rest on is left to the report. */
   List<Chapter> ofBillet() {
     return all().stream().filter(c -> !c.id().equals("method") && !c.id().equals("words")).toList();
+  }
+
+  private Chapter hoursAndStock() {
+    return outlay
+        .map(o -> new OutlayText(o, billet.units()).chapter())
+        .orElseGet(() -> Chapter.of("outlay", ""));
   }
 
   private Chapter pairing() {

@@ -23,6 +23,7 @@ import seamsoak.words.StopWords;
 /**
  * What hangs at the forge: the answer, and one entry for each step of the schedule.
  *
+ * @param stack its steels and size
  * @param stops why the work must not be done as written
  * @param caution the gravest of the soak, or of what comes first without one
  * @param answer in large letters
@@ -33,6 +34,7 @@ import seamsoak.words.StopWords;
  * @param steps in order
  */
 public record ShopCard(
+    String stack,
     List<String> stops,
     String caution,
     String answer,
@@ -88,6 +90,7 @@ public record ShopCard(
             .orElse("");
     CardWords words = new CardWords(advice, units);
     return new ShopCard(
+        StageWords.stack(advice.steels(), advice.history().get(0), units),
         advice.hardStops().stream().map(new StopWords(units)::says).toList(),
         caution,
         words.answer(),

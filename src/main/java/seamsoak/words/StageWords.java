@@ -32,6 +32,11 @@ public final class StageWords {
         + ".";
   }
 
+  /** What a stack is of, and its size. */
+  public static String stack(List<String> steels, StageReport stack, UnitSystem units) {
+    return String.join(", ", steels) + "; " + size(stack, units);
+  }
+
   /** Thick, wide and long, as stock is called for. */
   private static String size(StageReport stage, UnitSystem units) {
     return Length.ofMillimetres(stage.thicknessMm()).format(units)

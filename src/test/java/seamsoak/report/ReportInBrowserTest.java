@@ -127,6 +127,14 @@ class ReportInBrowserTest {
   void printsOnLetterAndOnA4(int width, int height) throws Exception {
     show(Reports.mosaic(), 1280, 800);
     String pdf = new String(tab.paper(width / 72.0, height / 72.0), StandardCharsets.ISO_8859_1);
+    assertEquals(2, sheets(pdf, width, height), "the card and its back");
+    tab.ask("document.getElementById('all').checked = true");
+    String all = new String(tab.paper(width / 72.0, height / 72.0), StandardCharsets.ISO_8859_1);
+    int pages = sheets(all, width, height);
+    assertTrue(pages >= 4 && pages <= 40, pages + " pages");
+  }
+
+  private static int sheets(String pdf, int width, int height) {
     Matcher m = PAPER.matcher(pdf);
     int pages = 0;
     while (m.find()) {
@@ -134,7 +142,7 @@ class ReportInBrowserTest {
       assertEquals(width, Double.parseDouble(m.group(1)), 1);
       assertEquals(height, Double.parseDouble(m.group(2)), 1);
     }
-    assertTrue(pages >= 4 && pages <= 40, pages + " pages");
+    return pages;
   }
 
   /** One report on a phone, one on a desk; the long run looks at each on both. */

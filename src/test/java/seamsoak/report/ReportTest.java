@@ -102,7 +102,7 @@ class ReportTest {
     int tables = html.split("<table[ >]").length;
     assertEquals(
         tables,
-        html.split("<table( class=\"short\")?>\n<caption>[^<]").length,
+        html.split("<table( class=\"(short|work)\")?>\n<caption>[^<]").length,
         "each has a caption");
     // every chart is followed by a table before the next heading
     for (String after : html.split("</figure>")) {
