@@ -62,7 +62,8 @@ public record EdgeLines(
                                   new Across(joints, at, l.contrast().orElse(0.0), l.visible()))));
     }
     List<Along> along = new ArrayList<>();
-    face.seamsAlong(blade.edge())
+    face.seams()
+        .along(blade.edge())
         .forEach(
             (joints, off) ->
                 line(lines, joints)
@@ -90,7 +91,8 @@ public record EdgeLines(
 
   private static Map<Joints, List<Double>> crossed(FaceField face, BladeOutline blade) {
     Map<Joints, List<Double>> all = new LinkedHashMap<>();
-    face.seamsAcross(blade.tip(), blade.tip() + blade.along(), blade.edge())
+    face.seams()
+        .across(blade.tip(), blade.tip() + blade.along(), blade.edge(), 0)
         .forEach(
             (joints, places) ->
                 all.put(joints, places.stream().map(x -> 1e3 * (x - blade.tip())).toList()));

@@ -1,9 +1,7 @@
 package seamsoak.face;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.UnaryOperator;
 import seamsoak.billet.Billet;
 import seamsoak.billet.SectionLine;
@@ -15,7 +13,6 @@ import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonLaw;
 import seamsoak.carbon.Metal;
 import seamsoak.data.Fault;
-import seamsoak.state.Joints;
 import seamsoak.state.Limits;
 import seamsoak.steel.Steel;
 
@@ -27,9 +24,6 @@ import seamsoak.steel.Steel;
  * <p>The face is shown ground below the skin that the fire has left on it, and without a jacket.
  */
 public final class FaceField {
-  /** How finely an edge is followed. */
-  private static final double STEP_METRES = 0.05e-3;
-
   private final Billet billet;
   private final List<Stage> stages;
   private final Workpiece piece;
@@ -169,6 +163,11 @@ public final class FaceField {
     return steels;
   }
 
+  /** The steel of a layer of the stack. */
+  String nameOf(int layer) {
+    return steels.get(steelOfLayer[layer]).name();
+  }
+
   /** The same with all that is known of them. */
   List<Steel> alloys() {
     return alloys;
@@ -179,39 +178,10 @@ public final class FaceField {
     return Limits.carbonPct(alloys.get(steel), piece);
   }
 
-  /**
-   * Seams that run along a line from tip to heel in the middle of the thickness, and how far off.
-   *
-   * @param across where it lies, from the middle of the width, m
-   */
-  Map<Joints, Double> seamsAlong(double across) {
-    Map<Joints, Double> all =
-        new LinkedHashMap<>(Seams.nearest(piece.width(), jacketAcross + halfWidth + across));
-    if (!plan) {
-      all.putAll(Seams.nearest(piece.thickness(), jacketUp + halfThickness));
-    }
-    return all;
-  }
-
-  /**
-   * Seams that such a line crosses, each by where it does, m from the middle of the bar.
-   *
-   * @param from where the line begins
-   * @param to where it ends
-   */
-  Map<Joints, List<Double>> seamsAcross(double from, double to, double across) {
-    Map<Joints, List<Double>> all = new LinkedHashMap<>();
-    Spot before = new Spot(whence.tilings());
-    Spot here = new Spot(whence.tilings());
-    whence.find(before, from, across, 0);
-    for (double x = from + STEP_METRES; x < to; x += STEP_METRES) {
-      whence.find(here, x, across, 0);
-      for (int i = 0; i < tiled.size(); i++) {
-        tiled.get(i).crossed(before.down[i], here.down[i], here.way, all, x - STEP_METRES / 2);
-      }
-      System.arraycopy(here.down, 0, before.down, 0, before.down.length);
-    }
-    return all;
+  /** Where its seams lie. */
+  FaceSeams seams() {
+    return new FaceSeams(
+        piece, whence, tiled, plan, jacketAcross + halfWidth, jacketUp + halfThickness);
   }
 
   /** Looks at one point after another; of one thread. */
@@ -225,6 +195,11 @@ public final class FaceField {
     /** Which steel, of {@link FaceField#steels}. */
     public int steel() {
       return steel;
+    }
+
+    /** Which layer of the stack, from its top. */
+    int ofStack() {
+      return spot.layer;
     }
 
     /** Its carbon, wt%. */

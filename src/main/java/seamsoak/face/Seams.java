@@ -10,6 +10,7 @@ import seamsoak.carbon.Plane;
 import seamsoak.carbon.SeamName;
 import seamsoak.carbon.Strip;
 import seamsoak.state.Joints;
+import seamsoak.state.SeamPlace;
 
 /** Where the seams of restacks and tiles lie on a line through a billet. */
 final class Seams {
@@ -25,7 +26,7 @@ final class Seams {
     for (Plane p : strip.planes()) {
       if (p.name().kind() != SeamName.Kind.LAYERS) {
         double at = strip.metres(0, p.face());
-        Joints joints = new Joints(p.name(), way(line, p), List.of());
+        Joints joints = SeamPlace.joints(line, p);
         all.put(at, joints);
         // a line parted inside a tile goes on at its other end
         if (line.isHalf() && Profile.begins(line) == 0) {
@@ -60,14 +61,5 @@ final class Seams {
               }
             });
     return all;
-  }
-
-  private static Joints.Way way(SectionLine line, Plane plane) {
-    if (plane.name().kind() == SeamName.Kind.TILES) {
-      return Joints.Way.IN_A_ROW;
-    }
-    return line.kind() == SectionLine.Kind.WIDTH
-        ? Joints.Way.SIDE_BY_SIDE
-        : Joints.Way.ONE_ON_ANOTHER;
   }
 }

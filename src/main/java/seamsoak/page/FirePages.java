@@ -41,6 +41,7 @@ final class FirePages {
   private final Work work;
   private final Holds holds;
   private final LogPages logs;
+  private final EtchPages etches;
   private final Map<String, Missed> missed = new ConcurrentHashMap<>();
 
   /** The last answers that were known to their end. */
@@ -54,6 +55,7 @@ final class FirePages {
     this.work = work;
     this.holds = holds;
     this.logs = logs;
+    this.etches = new EtchPages(kit, work);
   }
 
   /**
@@ -86,6 +88,8 @@ final class FirePages {
         case "fire" -> Optional.of(page(200, desk, asked.query().get("look"), guest, "", null));
         case "fire.log" -> guest ? Optional.empty() : Optional.of(logs.looked(desk));
         case "fire.news" -> Optional.of(news(desk, asked.query()));
+        case EtchPages.PLACE, EtchPages.PICTURE ->
+            Optional.of(etches.looked(desk, what, asked.query()));
         default -> Optional.empty();
       };
     }
@@ -265,7 +269,7 @@ final class FirePages {
     return Pages.fire(status, view);
   }
 
-  private static List<FireView.Etch> drawn(Desk.Now now) {
+  static List<FireView.Etch> drawn(Desk.Now now) {
     return now.proof().made().stream()
         .map(m -> new FireView.Etch("", List.of(), m.svg(), m.notes()))
         .toList();

@@ -11,6 +11,8 @@ final class Look {
   static final String SCRIPT = text("page.js") + text("whatif.js");
   static final String FIRE_STYLE = STYLE + text("fire.css");
   static final String FIRE_SCRIPT = text("fire.js");
+  static final String ETCH_STYLE = FIRE_STYLE + text("etch.css");
+  static final String ETCH_SCRIPT = text("etch.js");
 
   private Look() {}
 

@@ -5,6 +5,7 @@ import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import seamsoak.page.fire.EtchView;
 import seamsoak.page.fire.FireView;
 import seamsoak.page.fire.LogView;
 import seamsoak.page.fire.PhonesView;
@@ -65,6 +66,12 @@ final class Pages {
 
   static Answer join(int status, String key, String notice) {
     return page(status, out -> JtejoinGenerated.render(out, null, key, notice, Look.STYLE));
+  }
+
+  static Answer etch(EtchView view) {
+    return page(
+            200, out -> JteetchGenerated.render(out, null, view, Look.ETCH_STYLE, Look.ETCH_SCRIPT))
+        .with(Seal.POLICY, Seal.policy(Look.ETCH_STYLE, Look.ETCH_SCRIPT));
   }
 
   static Answer fire(int status, FireView view) {

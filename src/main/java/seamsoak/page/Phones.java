@@ -33,7 +33,8 @@ final class Phones implements AutoCloseable {
   private static final Pattern DESK = Pattern.compile("/d/([0-9]{1,9})/([a-z.]{1,20})");
 
   /** What a phone may look at. */
-  private static final Set<String> LOOKED = Set.of("fire", "fire.news", "card");
+  private static final Set<String> LOOKED =
+      Set.of("fire", "fire.news", EtchPages.PLACE, EtchPages.PICTURE, "card");
 
   /** What a phone may send. */
   private static final Set<String> SENT = Set.of("fire.enter", "fire.timer", "fire.undo");

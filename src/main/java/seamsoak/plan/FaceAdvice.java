@@ -95,8 +95,13 @@ public record FaceAdvice(
 
   /** As it looks, with the grain of the metal and the outline of the blade. */
   public FacePicture picture(FaceSize size) {
-    FacePicture bare = FacePicture.of(field, shop, etch(), size, true);
+    FacePicture bare = metal(size);
     return outline().map(o -> bare.with(o, field.isPlan())).orElse(bare);
+  }
+
+  /** The same without the outline, as a photograph of the bar has none. */
+  public FacePicture metal(FaceSize size) {
+    return FacePicture.of(field, shop, etch(), size, true);
   }
 
   /** Where the blade lies; empty where none is stated. */

@@ -60,7 +60,7 @@ public record Sightings(List<Sighting> all) {
   }
 
   /** The state in which a step leaves the steel. */
-  private static Seen.Etched left(Step step) {
+  public static Seen.Etched left(Step step) {
     return switch (step.kind()) {
       case HARDEN, TEMPER -> Seen.Etched.HARDENED;
       case ANNEAL -> Seen.Etched.ANNEALED;

@@ -105,7 +105,8 @@ public record SeamPlace(
     return joints(line, plane);
   }
 
-  private static Joints joints(SectionLine line, Plane plane) {
+  /** Which seams one on a line belongs to. */
+  public static Joints joints(SectionLine line, Plane plane) {
     Strip strip = line.strip();
     int face = plane.face();
     SeamName made = plane.name();

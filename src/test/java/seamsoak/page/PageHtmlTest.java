@@ -31,6 +31,7 @@ class PageHtmlTest {
       check("bench with an answer", smith.get(desk));
       check("card", smith.get(desk + "/card"));
       check("fire", smith.get(desk + "/fire"));
+      check("etch", smith.get(desk + "/fire.etch"));
       check("log", smith.get(desk + "/fire.log"));
       check("phones", smith.get("/phones"));
       smith.post(

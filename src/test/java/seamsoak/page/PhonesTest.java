@@ -101,6 +101,9 @@ class PhonesTest extends FormsOnly {
     Visitor phone = joined(screen);
     assertTrue(phone.get("/").body().contains("mosaic at the fire"));
     assertTrue(phone.get("/d/1/fire").body().contains("Step 1 weld, heat 1 of 3"));
+    assertEquals(200, phone.get("/d/1/fire.etch").status(), "a phone has the camera");
+    assertEquals(200, phone.get("/d/1/fire.png").status());
+    assertEquals(403, stranger.get("/d/1/fire.png").status());
     Visitor.Reply entered =
         phone.post(
             "/d/1/fire.enter",

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
@@ -34,6 +35,7 @@ public final class Tab implements AutoCloseable {
 
   private final Process process;
   private final Map<Integer, CompletableFuture<ObjectValue>> waiting = new ConcurrentHashMap<>();
+  private final List<String> requests = new CopyOnWriteArrayList<>();
   private final AtomicInteger last = new AtomicInteger();
   private final WebSocket socket;
   private int presses;
@@ -115,6 +117,9 @@ public final class Tab implements AutoCloseable {
       heard.append(data);
       if (end) {
         ObjectValue said = (ObjectValue) JsonTree.parse("browser", heard.toString());
+        if (text(said, "method").equals("Network.requestWillBeSent")) {
+          requests.add(heard.toString());
+        }
         heard.setLength(0);
         if (said.members().containsKey("id")) {
           int id = (int) ((JsonValue.NumberValue) said.members().get("id").value()).value();
@@ -244,10 +249,16 @@ public final class Tab implements AutoCloseable {
 
   /** Taps the middle of what a selector finds, once it has been brought into view. */
   public void tap(String selector) throws Exception {
+    tap(selector, 0.5, 0.5);
+  }
+
+  /** The same at another place of it, in shares of its width and its height. */
+  public void tap(String selector, double across, double down) throws Exception {
     String found = "document.querySelector(" + JsonWriter.write(selector).strip() + ")";
     until(found + " !== null");
     ask(found + ".scrollIntoView({ block: 'center' })");
-    String at = "(r => (r.left + r.width / 2) + ' ' + (r.top + r.height / 2))";
+    String at =
+        "(r => (r.left + r.width * " + across + ") + ' ' + (r.top + r.height * " + down + "))";
     String[] middle = ask(at + "(" + found + ".getBoundingClientRect())").split(" ");
     for (String type : new String[] {"mousePressed", "mouseReleased"}) {
       Map<String, Object> event = new LinkedHashMap<>();
@@ -268,6 +279,12 @@ public final class Tab implements AutoCloseable {
         call("DOM.querySelector", Map.of("nodeId", (int) root, "selector", selector));
     double node = ((JsonValue.NumberValue) member(found, "nodeId")).value();
     call("DOM.setFileInputFiles", Map.of("files", List.of(file.toString()), "nodeId", (int) node));
+  }
+
+  /** All that is asked for from now on, whole with what is sent along, as the browser tells it. */
+  public List<String> requests() throws Exception {
+    call("Network.enable", Map.of());
+    return requests;
   }
 
   /** Whether the network is there. */

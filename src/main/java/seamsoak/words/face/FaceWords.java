@@ -57,14 +57,17 @@ public record FaceWords(UnitSystem units) {
     all.add(
         title(face)
             + ": "
-            + length(size.acrossMm())
-            + " by "
-            + length(size.upMm())
-            + " of it, "
+            + scale(size)
+            + ", "
             + Amounts.number(size.mmPerPixel(), 2)
             + " mm to a pixel.");
     all.add(shows(face));
     return all;
+  }
+
+  /** Such as {@code 96 mm by 35 mm of it}. */
+  public String scale(FaceSize size) {
+    return length(size.acrossMm()) + " by " + length(size.upMm()) + " of it";
   }
 
   /** Which lines and knots show. */

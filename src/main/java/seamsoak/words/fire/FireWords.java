@@ -17,6 +17,8 @@ import seamsoak.words.Sentence;
 public record FireWords(UnitSystem units) {
   public static final String TO_MEND =
       "Something in this billet has to be mended on the bench before it can go to the fire.";
+  public static final String NOTHING_TO_LOOK_AT =
+      "Nothing of this billet is done yet that an etch could show.";
   public static final String PLANNING = "The rest is being planned anew.";
   public static final String LIKELY =
       "By the likely case so far; how sure that is comes in a moment.";
