@@ -127,6 +127,12 @@ public record FaceAdvice(
     return outline().stream().allMatch(o -> o.heel() <= field.acrossMetres() / 2 + SAME_METRES);
   }
 
+  /** Of a bar that no blade lies in yet: it is cut and laid anew before it becomes one. */
+  FaceAdvice withoutBlade() {
+    return new FaceAdvice(
+        billet, moment, step, etched, field, etches, shop, Blade.UNSTATED, Optional.empty());
+  }
+
   /** With the tip of the blade so far from the left end of the bar. */
   public FaceAdvice at(Length fromEnd) {
     return new FaceAdvice(

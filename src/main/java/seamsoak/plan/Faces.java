@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Seen.Etched;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
+import seamsoak.billet.Step;
 import seamsoak.billet.Workpiece;
 import seamsoak.face.FaceField;
 import seamsoak.schedule.ScheduleAdvisor;
@@ -23,8 +25,18 @@ import seamsoak.state.SeamProfile.Moment;
  * @param toCome what an etch shows of it in each state
  */
 record Faces(Billet billet, List<Stage> stages, Shop shop, ToCome toCome) {
+  /** After these the metal of a blade lies elsewhere in the bar. */
+  private static final Set<Step.Kind> LAID_ANEW =
+      Set.of(Step.Kind.RESTACK, Step.Kind.TILE, Step.Kind.TWIST);
+
+  /** As it is at the end of its steps, before others; a blade lies there that they leave there. */
+  FaceAdvice before(List<Step> others, Etched etched) {
+    FaceAdvice now = now(etched);
+    return others.stream().map(Step::kind).anyMatch(LAID_ANEW::contains) ? now.withoutBlade() : now;
+  }
+
   /** As it is at the end of its steps. */
-  FaceAdvice now(Etched etched) {
+  private FaceAdvice now(Etched etched) {
     return face(Moment.BEFORE, end(), etched, toCome.asCooled());
   }
 

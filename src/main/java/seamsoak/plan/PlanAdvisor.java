@@ -267,7 +267,8 @@ public final class PlanAdvisor {
     Billet first = billet.first(step);
     Basis basis = basis(first, usual(billet));
     return new Faces(first, basis.stages, basis.shop, basis.toCome)
-        .now(etched.orElse(Etched.AS_COOLED));
+        .before(
+            billet.steps().subList(step, billet.steps().size()), etched.orElse(Etched.AS_COOLED));
   }
 
   /** What comes of what the smith saw. */

@@ -80,6 +80,9 @@ class FaceCommandTest {
     assertEquals(0, ran.code(), ran.err());
     assertEquals("end", ran.text("view"));
     assertEquals("hardened", ran.text("etched"));
+    assertTrue(
+        ran.out().replace(" ", "").contains("\"edge\":null"),
+        "no blade lies in a bar that becomes tiles yet");
     Ran loose = face("loose.png", "--after", "4");
     assertEquals(3, loose.code());
     assertTrue(loose.err().contains("not welded"), loose.err());
