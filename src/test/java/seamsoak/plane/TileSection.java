@@ -37,6 +37,18 @@ public final class TileSection {
     return plate.across().metres();
   }
 
+  /** How thick the sheet on each of its sides is, m; 0 where there is none any more. */
+  public double sheet() {
+    Axis axis = plate.across();
+    double[] at = axis.linePositions();
+    for (int i = 0; i < at.length; i++) {
+      if (axis.line()[i].name().equals("sheet")) {
+        return at[i];
+      }
+    }
+    return 0;
+  }
+
   /** From one tile seam to the next, m. */
   public double height() {
     return plate.up().metres();
