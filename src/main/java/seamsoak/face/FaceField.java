@@ -227,14 +227,16 @@ public final class FaceField {
       steel = steelOfLayer[spot.layer];
       carbon = Double.NaN;
       left = 1;
-      takes(width, jacketAcross + halfWidth + across, spot.onEdge);
+      takes(
+          width, jacketAcross + halfWidth + across, jacketAcross + halfWidth - across, spot.onEdge);
       if (plan) {
         for (int i = 0; i < tiled.size(); i++) {
           Tiled.Way way = tiled.get(i).of(spot.way);
-          takes(way.profile(), way.at(spot.down[i]), !spot.onEdge);
+          takes(way.profile(), way.at(spot.down[i]), way.at(1 - spot.down[i]), !spot.onEdge);
         }
       } else {
-        takes(thickness, jacketUp + halfThickness - up, !spot.onEdge);
+        takes(
+            thickness, jacketUp + halfThickness - up, jacketUp + halfThickness + up, !spot.onEdge);
       }
       percent = left * (Double.isNaN(carbon) ? layer() : carbon);
     }
@@ -247,18 +249,29 @@ public final class FaceField {
     }
 
     /**
-     * What a line has to say of this place.
+     * What a line has to say of this place. Where every other piece is turned the line stands for
+     * one row of them; the next row lies the other way round, so it is told by the line from its
+     * other end.
      *
-     * @param through whether it runs through the layers here, and so may tell of just this one
+     * @param mirror as far from the other end of the line
+     * @param through whether layers lie across the line here, and so may be told one by one
      */
-    private void takes(Profile line, double metres, boolean through) {
-      int cell = line.cell(metres);
+    private void takes(Profile line, double metres, double mirror, boolean through) {
+      double at = metres;
+      int cell = line.cell(at);
+      if (!oneSteel && line.isLayered(cell) != through) {
+        int other = line.cell(mirror);
+        if (line.isLayered(other) == through) {
+          at = mirror;
+          cell = other;
+        }
+      }
       int own = line.steel(cell);
       if (through && own >= 0 && !oneSteel && Double.isNaN(carbon)) {
         steel = own;
-        carbon = line.percent(cell, metres);
+        carbon = line.percent(cell, at);
       } else {
-        left *= line.share(cell, metres);
+        left *= line.share(cell, at);
       }
     }
   }

@@ -1,6 +1,9 @@
 package seamsoak.face;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import seamsoak.billet.SectionLine;
 import seamsoak.billet.Workpiece;
 import seamsoak.carbon.CarbonLaw;
@@ -28,6 +31,9 @@ final class Profile {
   /** Which of the stack's steels each cell is, -1 for none. */
   private final int[] steel;
 
+  /** Whether the piece that each cell lies in has its layers across the line, told one by one. */
+  private final boolean[] layered;
+
   private final boolean mirrored;
 
   private Profile(SectionLine line, double[] share, List<Metal> steels) {
@@ -47,6 +53,24 @@ final class Profile {
       steel[i] = i > 0 && same ? steel[i - 1] : steels.indexOf(strip.metal(i));
     }
     percent = StripLines.spots(strip, cells);
+    layered = layered(strip, steel);
+  }
+
+  private static boolean[] layered(Strip strip, int[] steel) {
+    boolean[] all = new boolean[steel.length];
+    Set<Integer> ends =
+        strip.planes().stream()
+            .filter(p -> p.name().kind() != SeamName.Kind.LAYERS)
+            .map(Plane::face)
+            .collect(Collectors.toSet());
+    int from = 0;
+    for (int i = 1; i <= steel.length; i++) {
+      if (i == steel.length || ends.contains(i)) {
+        Arrays.fill(all, from, i, Arrays.stream(steel, from, i).anyMatch(s -> s >= 0));
+        from = i;
+      }
+    }
+    return all;
   }
 
   /**
@@ -138,6 +162,11 @@ final class Profile {
   /** Which of the stack's steels is there; -1 where it is none. */
   int steel(int cell) {
     return steel[cell];
+  }
+
+  /** Whether the piece there has its layers across the line, told one by one. */
+  boolean isLayered(int cell) {
+    return layered[cell];
   }
 
   /** Over the core's carbon, at equal activity. */
