@@ -85,18 +85,22 @@ final class Laying {
     return new Row(all, SeamName.LAYERS).line(Kind.THICKNESS, Direction.THICKNESS);
   }
 
-  /** The layers at a face; their mean follows below. */
+  /**
+   * The layers at a face, and half of the next; below its middle their mean follows, which is that
+   * of layers from middle to middle.
+   */
   private static SectionLine outer(Stack stack, int followed, Map<Sort, Strip> halves) {
     List<Strip> parts = new ArrayList<>();
     for (int i = 0; i < followed; i++) {
       parts.add(halves.get(Sort.of(stack, i)).mirrored());
     }
+    parts.add(halves.get(Sort.of(stack, followed)));
     return new SectionLine(
-        Kind.THICKNESS, Direction.THICKNESS, 1, parts, End.OUTSIDE, End.GAP, SeamName.LAYERS);
+        Kind.THICKNESS, Direction.THICKNESS, 1, parts, End.OUTSIDE, End.MIRROR, SeamName.LAYERS);
   }
 
   private Strip rest(Stack stack, int followed, Metal body) {
-    double metres = stack.thickness().metres() / 2;
+    double metres = stack.thickness().metres() / 2 - stack.thickness(followed).metres() / 2;
     for (int i = 0; i < followed; i++) {
       metres -= stack.thickness(i).metres();
     }

@@ -74,7 +74,7 @@ record Restacking(int across, int high, Turn turn, double kerfMetres, UnitSystem
   }
 
   private SectionLine told(SectionLine line, Workpiece bar, Resolution resolution) {
-    boolean thin = line.thinnestLayerMetres() < resolution.thinMetres();
+    boolean thin = line.thinnestLayerMetres(bar.body()) < resolution.thinMetres();
     int seams = (line.strip().planes().size() + 1) * Math.max(across, high) / 2;
     return (thin ? line.averaged(bar.body()) : line).fresh(resolution.forSeams(seams));
   }

@@ -232,15 +232,19 @@ public record SectionLine(
 
   /**
    * Thickness of the thinnest of its inner layers, m; infinite where it has none. What the fire and
-   * the grinder left of an outer one says nothing of how thick they are.
+   * the grinder left of an outer one says nothing of how thick they are; of one beside their mean
+   * there is half.
    */
-  double thinnestLayerMetres() {
+  double thinnestLayerMetres(Metal mean) {
     Strip strip = strip();
     double thinnest = Double.POSITIVE_INFINITY;
     int from = -1;
     for (int i = 1; i < strip.cells(); i++) {
       if (!strip.metal(i).equals(strip.metal(i - 1))) {
-        thinnest = from < 0 ? thinnest : Math.min(thinnest, strip.metres(from, i));
+        if (from >= 0) {
+          boolean half = strip.metal(from - 1).equals(mean) || strip.metal(i).equals(mean);
+          thinnest = Math.min(thinnest, (half ? 2 : 1) * strip.metres(from, i));
+        }
         from = i;
       }
     }

