@@ -227,16 +227,18 @@ public final class FaceField {
       steel = steelOfLayer[spot.layer];
       carbon = Double.NaN;
       left = 1;
-      takes(
-          width, jacketAcross + halfWidth + across, jacketAcross + halfWidth - across, spot.onEdge);
+      double fromSide = jacketAcross + halfWidth + across;
+      double fromTop = jacketUp + halfThickness - up;
       if (plan) {
+        takes(width, fromSide, 2 * (jacketAcross + halfWidth) - fromSide, width, spot.onEdge);
         for (int i = 0; i < tiled.size(); i++) {
           Tiled.Way way = tiled.get(i).of(spot.way);
-          takes(way.profile(), way.at(spot.down[i]), way.at(1 - spot.down[i]), !spot.onEdge);
+          Profile tile = way.profile();
+          takes(tile, way.at(spot.down[i]), way.at(1 - spot.down[i]), tile, !spot.onEdge);
         }
       } else {
-        takes(
-            thickness, jacketUp + halfThickness - up, jacketUp + halfThickness + up, !spot.onEdge);
+        takes(width, fromSide, 2 * halfWidth - fromSide, thickness, spot.onEdge);
+        takes(thickness, fromTop, 2 * halfThickness - fromTop, width, !spot.onEdge);
       }
       percent = left * (Double.isNaN(carbon) ? layer() : carbon);
     }
@@ -251,27 +253,35 @@ public final class FaceField {
     /**
      * What a line has to say of this place. Where every other piece is turned the line stands for
      * one row of them; the next row lies the other way round, so it is told by the line from its
-     * other end.
+     * other end, or where that is the same by the one through the rows, which begins with the other
+     * kind of piece.
      *
      * @param mirror as far from the other end of the line
+     * @param beside the line through the rows, if as many pieces lie on it
      * @param through whether layers lie across the line here, and so may be told one by one
      */
-    private void takes(Profile line, double metres, double mirror, boolean through) {
-      double at = metres;
-      int cell = line.cell(at);
-      if (!oneSteel && line.isLayered(cell) != through) {
-        int other = line.cell(mirror);
-        if (line.isLayered(other) == through) {
-          at = mirror;
-          cell = other;
-        }
+    private void takes(
+        Profile line, double metres, double mirror, Profile beside, boolean through) {
+      if (oneSteel || line.isLayered(line.cell(metres)) == through) {
+        takes(line, metres, through);
+      } else if (line.isLayered(line.cell(mirror)) == through) {
+        takes(line, mirror, through);
+      } else {
+        double there = metres * beside.metres() / line.metres();
+        boolean turned =
+            line.hasAsManyAs(beside) && beside.isLayered(beside.cell(there)) == through;
+        takes(turned ? beside : line, turned ? there : metres, through);
       }
+    }
+
+    private void takes(Profile line, double metres, boolean through) {
+      int cell = line.cell(metres);
       int own = line.steel(cell);
       if (through && own >= 0 && !oneSteel && Double.isNaN(carbon)) {
         steel = own;
-        carbon = line.percent(cell, at);
+        carbon = line.percent(cell, metres);
       } else {
-        left *= line.share(cell, at);
+        left *= line.share(cell, metres);
       }
     }
   }

@@ -34,6 +34,8 @@ final class Profile {
   /** Whether the piece that each cell lies in has its layers across the line, told one by one. */
   private final boolean[] layered;
 
+  private final int pieces;
+
   private final boolean mirrored;
 
   private Profile(SectionLine line, double[] share, List<Metal> steels) {
@@ -54,6 +56,8 @@ final class Profile {
     }
     percent = StripLines.spots(strip, cells);
     layered = layered(strip, steel);
+    pieces =
+        (int) strip.planes().stream().filter(p -> p.name().kind() != SeamName.Kind.LAYERS).count();
   }
 
   private static boolean[] layered(Strip strip, int[] steel) {
@@ -167,6 +171,11 @@ final class Profile {
   /** Whether the piece there has its layers across the line, told one by one. */
   boolean isLayered(int cell) {
     return layered[cell];
+  }
+
+  /** Whether as many pieces lie on another. */
+  boolean hasAsManyAs(Profile other) {
+    return mirrored == other.mirrored && pieces == other.pieces;
   }
 
   /** Over the core's carbon, at equal activity. */

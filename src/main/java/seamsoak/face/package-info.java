@@ -17,8 +17,8 @@
  *   <li><i>Where layers are too thin</i> for the lines to run through each, the lines through their
  *       mean tell how much is left, and the lines between neighbors what each layer has.
  *   <li><i>Every other piece turned.</i> A line stands for one row of pieces; the rows between are
- *       told by it from its other end. Of an odd number across, where that is the same row, the
- *       line's own row stands for both.
+ *       told by it from its other end, or of an odd number by the line through the rows. Tiles of
+ *       an odd number, which have no such line any more, are told by their own row.
  *   <li><i>The skin</i> of the shown face is ground off before it is etched, and so is a jacket;
  *       the sides are shown as they are.
  *   <li><i>A twisted bar</i> is not drawn: its pattern is another one at every depth.
