@@ -104,6 +104,7 @@ public final class Commands {
     all.put("plan", PlanCommand::new);
     all.put("soak", SoakCommand::new);
     all.put("schedule", ScheduleCommand::new);
+    all.put("kiln", KilnCommand::new);
     all.put("face", FaceCommand::new);
     all.put("record", RecordCommand::new);
     all.put("migrate", MigrateCommand::new);

@@ -89,7 +89,14 @@ record BladeWork(
         tempered,
         conflicts,
         stops,
-        Optional.of(outcome(section, heat, quench, temper, new Media(asked).of(choices, quench))));
+        Optional.of(
+            outcome(
+                section,
+                heat,
+                quench,
+                temper,
+                new Media(asked).of(choices, quench),
+                cycled.heats().hottestTemperCelsius())));
   }
 
   /**
@@ -146,7 +153,8 @@ record BladeWork(
       HardeningHeat heat,
       QuenchChoice quench,
       Tempering temper,
-      List<ScheduleAdvice.Medium> media) {
+      List<ScheduleAdvice.Medium> media,
+      double hottestTemperCelsius) {
     double room = QuenchedSteel.ROOM_CELSIUS;
     return new Outcome(
         section.thicknessMetres() * 1e3,
@@ -177,7 +185,10 @@ record BladeWork(
                         temper.hrc(t.steel()),
                         band(t, temper)))
             .toList(),
-        media);
+        media,
+        temper.near(heat.edge(), hottestTemperCelsius).stream()
+            .map(at -> new ScheduleAdvice.Tempered(at.celsius(), at.hrc()))
+            .toList());
   }
 
   private static ScheduleAdvice.HrcBand band(QuenchChoice.Response t, Tempering temper) {

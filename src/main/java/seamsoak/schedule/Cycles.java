@@ -18,12 +18,6 @@ import seamsoak.steel.TemperatureRange;
 
 /** Normalizing, and the cycles that refine the grain as far as it pays. */
 record Cycles(Course course) {
-  /** Least above it, where published ranges are cooler, K; judgement. */
-  private static final double LEAST_ABOVE = 15;
-
-  /** A cycle that gains less than this many numbers is not worth its scale; judgement. */
-  private static final double LEAST_GAIN = 0.5;
-
   /** Above the hardening heat, where published ranges are cooler, K; judgement. */
   private static final double ABOVE_HARDENING = 15;
 
@@ -64,7 +58,7 @@ record Cycles(Course course) {
             .map(h -> Math.max(h.celsius(), Math.min(most, h.celsius() + ABOVE_HARDENING)))
             .orElse(0.0);
     double drawn = Math.max(low, Math.min(high, celsius));
-    return Math.max(Math.max(highest.upperC() + LEAST_ABOVE, least), drawn);
+    return Math.max(Math.max(highest.upperC() + Margins.NORMALIZE_LEAST_ABOVE, least), drawn);
   }
 
   /** Whether a heat lies in the ranges of all steels that count. */
@@ -192,7 +186,7 @@ record Cycles(Course course) {
         metres = course.grains().after(cycle.apply(c), metres);
       }
       double gain = course.grains().number(metres) - course.grains().number(best);
-      if (n > 1 && gain < LEAST_GAIN) {
+      if (n > 1 && gain < Margins.WORTH_A_CYCLE) {
         break;
       }
       best = metres;

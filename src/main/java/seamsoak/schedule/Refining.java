@@ -15,9 +15,6 @@ import seamsoak.schedule.demand.SteelNow;
  * @param cycles how its cycles run; empty where it has none
  */
 record Refining(double normalizeC, Guard guard, Optional<Cycling> cycles) {
-  /** A cycle that does not go this far above Ac1 makes no new grains to speak of, K; judgement. */
-  private static final double LEAST_ABOVE_AC1 = 40;
-
   /**
    * Cycles.
    *
@@ -64,7 +61,7 @@ record Refining(double normalizeC, Guard guard, Optional<Cycling> cycles) {
     double celsius = 5 * Math.floor(Math.min(last, kept.unchangedToC()) / 5);
     boolean enough =
         harden.windows().stream()
-            .allMatch(w -> celsius >= w.steel().highestAc1C() + LEAST_ABOVE_AC1);
+            .allMatch(w -> celsius >= w.steel().highestAc1C() + Margins.CYCLE_ABOVE_AC1);
     Guard guard = guard(course, celsius);
     return enough && guard.way() != Guard.Way.ANNEAL_ONLY
         ? Optional.of(new Cycling(guard, false, celsius, celsius, Optional.of(kept.id())))

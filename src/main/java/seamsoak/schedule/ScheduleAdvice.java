@@ -196,6 +196,7 @@ public record ScheduleAdvice(
    * @param atHand whether the shop has it
    * @param steels how each of its steels takes it
    * @param media still air, each quenchant at hand and the one taken, slowest first
+   * @param tempers what other heats of the tempers would leave the edge with, the coolest first
    */
   public record Outcome(
       double thicknessMm,
@@ -206,7 +207,11 @@ public record ScheduleAdvice(
       String quenchantName,
       boolean atHand,
       List<Quenched> steels,
-      List<Medium> media) {}
+      List<Medium> media,
+      List<Tempered> tempers) {}
+
+  /** The edge's hardness after the tempers at a heat. */
+  public record Tempered(double temperatureC, double hrc) {}
 
   /**
    * What one way of cooling would do to the blade.

@@ -31,12 +31,6 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Tre
   /** Below this no more pearlite forms in a slow fall. */
   private static final double PEARLITE_TO = 650;
 
-  /** Least above Ac1 to dissolve what must dissolve, and least below Accm to leave seeds, K. */
-  private static final double LEAST_FROM_CRITICAL = 15;
-
-  /** Least below the last heat that made grains, so that they stay as they are, K; judgement. */
-  private static final double BELOW_LAST = 10;
-
   private static final double MINUTES = 60;
 
   /** To temper what has hardened; judgement. */
@@ -64,7 +58,9 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Tre
       return belowAc1(steels).isPresent() ? Kind.SUBCRITICAL : Kind.FULL;
     }
     if (guard.slow()) {
-      return shared(steels).filter(c -> c <= lastCycleC().get() - BELOW_LAST).isPresent()
+      return shared(steels)
+              .filter(c -> c <= lastCycleC().get() - Margins.ANNEAL_BELOW_LAST)
+              .isPresent()
           ? Kind.FULL
           : Kind.SUBCRITICAL;
     }
@@ -199,11 +195,11 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Tre
   private double spheroidizeCelsius(List<SteelNow> steels) {
     SteelNow most =
         excess(steels).stream().max(Comparator.comparingDouble(SteelNow::carbonPct)).orElseThrow();
-    double low = most.ac1C() + LEAST_FROM_CRITICAL;
-    double last = lastCycleC().orElseThrow() - BELOW_LAST;
-    double high = Math.max(low, Math.min(last, most.upperC() - LEAST_FROM_CRITICAL));
+    double low = most.ac1C() + Margins.ANNEAL_FROM_CRITICAL;
+    double last = lastCycleC().orElseThrow() - Margins.ANNEAL_BELOW_LAST;
+    double high = Math.max(low, Math.min(last, most.upperC() - Margins.ANNEAL_FROM_CRITICAL));
     double wanted =
-        range(most).map(r -> (r.lowC() + r.highC()) / 2).orElse(low + LEAST_FROM_CRITICAL);
+        range(most).map(r -> (r.lowC() + r.highC()) / 2).orElse(low + Margins.ANNEAL_FROM_CRITICAL);
     return HardeningHeat.round(Math.max(low, Math.min(high, wanted)));
   }
 
@@ -241,7 +237,7 @@ record Softening(Course course, Guard guard, Optional<HardeningHeat> harden, Tre
                                         .map(r -> (r.lowC() + r.highC()) / 2)
                                         .orElse(s.ac1C() + 40)))
                         .orElseThrow());
-    return harden.map(h -> Math.min(own, h.celsius() - BELOW_LAST)).orElse(own);
+    return harden.map(h -> Math.min(own, h.celsius() - Margins.ANNEAL_BELOW_LAST)).orElse(own);
   }
 
   /** The published range; ranges below Ac1 are of sub-critical anneals and do not count. */

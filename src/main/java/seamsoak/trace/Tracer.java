@@ -9,6 +9,7 @@ import seamsoak.billet.Exposure;
 import seamsoak.billet.Shop;
 import seamsoak.heatlog.LogSettings;
 import seamsoak.heatlog.RealHeat;
+import seamsoak.kiln.KilnAdvisor;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.PairLimits;
 import seamsoak.plan.Advice;
@@ -163,6 +164,15 @@ public final class Tracer {
   /** Of the schedule, and with it of all that a plan says. */
   public Trace ofSchedule(Billet billet, Advice advice) {
     return new BilletTrace(k, entries(), billet).ofSchedule(advice);
+  }
+
+  /** Of several schedules, each entry once. */
+  public Trace ofSchedules(List<KilnAdvisor.Given> given) {
+    return new Trace(
+        given.stream()
+            .flatMap(g -> ofSchedule(g.billet(), g.advice()).entries().stream())
+            .distinct()
+            .toList());
   }
 
   /** Of its face after some of its steps, or after what is advised. */

@@ -29,6 +29,7 @@ class HelpTest {
           "plan",
           "soak",
           "schedule",
+          "kiln",
           "face",
           "record",
           "migrate",

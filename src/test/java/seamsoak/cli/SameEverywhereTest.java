@@ -116,6 +116,8 @@ class SameEverywhereTest {
             "face billet.json --out out/end.png --json",
             "face tiles.json --out out/top.png",
             "schedule billet.json --samples 4 --json",
+            "kiln billet.json billet.json --samples 0 --units both",
+            "kiln billet.json billet.json --samples 0 --json",
             "record billet.json --step 1 --at 1210C --for 4.5min --on 2026-11-20",
             "record billet.json --undo --json",
             "record billet.json --step 1 --at 1210C --for 4.5min --json");

@@ -58,6 +58,7 @@ class TerminalAnswerTest {
         "soak galvanized-jacket",
         "schedule galvanized-jacket",
         "plan galvanized-jacket",
+        "kiln alloy-data/billets/mosaic.json alloy-data/billets/san-mai.json --samples 0",
         "pair 1095 D2",
         "pair D2 304",
         "pair 1084 75Ni8",

@@ -1,5 +1,7 @@
 package seamsoak.schedule.demand;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import seamsoak.property.hardening.PartlyHard;
 import seamsoak.property.hardening.TemperingCurve;
 import seamsoak.source.Estimate;
@@ -24,6 +26,11 @@ public record Tempering(
     double coldestCelsius) {
   public static final double HOURS = 2;
   public static final int TIMES = 2;
+
+  /** How far from the heat taken others are told, in steps of 5 K; judgement. */
+  private static final int STEPS_TOLD = 10;
+
+  private static final double STEP = 5;
 
   /** Cooler than this a temper hardly relieves martensite, C; common practice. */
   private static final double COOLEST = 150;
@@ -58,6 +65,29 @@ public record Tempering(
         hardenCelsius,
         grain,
         coldest);
+  }
+
+  /** A heat of the tempers, and the hardness of the edge after them. */
+  public record At(double celsius, double hrc) {}
+
+  /**
+   * What heats near the one taken would leave a steel with, the coolest first; those that its sheet
+   * allows as far as the one taken does.
+   */
+  public List<At> near(SteelNow steel, double hottestCelsius) {
+    return IntStream.rangeClosed(-STEPS_TOLD, STEPS_TOLD)
+        .mapToDouble(i -> celsius + STEP * i)
+        .filter(c -> c == celsius || c >= COOLEST && c <= hottestCelsius && onSheet(steel, c))
+        .mapToObj(c -> new At(c, at(c).hrc(steel)))
+        .toList();
+  }
+
+  private static boolean onSheet(SteelNow steel, double celsius) {
+    return steel.steel().heatTreatment().temperNear(celsius).orElse(celsius) == celsius;
+  }
+
+  private Tempering at(double other) {
+    return new Tempering(other, wantedHrc, quench, hardenCelsius, grainNumber, coldestCelsius);
   }
 
   /** Hardness of a steel before them, at an edge ground thin, HRC. */
