@@ -36,6 +36,7 @@ public final class Page implements AutoCloseable {
   private final Sketches sketches;
   private final MyShop shop;
   private final Pairing pairing;
+  private final OneKiln kiln;
   private final Work work;
   private final DeskPages pages;
   private final DeskForms forms;
@@ -89,6 +90,7 @@ public final class Page implements AutoCloseable {
     this.sketches = new Sketches(shelf, desks, kit);
     this.shop = new MyShop(setting.state().resolve("shop.json"), kit);
     this.pairing = new Pairing(kit);
+    this.kiln = new OneKiln(shelf, desks, kit);
     this.work = new Work(kit);
     this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()), shop);
     this.forms = new DeskForms(desks, work, pages, shop);
@@ -206,6 +208,7 @@ public final class Page implements AutoCloseable {
           UnitSystem bare = shop.isMetric() ? UnitSystem.METRIC : UnitSystem.US;
           yield Pages.pairing(pairing.of(asked.query(), bare), bare);
         }
+        case "/kiln" -> Pages.oneKiln(kiln.of(asked.query()));
         case Phones.PLACE -> phones.looked();
         case "/" ->
             Optional.ofNullable(first.getAndSet(null))

@@ -35,6 +35,12 @@ final class Pages {
     return page(200, out -> JtepairingGenerated.render(out, null, page, units, Look.STYLE));
   }
 
+  static Answer oneKiln(OneKiln.View page) {
+    return page(
+        page.faults().isEmpty() ? 200 : 409,
+        out -> JteonekilnGenerated.render(out, null, page, Look.STYLE));
+  }
+
   /** A page of one piece, with a way back. */
   static Answer piece(String name, String back, AnswerPage.Piece piece) {
     return page(200, out -> JtepieceGenerated.render(out, null, name, back, piece, Look.STYLE));

@@ -2,6 +2,7 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import seamsoak.kiln.KilnPlan;
 import seamsoak.kiln.Load;
 import seamsoak.unit.UnitSystem;
@@ -62,6 +63,12 @@ public record KilnText(KilnPlan plan, UnitSystem units) {
 
   /** The same as pieces of a page. */
   public List<AnswerPage.Piece> pieces() {
-    return told().all().stream().map(AnswerPage.Piece::of).toList();
+    List<Chapter> all = told().all();
+    List<Part> first = new ArrayList<>(all.get(0).parts());
+    first.addAll(all.get(1).parts());
+    return Stream.concat(
+            Stream.of(new Chapter(all.get(0).id(), "Answer", first)), all.stream().skip(2))
+        .map(AnswerPage.Piece::of)
+        .toList();
   }
 }

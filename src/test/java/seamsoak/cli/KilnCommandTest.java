@@ -198,8 +198,10 @@ class KilnCommandTest {
   void whatIsHardStaysOut() throws IOException {
     String hard =
         Files.readString(Path.of(bar("hard", "1084", "6", "")))
-            .replace("\"for\": 3 }] } ]", "\"for\": 3, \"done\": [{}] }] }, { \"do\": \"harden\","
-                + " \"in\": \"oil-fast\", \"heats\": [{ \"at\": 815, \"for\": 10, \"done\": [{}] }] } ]");
+            .replace(
+                "\"for\": 3 }] } ]",
+                "\"for\": 3, \"done\": [{}] }] }, { \"do\": \"harden\","
+                    + " \"in\": \"oil-fast\", \"heats\": [{ \"at\": 815, \"for\": 10, \"done\": [{}] }] } ]");
     Path file = Files.writeString(folder.resolve("hard.json"), hard);
     Ran ran = kiln(List.of(file.toString(), bar("soft", "5160", "6", "")), "--json");
     assertEquals(0, ran.code(), ran.err());

@@ -33,6 +33,9 @@ class PageHtmlTest {
       check("fire", smith.get(desk + "/fire"));
       check("etch", smith.get(desk + "/fire.etch"));
       check("log", smith.get(desk + "/fire.log"));
+      Files.copy(Path.of("alloy-data/billets/san-mai.json"), folder.resolve("three.json"));
+      check("shelf with ticks", smith.get("/"));
+      check("one kiln", smith.get("/kiln?b0=mosaic.json&b1=three.json"));
       check("phones", smith.get("/phones"));
       smith.post(
           desk + "/edit",

@@ -3,6 +3,9 @@ package seamsoak.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -39,6 +42,34 @@ class PageLooksTest extends InBrowser {
         assertEquals("", tab.ask(Looks.AXE), () -> what + " " + size[0]);
       }
     }
+  }
+
+  /** Billets on the shelf, ticked by keyboard; one kiln for them. */
+  @ParameterizedTest
+  @CsvSource({"390, 844", "1280, 800"})
+  void oneKiln(int width, int height) throws Exception {
+    for (String name : List.of("mosaic", "san-mai")) {
+      Files.copy(Path.of("alloy-data/billets/" + name + ".json"), folder.resolve(name + ".json"));
+    }
+    tab.size(width, height);
+    tab.go(page.address());
+    tab.until("document.querySelectorAll('.tick').length === 2");
+    assertEquals("", tab.ask(Looks.LAYOUT), "shelf");
+    assertEquals("", tab.ask(Looks.SMALL), "shelf");
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE), "shelf");
+    tabTo("input[value='mosaic.json']");
+    tab.press(" ");
+    tabTo("input[value='san-mai.json']");
+    tab.press(" ");
+    tabTo("#one-kiln button");
+    tab.press("Enter");
+    tab.until("document.querySelector('#fold-loads') !== null");
+    tab.ask("document.querySelectorAll('details').forEach(d => d.open = true)");
+    assertEquals("", tab.ask(Looks.LAYOUT), "one kiln");
+    assertEquals("", tab.ask(Looks.SMALL), "one kiln");
+    tab.run(Looks.axe());
+    assertEquals("", tab.ask(Looks.AXE), "one kiln");
   }
 
   /** At the fire, with the clock over and all unfolded, it is large enough for gloves. */

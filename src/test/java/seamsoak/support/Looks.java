@@ -44,7 +44,7 @@ public final class Looks {
       """
       [...document.querySelectorAll('button, input, select, summary, a.button, a.jump')]
         .filter(e => e.checkVisibility() && !e.closest('.verdict, .piece, .quiet'))
-        .map(e => [e.type === 'radio' ? e.closest('label') : e]
+        .map(e => [['radio', 'checkbox'].includes(e.type) ? e.closest('label') : e]
           .map(t => [t, t.getBoundingClientRect()])[0])
         .filter(([e, r]) => r.height < 43.5 || r.width < 43.5)
         .map(([e, r]) => e.tagName + ' ' + e.textContent.slice(0, 20) + ' ' + r.width + 'x' + r.height)

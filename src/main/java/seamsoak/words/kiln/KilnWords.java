@@ -7,11 +7,9 @@ import java.util.stream.Collectors;
 import seamsoak.kiln.Apart;
 import seamsoak.kiln.KilnPlan;
 import seamsoak.kiln.Load;
-import seamsoak.schedule.StepKind;
 import seamsoak.unit.HeatingRate;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
-import seamsoak.words.Sentence;
 import seamsoak.words.StopWords;
 
 /** Several billets in one kiln: whether, in which loads, why not, and what to know. */
@@ -96,14 +94,7 @@ public record KilnWords(KilnPlan plan, UnitSystem units) {
             ? "There is nothing left to do in the kiln for any of them."
             : switch (plan.verdict()) {
               case TOGETHER -> "One kiln does for them: " + fewer + ".";
-              case IN_PART ->
-                  "One kiln does for part of the way, "
-                      + kinds(true)
-                      + ": "
-                      + fewer
-                      + ". Not together: "
-                      + kinds(false)
-                      + ".";
+              case IN_PART -> "One kiln does for part of the way: " + fewer + ".";
               case NOT_TOGETHER ->
                   plan.apart().isEmpty()
                       ? "Not together: they have no step in common, by how far each is."
@@ -111,30 +102,25 @@ public record KilnWords(KilnPlan plan, UnitSystem units) {
             });
     if (plan.verdict() != KilnPlan.Verdict.NOT_TOGETHER) {
       all.add(
-          Sentence.capital(
-              plan.loads().stream()
-                      .filter(Load::together)
-                      .map(this::briefly)
-                      .collect(Collectors.joining(", "))
-                  + "."));
+          "Together: "
+              + plan.loads().stream()
+                  .filter(Load::together)
+                  .map(this::briefly)
+                  .collect(Collectors.joining(", "))
+              + ".");
+    }
+    if (plan.verdict() == KilnPlan.Verdict.IN_PART) {
+      all.add("Not all together: " + parted() + ".");
     }
     return all;
   }
 
-  /** Kinds of steps that are shared throughout, or not. */
-  private String kinds(boolean together) {
-    List<StepKind> parted =
-        plan.loads().stream()
-            .filter(l -> l.out().stream().anyMatch(o -> o.why() == Load.Why.OWN_LOAD))
-            .map(Load::kind)
-            .distinct()
-            .toList();
+  /** Kinds of steps that not all who have them share. */
+  private String parted() {
     return plan.loads().stream()
-        .filter(l -> !together || l.together() && !parted.contains(l.kind()))
-        .map(Load::kind)
-        .filter(k -> together || parted.contains(k))
+        .filter(l -> l.out().stream().anyMatch(o -> o.why() == Load.Why.OWN_LOAD))
+        .map(l -> l.kind().word())
         .distinct()
-        .map(StepKind::word)
         .collect(Collectors.joining(", "));
   }
 
