@@ -2,13 +2,11 @@ package seamsoak.page;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonPath;
@@ -67,12 +65,12 @@ final class Desk {
   record Kept(int number, String text, Advice advice) {}
 
   private static final String SAVED = "saved from the page";
-  private static final int MOST_SENT = 20_000;
 
   private final String id;
   private final Path path;
   private final Kit kit;
-  private final Set<String> sent = new LinkedHashSet<>();
+  private final Received received = new Received();
+  private final Consumer<Desk> keeper;
   private Now now;
   private Optional<Kept> kept = Optional.empty();
 
@@ -82,8 +80,17 @@ final class Desk {
    * @param file as it was read, if it was there
    * @param text as it is by now; {@link Fault} where it is no JSON
    * @param other whether the file is another by now than that which was changed to the text
+   * @param keeper keeps at once what is in no file yet
    */
-  Desk(String id, Path path, Optional<UserFile> file, String text, boolean other, Kit kit) {
+  Desk(
+      String id,
+      Path path,
+      Optional<UserFile> file,
+      String text,
+      boolean other,
+      Kit kit,
+      Consumer<Desk> keeper) {
+    this.keeper = keeper;
     this.id = id;
     this.path = path;
     this.kit = kit;
@@ -107,6 +114,11 @@ final class Desk {
   /** What it is called on the page. */
   String name() {
     return file().replaceFirst("\\.json$", "");
+  }
+
+  /** What was recorded in it. */
+  Received received() {
+    return received;
   }
 
   synchronized Now now() {
@@ -146,7 +158,7 @@ final class Desk {
     Editing before = Editing.of(shown.get().text(), kit.book());
     Editing after = editing(now);
     List<String> refused = new ArrayList<>();
-    for (Map.Entry<String, String> field : touched(before, sent).entrySet()) {
+    for (Map.Entry<String, String> field : before.touched(sent).entrySet()) {
       JsonPath path = JsonPath.of(field.getKey());
       String held = after.value(path).strip();
       if (held.equals(before.value(path).strip()) || held.equals(field.getValue())) {
@@ -181,17 +193,6 @@ final class Desk {
       left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
     }
     return now.number() > than;
-  }
-
-  private static Map<String, String> touched(Editing shown, Map<String, String> sent) {
-    Map<String, String> touched = new LinkedHashMap<>();
-    sent.forEach(
-        (field, value) -> {
-          if (!value.strip().equals(shown.value(JsonPath.of(field)).strip())) {
-            touched.put(field, value.strip());
-          }
-        });
-    return touched;
   }
 
   private void take(History history) {
@@ -238,7 +239,7 @@ final class Desk {
    * @return whether it is new
    */
   synchronized boolean record(String id, Function<Now, Written> change) {
-    if (sent.contains(id) || now.file().filter(f -> f.holds(id)).isPresent()) {
+    if (received.has(id) || now.file().filter(f -> f.holds(id)).isPresent()) {
       return false;
     }
     follow();
@@ -250,9 +251,9 @@ final class Desk {
               : now.file();
       take(now.history().changed(written.text()), file, now.other());
     }
-    sent.add(id);
-    if (sent.size() > MOST_SENT) {
-      sent.remove(sent.iterator().next());
+    received.add(id);
+    if (!now.isSaved()) {
+      keeper.accept(this); // whoever sent it takes it for safe once it is answered
     }
     return true;
   }

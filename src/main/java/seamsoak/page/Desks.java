@@ -53,7 +53,8 @@ final class Desks implements AutoCloseable {
       Optional<UserFile> file =
           Files.exists(draft.file()) ? Optional.of(read(draft.file())) : Optional.empty();
       boolean other = file.isPresent() && !Drafts.digest(file.get().text()).equals(draft.base());
-      add(new Desk(next(), draft.file(), file, draft.text(), other, kit));
+      Desk desk = add(new Desk(next(), draft.file(), file, draft.text(), other, kit, this::keep));
+      draft.sent().forEach(desk.received()::add);
     } catch (Fault unreadable) {
       // it stays where it is, for another time
     }
@@ -95,7 +96,14 @@ final class Desks implements AutoCloseable {
     }
     UserFile file = read(folder.resolve(fileName));
     return add(
-        new Desk(next(), folder.resolve(fileName), Optional.of(file), file.text(), false, kit));
+        new Desk(
+            next(),
+            folder.resolve(fileName),
+            Optional.of(file),
+            file.text(),
+            false,
+            kit,
+            this::keep));
   }
 
   /** Begins a billet that is in no file yet; {@link Fault} where the name will not do. */
@@ -104,7 +112,7 @@ final class Desks implements AutoCloseable {
     if (isTaken(file)) {
       throw new Fault(Place.of(name), PageWords.taken(name), "");
     }
-    return add(new Desk(next(), file, Optional.empty(), text, false, kit));
+    return add(new Desk(next(), file, Optional.empty(), text, false, kit, this::keep));
   }
 
   private boolean isTaken(Path file) {
@@ -145,20 +153,23 @@ final class Desks implements AutoCloseable {
 
   /** Keeps what was changed since it was kept last, and drops drafts of what was saved. */
   private void keep() {
-    for (Desk desk : all()) {
-      Desk.Now now = desk.now();
-      synchronized (this) {
-        if (!all.containsKey(desk.id())
-            || Integer.valueOf(now.mark()).equals(kept.get(desk.id()))) {
-          continue;
-        }
-        kept.put(desk.id(), now.mark());
-        if (now.isSaved()) {
-          drafts.drop(desk.path());
-        } else {
-          String base = now.file().map(f -> Drafts.digest(f.text())).orElse("");
-          drafts.keep(new Drafts.Draft(desk.path(), base, now.text()));
-        }
+    all().forEach(this::keep);
+  }
+
+  private void keep(Desk desk) {
+    Desk.Now now = desk.now();
+    List<String> sent = desk.received().last();
+    synchronized (this) {
+      int had = kept.getOrDefault(desk.id(), -1);
+      if (!all.containsKey(desk.id()) || had == now.mark() || had / 2 > now.number()) {
+        return; // another may have kept a newer one since this was looked at
+      }
+      kept.put(desk.id(), now.mark());
+      if (now.isSaved()) {
+        drafts.drop(desk.path());
+      } else {
+        String base = now.file().map(f -> Drafts.digest(f.text())).orElse("");
+        drafts.keep(new Drafts.Draft(desk.path(), base, now.text(), sent));
       }
     }
   }

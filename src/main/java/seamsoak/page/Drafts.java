@@ -13,7 +13,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonTree;
+import seamsoak.data.JsonValue.ListValue;
 import seamsoak.data.JsonValue.ObjectValue;
+import seamsoak.data.JsonValue.TextValue;
 import seamsoak.data.JsonWriter;
 import seamsoak.data.PrivateFile;
 
@@ -30,8 +32,9 @@ record Drafts(Path folder) {
    * @param file that it is for
    * @param base digest of what the file said when the changes began; empty where there was none
    * @param text as it is by now
+   * @param sent ids of what was recorded in it, the last ones: it may be sent once more
    */
-  record Draft(Path file, String base, String text) {}
+  record Draft(Path file, String base, String text, List<String> sent) {}
 
   static String digest(String text) {
     return HexFormat.of().formatHex(Seal.sha256(text.getBytes(StandardCharsets.UTF_8)));
@@ -46,6 +49,7 @@ record Drafts(Path folder) {
     all.put("file", draft.file().toString());
     all.put("base", draft.base());
     all.put("text", draft.text());
+    all.put("sent", draft.sent());
     Mine.write(place(draft.file()), JsonWriter.write(all));
   }
 
@@ -72,11 +76,26 @@ record Drafts(Path folder) {
     return all;
   }
 
+  /** Drafts of earlier versions have none. */
+  private static List<String> sent(ObjectValue draft) {
+    return draft.members().get("sent") != null
+            && draft.members().get("sent").value() instanceof ListValue list
+        ? list.items().stream()
+            .filter(TextValue.class::isInstance)
+            .map(i -> ((TextValue) i).text())
+            .toList()
+        : List.of();
+  }
+
   private static Optional<Draft> read(Path file) {
     try {
       return JsonTree.read(file.toString(), file) instanceof ObjectValue o
           ? Optional.of(
-              new Draft(Path.of(Mine.text(o, "file")), Mine.text(o, "base"), Mine.text(o, "text")))
+              new Draft(
+                  Path.of(Mine.text(o, "file")),
+                  Mine.text(o, "base"),
+                  Mine.text(o, "text"),
+                  sent(o)))
           : Optional.empty();
     } catch (Fault | IllegalArgumentException unreadable) {
       return Optional.empty();

@@ -223,6 +223,7 @@ public final class JsonReport {
         Map<String, Object> told = new LinkedHashMap<>();
         told.put("step", stage.step());
         Statement.put(told, "says", risk);
+        told.put("done", risk.done());
         all.add(told);
       }
     }

@@ -45,7 +45,10 @@ public final class HardStop {
     List<Stop> stops = new ArrayList<>();
     for (Step step : billet.steps()) {
       for (HeatRisk risk : risks.get(step.mark().number())) {
-        heat(risk).ifPresent(d -> stops.add(new Stop(step.title(), d)));
+        Optional.of(risk)
+            .filter(HeatRisk::isRefused)
+            .flatMap(HardStop::heat)
+            .ifPresent(d -> stops.add(new Stop(step.title(), d)));
       }
       Optional<Danger> danger = Optional.empty();
       if (step instanceof Step.Tile t && t.jacket().isPresent()) {

@@ -1,14 +1,18 @@
 package seamsoak.state;
 
+import static java.util.Comparator.naturalOrder;
+
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import seamsoak.billet.Billet;
+import seamsoak.billet.Now;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Step;
@@ -24,7 +28,7 @@ import seamsoak.unit.Temperature;
  * @param celsius the heat
  * @param limitC what it ought not to pass, or not to stay below
  */
-public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
+public record HeatRisk(Kind kind, String steel, double celsius, double limitC, boolean done) {
   /** What is the matter with a heat, worst first. */
   public enum Kind {
     /** So near melting that it is refused. */
@@ -48,11 +52,11 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
     public boolean isGrave() {
       return this != ABOVE_FORGING;
     }
+  }
 
-    /** Whether a plan with it is refused. */
-    public boolean isRefused() {
-      return this == MELTS || this == NO_WELD;
-    }
+  /** Whether a plan with it is refused; what is done cannot be. */
+  public boolean isRefused() {
+    return !done && (kind == Kind.MELTS || kind == Kind.NO_WELD);
   }
 
   /** A limit of a handbook is no sharper than this, K; judgement. */
@@ -61,6 +65,7 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
   /** For the stack, then for each step of a billet, worst first. */
   public static List<List<HeatRisk>> ofHistory(Billet billet, List<Stage> stages, Shop shop) {
     List<List<HeatRisk>> all = new ArrayList<>(List.of(List.of()));
+    Optional<Now> now = Now.of(billet.steps());
     for (int i = 0; i < billet.steps().size(); i++) {
       Step step = billet.steps().get(i);
       all.add(
@@ -68,6 +73,7 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
               ? List.of()
               : new Judged(
                       step,
+                      now.map(n -> done(step, n)).orElse(0),
                       SteelLimits.of(billet, stages.get(i).piece(), shop),
                       shop.correlations().mechanics().welding())
                   .all());
@@ -75,19 +81,40 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
     return List.copyOf(all);
   }
 
-  /** A step with what its steels stand before it. */
-  private record Judged(Step step, List<SteelLimits> steels, WeldingRule welding) {
+  /** How many heats of a step are done: all of those that come before the last one that is. */
+  private static int done(Step step, Now now) {
+    int at = now.step().mark().number();
+    return step.mark().number() < at || step.mark().number() == at && now.stepDone()
+        ? step.times()
+        : step.mark().number() == at ? now.heats() : 0;
+  }
+
+  private HeatRisk asDone() {
+    return new HeatRisk(kind, steel, celsius, limitC, true);
+  }
+
+  /**
+   * A step with what its steels stand before it.
+   *
+   * @param done how many of its heats are
+   */
+  private record Judged(Step step, int done, List<SteelLimits> steels, WeldingRule welding) {
     List<HeatRisk> all() {
-      DoubleSummaryStatistics celsius =
-          step.heats().stream()
-              .flatMap(h -> h.peaks().stream())
-              .mapToDouble(Temperature::celsius)
-              .summaryStatistics();
-      double hottest = celsius.getMax();
-      double coldest = celsius.getMin();
+      List<Double> celsius =
+          step.heats().stream().flatMap(h -> h.peaks().stream()).map(Temperature::celsius).toList();
+      int told = Math.min(done, celsius.size());
+      Optional<HeatRisk> was =
+          celsius.subList(0, told).stream().max(naturalOrder()).flatMap(this::tooHot);
+      Optional<HeatRisk> willBe =
+          celsius.subList(told, celsius.size()).stream().max(naturalOrder()).flatMap(this::tooHot);
       List<HeatRisk> all = new ArrayList<>();
-      tooHot(hottest).ifPresent(all::add);
-      tooCold(hottest, coldest).ifPresent(all::add);
+      // of two the worse one is told, and of two alike that which can still be changed
+      Stream.concat(willBe.stream(), was.map(HeatRisk::asDone).stream())
+          .min(Comparator.comparing(HeatRisk::kind))
+          .ifPresent(all::add);
+      tooCold(Collections.max(celsius), Collections.min(celsius))
+          .map(r -> told == celsius.size() ? r.asDone() : r)
+          .ifPresent(all::add);
       return List.copyOf(all);
     }
 
@@ -126,7 +153,8 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
                           below ? Kind.NO_TEMPER : Kind.COARSENS,
                           s.steel().id(),
                           celsius,
-                          limit.apply(s).getAsDouble()))
+                          limit.apply(s).getAsDouble(),
+                          false))
               .max(below ? limits.reversed() : limits)
               .filter(r -> celsius > r.limitC() + SHARP_KELVIN);
     }
@@ -135,7 +163,10 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
     private Optional<HeatRisk> above(
         Kind kind, double celsius, ToDoubleFunction<ForgingLimits> limit, double sharp) {
       return steels.stream()
-          .map(s -> new HeatRisk(kind, s.steel().id(), celsius, limit.applyAsDouble(s.limits())))
+          .map(
+              s ->
+                  new HeatRisk(
+                      kind, s.steel().id(), celsius, limit.applyAsDouble(s.limits()), false))
           .min(Comparator.comparingDouble(HeatRisk::limitC))
           .filter(r -> celsius > r.limitC() + sharp);
     }
@@ -166,7 +197,7 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
     }
 
     private HeatRisk risk(Kind kind, double celsius, double limitC) {
-      return new HeatRisk(kind, steels.get(0).steel().id(), celsius, limitC);
+      return new HeatRisk(kind, steels.get(0).steel().id(), celsius, limitC, false);
     }
 
     /** Told of the steel whose forging has to stop soonest. */
@@ -179,7 +210,8 @@ public record HeatRisk(Kind kind, String steel, double celsius, double limitC) {
                       Kind.COLD_TO_FORGE,
                       s.steel().id(),
                       celsius,
-                      s.steel().heatTreatment().forgeStopC().getAsDouble()))
+                      s.steel().heatTreatment().forgeStopC().getAsDouble(),
+                      false))
           .max(Comparator.comparingDouble(HeatRisk::limitC))
           .filter(r -> celsius < r.limitC() - SHARP_KELVIN);
     }

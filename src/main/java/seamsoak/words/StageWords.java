@@ -59,7 +59,7 @@ public final class StageWords {
     for (StageReport stage : history) {
       for (HeatRisk risk : stage.heats()) {
         // a heat that is refused has been told of by then
-        if (!risk.kind().isRefused() && risk.kind().isGrave() == grave) {
+        if (!risk.isRefused() && risk.kind().isGrave() == grave) {
           where.computeIfAbsent(risk, k -> new ArrayList<>()).add(name(stage));
         }
       }
@@ -75,6 +75,9 @@ public final class StageWords {
     Amounts amounts = new Amounts(units);
     String at = amounts.heat(risk.celsius());
     String limit = amounts.heat(risk.limitC());
+    if (risk.done()) {
+      return done(risk, at, limit);
+    }
     return switch (risk.kind()) {
       case MELTS -> at + " is above " + limit + ", where " + risk.steel() + " is about to melt";
       case NO_WELD -> at + " is far below the " + limit + " from which steel welds";
@@ -119,6 +122,51 @@ public final class StageWords {
               + " from which "
               + risk.steel()
               + " is forged: its grain coarsens, so forge it on as it cools, and watch its corners";
+    };
+  }
+
+  /** What it did to the metal, and what to do now. */
+  private static String done(HeatRisk risk, String at, String limit) {
+    String above = at + " was above " + limit;
+    String changes = " from which " + risk.steel();
+    String grown = ": its grain has grown, which normalizing and cycles mend; ";
+    return switch (risk.kind()) {
+      case MELTS ->
+          above
+              + ", where "
+              + risk.steel()
+              + " is about to melt: it is likely burnt along its grains, which no heat treatment"
+              + " mends. Look for crumbling corners and cracks, break off an end and look for a"
+              + " coarse, glittering face: cut back to sound metal, or begin anew (common practice,"
+              + " no source)";
+      case MAY_BURN ->
+          above
+              + changes
+              + " may burn, by a handbook"
+              + grown
+              + "if it threw sparks or its corners crumble, cut back to sound metal";
+      case ABOVE_FORGING -> above + changes + " is forged" + grown + "look at its corners";
+      case NO_TEMPER ->
+          above + changes + " begins to change: it has undone the hardening, so harden it anew";
+      case COARSENS ->
+          above
+              + ", more than any treatment of "
+              + risk.steel()
+              + grown
+              + "cycle it before it is hardened";
+      case NO_WELD ->
+          at
+              + " was far below the "
+              + limit
+              + " from which steel welds: take its seams for open, and weld them anew, clean and"
+              + " fluxed, before anything else is done to them";
+      case COLD_TO_WELD ->
+          at + " was below the " + limit + " of a weld: look for seams that look shut and are not";
+      case COLD_TO_FORGE ->
+          at
+              + " was below the "
+              + limit
+              + " where forging ends: look for cracks, and for seams that tore";
     };
   }
 

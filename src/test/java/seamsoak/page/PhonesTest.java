@@ -25,10 +25,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Timeout(120)
 class PhonesTest extends FormsOnly {
   /** Stands in for the shop's network. */
-  private static final String SHOP = "127.77.0.1";
+  static final String SHOP = "127.77.0.1";
 
   /** What is on the screen for one phone. */
-  private record Screen(String authority, String target, String code) {}
+  record Screen(String authority, String target, String code) {}
 
   @BeforeEach
   void lay() throws IOException {
@@ -44,10 +44,11 @@ class PhonesTest extends FormsOnly {
 
   private Screen on() throws IOException {
     assertEquals(303, smith.post("/phones/on", Map.of("address", SHOP)).status());
-    return screen();
+    return screen(smith);
   }
 
-  private Screen screen() throws IOException {
+  /** What the smith's screen shows for the next phone. */
+  static Screen screen(Visitor smith) throws IOException {
     String body = smith.get("/phones").body();
     Matcher link =
         Pattern.compile("http://(127\\.77\\.0\\.1:[0-9]+)(/join\\?k=[\\w-]{43})").matcher(body);
@@ -177,7 +178,7 @@ class PhonesTest extends FormsOnly {
     assertEquals(410, reply.status());
     assertTrue(reply.body().contains("press Off"), reply.body());
     smith.post("/phones/another", Map.of());
-    Screen other = screen();
+    Screen other = screen(smith);
     assertNotEquals(screen.target(), other.target());
     joined(other);
     assertTrue(smith.get("/phones").body().contains("2 phones are in."));
@@ -196,7 +197,7 @@ class PhonesTest extends FormsOnly {
     Visitor.Reply none = phone.post("/join", Map.of("k", "A".repeat(43), "code", screen.code()));
     assertEquals(403, none.status());
     smith.post("/phones/another", Map.of());
-    joined(screen());
+    joined(screen(smith));
   }
 
   @Test

@@ -15,7 +15,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -23,8 +23,8 @@ import seamsoak.billet.Billet;
 import seamsoak.support.Walks;
 
 /**
- * Two people enter much at once over a network that drops lines: what was sent and not heard of is
- * sent again, and nothing is lost or stands twice.
+ * Two phones enter much at once over a network that drops lines: what was sent and not heard of is
+ * sent again, and nothing is lost or stands twice. {@code -Dentries=1000} sets how much.
  */
 @Tag("slow")
 @Tag("long")
@@ -33,8 +33,11 @@ class TwoPhonesTest extends FormsOnly {
   /** So many looks a step may have, but for a few. */
   private static final int LOOKS = 48;
 
-  /** All of them in the long run: a thousand entries with those that say a step is done. */
-  private static final int STEPS = Boolean.getBoolean("long") ? 21 : 1;
+  private static final int ENTRIES =
+      Integer.getInteger("entries", Boolean.getBoolean("long") ? 1000 : LOOKS + 2);
+
+  /** To each belong its looks, and that both say it is done. */
+  private static final int STEPS = (ENTRIES + LOOKS + 1) / (LOOKS + 2);
 
   private static final long SEED = 20261130;
 
@@ -49,16 +52,28 @@ class TwoPhonesTest extends FormsOnly {
         + "\n  ]\n}\n";
   }
 
+  @AfterEach
+  void away() {
+    System.clearProperty("seamsoak.shop");
+  }
+
   @Test
   void nothingIsLostAndNothingStandsTwice() throws Exception {
     Path file = folder.resolve("b.json");
     Files.writeString(file, billet());
     smith.post("/open", Map.of("file", "b.json"));
+    System.setProperty("seamsoak.shop", PhonesTest.SHOP);
+    assertEquals(303, smith.post("/phones/on", Map.of("address", PhonesTest.SHOP)).status());
+    Map<String, Visitor> let = new LinkedHashMap<>();
+    for (String who : List.of("left", "right")) {
+      let.put(who, PhonesTest.joined(PhonesTest.screen(smith)));
+      smith.post("/phones/another", Map.of());
+    }
     for (int step = 1; step <= STEPS; step++) {
       int number = step + 1;
       List<CompletableFuture<Void>> phones =
-          Stream.of("left", "right")
-              .map(who -> CompletableFuture.runAsync(() -> enters(who, number)))
+          let.entrySet().stream()
+              .map(p -> CompletableFuture.runAsync(() -> enters(p.getKey(), p.getValue(), number)))
               .toList();
       for (CompletableFuture<Void> phone : phones) {
         phone.get();
@@ -75,7 +90,7 @@ class TwoPhonesTest extends FormsOnly {
   }
 
   /** Both say that the step is done, and then each what it saw. */
-  private void enters(String who, int step) {
+  private void enters(String who, Visitor phone, int step) {
     Random random = new Random(SEED + who.hashCode() + step);
     for (int i = -1; i < LOOKS / 2; i++) {
       Map<String, String> entry = new LinkedHashMap<>();
@@ -92,9 +107,9 @@ class TwoPhonesTest extends FormsOnly {
       }
       try {
         while (random.nextInt(3) == 0) {
-          sentAndNotHeardOf(entry, random);
+          sentAndNotHeardOf(phone, entry, random);
         }
-        Visitor.Reply reply = smith.post("/d/1/fire.enter", entry);
+        Visitor.Reply reply = phone.post("/d/1/fire.enter", entry);
         assertEquals(303, reply.status(), () -> notice(reply));
       } catch (IOException e) {
         throw new AssertionError(e);
@@ -107,24 +122,25 @@ class TwoPhonesTest extends FormsOnly {
   }
 
   /** The line drops somewhere between the first letter and the answer. */
-  private void sentAndNotHeardOf(Map<String, String> look, Random random) throws IOException {
+  private void sentAndNotHeardOf(Visitor phone, Map<String, String> look, Random random)
+      throws IOException {
     String body =
         look.entrySet().stream()
             .map(e -> e.getKey() + "=" + e.getValue().replace(" ", "+"))
             .collect(Collectors.joining("&"));
     String all =
         "POST /d/1/fire.enter HTTP/1.1\r\nHost: "
-            + smith.authority
+            + phone.authority
             + "\r\nOrigin: http://"
-            + smith.authority
+            + phone.authority
             + "\r\nCookie: "
-            + smith.headers.get("Cookie")
+            + phone.headers.get("Cookie")
             + "\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: "
             + body.length()
             + "\r\n\r\n"
             + body;
     int sent = random.nextBoolean() ? all.length() : random.nextInt(all.length());
-    try (Socket socket = smith.connect()) {
+    try (Socket socket = phone.connect()) {
       socket.getOutputStream().write(all.substring(0, sent).getBytes(StandardCharsets.UTF_8));
       socket.getOutputStream().flush();
     }

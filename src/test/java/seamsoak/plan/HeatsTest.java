@@ -79,7 +79,8 @@ class HeatsTest {
   void whatIsTheMatterIsTold(String weld, String draw, HeatRisk.Kind kind) {
     Advice advice = plain(weld, draw);
     assertEquals(List.of(kind), kinds(advice));
-    assertEquals(kind.isRefused(), !advice.hardStops().isEmpty());
+    boolean refused = kind == HeatRisk.Kind.MELTS || kind == HeatRisk.Kind.NO_WELD;
+    assertEquals(refused, !advice.hardStops().isEmpty());
     boolean burns = kind == HeatRisk.Kind.MAY_BURN || kind == HeatRisk.Kind.MELTS;
     assertEquals(
         burns,
@@ -87,7 +88,43 @@ class HeatsTest {
             .flatMap(s -> s.cautions().stream())
             .anyMatch(c -> c.id().equals("burning-heat")));
     String brief = new BilletAnswer(advice, UnitSystem.METRIC).soak().brief("");
-    assertEquals(kind.isGrave() && !kind.isRefused(), brief.contains("may spoil it"), brief);
+    assertEquals(kind.isGrave() && !refused, brief.contains("may spoil it"), brief);
+  }
+
+  /**
+   * What was done cannot be refused: it is told as done, with what it did and what to do now; what
+   * is still planned so is refused as ever.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{}, { 'at': '1480 C', 'for': '5 min' } | false | 1480 C was above | likely burnt",
+        "{ 'at': '1480 C', 'for': '5 min' } | false | 1480 C was above | cut back to sound metal",
+        "{ 'at': '1270 C', 'for': '5 min' }, {}, {} | false | 1270 C was above | grain has grown",
+        "{ 'at': '480 C', 'for': '5 min' }, { 'at': '480 C', 'for': '5 min' },"
+            + " { 'at': '480 C', 'for': '5 min' } | false | 480 C was far below | weld them anew",
+        "{} | true | At 1480 C 1084 melts | refused"
+      })
+  void whatWasDoneIsToldAsDone(String done, boolean refused, String was, String now) {
+    String heats =
+        refused
+            ? "{ 'at': '1200 C', 'for': '5 min', 'done': [%s] }, { 'at': '1480 C', 'for': '5 min' }"
+            : "{ 'at': '1200 C', 'for': '5 min', 'times': 3, 'done': [%s] }";
+    Advice advice =
+        Schedules.of(
+            """
+            { "stack": { "layers": 2, "steels": ["1084", "75Ni8"], "thickness": "12 mm",
+                "width": "25 mm", "length": "200 mm" },
+              "steps": [ { "do": "weld", "heats": [%s] } ] }
+            """
+                .formatted(heats.formatted(done))
+                .replace('\'', '"'));
+    assertEquals(refused, !advice.hardStops().isEmpty());
+    String soak = new BilletAnswer(advice, UnitSystem.METRIC).soak().full();
+    String said = soak.replaceAll("\\s+", " ");
+    assertEquals(refused, said.startsWith("Do not do this."), said);
+    assertTrue(said.contains(was) && said.contains(now), said);
   }
 
   /** A heat treatment at a forging heat is none. */

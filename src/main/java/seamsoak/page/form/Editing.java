@@ -158,4 +158,16 @@ public record Editing(JsonEditor editor, FormBook book) {
     }
     return value instanceof JsonValue.BooleanValue b ? b.value() : shown(value);
   }
+
+  /** Those of the fields that were sent which say otherwise than this. */
+  public Map<String, String> touched(Map<String, String> sent) {
+    Map<String, String> touched = new LinkedHashMap<>();
+    sent.forEach(
+        (field, said) -> {
+          if (!said.strip().equals(value(JsonPath.of(field)).strip())) {
+            touched.put(field, said.strip());
+          }
+        });
+    return touched;
+  }
 }
