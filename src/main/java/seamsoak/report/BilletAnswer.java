@@ -13,6 +13,7 @@ import seamsoak.words.ScheduleWords;
 import seamsoak.words.SoakAnswerWords;
 import seamsoak.words.StopWords;
 import seamsoak.words.WorkWords;
+import seamsoak.words.fire.SoakedWords;
 
 /** The answers on a billet, each with all of it and with what is read at once. */
 public record BilletAnswer(Advice advice, UnitSystem units) {
@@ -137,7 +138,9 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
 
   /** Where the work stands, if anything was done. */
   private Chapter standing() {
-    return Chapter.of("work").words(advice.work().map(new WorkWords(units)::now).stream().toList());
+    return Chapter.of("work")
+        .words(advice.work().map(new WorkWords(units)::now).stream().toList())
+        .words(new SoakedWords(units).says(advice).orElse(""));
   }
 
   /** Which lines show: when the file is done, and before that where the work stands. */

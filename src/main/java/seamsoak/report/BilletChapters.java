@@ -23,6 +23,7 @@ import seamsoak.words.SoakWords;
 import seamsoak.words.StageWords;
 import seamsoak.words.WorkWords;
 import seamsoak.words.face.FaceWords;
+import seamsoak.words.fire.SoakedWords;
 
 /**
  * What is said of a billet, a chapter for each subject.
@@ -86,6 +87,7 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
                 chapter
                     .words(words.now(w))
                     .items(words.done(w))
+                    .words(new SoakedWords(units).says(advice).orElse(""))
                     .words("The lines now:")
                     .items(new LineWords(units).said(w.metal())))
         .orElse(chapter);

@@ -19,6 +19,11 @@ public record WorkReport(Now now, List<Now.Done> done, List<Step> left, StageRep
     left = List.copyOf(left);
   }
 
+  /** The soaks among what was done, since the metal was last forged. */
+  public Optional<Soaked> soaked() {
+    return Soaked.of(done);
+  }
+
   /** Empty where nothing is said to be done. */
   public static Optional<WorkReport> of(List<Step> steps, StageReport metal) {
     return Now.of(steps).map(now -> new WorkReport(now, now.done(steps), now.left(steps), metal));

@@ -104,4 +104,27 @@ class SoakAnswerTest {
         .findFirst()
         .orElseThrow(() -> new AssertionError(ran.out()));
   }
+
+  /** A soak after one that was done is told with what both come to. */
+  @Test
+  void aSecondSoakIsToldInAll(@TempDir Path folder) throws IOException {
+    String text =
+        Files.readString(Path.of("alloy-data/billets/mosaic.json"))
+            .replace(
+                "[{ \"at\": \"2000 F\", \"for\": \"2 min\" }] }",
+                "[{ \"at\": \"2000 F\", \"for\": \"2 min\" }] }, { \"do\": \"soak\", \"heats\":"
+                    + " [{ \"at\": \"1995 F\", \"for\": \"15 min\","
+                    + " \"done\": [{ \"at\": \"1950 F\", \"for\": \"9 min\" }] }] }");
+    Path file = Files.writeString(folder.resolve("b.json"), text);
+    Ran ran = Ran.run("soak", file.toString(), "--samples", "0", "--json");
+    assertEquals(9, ran.number("soaked.minutes"), 1e-9);
+    double more = ran.number("recommended.minutes");
+    String said = Ran.run("soak", file.toString(), "--samples", "0", "--units", "us").out();
+    String all = said.replaceAll("\\s+", " ");
+    assertTrue(all.contains("Soaked since it was last forged: 9 min, at 1950 F at most."), all);
+    assertTrue(more > 0 && all.contains(Math.round(9 + more) + " min in all."), all);
+    assertTrue(all.contains("The 30 min allowed are for one soak"), all);
+    Ran none = Ran.run("soak", "alloy-data/billets/mosaic.json", "--samples", "0");
+    assertFalse(none.out().contains("last forged"), none.out());
+  }
 }

@@ -23,6 +23,7 @@ import seamsoak.words.Sentence;
 import seamsoak.words.SoakAnswerWords;
 import seamsoak.words.StageWords;
 import seamsoak.words.fire.FireWords;
+import seamsoak.words.fire.SoakedWords;
 
 /**
  * What is shown of a billet at the fire, by what is known of it.
@@ -208,6 +209,7 @@ public record FireViews(
       notes.addAll(brief.subList(1, brief.size()));
     }
     notes.removeIf(n -> words.second().endsWith(n));
+    new SoakedWords(units).says(a).ifPresent(notes::add);
     a.soak().evidence().flatMap(e -> e.nextLook()).map(FireWords::nextLook).ifPresent(notes::add);
     List<String> conflicts = new ArrayList<>(card.heats());
     conflicts.addAll(card.conflicts());

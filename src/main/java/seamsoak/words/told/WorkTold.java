@@ -28,6 +28,7 @@ public final class WorkTold {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("now", now);
     all.put("done", work.done().stream().map(WorkTold::done).toList());
+    all.put("soaked", work.soaked());
     return all;
   }
 
