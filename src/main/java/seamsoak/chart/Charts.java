@@ -10,6 +10,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import seamsoak.chart.figure.FaceFigure;
 import seamsoak.chart.figure.FadingFigure;
@@ -58,11 +59,26 @@ public final class Charts {
 
   /** The first of a figure's sections alone, without words. */
   public static byte[] sketch(SectionFigure figure) {
+    return tapped(figure, 0);
+  }
+
+  /** Width of a sketch, and that of {@link #tapped}. */
+  public static final double SKETCH_WIDTH = SectionDrawing.SKETCH_WIDTH;
+
+  /** A sketch that is at least so high: what is tapped is no lower than a finger. */
+  public static byte[] tapped(SectionFigure figure, double leastHeight) {
     SectionDrawing drawing = new SectionDrawing(figure);
-    SvgPage page = new SvgPage(figure, SectionDrawing.SKETCH_WIDTH, drawing.sketchHeight());
+    SvgPage page =
+        new SvgPage(
+            figure, SectionDrawing.SKETCH_WIDTH, Math.max(leastHeight, drawing.sketchHeight()));
     Canvas canvas = new Canvas(page.graphics());
     drawing.sketch(canvas);
     return page.bytes(canvas);
+  }
+
+  /** What of a sketch lies at a place in it; empty beside the metal. */
+  public static Optional<SectionFigure.Spotted> at(SectionFigure figure, double x, double y) {
+    return new SectionDrawing(figure).at(x, y);
   }
 
   /** The chart as PNG, {@code scale} dots to a unit of the SVG. */

@@ -1,11 +1,14 @@
 package seamsoak.chart;
 
 import java.awt.Color;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import seamsoak.chart.figure.Pattern;
 import seamsoak.chart.figure.SectionFigure;
@@ -86,6 +89,48 @@ final class SectionDrawing implements Drawing {
 
   void sketch(Canvas canvas) {
     views(canvas, figure.panels().get(0), SKETCH_EDGE, SKETCH_EDGE);
+  }
+
+  /** Nearer to a seam than that is at it, for a finger. */
+  private static final double FINGER = 12;
+
+  /** What of a sketch lies at a place; empty beside the metal. */
+  Optional<SectionFigure.Spotted> at(double x, double y) {
+    double top = SKETCH_EDGE;
+    for (var view : figure.panels().get(0).views()) {
+      top += view.label().isEmpty() ? 0 : 16;
+      double across = (x - SKETCH_EDGE) / scale - view.jacketAcross();
+      double up = view.heightMm() - view.jacketUp() - (y - top) / scale;
+      double finger = FINGER / scale;
+      boolean inside =
+          across > -finger
+              && across < view.widthMm() - 2 * view.jacketAcross() + finger
+              && y > top - FINGER / 2
+              && y < top + view.heightMm() * scale + FINGER / 2;
+      if (inside && view.pattern() != null) {
+        return Optional.of(nearest(view.pattern(), across, up));
+      }
+      top += view.heightMm() * scale + VIEW_GAP;
+    }
+    return Optional.empty();
+  }
+
+  private SectionFigure.Spotted nearest(Pattern pattern, double across, double up) {
+    double nearest = FINGER / scale;
+    SectionFigure.Spotted spotted = new SectionFigure.Spotted(OptionalInt.empty(), false);
+    for (Pattern.Seam s : pattern.seams()) {
+      double fromX = s.from().across() * 1e3;
+      double fromY = s.from().up() * 1e3;
+      double toX = s.to().across() * 1e3;
+      double toY = s.to().up() * 1e3;
+      double away = Line2D.ptSegDist(fromX, fromY, toX, toY, across, up);
+      if (away < nearest) {
+        nearest = away;
+        boolean upright = Math.abs(toY - fromY) > Math.abs(toX - fromX);
+        spotted = new SectionFigure.Spotted(OptionalInt.of(s.step()), upright);
+      }
+    }
+    return spotted;
   }
 
   private void views(Canvas canvas, SectionFigure.Panel panel, double left, double top) {

@@ -67,7 +67,7 @@ final class EtchPages {
       return Pages.told(503, PageWords.ENDED);
     }
     FireViews views = new FireViews(billet, now.text(), known.advice(), known.isWhole(), units);
-    FireView.Etch etch = views.etch(FirePages.drawn(now)).orElse(null);
+    FireView.Etch etch = views.etch(now.proof().made(), Optional.empty()).orElse(null);
     EtchView.Computed computed = null;
     String why = etch == null ? FireWords.NOTHING_TO_LOOK_AT : "";
     if (etch != null) {

@@ -22,6 +22,7 @@ import seamsoak.page.fire.FireViews;
 import seamsoak.page.fire.Hold;
 import seamsoak.page.fire.Holds;
 import seamsoak.page.fire.Recorder;
+import seamsoak.page.fire.Tapped;
 import seamsoak.page.fire.Twice;
 import seamsoak.page.form.Kit;
 import seamsoak.plan.Advice;
@@ -85,7 +86,7 @@ final class FirePages {
   Optional<Answer> answer(Desk desk, String what, Asked asked, boolean guest) {
     if (!asked.isPost()) {
       return switch (what) {
-        case "fire" -> Optional.of(page(200, desk, asked.query().get("look"), guest, "", null));
+        case "fire" -> Optional.of(page(200, desk, asked.query(), guest, "", null));
         case "fire.log" -> guest ? Optional.empty() : Optional.of(logs.looked(desk));
         case "fire.news" -> Optional.of(news(desk, asked.query()));
         case EtchPages.PLACE, EtchPages.PICTURE ->
@@ -105,7 +106,7 @@ final class FirePages {
         default -> Optional.empty();
       };
     } catch (Fault fault) {
-      return Optional.of(page(409, desk, null, guest, DeskPages.sentence(fault), null));
+      return Optional.of(page(409, desk, Map.of(), guest, DeskPages.sentence(fault), null));
     }
   }
 
@@ -134,7 +135,8 @@ final class FirePages {
     Optional<Hold> hold = holds.of(desk.file());
     Entry entry = Entry.of(Hold.told(form, hold));
     if (!entry.billet().equals(desk.file())) {
-      return page(409, desk, null, guest, FireWords.otherBillet(entry.billet(), desk.name()), null);
+      return page(
+          409, desk, Map.of(), guest, FireWords.otherBillet(entry.billet(), desk.name()), null);
     }
     Optional<Advice> before = Optional.ofNullable(whole.get(desk.id()));
     Recorder.Done[] done = new Recorder.Done[1];
@@ -147,7 +149,7 @@ final class FirePages {
           });
     } catch (Twice twice) {
       FireView.Ask ask = twice.mayReplace() ? new FireView.Ask(twice.getMessage(), form) : null;
-      return page(409, desk, null, guest, twice.getMessage(), ask);
+      return page(409, desk, Map.of(), guest, twice.getMessage(), ask);
     }
     if (done[0] != null) {
       hold.filter(h -> h.step() <= entry.step()).ifPresent(h -> holds.end(desk.file()));
@@ -232,7 +234,12 @@ final class FirePages {
   }
 
   private Answer page(
-      int status, Desk desk, String asked, boolean guest, String notice, FireView.Ask ask) {
+      int status,
+      Desk desk,
+      Map<String, String> asked,
+      boolean guest,
+      String notice,
+      FireView.Ask ask) {
     Desk.Now now = desk.now();
     Optional<Billet> billet = now.proof().sound();
     if (billet.isEmpty()) {
@@ -242,7 +249,7 @@ final class FirePages {
     FireViews views = views(now, billet.get(), known);
     List<ToDo> toDo = views.toDo();
     FireWords words = new FireWords(kit.units(billet.get()));
-    int look = Math.min(Asked.number(asked).orElse(0), Math.max(0, toDo.size() - 1));
+    int look = Math.min(Asked.number(asked.get("look")).orElse(0), Math.max(0, toDo.size() - 1));
     FireView.Task task = toDo.isEmpty() ? null : views.task(toDo, look);
     FireView view =
         new FireView(
@@ -262,17 +269,11 @@ final class FirePages {
             toDo.stream().map(words::brief).toList(),
             views.steps(toDo),
             holds.of(desk.file()).map(h -> counted(h, task)).orElse(null),
-            views.etch(drawn(now)).orElse(null),
+            views.etch(now.proof().made(), Tapped.of(asked)).orElse(null),
             known.failed().isEmpty() ? views.answer() : FireView.Answer.none(known.failed()),
             changed(desk, now, known, billet.get()),
             desk.last().orElse(""));
     return Pages.fire(status, view);
-  }
-
-  static List<FireView.Etch> drawn(Desk.Now now) {
-    return now.proof().made().stream()
-        .map(m -> new FireView.Etch("", List.of(), m.svg(), m.notes()))
-        .toList();
   }
 
   private List<String> changed(Desk desk, Desk.Now now, Work.Known known, Billet billet) {

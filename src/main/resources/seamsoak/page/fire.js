@@ -127,7 +127,20 @@
   document.addEventListener("submit", async event => {
     const form = event.target;
     wake();
-    if (form.classList.contains("enter")) {
+    if (form.id === "tapping") {
+      event.preventDefault();
+      const sent = new FormData(form, event.submitter);
+      const name = event.submitter.name;
+      const place = new URLSearchParams([[name + ".x", sent.get(name + ".x")], [name + ".y", sent.get(name + ".y")]]);
+      try {
+        const page = await parsed(await fetch(form.action.replace("#etch", "?" + place)));
+        document.querySelectorAll("[name=where]").forEach(e => { e.checked = e.defaultChecked; });
+        draw(page);
+        if ($("tapped")) say($("tapped").textContent);
+      } catch (e) {
+        say("The computer does not answer: take it from the list.");
+      }
+    } else if (form.classList.contains("enter")) {
       event.preventDefault();
       const body = new URLSearchParams(new FormData(form, event.submitter));
       if (!body.get("replace")) body.set("id", drawn());

@@ -131,7 +131,13 @@ class FireInBrowserTest extends InBrowser {
     // it is still there: from the etch to the next step
     taps = 0;
     open("#etch");
-    tap(".places label:last-child");
+    // on the drawing of the section
+    taps++;
+    tab.tap(".tap", 0.5, 0.2);
+    tab.until("document.getElementById('tapped') !== null");
+    String seam =
+        tab.ask("document.querySelector('[name=where]:checked').closest('label').innerText");
+    assertEquals("Tapped: " + seam.strip() + ".", said("#tapped"));
     tap(".looks label:nth-child(2)");
     picture("etch");
     tap("#etch .go button");

@@ -252,13 +252,13 @@ public final class Tab implements AutoCloseable {
     tap(selector, 0.5, 0.5);
   }
 
-  /** The same at another place of it, in shares of its width and its height. */
+  /** The same at a place in it, from its upper left corner, of its size. */
   public void tap(String selector, double across, double down) throws Exception {
     String found = "document.querySelector(" + JsonWriter.write(selector).strip() + ")";
     until(found + " !== null");
     ask(found + ".scrollIntoView({ block: 'center' })");
     String at =
-        "(r => (r.left + r.width * " + across + ") + ' ' + (r.top + r.height * " + down + "))";
+        "(r => (r.left + r.width * %s) + ' ' + (r.top + r.height * %s))".formatted(across, down);
     String[] middle = ask(at + "(" + found + ".getBoundingClientRect())").split(" ");
     for (String type : new String[] {"mousePressed", "mouseReleased"}) {
       Map<String, Object> event = new LinkedHashMap<>();

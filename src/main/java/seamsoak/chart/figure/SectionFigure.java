@@ -1,6 +1,7 @@
 package seamsoak.chart.figure;
 
 import java.util.List;
+import java.util.OptionalInt;
 import seamsoak.unit.UnitSystem;
 
 /**
@@ -70,6 +71,14 @@ public record SectionFigure(
       Figure.finite(heightMm, "height");
     }
   }
+
+  /**
+   * What lies where somebody pointed.
+   *
+   * @param step that made the nearest seam; empty where none is near, among the layers
+   * @param upright whether that runs up rather than across
+   */
+  public record Spotted(OptionalInt step, boolean upright) {}
 
   /** A set of seams by the step that made it. */
   public record SeamsOf(int step, String name) {}

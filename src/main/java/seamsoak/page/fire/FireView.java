@@ -129,10 +129,18 @@ public record FireView(
    *
    * @param after which step that is
    * @param where the seams, as the file calls them and as a smith does
-   * @param svg the section; blank where there is none
+   * @param drawing the section, to be tapped; null where there is none
    * @param notes to it
+   * @param chosen of these by a tap; blank for none
+   * @param said of that tap; blank where there was none
    */
-  public record Etch(String after, List<Choice> where, String svg, List<String> notes) {}
+  public record Etch(
+      String after,
+      List<Choice> where,
+      Tapped.Drawing drawing,
+      List<String> notes,
+      String chosen,
+      String said) {}
 
   /**
    * The answer by now.

@@ -11,10 +11,11 @@ import seamsoak.billet.Now;
 import seamsoak.billet.Step;
 import seamsoak.billet.file.ToRecord;
 import seamsoak.billet.file.WorkBook;
+import seamsoak.page.form.Proof;
 import seamsoak.plan.Advice;
 import seamsoak.plan.ToDo;
 import seamsoak.report.ShopCard;
-import seamsoak.state.LineReport;
+import seamsoak.state.Joints;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.CardWords;
@@ -162,38 +163,42 @@ public record FireViews(
   /**
    * What may be looked at by now; nothing where nothing is done that could be.
    *
-   * @param svgs the billet as laid and after each step
+   * @param made the billet as laid and after each step
+   * @param tap on its drawing, if there was one
    */
-  public Optional<FireView.Etch> etch(List<FireView.Etch> svgs) {
+  public Optional<FireView.Etch> etch(List<Proof.Made> made, Optional<Tapped> tap) {
     Optional<Now> now = Now.of(billet.steps());
     if (advice.isEmpty()
         || now.filter(n -> n.step().mark().number() == 1 && !n.stepDone()).isPresent()) {
       return Optional.empty();
     }
     Step after = Recorder.lookedAfter(billet.steps());
-    Map<String, String> where = new LinkedHashMap<>();
-    List<LineReport> lines =
-        advice.get().history().stream()
-            .filter(s -> s.step() == after.mark().number())
-            .findFirst()
-            .map(StageReport::lines)
-            .orElse(List.of());
-    for (LineReport line : lines) {
-      where.putIfAbsent(
-          SeamWords.name(line.joints()), Sentence.capital(SeamWords.says(line.joints())));
-    }
-    FireView.Etch drawn =
-        after.mark().number() < svgs.size()
-            ? svgs.get(after.mark().number())
-            : new FireView.Etch("", List.of(), "", List.of());
+    Map<String, Joints> where = new LinkedHashMap<>();
+    advice.get().history().stream()
+        .filter(s -> s.step() == after.mark().number())
+        .findFirst()
+        .map(StageReport::lines)
+        .orElse(List.of())
+        .forEach(line -> where.putIfAbsent(SeamWords.name(line.joints()), line.joints()));
+    Optional<Proof.Made> drawn =
+        Optional.of(after.mark().number()).filter(n -> n < made.size()).map(made::get);
+    Optional<Joints> chosen =
+        tap.flatMap(t -> drawn.flatMap(d -> t.among(List.copyOf(where.values()), d.figure())));
     return Optional.of(
         new FireView.Etch(
             after.title(),
             where.entrySet().stream()
-                .map(e -> new FireView.Choice(e.getKey(), e.getValue()))
+                .map(e -> new FireView.Choice(e.getKey(), says(e.getValue())))
                 .toList(),
-            drawn.svg(),
-            drawn.notes()));
+            drawn.map(d -> Tapped.drawing(d.figure())).orElse(null),
+            drawn.map(Proof.Made::notes).orElse(List.of()),
+            chosen.map(SeamWords::name).orElse(""),
+            tap.map(t -> chosen.map(c -> FireWords.tapped(says(c))).orElse(FireWords.NO_SEAM))
+                .orElse("")));
+  }
+
+  private static String says(Joints joints) {
+    return Sentence.capital(SeamWords.says(joints));
   }
 
   public FireView.Answer answer() {

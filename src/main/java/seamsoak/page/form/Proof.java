@@ -50,8 +50,9 @@ public record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> 
    *
    * @param notes size, what cannot be seen, and the carbon that is missing at its seams
    * @param svg its section
+   * @param figure that this is drawn from
    */
-  public record Made(List<String> notes, String svg) {}
+  public record Made(List<String> notes, String svg, SectionFigure figure) {}
 
   public Proof {
     mistakes = List.copyOf(mistakes);
@@ -113,7 +114,7 @@ public record Proof(Optional<Billet> billet, List<Mistake> mistakes, List<Made> 
         new SectionFigures(billet.first(stages.size() - 1), sizes, units).each()) {
       List<String> notes = new ArrayList<>(f.panels().get(0).notes());
       notes.addAll(missing(stages.get(made.size()).piece()));
-      made.add(new Made(notes, inline(Charts.sketch(f))));
+      made.add(new Made(notes, inline(Charts.sketch(f)), f));
     }
     return made;
   }

@@ -15,6 +15,8 @@ import seamsoak.words.Sentence;
 
 /** What is said at the fire of one thing to do: short, to be read from an arm's length. */
 public record FireWords(UnitSystem units) {
+  public static final String NO_SEAM =
+      "No seam is there that could be told: tap nearer to one, or take it from the list.";
   public static final String TO_MEND =
       "Something in this billet has to be mended on the bench before it can go to the fire.";
   public static final String NOTHING_TO_LOOK_AT =
@@ -197,5 +199,10 @@ public record FireWords(UnitSystem units) {
             seconds >= 3600 ? "%02d:%02d" : "%d:%02d",
             seconds / 60 % 60,
             seconds % 60);
+  }
+
+  /** What was tapped on the drawing. */
+  public static String tapped(String seam) {
+    return "Tapped: " + seam + ".";
   }
 }
