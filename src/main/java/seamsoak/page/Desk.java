@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import seamsoak.data.Fault;
 import seamsoak.data.JsonPath;
@@ -70,7 +69,7 @@ final class Desk {
   private final Path path;
   private final Kit kit;
   private final Received received = new Received();
-  private final Consumer<Desk> keeper;
+  private final Watch watch;
   private Now now;
   private Optional<Kept> kept = Optional.empty();
 
@@ -80,7 +79,6 @@ final class Desk {
    * @param file as it was read, if it was there
    * @param text as it is by now; {@link Fault} where it is no JSON
    * @param other whether the file is another by now than that which was changed to the text
-   * @param keeper keeps at once what is in no file yet
    */
   Desk(
       String id,
@@ -89,8 +87,8 @@ final class Desk {
       String text,
       boolean other,
       Kit kit,
-      Consumer<Desk> keeper) {
-    this.keeper = keeper;
+      Watch watch) {
+    this.watch = watch;
     this.id = id;
     this.path = path;
     this.kit = kit;
@@ -208,7 +206,7 @@ final class Desk {
         now.file().isPresent()
             ? now.file().get().write(text, SAVED)
             : UserFile.create(file(), path, text);
-    now = new Now(now.history(), Optional.of(file), false, now.proof());
+    is(new Now(now.history(), Optional.of(file), false, now.proof()));
   }
 
   /** Whether another hand has changed its file since it was read here. */
@@ -253,7 +251,7 @@ final class Desk {
     }
     received.add(id);
     if (!now.isSaved()) {
-      keeper.accept(this); // whoever sent it takes it for safe once it is answered
+      watch.keep(this); // whoever sent it takes it for safe once it is answered
     }
     return true;
   }
@@ -266,8 +264,13 @@ final class Desk {
   }
 
   private void take(History history, Optional<UserFile> file, boolean other) {
-    now = new Now(history, file, other, Proof.of(path, history.now().text(), kit));
+    is(new Now(history, file, other, Proof.of(path, history.now().text(), kit)));
+  }
+
+  private void is(Now next) {
+    now = next;
     notifyAll();
+    watch.changed();
   }
 
   /** What was recorded last and can be taken back, if anything. */

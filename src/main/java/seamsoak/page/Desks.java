@@ -18,7 +18,7 @@ import seamsoak.page.form.Kit;
 import seamsoak.words.PageWords;
 
 /** The billets that were opened, and their drafts. */
-final class Desks implements AutoCloseable {
+final class Desks implements AutoCloseable, Watch {
   private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} ._-]{1,80}");
 
   /** Names that Windows keeps for its devices, with whatever ending. */
@@ -28,13 +28,18 @@ final class Desks implements AutoCloseable {
   private final Path folder;
   private final Kit kit;
   private final Drafts drafts;
+  private final Bell bell;
   private final Map<String, Desk> all = new LinkedHashMap<>();
   private final Map<String, Integer> kept = new LinkedHashMap<>();
   private final ScheduledExecutorService keeper =
       Executors.newSingleThreadScheduledExecutor(Desks::thread);
   private int last;
 
-  Desks(Path folder, Kit kit, Drafts drafts) {
+  /**
+   * @param bell rung whenever one of them is otherwise
+   */
+  Desks(Path folder, Kit kit, Drafts drafts, Bell bell) {
+    this.bell = bell;
     this.folder = folder;
     this.kit = kit;
     this.drafts = drafts;
@@ -53,7 +58,7 @@ final class Desks implements AutoCloseable {
       Optional<UserFile> file =
           Files.exists(draft.file()) ? Optional.of(read(draft.file())) : Optional.empty();
       boolean other = file.isPresent() && !Drafts.digest(file.get().text()).equals(draft.base());
-      Desk desk = add(new Desk(next(), draft.file(), file, draft.text(), other, kit, this::keep));
+      Desk desk = add(new Desk(next(), draft.file(), file, draft.text(), other, kit, this));
       draft.sent().forEach(desk.received()::add);
     } catch (Fault unreadable) {
       // it stays where it is, for another time
@@ -97,13 +102,7 @@ final class Desks implements AutoCloseable {
     UserFile file = read(folder.resolve(fileName));
     return add(
         new Desk(
-            next(),
-            folder.resolve(fileName),
-            Optional.of(file),
-            file.text(),
-            false,
-            kit,
-            this::keep));
+            next(), folder.resolve(fileName), Optional.of(file), file.text(), false, kit, this));
   }
 
   /** Begins a billet that is in no file yet; {@link Fault} where the name will not do. */
@@ -112,7 +111,7 @@ final class Desks implements AutoCloseable {
     if (isTaken(file)) {
       throw new Fault(Place.of(name), PageWords.taken(name), "");
     }
-    return add(new Desk(next(), file, Optional.empty(), text, false, kit, this::keep));
+    return add(new Desk(next(), file, Optional.empty(), text, false, kit, this));
   }
 
   private boolean isTaken(Path file) {
@@ -156,7 +155,13 @@ final class Desks implements AutoCloseable {
     all().forEach(this::keep);
   }
 
-  private void keep(Desk desk) {
+  @Override
+  public void changed() {
+    bell.ring();
+  }
+
+  @Override
+  public void keep(Desk desk) {
     Desk.Now now = desk.now();
     List<String> sent = desk.received().last();
     synchronized (this) {

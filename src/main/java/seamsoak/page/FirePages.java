@@ -1,12 +1,9 @@
 package seamsoak.page;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -34,13 +31,13 @@ import seamsoak.words.fire.MissWords;
 
 /** A billet at the fire: what is to be done next, the clock, and what is entered. */
 final class FirePages {
-  private static final long LOOK_MILLIS = 250;
-  private static final DateTimeFormatter OF_DAY =
-      DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+  /** A clock that jumped rings nothing: it is found by looking. */
+  private static final long LOOK_NANOS = TimeUnit.SECONDS.toNanos(5);
 
   private final Kit kit;
   private final Work work;
   private final Holds holds;
+  private final Bell bell;
   private final LogPages logs;
   private final EtchPages etches;
   private final Map<String, Missed> missed = new ConcurrentHashMap<>();
@@ -51,7 +48,8 @@ final class FirePages {
   /** A plan that something was entered against, and the number of the text that came of it. */
   private record Missed(Advice before, int step, int number) {}
 
-  private FirePages(Kit kit, Work work, Holds holds, LogPages logs) {
+  private FirePages(Kit kit, Work work, Holds holds, Bell bell, LogPages logs) {
+    this.bell = bell;
     this.kit = kit;
     this.work = work;
     this.holds = holds;
@@ -61,11 +59,17 @@ final class FirePages {
 
   /**
    * @param state where holds are kept
+   * @param bell rung when one is otherwise, and by whoever else is
    */
-  static FirePages of(Kit kit, Work work, DataFolder data, Path state) {
+  static FirePages of(Kit kit, Work work, DataFolder data, Path state, Bell bell) {
     Path kept = state.resolve("holds.json");
-    Holds holds = new Holds(Clock.SYSTEM, Mine.read(kept), text -> Mine.write(kept, text));
-    return new FirePages(kit, work, holds, new LogPages(kit, LogSettings.load(data)));
+    Holds holds = new Holds(Clock.SYSTEM, Mine.read(kept), text -> kept(kept, text, bell));
+    return new FirePages(kit, work, holds, bell, new LogPages(kit, LogSettings.load(data)));
+  }
+
+  private static void kept(Path file, String text, Bell bell) {
+    Mine.write(file, text);
+    bell.ring();
   }
 
   /** Whether a clock runs. */
@@ -212,11 +216,12 @@ final class FirePages {
     String had = query.getOrDefault("mark", "");
     try {
       while (true) {
+        long heard = bell.rung();
         Desk.Now now = desk.now();
         Optional<Hold> hold = holds.of(desk.file());
         String mark = mark(desk, now, known(desk, now));
-        boolean over = System.nanoTime() - end >= 0;
-        if (over || !mark.equals(had)) {
+        long left = end - System.nanoTime();
+        if (left <= 0 || !mark.equals(had)) {
           Answer answer = mark.equals(had) ? Answer.nothing() : Listener.plain(200, mark);
           return hold.map(
                   h ->
@@ -225,7 +230,7 @@ final class FirePages {
                           .with("X-Gone", "" + h.goneMillis()))
               .orElse(answer);
         }
-        Thread.sleep(LOOK_MILLIS);
+        bell.await(heard, Math.min(left, LOOK_NANOS));
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -268,7 +273,7 @@ final class FirePages {
             look,
             toDo.stream().map(words::brief).toList(),
             views.steps(toDo),
-            holds.of(desk.file()).map(h -> counted(h, task)).orElse(null),
+            holds.of(desk.file()).map(h -> FireView.Counted.of(h, task)).orElse(null),
             views.etch(now.proof().made(), Tapped.of(asked)).orElse(null),
             known.failed().isEmpty() ? views.answer() : FireView.Answer.none(known.failed()),
             changed(desk, now, known, billet.get()),
@@ -284,18 +289,5 @@ final class FirePages {
     return known.isWhole()
         ? new MissWords(m.before(), known.advice().get(), kit.units(billet)).said(m.step())
         : List.of(FireWords.PLANNING);
-  }
-
-  private static FireView.Counted counted(Hold h, FireView.Task task) {
-    Instant end = Instant.ofEpochMilli(h.endMillis());
-    return new FireView.Counted(
-        h.title(),
-        h.leftMillis(),
-        h.goneMillis(),
-        OF_DAY.format(end.atZone(ZoneId.systemDefault())),
-        FireWords.clock(h.goneMillis()),
-        FireWords.clock(h.leftMillis()),
-        task != null && h.step() == task.step() && h.heat() == task.heat(),
-        h.jumped());
   }
 }

@@ -78,6 +78,7 @@ public final class Page implements AutoCloseable {
   }
 
   private Page(Setting setting) {
+    Bell bell = new Bell();
     this.kit =
         Kit.of(
             setting.data(),
@@ -86,15 +87,16 @@ public final class Page implements AutoCloseable {
             setting.units(),
             setting.cases());
     this.shelf = new Shelf(setting.folder());
-    this.desks = new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")));
+    this.desks =
+        new Desks(setting.folder(), kit, new Drafts(setting.state().resolve("drafts")), bell);
     this.sketches = new Sketches(shelf, desks, kit);
     this.shop = new MyShop(setting.state().resolve("shop.json"), kit);
     this.pairing = new Pairing(kit);
     this.kiln = new OneKiln(shelf, desks, kit);
-    this.work = new Work(kit);
+    this.work = new Work(kit, bell);
     this.pages = new DeskPages(kit, work, new Answers(kit, setting.colophon()), shop);
     this.forms = new DeskForms(desks, work, pages, shop);
-    this.fire = FirePages.of(kit, work, setting.data(), setting.state());
+    this.fire = FirePages.of(kit, work, setting.data(), setting.state(), bell);
     this.phones = new Phones(setting.folder(), desks, fire, pages, presence, Clock.SYSTEM);
     this.running = setting.running();
     this.listener = Listener.open(setting.port());

@@ -55,10 +55,15 @@ final class Work implements AutoCloseable {
   }
 
   private final Kit kit;
+  private final Bell bell;
   private final Map<String, Job> jobs = new ConcurrentHashMap<>();
   private final ExecutorService thread = Executors.newSingleThreadExecutor(Work::thread);
 
-  Work(Kit kit) {
+  /**
+   * @param bell rung whenever more is known
+   */
+  Work(Kit kit, Bell bell) {
+    this.bell = bell;
     this.kit = kit;
   }
 
@@ -158,6 +163,7 @@ final class Work implements AutoCloseable {
     private synchronized void knows(Known more) {
       known = more;
       notifyAll();
+      bell.ring();
     }
 
     private void run() {

@@ -47,17 +47,18 @@ class PhonesOverTest {
   void lay() throws IOException {
     System.setProperty("seamsoak.shop", SHOP);
     DataFolder data = DataFolder.packed();
+    Bell bell = new Bell();
     Kit kit = Kit.of(data, Walks.CORRELATIONS, SteelTable.load(data), Optional.empty(), 0);
     Files.copy(Path.of("alloy-data/billets/san-mai.json"), folder.resolve("b.json"));
-    desks = new Desks(folder, kit, new Drafts(folder.resolve("drafts")));
+    desks = new Desks(folder, kit, new Drafts(folder.resolve("drafts")), bell);
     desks.open("b.json");
-    work = new Work(kit);
+    work = new Work(kit, bell);
     Colophon colophon = new Colophon("seamsoak", "The tables packed with it.", "page");
     phones =
         new Phones(
             folder,
             desks,
-            FirePages.of(kit, work, data, folder.resolve("state")),
+            FirePages.of(kit, work, data, folder.resolve("state"), bell),
             new DeskPages(
                 kit,
                 work,

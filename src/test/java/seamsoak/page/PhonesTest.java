@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -281,6 +283,36 @@ class PhonesTest extends FormsOnly {
     assertTrue(smith.get("/d/1/fire").body().contains("role=\"timer\""), "after another start");
     smith.post("/d/1/fire.timer", Map.of("act", "stop"));
     assertFalse(smith.get("/d/1/fire").body().contains("role=\"timer\""));
+  }
+
+  /** An answer that is held comes as soon as something is otherwise, and not before. */
+  @Test
+  void whatOthersDoIsHeardOfAtOnce() throws Exception {
+    String mark = "";
+    Visitor.Reply still = smith.get("/d/1/fire.news?hold=0");
+    for (int i = 0;
+        i < 300 && !(still = smith.get("/d/1/fire.news?mark=" + mark + "&hold=0")).body().isEmpty();
+        i++) {
+      mark = still.body();
+      Thread.sleep(still.body().contains("BAND") ? 0 : 100); // until all is worked out
+    }
+    String had = mark;
+    Visitor phone = joined(on());
+    CompletableFuture<Visitor.Reply> held =
+        CompletableFuture.supplyAsync(
+            () -> {
+              try {
+                return phone.get("/d/1/fire.news?mark=" + had + "&hold=1");
+              } catch (IOException e) {
+                throw new AssertionError(e);
+              }
+            });
+    Thread.sleep(400);
+    assertFalse(held.isDone(), had);
+    smith.post(
+        "/d/1/fire.timer",
+        Map.of("act", "start", "step", "1", "heat", "1", "title", "t", "minutes", "5.0"));
+    assertNotEquals(had, held.get(2, TimeUnit.SECONDS).body(), "long before its twenty seconds");
   }
 
   @Test

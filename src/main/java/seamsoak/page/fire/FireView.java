@@ -1,7 +1,12 @@
 package seamsoak.page.fire;
 
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import seamsoak.words.fire.FireWords;
 
 /**
  * What is shown at the fire.
@@ -79,7 +84,26 @@ public record FireView(
       String gone,
       String told,
       boolean own,
-      boolean jumped) {}
+      boolean jumped) {
+    private static final DateTimeFormatter OF_DAY =
+        DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+
+    /**
+     * @param task that is shown; null where nothing is to do
+     */
+    public static Counted of(Hold h, Task task) {
+      Instant end = Instant.ofEpochMilli(h.endMillis());
+      return new Counted(
+          h.title(),
+          h.leftMillis(),
+          h.goneMillis(),
+          OF_DAY.format(end.atZone(ZoneId.systemDefault())),
+          FireWords.clock(h.goneMillis()),
+          FireWords.clock(h.leftMillis()),
+          task != null && h.step() == task.step() && h.heat() == task.heat(),
+          h.jumped());
+    }
+  }
 
   /**
    * Something to do.
