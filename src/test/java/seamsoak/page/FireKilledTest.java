@@ -148,6 +148,8 @@ class FireKilledTest {
     }
     start();
     try {
+      List<String> there = looks(smith.get("/d/1/billet.json").body());
+      assertTrue(there.containsAll(answered), there + " of " + answered);
       for (Map<String, String> entry : sent) {
         assertEquals(303, smith.post("/d/1/fire.enter", entry).status());
       }
@@ -233,6 +235,7 @@ class FireKilledTest {
       phone.until(FireInBrowserTest.WHOLE_AT_THE_FIRE);
       phone.tap("button[value=planned]");
       phone.until("document.getElementById('task-title').textContent.endsWith('heat 2 of 3')");
+      phone.until(FireInBrowserTest.WHOLE_AT_THE_FIRE); // nothing moves under the next tap
       kill();
       phone.tap("button[value=planned]");
       phone.until("document.getElementById('kept').textContent.includes('One entry is kept')");
