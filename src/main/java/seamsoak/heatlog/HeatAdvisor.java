@@ -11,6 +11,7 @@ import seamsoak.data.Fault;
 import seamsoak.data.Place;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heatlog.LogCurve.InGaps;
+import seamsoak.property.SteelGrains;
 import seamsoak.property.forging.Atmosphere;
 import seamsoak.single.Decarburization;
 import seamsoak.single.HeatRemark;
@@ -129,10 +130,8 @@ public final class HeatAdvisor {
   private double grain(HeatQuery query, HeatCurve growing) {
     HeatCurve.Corners corners = growing.corners();
     double metres =
-        shop.correlations()
-            .forging()
-            .grainGrowth()
-            .metresAfter(shop.analysis(query.steel()), 0, corners.seconds(), corners.kelvin());
+        new SteelGrains(shop.correlations(), shop.analysis(query.steel()))
+            .metresAfter(0, corners.seconds(), corners.kelvin());
     return shop.correlations().forging().grainNumber().number(metres);
   }
 

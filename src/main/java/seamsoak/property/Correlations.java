@@ -78,6 +78,17 @@ public record Correlations(
         slow.withoutBound(austenite, hardening.vanadium().cementite(all, vanadium, d)));
   }
 
+  /** Carbon that is still in cementite after such a hold, wt% of the steel; none below A1. */
+  double cementiteCarbonPct(PhaseLines lines, double celsius) {
+    Composition steel = lines.steel();
+    double all = Math.max(steel.carbon(), lines.austeniteBesideFerritePct(celsius));
+    double vanadium = steel.percent(Element.V);
+    return austenite(lines, steel.carbon(), celsius)
+        .map(a -> new Narita1975VanadiumCarbide.Dissolved(a.percent(Element.V), a.carbon()))
+        .map(d -> hardening.vanadium().cementite(all, vanadium, d))
+        .orElse(0.0);
+  }
+
   /** Reads the tables. */
   public static Correlations load(DataFolder data) {
     CoefficientTable table = CoefficientTable.load(data);

@@ -5,6 +5,7 @@ import seamsoak.billet.Shop;
 import seamsoak.billet.Stack;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.property.SteelGrains;
 import seamsoak.steel.Composition;
 import seamsoak.unit.Temperature;
 
@@ -17,12 +18,13 @@ public final class Grain {
   public static final double NEW_SHARE = 0.35;
 
   private final Shop shop;
-  private final Composition body;
+  private final SteelGrains grains;
   private final double changesKelvin;
 
   public Grain(Shop shop, Stack stack) {
     this.shop = shop;
-    this.body = lowAlloy(shop, stack).orElseGet(() -> shop.bodyAnalysis(stack));
+    Composition body = lowAlloy(shop, stack).orElseGet(() -> shop.bodyAnalysis(stack));
+    this.grains = new SteelGrains(shop.correlations(), body);
     this.changesKelvin = shop.correlations().lines(body).a1Celsius() + Temperature.ZERO_CELSIUS;
   }
 
@@ -49,14 +51,8 @@ public final class Grain {
     }
     boolean passes = curve.segments().get(0).fromKelvin() < changesKelvin;
     HeatCurve.Corners corners = curve.corners();
-    return shop.correlations()
-        .forging()
-        .grainGrowth()
-        .metresAfter(
-            body,
-            passes ? NEW_SHARE * beforeMetres : beforeMetres,
-            corners.seconds(),
-            corners.kelvin());
+    return grains.metresAfter(
+        passes ? NEW_SHARE * beforeMetres : beforeMetres, corners.seconds(), corners.kelvin());
   }
 
   /** Grain number after a curve, whatever the grains were before. */

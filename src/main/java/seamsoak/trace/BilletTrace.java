@@ -59,7 +59,12 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
     metal.carbon(materials(), COLDEST, hottest);
     metal.surface(fire);
     all.use(List.of(), coolingSteps(), k.sections().airCooling(), k.sections().steel());
-    all.use(List.of(body()), fire, k.forging().grainGrowth(), k.forging().grainNumber());
+    all.use(
+        List.of(body()),
+        fire,
+        k.forging().grainGrowth(),
+        k.forging().pinning(),
+        k.forging().grainNumber());
     metal.hardening(stack);
     metal.etch(stack);
     if (billet.covered().isEmpty()) {
@@ -137,7 +142,12 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
     all.use(List.of(), fire, k.forging().ironScaling());
     all.use(List.of(), cooling(advice), k.sections().airCooling(), k.sections().steel());
     metal.forging(stack);
-    all.use(List.of(body), fire, k.forging().grainGrowth(), k.forging().grainNumber());
+    all.use(
+        List.of(body),
+        fire,
+        k.forging().grainGrowth(),
+        k.forging().pinning(),
+        k.forging().grainNumber());
     metal.hardening(stack.stream().map(Material::of).toList());
     metal.etch(stack.stream().map(Material::of).toList());
     all.use(List.of(), List.of(hottest), k.sections().furnace());

@@ -27,7 +27,12 @@ record HeatTrace(Correlations k, TraceEntries all) {
     if (heat.query().face().filter(f -> f == Exposure.COVERED).isPresent()) {
       metals.coveredFaces();
     }
-    all.use(metal, List.of(hot), k.forging().grainGrowth(), k.forging().grainNumber());
+    all.use(
+        metal,
+        List.of(hot),
+        k.forging().grainGrowth(),
+        k.forging().pinning(),
+        k.forging().grainNumber());
     if (heat.query().tip().filter(t -> t == Tip.AIR).isPresent()) {
       all.use(List.of(), List.of(hot), k.sections().furnace(), k.sections().steel());
     }

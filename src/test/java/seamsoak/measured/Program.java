@@ -16,6 +16,7 @@ import seamsoak.data.DataFolder;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
+import seamsoak.property.SteelGrains;
 import seamsoak.property.forging.Atmosphere;
 import seamsoak.property.hardening.AstmE140;
 import seamsoak.single.Decarburization;
@@ -86,7 +87,7 @@ final class Program {
 
   private Estimate grain(Measurement m) {
     Composition c = Composition.parse(m.steel());
-    return k.forging().grainGrowth().estimate(c, m.kelvin(), m.seconds()).map(d -> 1e6 * d);
+    return new SteelGrains(k, c).estimate(m.kelvin(), m.seconds()).map(d -> 1e6 * d);
   }
 
   private Decarburization skin(Measurement m, double kelvin) {

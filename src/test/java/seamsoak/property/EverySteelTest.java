@@ -15,6 +15,7 @@ import seamsoak.property.forging.ForgingLimits;
 import seamsoak.property.phase.CarbonDiffusivity;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Composition;
+import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
 import seamsoak.steel.SteelTable;
 import seamsoak.support.ExtremeAnalyses;
@@ -92,6 +93,24 @@ final class EverySteelTest {
             () -> d.correlation().name() + " " + here);
         last = here;
       }
+    }
+  }
+
+  /** Cementite that is left holds them, less of it the hotter; where it is gone they are free. */
+  @ParameterizedTest
+  @MethodSource("analyses")
+  void cementiteHoldsGrains(Composition c) {
+    SteelGrains grains = new SteelGrains(k, c);
+    double before = 0;
+    for (double kelvin = 1023; kelvin < 1473; kelvin += 25) {
+      double most = grains.mostMetres(kelvin);
+      // dissolving carbide of vanadium gives carbon back, of which cementite may form
+      assertTrue(most >= before || c.percent(Element.V) > 0, c + " at " + kelvin);
+      assertTrue(most > 1e-6, c + " at " + kelvin);
+      before = most;
+      double free = k.forging().grainGrowth().metres(c, kelvin, 600);
+      double held = grains.metresAfter(0, new double[] {0, 600}, new double[] {kelvin, kelvin});
+      assertEquals(Math.min(free, most), held, 1e-9 * free);
     }
   }
 

@@ -16,7 +16,9 @@ class HistoryTest {
       Composition.of(Map.of(Element.C, 0.84, Element.MN, 0.75, Element.SI, 0.22));
 
   private double after(double start, double[] seconds, double[] kelvin) {
-    return k.forging().grainGrowth().metresAfter(STEEL, start, seconds, kelvin);
+    return k.forging()
+        .grainGrowth()
+        .metresAfter(STEEL, start, seconds, kelvin, t -> Double.POSITIVE_INFINITY);
   }
 
   @Test

@@ -120,6 +120,9 @@ public final class PropertyReferences {
     ToDoubleFunction<Inputs> lee =
         in -> k.forging().grainGrowth().metres(in.composition(), kelvin(in), seconds(in));
     all.put("lee-lee2008-grain", in -> 1e6 * lee.applyAsDouble(in));
+    all.put(
+        "nishizawa1997-pinning",
+        in -> 1e6 * k.forging().pinning().metres(in.get("cementite-carbon")));
     all.put("lee-lee2008-grain-number", in -> e112.number(lee.applyAsDouble(in)));
   }
 

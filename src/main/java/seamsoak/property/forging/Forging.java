@@ -13,6 +13,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param compactScale how scale hinders carbon and itself
  * @param grainNumber grain size numbers and lengths
  * @param grainGrowth size of its grains
+ * @param pinning how coarse they may become beside cementite
  * @param colors what old tables call the color of hot steel
  */
 public record Forging(
@@ -23,6 +24,7 @@ public record Forging(
     CompactScale compactScale,
     AstmE112 grainNumber,
     LeeLee2008GrainGrowth grainGrowth,
+    Nishizawa1997Pinning pinning,
     HeatColors colors) {
 
   public static Forging load(DataFolder data, CoefficientTable table) {
@@ -35,6 +37,7 @@ public record Forging(
         new CompactScale(table.of("compact-scale")),
         new AstmE112(table.of("astm-e112")),
         new LeeLee2008GrainGrowth(table.of("lee-lee2008-grain")),
+        new Nishizawa1997Pinning(table.of("nishizawa1997-pinning")),
         HeatColors.load(data));
   }
 }

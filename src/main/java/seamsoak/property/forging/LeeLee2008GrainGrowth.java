@@ -5,6 +5,7 @@ import static seamsoak.steel.Element.MO;
 import static seamsoak.steel.Element.NI;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import seamsoak.property.correlation.Coefficients;
 import seamsoak.property.correlation.Correlation;
@@ -16,9 +17,9 @@ import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 
 /**
- * Size of austenite grains after a stay in the fire. Rather coarse below Accm, where carbides hold
- * the grain boundaries, and for steel with vanadium or aluminum nitride, which the law knows
- * nothing of.
+ * Size of austenite grains after a stay in the fire, free of particles. Rather coarse for steel
+ * with vanadium or aluminum nitride, which the law knows nothing of; for cementite see {@link
+ * Nishizawa1997Pinning}.
  *
  * <p>d = 76671 exp(-Q / (R T)) t^0.211, Q = 89098 + 3581 C + 1211 Ni + 1443 Cr + 4031 Mo
  *
@@ -64,9 +65,8 @@ public final class LeeLee2008GrainGrowth extends PublishedFormula {
     return Math.pow(growth(joules(c), kelvin) * seconds, exponent);
   }
 
-  /** The same with its band. */
-  public Estimate estimate(Composition c, double kelvin, double seconds) {
-    double metres = metres(c, kelvin, seconds);
+  /** A size with the band that is told with it. */
+  public Estimate estimate(double metres) {
     return new Estimate(
         metres,
         metres * Math.pow(2, -FINER / 2),
@@ -83,8 +83,14 @@ public final class LeeLee2008GrainGrowth extends PublishedFormula {
    * @param startMetres grain size before, 0 for grains just formed
    * @param seconds times of the corners, rising
    * @param kelvin temperatures of the corners
+   * @param most what grains do not outgrow at a temperature, K, m
    */
-  public double metresAfter(Composition c, double startMetres, double[] seconds, double[] kelvin) {
+  public double metresAfter(
+      Composition c,
+      double startMetres,
+      double[] seconds,
+      double[] kelvin,
+      DoubleUnaryOperator most) {
     double joules = joules(c);
     double sum = Math.pow(startMetres, 1 / exponent);
     for (int i = 1; i < seconds.length; i++) {
@@ -93,9 +99,12 @@ public final class LeeLee2008GrainGrowth extends PublishedFormula {
       int steps = 1 + (int) (Math.abs(rise) / LONGEST_STEP_KELVIN);
       for (int j = 0; j < steps; j++) {
         double from = growth(joules, kelvin[i - 1] + rise * j / steps);
-        double middle = growth(joules, kelvin[i - 1] + rise * (j + 0.5) / steps);
+        double halfway = kelvin[i - 1] + rise * (j + 0.5) / steps;
+        double middle = growth(joules, halfway);
         double to = growth(joules, kelvin[i - 1] + rise * (j + 1) / steps);
-        sum += span / steps * (from + 4 * middle + to) / 6;
+        double grown = sum + span / steps * (from + 4 * middle + to) / 6;
+        // held at that size, and left as they are where they are coarser by then
+        sum = Math.max(sum, Math.min(grown, Math.pow(most.applyAsDouble(halfway), 1 / exponent)));
       }
     }
     return Math.pow(sum, exponent);
