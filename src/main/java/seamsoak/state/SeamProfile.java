@@ -45,18 +45,20 @@ public record SeamProfile(Joints seams, double farPct, List<AtStage> stages) {
         places.stream()
             .filter(p -> !p.isBoundary() && p.sight().isPresent())
             .max(Comparator.comparingDouble(p -> p.sight().orElseThrow().missingPct()));
-    return worst.map(
-        w -> {
-          List<AtStage> stages = new ArrayList<>();
-          for (int i = 0; i < pieces.size(); i++) {
-            Optional<AtStage> next = atStage(moments.get(i), pieces.get(i), w, etch);
-            if (next.isEmpty()) {
-              break; // the fire has eaten its way past the seam
-            }
-            stages.add(next.get());
-          }
-          return new SeamProfile(w.joints(), w.carbon().farPct(), stages);
-        });
+    return worst
+        .map(
+            w -> {
+              List<AtStage> stages = new ArrayList<>();
+              for (int i = 0; i < pieces.size(); i++) {
+                Optional<AtStage> next = atStage(moments.get(i), pieces.get(i), w, etch);
+                if (next.isEmpty()) {
+                  break; // the fire has eaten its way past the seam
+                }
+                stages.add(next.get());
+              }
+              return new SeamProfile(w.joints(), w.carbon().farPct(), stages);
+            })
+        .filter(p -> !p.stages().isEmpty());
   }
 
   private static Optional<AtStage> atStage(
@@ -71,21 +73,28 @@ public record SeamProfile(Joints seams, double farPct, List<AtStage> stages) {
                     moment,
                     p.carbon().depthPct(),
                     p.contrast(etch),
-                    points(p.line().strip(), p.plane())));
+                    points(p.line().strip(), p.plane())))
+        .filter(s -> s.points().size() > 1);
+  }
+
+  /** Spots as wide as are told of; between seams that lie closer than those, each cell. */
+  private static List<Point> points(Strip s, Plane plane) {
+    List<Point> points = points(s, plane, Spots.PROBE_METRES);
+    return points.size() > 1 ? points : points(s, plane, 0);
   }
 
   /** Half-way to the next seams. */
-  private static List<Point> points(Strip s, Plane plane) {
+  private static List<Point> points(Strip s, Plane plane, double probeMetres) {
     LineBounds bounds = LineBounds.of(s, plane);
     List<Point> points = new ArrayList<>();
     Strip near = s.part(bounds.from(), plane.face());
-    for (Spots.Spot spot : Spots.side(near, near.cells() - 1, -1, Spots.PROBE_METRES)) {
+    for (Spots.Spot spot : Spots.side(near, near.cells() - 1, -1, probeMetres)) {
       if (spot.metres() <= bounds.nearMetres(s)) {
         points.add(0, new Point(-spot.metres() * 1e3, spot.percent()));
       }
     }
     Strip far = s.part(plane.face(), bounds.to());
-    for (Spots.Spot spot : Spots.side(far, 0, 1, Spots.PROBE_METRES)) {
+    for (Spots.Spot spot : Spots.side(far, 0, 1, probeMetres)) {
       if (spot.metres() <= bounds.farMetres(s)) {
         points.add(new Point(spot.metres() * 1e3, spot.percent()));
       }
