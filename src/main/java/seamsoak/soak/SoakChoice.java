@@ -51,8 +51,7 @@ record SoakChoice(
                     best,
                     costs.get(0),
                     possible.count() > 0 ? Kind.BALANCED_BY_HISTORIES : Kind.BALANCED_BY_MIDDLE))
-        .or(this::likely)
-        .or(this::halfOfThose)
+        .or(() -> possible.seen() ? halfOfThose().or(this::likely) : likely().or(this::halfOfThose))
         .or(
             () ->
                 within.stream()
@@ -63,7 +62,8 @@ record SoakChoice(
   /**
    * Where no soak that is allowed clears in nine of ten samples, what clears in the likely case at
    * the least cost: a soak can be done again where an etch still shows a line, and what it cost
-   * cannot be undone.
+   * cannot be undone. What was seen weighs the samples and not the likely case, whose minutes may
+   * do nothing for a line that was seen: there half of the samples come first.
    */
   private Optional<Recommended> likely() {
     return cheapest(
@@ -71,7 +71,10 @@ record SoakChoice(
         o -> o.minutes().map(Math::ceil).filter(m -> m > 0 && m <= mostMinutes));
   }
 
-  /** Where no line shows in the likely case, what clears half of those in which one does. */
+  /**
+   * Where no line shows in the likely case, or one was looked for, what clears half of those in
+   * which one does.
+   */
   private Optional<Recommended> halfOfThose() {
     double target = 0.5 * (100 + possible.goneBySchedulePct().orElse(100.0));
     return cheapest(Kind.BALANCED_BY_HALF, o -> least(o.temperatureC(), target));

@@ -138,6 +138,11 @@ public record SoakSamples(
     return all.size();
   }
 
+  /** Whether they are weighed by what an etch showed. */
+  boolean seen() {
+    return !looks.isEmpty();
+  }
+
   /** With those that could not be walked. */
   int tried() {
     return count() + leftOut;
