@@ -31,6 +31,8 @@ import seamsoak.words.StopWords;
  * @param why the reason
  * @param heats of the file that may spoil the billet
  * @param conflicts what the steels do not agree on, and what to do
+ * @param hardness what they end at, to go on a sentence; empty where nothing is hardened
+ * @param inShort the heats of the steps in a sentence
  * @param steps in order
  */
 public record ShopCard(
@@ -42,6 +44,8 @@ public record ShopCard(
     String why,
     List<String> heats,
     List<String> conflicts,
+    String hardness,
+    String inShort,
     List<Entry> steps) {
 
   /**
@@ -89,6 +93,7 @@ public record ShopCard(
             .map(c -> c.said(units))
             .orElse("");
     CardWords words = new CardWords(advice, units);
+    ScheduleWords schedule = new ScheduleWords(advice.schedule(), units);
     return new ShopCard(
         StageWords.stack(advice.steels(), advice.history().get(0), units),
         advice.hardStops().stream().map(new StopWords(units)::says).toList(),
@@ -97,7 +102,9 @@ public record ShopCard(
         words.second(),
         words.why(),
         StageWords.heats(advice.history(), true, units),
-        new ScheduleWords(advice.schedule(), units).conflicts(),
+        schedule.conflicts(),
+        schedule.edge(),
+        schedule.heats(),
         entries(advice, caution, words));
   }
 

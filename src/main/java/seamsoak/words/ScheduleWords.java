@@ -34,12 +34,8 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
 
   /** The same where the soak has been told. */
   public List<String> told() {
-    List<String> parts = new ArrayList<>();
-    slowly().ifPresent(parts::add);
-    schedule.steps().forEach(s -> brief(s).ifPresent(parts::add));
-    String first = parts.isEmpty() ? "Nothing to do" : String.join(", ", parts);
     List<String> all = new ArrayList<>(unknownMakes());
-    all.add(Sentence.capital(first) + ".");
+    all.add(heats());
     if (schedule.blade().isEmpty()) {
       all.addAll(unhardened());
     }
@@ -48,6 +44,14 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
         .map(new ScheduleRemarkWords(units)::says)
         .forEach(all::add);
     return all;
+  }
+
+  /** The heats in a sentence. */
+  public String heats() {
+    List<String> parts = new ArrayList<>();
+    slowly().ifPresent(parts::add);
+    schedule.steps().forEach(s -> brief(s).ifPresent(parts::add));
+    return parts.isEmpty() ? "Nothing to do." : Sentence.capital(String.join(", ", parts)) + ".";
   }
 
   /** Stock of unknown make comes before all heats, since they may be those of another steel. */
@@ -109,7 +113,8 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
         .toList();
   }
 
-  private String edge() {
+  /** The hardness aimed at, to go on a sentence. */
+  public String edge() {
     return schedule
         .blade()
         .flatMap(
