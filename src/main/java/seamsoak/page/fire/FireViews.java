@@ -8,6 +8,7 @@ import java.util.Optional;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Heat;
 import seamsoak.billet.Now;
+import seamsoak.billet.Seen;
 import seamsoak.billet.Step;
 import seamsoak.billet.file.ToRecord;
 import seamsoak.billet.file.WorkBook;
@@ -132,7 +133,7 @@ public record FireViews(
         card.time(),
         work.first().holdMinutes().orElse(0.0),
         FireWords.rise(known.schedule(), work.first(), units),
-        Sentence.ended(card.doing()),
+        SoakedWords.first(known, work.first()) + Sentence.ended(card.doing()),
         words().then(work, next),
         cautions,
         card.checks(),
@@ -215,7 +216,11 @@ public record FireViews(
     }
     notes.removeIf(n -> words.second().endsWith(n));
     new SoakedWords(units).says(a).ifPresent(notes::add);
-    a.soak().evidence().flatMap(e -> e.nextLook()).map(FireWords::nextLook).ifPresent(notes::add);
+    a.soak()
+        .evidence()
+        .flatMap(e -> e.nextLook())
+        .filter(s -> s == Seen.Etched.AS_COOLED) // an annealed one is told with the test etch
+        .ifPresent(s -> notes.add(FireWords.ETCH_NOW));
     List<String> conflicts = new ArrayList<>(card.heats());
     conflicts.addAll(card.conflicts());
     return new FireView.Answer(

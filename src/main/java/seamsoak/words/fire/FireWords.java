@@ -3,7 +3,6 @@ package seamsoak.words.fire;
 import java.util.Locale;
 import java.util.Optional;
 import seamsoak.billet.Heat;
-import seamsoak.billet.Seen;
 import seamsoak.billet.Step;
 import seamsoak.billet.Twist;
 import seamsoak.plan.ToDo;
@@ -179,15 +178,7 @@ public record FireWords(UnitSystem units) {
     return "That was meant for " + meant + ", and this is " + here + ": nothing was entered.";
   }
 
-  /** In which state an etch would tell most. */
-  public static String nextLook(Seen.Etched state) {
-    return "What would tell most: an etch "
-        + switch (state) {
-          case AS_COOLED -> "now, as it has cooled.";
-          case ANNEALED -> "once it is annealed.";
-          case HARDENED -> "once it is hardened.";
-        };
-  }
+  public static final String ETCH_NOW = "What would tell most: an etch now, as it has cooled.";
 
   /** Minutes and seconds, with a plus beyond the end. */
   public static String clock(long millis) {

@@ -2,6 +2,8 @@ package seamsoak.words.fire;
 
 import java.util.Optional;
 import seamsoak.plan.Advice;
+import seamsoak.schedule.ScheduleAdvice;
+import seamsoak.schedule.StepKind;
 import seamsoak.soak.SoakAdvice;
 import seamsoak.state.Soaked;
 import seamsoak.state.WorkReport;
@@ -15,6 +17,14 @@ public record SoakedWords(UnitSystem units) {
     return advice.work().flatMap(WorkReport::soaked).map(s -> says(s, advice.soak()));
   }
 
+  /** What a soak that follows another waits for; empty for all else. */
+  public static String first(Advice advice, ScheduleAdvice.Step step) {
+    return step.step().kind() == StepKind.SOAK
+            && advice.work().flatMap(WorkReport::soaked).isPresent()
+        ? "Only if an etch since the last soak shows a line. "
+        : "";
+  }
+
   private String says(Soaked soaked, SoakAdvice soak) {
     Amounts amounts = new Amounts(units);
     String most = amounts.stated(soak.mostMinutes());
@@ -24,7 +34,7 @@ public record SoakedWords(UnitSystem units) {
             .filter(m -> m > 0)
             .map(
                 m ->
-                    " What is advised comes on top: "
+                    " What is advised, where an etch still shows a line, comes on top: "
                         + amounts.time(soaked.minutes() + m)
                         + " in all.")
             .orElse("");
