@@ -11,7 +11,8 @@
     for (const p of document.querySelectorAll("#sheet path")) p.classList.toggle("on", p.dataset.where === where);
   };
 
-  // what was seen is entered without leaving the page, so that the photograph stays
+  // what was seen is entered without leaving the page where a photograph lies on it, which would be
+  // lost; without one the page goes on to the fire, where it is told what now
   const entered = [];
   document.addEventListener("submit", async event => {
     const sent = event.target;
@@ -36,6 +37,10 @@
       p.setAttribute("role", "alert");
       p.textContent = told;
       form.prepend(p);
+      return;
+    }
+    if (!$("photo-file")?.files.length) {
+      location.assign($("now").href);
       return;
     }
     entered.push("Entered: " + what);
