@@ -115,14 +115,10 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
 
   /** The hardness aimed at, to go on a sentence. */
   public String edge() {
-    return schedule
-        .blade()
-        .flatMap(
-            b ->
-                b.steels().stream()
-                    .filter(q -> q.steel().equals(b.edge()))
-                    .findFirst()
-                    .map(q -> ", for about " + Amounts.number(q.temperedHrc(), 0) + " HRC"))
+    return schedule.blade().stream()
+        .flatMap(b -> b.steels().stream().filter(q -> q.steel().equals(b.edge())))
+        .findFirst()
+        .map(q -> ", for about " + Amounts.number(q.temperedHrc(), 0) + " HRC")
         .orElse("");
   }
 

@@ -38,6 +38,10 @@ class FireInBrowserTest extends InBrowser {
     tab.until("document.getElementById('bench') !== null");
     tap(".bar a[href$='/fire']");
     tab.until(WHOLE_AT_THE_FIRE);
+    // what is there for the Enter key alone has no width either
+    assertEquals(
+        "true",
+        tab.ask("document.documentElement.scrollWidth <= document.documentElement.clientWidth"));
   }
 
   /** Taps what is there, in the middle of it. */

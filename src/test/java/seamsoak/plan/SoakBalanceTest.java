@@ -47,6 +47,21 @@ class SoakBalanceTest {
     assertTrue(cost.temperatureC() <= soak.highestForgingC());
   }
 
+  /** The likely case knows nothing of what an etch showed, so its minutes say nothing then. */
+  @Test
+  void aLineThatWasSeenIsSoakedForTheCasesItLeaves() {
+    String roll = "\"heats\": [{ \"at\": \"2000 F\", \"for\": \"2 min\" }] }";
+    String text = Demos.text("mosaic");
+    assertTrue(text.contains(roll), text);
+    String seen = ", \"seen\": { \"where\": \"tiles 11\", \"line\": \"faint\" } }";
+    SoakAdvice soak =
+        soak(Walks.billet(text.replace(roll, roll.substring(0, roll.length() - 2) + seen)), 32);
+    Recommended r = soak.recommended().orElseThrow();
+    double clean = soak.goneByScheduleAlonePct().orElseThrow();
+    assertTrue(clean < 90, r.toString());
+    assertTrue(r.clearsPct().orElseThrow() >= 0.5 * (100 + clean), r.toString());
+  }
+
   /** What a test etch of the demo shows does not tell for sure what the blade will. */
   @Test
   void theAnswerIsAPlanWithItsChances() {
