@@ -232,10 +232,10 @@ class FireKilledTest {
     try {
       String at = join(phone);
       phone.tap("a[href$='/fire']");
-      phone.until(FireInBrowserTest.WHOLE_AT_THE_FIRE);
+      phone.until(AtTheFire.WHOLE);
       phone.tap("button[value=planned]");
       phone.until("document.getElementById('task-title').textContent.endsWith('heat 2 of 3')");
-      phone.until(FireInBrowserTest.WHOLE_AT_THE_FIRE); // nothing moves under the next tap
+      phone.until(AtTheFire.WHOLE); // nothing moves under the next tap
       kill();
       phone.tap("button[value=planned]");
       phone.until("document.getElementById('kept').textContent.includes('One entry is kept')");

@@ -10,22 +10,20 @@ import seamsoak.support.Tab;
 
 /** A page in a browser, worked by keyboard; left out where no Chromium is installed. */
 abstract class InBrowser {
-  static final String WHOLE =
-      "document.getElementById('result')?.dataset.whole === 'yes' && document.getElementById('answer') !== null";
-  static final int MOST_ACTIONS = 15;
+  static final String WHOLE = AtTheBench.WHOLE;
 
   @TempDir Path folder;
   @TempDir Path browser;
   Page page;
   Tab tab;
+  AtTheBench bench;
 
   @BeforeEach
   void open() throws Exception {
     assumeTrue(Tab.installed().isPresent(), "no Chromium here");
     page = Pageful.open(folder);
     tab = Tab.open(Tab.installed().orElseThrow(), browser, 1280, 800);
-    tab.go(page.link());
-    tab.until("document.querySelector('h1')?.textContent === 'Billets'");
+    bench = AtTheBench.at(page, tab);
   }
 
   @AfterEach
@@ -36,15 +34,8 @@ abstract class InBrowser {
     }
   }
 
-  /** Presses the tab key until the focus is on something. */
   void tabTo(String selector) throws Exception {
-    for (int i = 0; i < 200; i++) {
-      tab.press("Tab");
-      if (tab.ask("document.activeElement.matches(" + quoted(selector) + ")").equals("true")) {
-        return;
-      }
-    }
-    throw new AssertionError("the tab key never comes to " + selector);
+    bench.tabTo(selector);
   }
 
   static String quoted(String text) {
@@ -52,17 +43,14 @@ abstract class InBrowser {
   }
 
   void begin(String pattern) throws Exception {
-    tabTo("button[value=" + pattern + "]");
-    tab.press("Enter");
-    tab.until("document.getElementById('bench') !== null");
+    bench.begin(pattern);
   }
 
   String value(String id) throws Exception {
-    return tab.ask("document.getElementById(" + quoted(id) + ").value");
+    return bench.value(id);
   }
 
-  /** Once all that was typed was taken. */
   void taken(int number) throws Exception {
-    tab.until("document.getElementById('bench')?.elements.rev.value === '" + number + "'");
+    bench.taken(number);
   }
 }

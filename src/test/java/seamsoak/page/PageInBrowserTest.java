@@ -3,11 +3,6 @@ package seamsoak.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.sun.net.httpserver.HttpServer;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -18,23 +13,7 @@ import org.junit.jupiter.api.Timeout;
 class PageInBrowserTest extends InBrowser {
   @Test
   void aNewBilletIsAnsweredByKeyboardAlone() throws Exception {
-    begin("three-layers");
-    tab.until(WHOLE);
-    assertTrue(tab.presses() <= MOST_ACTIONS, tab.presses() + " keys from page to answer");
-    tabTo("#at-stack\\.steels\\.0");
-    tab.type("15N20");
-    tab.press("Tab");
-    taken(2);
-    assertEquals("at-stack.thickness.0", tab.ask("document.activeElement.id"), "the focus goes on");
-    assertTrue(
-        tab.ask("document.getElementById('stack.steels.0') || document.body.innerText")
-            .contains("75Ni8: C0.75"));
-    assertEquals("Taken.", tab.ask("document.getElementById('status').textContent"));
-    tab.until(WHOLE);
-    tabTo("button[value='save']:not(:disabled), button[value='save']");
-    tab.press("Enter");
-    tab.until("document.getElementById('saved').textContent === 'Saved'");
-    assertTrue(Files.readString(folder.resolve("new billet.json")).contains("\"15N20\""));
+    bench.fromNewToAnswer(folder);
   }
 
   @Test
@@ -167,45 +146,9 @@ class PageInBrowserTest extends InBrowser {
     begin("three-layers");
     taken(1);
     String desk = tab.ask("location.pathname");
-    HttpServer evil =
-        HttpServer.create(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), 0), 0);
     String target = page.address().replaceFirst("/$", "");
-    String html =
-        """
-        <!DOCTYPE html><title>evil</title>
-        <iframe id="f" name="f"></iframe>
-        <form id="a" target="f" method="post" action="%1$s/end"></form>
-        <form id="b" target="f" method="post" action="%1$s%2$s/drop"></form>
-        <img id="i" src="%1$s%2$s/billet.json">
-        <script>
-        document.getElementById('a').submit();
-        document.getElementById('b').submit();
-        const tries = ['%1$s/', '%1$s%2$s/billet.json'].map(u => fetch(u, {credentials: 'include'})
-          .then(r => 'read ' + r.status, () => 'refused'));
-        tries.push(fetch('%1$s%2$s/drop', {method: 'POST', mode: 'no-cors', credentials: 'include'})
-          .then(r => r.type, () => 'refused'));
-        Promise.all(tries).then(t => document.title = t.join());
-        </script>
-        """
-            .formatted(target, desk);
-    evil.createContext(
-        "/",
-        e -> {
-          byte[] bytes = html.getBytes(StandardCharsets.UTF_8);
-          e.getResponseHeaders().set("Content-Type", "text/html");
-          e.sendResponseHeaders(200, bytes.length);
-          e.getResponseBody().write(bytes);
-          e.close();
-        });
-    evil.start();
-    try {
-      tab.go("http://127.0.0.1:" + evil.getAddress().getPort() + "/");
-      tab.until("document.title.includes(',')");
-      String tried = tab.ask("document.title");
-      assertTrue(tried.startsWith("refused,refused,"), tried);
-      Thread.sleep(500);
-    } finally {
-      evil.stop(0);
+    try (ForeignPage evil = new ForeignPage("127.0.0.1", target, desk)) {
+      evil.isKeptOut(tab);
     }
     tab.go(target + desk);
     taken(1);

@@ -2,7 +2,6 @@ package seamsoak.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,6 +9,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import seamsoak.support.Looks;
+import seamsoak.support.Paper;
 
 /** What the page looks like: on a phone, at 200 %, on paper, to those who do not see it. */
 @Tag("slow")
@@ -76,7 +76,7 @@ class PageLooksTest extends InBrowser {
   private void atTheFire(int width, int height) throws Exception {
     tab.size(width, height);
     tab.go(page.address() + "d/1/fire");
-    tab.until(FireInBrowserTest.WHOLE_AT_THE_FIRE);
+    tab.until(AtTheFire.WHOLE);
     if (tab.ask("document.getElementById('hold') === null").equals("true")) {
       tab.tap("button[value=start]");
       tab.until("document.getElementById('hold') !== null");
@@ -120,8 +120,7 @@ class PageLooksTest extends InBrowser {
   }
 
   private int sheets(double width, double height) throws Exception {
-    String pdf = new String(tab.paper(width, height), StandardCharsets.ISO_8859_1);
-    return pdf.split("/MediaBox", -1).length - 1;
+    return Paper.sheets(tab.paper(width, height), 72 * width, 72 * height);
   }
 
   @Test

@@ -5,11 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
@@ -22,6 +19,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import seamsoak.support.Looks;
+import seamsoak.support.Paper;
 import seamsoak.support.Reports;
 import seamsoak.support.Tab;
 
@@ -39,9 +37,6 @@ class ReportInBrowserTest {
       })()
       """
           .formatted(Looks.LAYOUT);
-
-  private static final Pattern PAPER =
-      Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)\\s*\\]");
 
   private static Tab tab;
 
@@ -126,23 +121,12 @@ class ReportInBrowserTest {
   @CsvSource({"612, 792", "595, 842"})
   void printsOnLetterAndOnA4(int width, int height) throws Exception {
     show(Reports.mosaic(), 1280, 800);
-    String pdf = new String(tab.paper(width / 72.0, height / 72.0), StandardCharsets.ISO_8859_1);
-    assertEquals(2, sheets(pdf, width, height), "the card and its back");
+    byte[] pdf = tab.paper(width / 72.0, height / 72.0);
+    assertEquals(2, Paper.sheets(pdf, width, height), "the card and its back");
     tab.ask("document.getElementById('all').checked = true");
-    String all = new String(tab.paper(width / 72.0, height / 72.0), StandardCharsets.ISO_8859_1);
-    int pages = sheets(all, width, height);
+    byte[] all = tab.paper(width / 72.0, height / 72.0);
+    int pages = Paper.sheets(all, width, height);
     assertTrue(pages >= 4 && pages <= 40, pages + " pages");
-  }
-
-  private static int sheets(String pdf, int width, int height) {
-    Matcher m = PAPER.matcher(pdf);
-    int pages = 0;
-    while (m.find()) {
-      pages++;
-      assertEquals(width, Double.parseDouble(m.group(1)), 1);
-      assertEquals(height, Double.parseDouble(m.group(2)), 1);
-    }
-    return pages;
   }
 
   /** One report on a phone, one on a desk; the long run looks at each on both. */

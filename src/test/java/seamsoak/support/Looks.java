@@ -27,8 +27,9 @@ public final class Looks {
       for (const parent of all) {
         const boxes = [...parent.children].filter(e => all.includes(e) && getComputedStyle(e).display !== 'inline'
             && !['absolute', 'sticky', 'fixed'].includes(getComputedStyle(e).position))
-          .map(e => [e, e.getBoundingClientRect()]).filter(b => b[1].width && b[1].height);
-        boxes.forEach(([e, a], i) => boxes.slice(i + 1).forEach(([f, b]) => {
+          // one that goes on in the next column has a box in either
+          .flatMap(e => [...e.getClientRects()].map(r => [e, r])).filter(b => b[1].width && b[1].height);
+        boxes.forEach(([e, a], i) => boxes.slice(i + 1).filter(b => b[0] !== e).forEach(([f, b]) => {
           const x = Math.min(a.right, b.right) - Math.max(a.left, b.left);
           const y = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
           if (x > 1 && y > 1) wrong.push('overlap ' + name(e) + ' / ' + name(f));

@@ -5,7 +5,6 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.net.http.WebSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -14,40 +13,34 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionStage;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import seamsoak.data.JsonTree;
 import seamsoak.data.JsonValue;
 import seamsoak.data.JsonValue.ListValue;
 import seamsoak.data.JsonValue.ObjectValue;
-import seamsoak.data.JsonWriter;
 
 /** A window of a headless Chromium that is worked as a person does, through its debugging port. */
-public final class Tab implements AutoCloseable {
-  private static final long PATIENCE_SECONDS = 60;
+public final class Tab implements Screen.Printing {
   private static final Map<String, Integer> KEYS =
       Map.of("Tab", 9, "Enter", 13, "Escape", 27, " ", 32, "ArrowDown", 40, "ArrowUp", 38);
 
   private final Process process;
-  private final Map<Integer, CompletableFuture<ObjectValue>> waiting = new ConcurrentHashMap<>();
   private final List<String> requests = new CopyOnWriteArrayList<>();
-  private final AtomicInteger last = new AtomicInteger();
-  private final WebSocket socket;
-  private int presses;
+  private final Wire wire;
 
   private Tab(Process process, URI debugger) throws Exception {
     this.process = process;
-    this.socket =
-        HttpClient.newHttpClient()
-            .newWebSocketBuilder()
-            .buildAsync(debugger, new Ear())
-            .get(PATIENCE_SECONDS, TimeUnit.SECONDS);
-    call("Page.enable", Map.of());
+    this.wire =
+        new Wire(
+            debugger,
+            (event, whole) -> {
+              if (event.equals("Network.requestWillBeSent")) {
+                requests.add(whole);
+              }
+            });
+    wire.call("Page.enable", Map.of());
   }
 
   /** The browser, where there is one. */
@@ -98,8 +91,8 @@ public final class Tab implements AutoCloseable {
                     HttpResponse.BodyHandlers.ofString());
         if (JsonTree.parse("list", list.body()) instanceof ListValue pages) {
           for (JsonValue page : pages.items()) {
-            if (text(page, "type").equals("page")) {
-              return URI.create(text(page, "webSocketDebuggerUrl"));
+            if (Wire.text(page, "type").equals("page")) {
+              return URI.create(Wire.text(page, "webSocketDebuggerUrl"));
             }
           }
         }
@@ -109,75 +102,29 @@ public final class Tab implements AutoCloseable {
     throw new AssertionError("the browser opened no window");
   }
 
-  private final class Ear implements WebSocket.Listener {
-    private final StringBuilder heard = new StringBuilder();
-
-    @Override
-    public CompletionStage<?> onText(WebSocket from, CharSequence data, boolean end) {
-      heard.append(data);
-      if (end) {
-        ObjectValue said = (ObjectValue) JsonTree.parse("browser", heard.toString());
-        if (text(said, "method").equals("Network.requestWillBeSent")) {
-          requests.add(heard.toString());
-        }
-        heard.setLength(0);
-        if (said.members().containsKey("id")) {
-          int id = (int) ((JsonValue.NumberValue) said.members().get("id").value()).value();
-          Optional.ofNullable(waiting.remove(id)).ifPresent(w -> w.complete(said));
-        }
-      }
-      from.request(1);
-      return null;
-    }
-  }
-
-  private ObjectValue call(String method, Map<String, Object> params) throws Exception {
-    int id = last.incrementAndGet();
-    CompletableFuture<ObjectValue> answer = new CompletableFuture<>();
-    waiting.put(id, answer);
-    Map<String, Object> all = new LinkedHashMap<>();
-    all.put("id", id);
-    all.put("method", method);
-    all.put("params", params);
-    socket.sendText(JsonWriter.write(all), true).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
-    ObjectValue said = answer.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
-    if (!(member(said, "result") instanceof ObjectValue result)) {
-      throw new AssertionError(method + ": " + said);
-    }
-    return result;
-  }
-
-  private static JsonValue member(JsonValue object, String key) {
-    JsonValue.Member member = ((ObjectValue) object).members().get(key);
-    return member == null ? null : member.value();
-  }
-
-  private static String text(JsonValue object, String key) {
-    JsonValue value = member(object, key);
-    return value instanceof JsonValue.TextValue text ? text.text() : "";
-  }
-
   /** Makes the window so large; a phone's may be narrower than any window. */
+  @Override
   public void size(int width, int height) throws Exception {
-    call(
+    wire.call(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
   }
 
   /** Whether scripts of pages run. */
   public void scripts(boolean run) throws Exception {
-    call("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+    wire.call("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
   }
 
+  @Override
   public void go(String address) throws Exception {
-    call("Page.navigate", Map.of("url", address));
+    wire.call("Page.navigate", Map.of("url", address));
     until("document.readyState === 'complete' && location.href !== 'about:blank'");
   }
 
-  /** What an expression gives, as text; promises are waited for. */
+  @Override
   public String ask(String expression) throws Exception {
     ObjectValue said =
-        call(
+        wire.call(
             "Runtime.evaluate",
             Map.of(
                 "expression",
@@ -186,39 +133,18 @@ public final class Tab implements AutoCloseable {
                 true,
                 "returnByValue",
                 true));
-    if (member(said, "exceptionDetails") != null) {
+    if (Wire.member(said, "exceptionDetails") != null) {
       throw new IllegalStateException(expression + " threw " + said);
     }
-    return text(member(said, "result"), "value");
+    return Wire.text(Wire.member(said, "result"), "value");
   }
 
   /** Runs a script in the page, as none of the page's own. */
   public void run(String script) throws Exception {
-    call("Runtime.evaluate", Map.of("expression", script));
+    wire.call("Runtime.evaluate", Map.of("expression", script));
   }
 
-  /** Waits until an expression is true. */
-  public void until(String expression) throws Exception {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-    while (System.nanoTime() < end) {
-      try {
-        if (ask(expression).equals("true")) {
-          return;
-        }
-      } catch (IllegalStateException | AssertionError between) {
-        // one page has left, and the next is not there yet
-      }
-      Thread.sleep(30);
-    }
-    throw new AssertionError("never: " + expression + "\n" + ask("document.body.innerText"));
-  }
-
-  /** How many keys were pressed and texts typed. */
-  public int presses() {
-    return presses;
-  }
-
-  /** Presses a key such as {@code Tab}. */
+  @Override
   public void press(String key) throws Exception {
     press(key, 0);
   }
@@ -229,7 +155,6 @@ public final class Tab implements AutoCloseable {
   }
 
   private void press(String key, int modifiers) throws Exception {
-    presses++;
     Map<String, Object> event = new LinkedHashMap<>();
     event.put("type", "keyDown");
     event.put("key", key);
@@ -241,95 +166,78 @@ public final class Tab implements AutoCloseable {
     } else if (key.equals(" ")) {
       event.put("text", " ");
     }
-    call("Input.dispatchKeyEvent", event);
+    wire.call("Input.dispatchKeyEvent", event);
     event.put("type", "keyUp");
     event.remove("text");
-    call("Input.dispatchKeyEvent", event);
+    wire.call("Input.dispatchKeyEvent", event);
   }
 
-  /** Taps the middle of what a selector finds, once it has been brought into view. */
-  public void tap(String selector) throws Exception {
-    tap(selector, 0.5, 0.5);
-  }
-
-  /** The same at a place in it, from its upper left corner, of its size. */
-  public void tap(String selector, double across, double down) throws Exception {
-    String found = "document.querySelector(" + JsonWriter.write(selector).strip() + ")";
-    until(found + " !== null");
-    ask(found + ".scrollIntoView({ block: 'center' })");
-    String at =
-        "(r => (r.left + r.width * %s) + ' ' + (r.top + r.height * %s))".formatted(across, down);
-    String[] middle = ask(at + "(" + found + ".getBoundingClientRect())").split(" ");
+  @Override
+  public void touch(double x, double y) throws Exception {
     for (String type : new String[] {"mousePressed", "mouseReleased"}) {
       Map<String, Object> event = new LinkedHashMap<>();
       event.put("type", type);
-      event.put("x", Double.valueOf(middle[0]));
-      event.put("y", Double.valueOf(middle[1]));
+      event.put("x", x);
+      event.put("y", y);
       event.put("button", "left");
       event.put("clickCount", 1);
-      call("Input.dispatchMouseEvent", event);
+      wire.call("Input.dispatchMouseEvent", event);
     }
   }
 
-  /** Chooses a file, as the system's own window would. */
+  @Override
   public void choose(String selector, Path file) throws Exception {
-    ObjectValue document = (ObjectValue) member(call("DOM.getDocument", Map.of()), "root");
-    double root = ((JsonValue.NumberValue) member(document, "nodeId")).value();
+    ObjectValue document =
+        (ObjectValue) Wire.member(wire.call("DOM.getDocument", Map.of()), "root");
+    double root = ((JsonValue.NumberValue) Wire.member(document, "nodeId")).value();
     ObjectValue found =
-        call("DOM.querySelector", Map.of("nodeId", (int) root, "selector", selector));
-    double node = ((JsonValue.NumberValue) member(found, "nodeId")).value();
-    call("DOM.setFileInputFiles", Map.of("files", List.of(file.toString()), "nodeId", (int) node));
+        wire.call("DOM.querySelector", Map.of("nodeId", (int) root, "selector", selector));
+    double node = ((JsonValue.NumberValue) Wire.member(found, "nodeId")).value();
+    wire.call(
+        "DOM.setFileInputFiles", Map.of("files", List.of(file.toString()), "nodeId", (int) node));
   }
 
   /** All that is asked for from now on, whole with what is sent along, as the browser tells it. */
   public List<String> requests() throws Exception {
-    call("Network.enable", Map.of());
+    wire.call("Network.enable", Map.of());
     return requests;
   }
 
   /** Whether the network is there. */
   public void network(boolean there) throws Exception {
-    call("Network.enable", Map.of());
-    call(
+    wire.call("Network.enable", Map.of());
+    wire.call(
         "Network.emulateNetworkConditions",
         Map.of("offline", !there, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
   }
 
   /** Stops all that a page does, as a phone in a pocket does, or lets it go on. */
   public void frozen(boolean stop) throws Exception {
-    call("Page.setWebLifecycleState", Map.of("state", stop ? "frozen" : "active"));
+    wire.call("Page.setWebLifecycleState", Map.of("state", stop ? "frozen" : "active"));
   }
 
-  /** Types over whatever the field with the focus holds. */
+  @Override
   public void type(String text) throws Exception {
-    presses++;
     ask("document.activeElement.select && document.activeElement.select()");
-    call("Input.insertText", Map.of("text", text));
+    wire.call("Input.insertText", Map.of("text", text));
   }
 
+  @Override
   public byte[] picture() throws Exception {
     return Base64.getDecoder()
-        .decode(text(call("Page.captureScreenshot", Map.of("format", "png")), "data"));
+        .decode(Wire.text(wire.call("Page.captureScreenshot", Map.of("format", "png")), "data"));
   }
 
-  /** The page on paper, of the size that it asks for. */
-  public byte[] paper() throws Exception {
-    return paper(Map.of("preferCSSPageSize", true, "printBackground", true));
-  }
-
-  /** The same on paper of a size, in inches. */
+  @Override
   public byte[] paper(double width, double height) throws Exception {
-    return paper(Map.of("paperWidth", width, "paperHeight", height));
-  }
-
-  private byte[] paper(Map<String, Object> how) throws Exception {
-    return Base64.getDecoder().decode(text(call("Page.printToPDF", how), "data"));
+    Map<String, Object> how = Map.of("paperWidth", width, "paperHeight", height);
+    return Base64.getDecoder().decode(Wire.text(wire.call("Page.printToPDF", how), "data"));
   }
 
   @Override
   public void close() throws IOException {
     try {
-      socket.sendText("{\"id\": 0, \"method\": \"Browser.close\"}", true);
+      wire.goodbye("Browser.close");
       if (!process.waitFor(10, TimeUnit.SECONDS)) {
         process.descendants().forEach(ProcessHandle::destroyForcibly);
         process.destroyForcibly();
@@ -337,6 +245,6 @@ public final class Tab implements AutoCloseable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-    socket.abort();
+    wire.close();
   }
 }

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,8 +26,11 @@ import seamsoak.data.JsonWriter;
 /**
  * A window of WebKit, the engine of many phones, worked through its driver on a screen of its own.
  */
-public final class WebKit implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+public final class WebKit implements Screen {
+  private static final Duration PATIENCE = Duration.ofSeconds(PATIENCE_SECONDS);
+
+  /** Without it the row of buttons above a page keeps the window wider than a phone. */
+  private static final String NARROW = "entry, button { font-size: 1px; padding: 0; }\n";
 
   private final List<Process> processes = new ArrayList<>();
   private final HttpClient client = HttpClient.newHttpClient();
@@ -61,24 +64,23 @@ public final class WebKit implements AutoCloseable {
     }
   }
 
-  public static WebKit open(Path folder, int screen) throws Exception {
+  public static WebKit open(Path folder) throws Exception {
     int port;
     try (ServerSocket free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       port = free.getLocalPort();
     }
+    Path toolkit = Files.createDirectories(folder.resolve(".config/gtk-3.0"));
+    Files.writeString(toolkit.resolve("gtk.css"), NARROW);
     WebKit web = new WebKit(port);
     try {
-      web.start(
-          folder,
-          screen,
-          List.of("Xvfb", ":" + screen, "-screen", "0", "800x900x24", "-nolisten", "tcp"));
-      web.start(folder, screen, List.of("WebKitWebDriver", "--host=127.0.0.1", "--port=" + port));
+      String display = web.display(folder);
+      web.start(folder, display, List.of("WebKitWebDriver", "--host=127.0.0.1", "--port=" + port));
       Map<String, Object> options =
           Map.of("binary", browser().orElseThrow().toString(), "args", List.of("--automation"));
       Map<String, Object> wanted =
           Map.of(
               "capabilities", Map.of("alwaysMatch", Map.of("webkitgtk:browserOptions", options)));
-      ObjectValue opened = (ObjectValue) web.patiently(() -> web.call("/session", wanted));
+      ObjectValue opened = (ObjectValue) web.opened(wanted);
       web.session =
           "/session/" + ((JsonValue.TextValue) opened.members().get("sessionId").value()).text();
       return web;
@@ -88,9 +90,20 @@ public final class WebKit implements AutoCloseable {
     }
   }
 
-  private void start(Path folder, int screen, List<String> command) throws IOException {
+  /** A screen of its own, the first that is free. */
+  private String display(Path folder) throws IOException {
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            "Xvfb", "-displayfd", "1", "-screen", "0", "1400x1000x24", "-nolisten", "tcp");
+    builder.environment().put("HOME", folder.toString());
+    Process process = builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
+    processes.add(process);
+    return ":" + process.inputReader().readLine();
+  }
+
+  private void start(Path folder, String display, List<String> command) throws IOException {
     ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().put("DISPLAY", ":" + screen);
+    builder.environment().put("DISPLAY", display);
     builder.environment().put("WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS", "1");
     builder.environment().put("HOME", folder.toString());
     builder.environment().put("XDG_RUNTIME_DIR", folder.toString());
@@ -99,33 +112,39 @@ public final class WebKit implements AutoCloseable {
         builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start());
   }
 
-  private interface Try {
-    JsonValue get() throws Exception;
-  }
-
-  private JsonValue patiently(Try what) throws Exception {
+  /** The driver takes its time to listen. */
+  private JsonValue opened(Map<String, ?> wanted) throws Exception {
     long end = System.nanoTime() + PATIENCE.toNanos();
     while (true) {
       try {
-        return what.get();
+        return call("/session", wanted);
       } catch (IOException | AssertionError notYet) {
         if (System.nanoTime() > end) {
-          throw new AssertionError(
-              notYet.getMessage() + (session.isEmpty() ? "" : ask("document.body.innerText")),
-              notYet);
+          throw notYet;
         }
         Thread.sleep(200);
       }
     }
   }
 
-  private JsonValue call(String path, Map<String, Object> body)
-      throws IOException, InterruptedException {
+  private JsonValue call(String path, Map<String, ?> body) throws Exception {
+    return send(path, "POST", JsonWriter.write(body));
+  }
+
+  private JsonValue get(String path) throws Exception {
+    return send(path, "GET", "");
+  }
+
+  private JsonValue send(String path, String method, String body) throws Exception {
     HttpResponse<String> answer =
         client.send(
             HttpRequest.newBuilder(URI.create(driver + path))
                 .timeout(PATIENCE)
-                .POST(HttpRequest.BodyPublishers.ofString(JsonWriter.write(body)))
+                .method(
+                    method,
+                    body.isEmpty()
+                        ? HttpRequest.BodyPublishers.noBody()
+                        : HttpRequest.BodyPublishers.ofString(body))
                 .build(),
             HttpResponse.BodyHandlers.ofString());
     if (answer.statusCode() != 200) {
@@ -134,33 +153,34 @@ public final class WebKit implements AutoCloseable {
     return ((ObjectValue) JsonTree.parse("driver", answer.body())).members().get("value").value();
   }
 
+  @Override
+  public void size(int width, int height) throws Exception {
+    call(session + "/window/rect", Map.of("width", width, "height", height));
+    String at = "innerWidth + 'x' + innerHeight";
+    String[] inner = ask(at).split("x");
+    // what the window has around the page is known once it stands
+    int wider = width + width - Integer.parseInt(inner[0]);
+    int higher = height + height - Integer.parseInt(inner[1]);
+    call(session + "/window/rect", Map.of("width", wider, "height", higher));
+    until(at + " === '" + width + "x" + height + "'");
+  }
+
+  @Override
   public void go(String address) throws Exception {
     call(session + "/url", Map.of("url", address));
   }
 
-  /** What an expression gives, as text. */
+  @Override
   public String ask(String expression) throws Exception {
     JsonValue value =
         call(
             session + "/execute/sync",
-            Map.of("script", "return String(" + expression + ")", "args", List.of()));
+            Map.of(
+                "script",
+                "return (async () => String(await (" + expression + ")))()",
+                "args",
+                List.of()));
     return value instanceof JsonValue.TextValue text ? text.text() : "";
-  }
-
-  /** Waits until an expression is true. */
-  public void until(String expression) throws Exception {
-    long end = System.nanoTime() + PATIENCE.toNanos();
-    while (System.nanoTime() < end) {
-      try {
-        if (ask(expression).equals("true")) {
-          return;
-        }
-      } catch (AssertionError between) {
-        // one page has left, and the next is not there yet
-      }
-      Thread.sleep(100);
-    }
-    throw new AssertionError("never: " + expression + "\n" + ask("document.body.innerText"));
   }
 
   private String element(String selector) throws Exception {
@@ -170,15 +190,35 @@ public final class WebKit implements AutoCloseable {
     return ((JsonValue.TextValue) found.members().values().iterator().next().value()).text();
   }
 
-  /** Taps what is there, once it can be. */
-  public void tap(String selector) throws Exception {
-    patiently(() -> call(session + "/element/" + element(selector) + "/click", Map.of()));
+  private void act(Map<String, Object> actions) throws Exception {
+    call(session + "/actions", actions);
   }
 
-  public void type(String selector, String text) throws Exception {
-    Map<String, Object> keys = new LinkedHashMap<>();
-    keys.put("text", text);
-    call(session + "/element/" + element(selector) + "/value", keys);
+  @Override
+  public void touch(double x, double y) throws Exception {
+    act(Gestures.tap(x, y));
+  }
+
+  @Override
+  public void press(String key) throws Exception {
+    act(Gestures.key(key));
+  }
+
+  @Override
+  public void type(String text) throws Exception {
+    ask("document.activeElement.select && document.activeElement.select()");
+    act(Gestures.letters(text));
+  }
+
+  @Override
+  public void choose(String selector, Path file) throws Exception {
+    call(session + "/element/" + element(selector) + "/value", Map.of("text", file.toString()));
+  }
+
+  @Override
+  public byte[] picture() throws Exception {
+    JsonValue value = get(session + "/screenshot");
+    return Base64.getDecoder().decode(((JsonValue.TextValue) value).text());
   }
 
   @Override
