@@ -67,6 +67,18 @@ public record Chapter(String id, String title, List<Part> parts) {
     return terms.isEmpty() ? this : with(new Part.Terms(terms));
   }
 
+  /** What stays in one column: a heading with what it heads; before the first, whatever is there. */
+  public List<List<Part>> groups() {
+    List<List<Part>> groups = new ArrayList<>();
+    for (Part part : parts) {
+      if (groups.isEmpty() || part instanceof Part.Head) {
+        groups.add(new ArrayList<>());
+      }
+      groups.get(groups.size() - 1).add(part);
+    }
+    return groups;
+  }
+
   /** The sentences of its lists. */
   int sentences() {
     return parts.stream().mapToInt(p -> p instanceof Part.Items i ? i.sentences().size() : 0).sum();

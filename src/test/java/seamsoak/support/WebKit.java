@@ -32,6 +32,10 @@ public final class WebKit implements Screen {
   /** Without it the row of buttons above a page keeps the window wider than a phone. */
   private static final String NARROW = "entry, button { font-size: 1px; padding: 0; }\n";
 
+  /** Of the page, and of what the window has around it. */
+  private static final String SIZES =
+      "[innerWidth, innerHeight, outerWidth - innerWidth, outerHeight - innerHeight].join(' ')";
+
   private final List<Process> processes = new ArrayList<>();
   private final HttpClient client = HttpClient.newHttpClient();
   private final String driver;
@@ -155,14 +159,20 @@ public final class WebKit implements Screen {
 
   @Override
   public void size(int width, int height) throws Exception {
-    call(session + "/window/rect", Map.of("width", width, "height", height));
-    String at = "innerWidth + 'x' + innerHeight";
-    String[] inner = ask(at).split("x");
-    // what the window has around the page is known once it stands
-    int wider = width + width - Integer.parseInt(inner[0]);
-    int higher = height + height - Integer.parseInt(inner[1]);
-    call(session + "/window/rect", Map.of("width", wider, "height", higher));
-    until(at + " === '" + width + "x" + height + "'");
+    String wanted = width + " " + height;
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    String[] now = ask(SIZES).split(" ");
+    while (!wanted.equals(now[0] + " " + now[1])) {
+      if (System.nanoTime() > end) {
+        throw new AssertionError("no window of " + wanted + ": " + String.join(" ", now));
+      }
+      // what there is around the page is right only once the window stands still
+      int wider = width + Integer.parseInt(now[2]);
+      int higher = height + Integer.parseInt(now[3]);
+      call(session + "/window/rect", Map.of("width", wider, "height", higher));
+      Thread.sleep(200);
+      now = ask(SIZES).split(" ");
+    }
   }
 
   @Override
