@@ -67,7 +67,9 @@ public record Chapter(String id, String title, List<Part> parts) {
     return terms.isEmpty() ? this : with(new Part.Terms(terms));
   }
 
-  /** What stays in one column: a heading with what it heads; before the first, whatever is there. */
+  /**
+   * What stays in one column: a heading with what it heads; before the first, whatever is there.
+   */
   public List<List<Part>> groups() {
     List<List<Part>> groups = new ArrayList<>();
     for (Part part : parts) {

@@ -22,13 +22,14 @@ import seamsoak.support.Screen;
 /**
  * What a smith does, in each of the browsers that is installed.
  *
- * <p>What differs between them and what does not, as these tests have shown: an address 127.x.y.z
- * is a secure context in all three. In all three a server on another port of the same address is
- * sent the cookie, {@code SameSite=Strict} or not, and nothing is sent to another address: hence an
- * address of its own for each start. There is no number input, whose decimal mark would differ.
- * Chromium and Firefox print the card on the same two sheets; WebKit's driver does not print, so it
- * lays the card by the rules for paper on a screen as wide as the paper. Firefox breaks a list over
- * the columns of the cautions where the others begin a new column.
+ * <p>What these tests have shown of Chromium 156, Firefox 153 and WebKitGTK 2.50: an address
+ * 127.x.y.z is a secure context in all three. In all three a server on another port of the same
+ * address is sent the cookie, {@code SameSite=Strict} or not, and nothing is sent to another
+ * address: hence an address of its own for each start. Neither Firefox nor WebKit knows {@code
+ * break-after: avoid} in columns. Chromium and Firefox print the card on the same two sheets;
+ * WebKit's driver does not print, so there the card is only laid by its rules for paper on a screen
+ * as wide as the paper. After the last button of a page the tab key leaves it in Firefox and begins
+ * anew in the others. There is no number input, whose decimal mark would differ.
  */
 @Tag("slow")
 @Tag("long")

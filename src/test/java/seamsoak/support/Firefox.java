@@ -155,6 +155,11 @@ public final class Firefox implements Screen.Printing {
   }
 
   @Override
+  public void pressBack(String key) throws Exception {
+    act(Gestures.back(key));
+  }
+
+  @Override
   public void type(String text) throws Exception {
     ask("document.activeElement.select && document.activeElement.select()");
     act(Gestures.letters(text));

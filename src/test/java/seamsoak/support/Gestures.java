@@ -6,6 +6,8 @@ import java.util.Map;
 
 /** What a hand does, as WebDriver is told of it over either of its lines. */
 final class Gestures {
+  private static final String SHIFT = "\uE008";
+
   private Gestures() {}
 
   /** A tap at a place of the window. */
@@ -27,28 +29,44 @@ final class Gestures {
 
   /** A key such as {@code Tab}. */
   static Map<String, Object> key(String name) {
+    return pressed(List.of(named(name)));
+  }
+
+  /** The same with the shift key held. */
+  static Map<String, Object> back(String name) {
     return keys(
         List.of(
-            switch (name) {
-              case "Tab" -> "\uE004";
-              case "Enter" -> "\uE007";
-              case "Escape" -> "\uE00C";
-              case "ArrowUp" -> "\uE013";
-              case "ArrowDown" -> "\uE015";
-              default -> name;
-            }));
+            Map.of("type", "keyDown", "value", SHIFT),
+            Map.of("type", "keyDown", "value", named(name)),
+            Map.of("type", "keyUp", "value", named(name)),
+            Map.of("type", "keyUp", "value", SHIFT)));
+  }
+
+  private static String named(String name) {
+    return switch (name) {
+      case "Tab" -> "\uE004";
+      case "Enter" -> "\uE007";
+      case "Escape" -> "\uE00C";
+      case "ArrowUp" -> "\uE013";
+      case "ArrowDown" -> "\uE015";
+      default -> name;
+    };
   }
 
   static Map<String, Object> letters(String text) {
-    return keys(text.codePoints().mapToObj(Character::toString).toList());
+    return pressed(text.codePoints().mapToObj(Character::toString).toList());
   }
 
-  private static Map<String, Object> keys(List<String> values) {
+  private static Map<String, Object> pressed(List<String> values) {
     List<Map<String, String>> actions = new ArrayList<>();
     for (String value : values) {
       actions.add(Map.of("type", "keyDown", "value", value));
       actions.add(Map.of("type", "keyUp", "value", value));
     }
+    return keys(actions);
+  }
+
+  private static Map<String, Object> keys(List<Map<String, String>> actions) {
     return of(Map.of("type", "key", "id", "keys", "actions", actions));
   }
 

@@ -22,6 +22,9 @@ public interface Screen extends AutoCloseable {
   /** Presses a key such as {@code Tab}. */
   void press(String key) throws Exception;
 
+  /** With the shift key held. */
+  void pressBack(String key) throws Exception;
+
   /** Types over whatever the field with the focus holds. */
   void type(String text) throws Exception;
 

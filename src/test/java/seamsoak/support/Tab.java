@@ -149,7 +149,7 @@ public final class Tab implements Screen.Printing {
     press(key, 0);
   }
 
-  /** With the shift key held. */
+  @Override
   public void pressBack(String key) throws Exception {
     press(key, 8);
   }

@@ -215,6 +215,11 @@ public final class WebKit implements Screen {
   }
 
   @Override
+  public void pressBack(String key) throws Exception {
+    act(Gestures.back(key));
+  }
+
+  @Override
   public void type(String text) throws Exception {
     ask("document.activeElement.select && document.activeElement.select()");
     act(Gestures.letters(text));
