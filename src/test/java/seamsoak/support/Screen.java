@@ -1,5 +1,6 @@
 package seamsoak.support;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import seamsoak.data.JsonWriter;
@@ -32,6 +33,9 @@ public interface Screen extends AutoCloseable {
   void choose(String selector, Path file) throws Exception;
 
   byte[] picture() throws Exception;
+
+  @Override
+  void close() throws IOException;
 
   /** One that also puts a page on paper; a driver of WebKit does not. */
   interface Printing extends Screen {
