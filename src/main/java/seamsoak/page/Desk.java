@@ -13,6 +13,7 @@ import seamsoak.data.Place;
 import seamsoak.data.UserFile;
 import seamsoak.page.form.Acts;
 import seamsoak.page.form.Editing;
+import seamsoak.page.form.History;
 import seamsoak.page.form.Kit;
 import seamsoak.page.form.Proof;
 import seamsoak.plan.Advice;

@@ -8,12 +8,12 @@
  *
  * <p>Read {@link Page} first: what each address does. {@link Listener} is the web server behind an
  * interface of ours, {@link Gate} lets in one browser and nobody else, {@link Seal} is what every
- * answer forbids. {@link Desk} is a billet in work: a {@link History} of texts, changed by {@link
- * Editing} (fields) and {@link seamsoak.page.form.Acts} (buttons), proved by {@link
- * seamsoak.page.form.Proof}, shown by {@link seamsoak.page.form.Bench} as cards and fields with
- * what is to be mended. {@link Work} answers, {@link Drafts} outlive a crash. {@link MyShop} is
- * what goes into each new billet, {@link Pairing} answers on two steels without one. Plan A ({@link
- * Desk.Kept}) is an answer that others are held against.
+ * answer forbids. {@link Desk} is a billet in work: a {@link seamsoak.page.form.History} of texts,
+ * changed by {@link Editing} (fields) and {@link seamsoak.page.form.Acts} (buttons), proved by
+ * {@link seamsoak.page.form.Proof}, shown by {@link seamsoak.page.form.Bench} as cards and fields
+ * with what is to be mended. {@link Work} answers, {@link Drafts} outlive a crash. {@link MyShop}
+ * is what goes into each new billet, {@link Pairing} answers on two steels without one. Plan A
+ * ({@link Desk.Kept}) is an answer that others are held against.
  *
  * <ul>
  *   <li><i>Without the script</i> (templates in {@code src/main/jte/page}) every action is a button

@@ -1,4 +1,4 @@
-package seamsoak.page;
+package seamsoak.page.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,44 +12,44 @@ import java.util.Optional;
  * @param back texts that undoing leads to, the nearest last
  * @param forth texts that redoing leads to, the nearest last
  */
-record History(List<Revision> kept, List<String> back, List<String> forth) {
+public record History(List<Revision> kept, List<String> back, List<String> forth) {
   private static final int MOST = 200;
 
   /** A text, and the how-manieth it is. */
-  record Revision(int number, String text) {}
+  public record Revision(int number, String text) {}
 
-  History {
+  public History {
     kept = List.copyOf(kept);
     back = List.copyOf(back);
     forth = List.copyOf(forth);
   }
 
-  static History of(String text) {
+  public static History of(String text) {
     return new History(List.of(new Revision(1, text)), List.of(), List.of());
   }
 
-  Revision now() {
+  public Revision now() {
     return kept.get(kept.size() - 1);
   }
 
   /** The text that had a number, if it is still known. */
-  Optional<Revision> at(int number) {
+  public Optional<Revision> at(int number) {
     return kept.stream().filter(r -> r.number() == number).findFirst();
   }
 
-  History changed(String text) {
+  public History changed(String text) {
     return text.equals(now().text())
         ? this
         : new History(next(text), more(back, now().text()), List.of());
   }
 
-  History undone() {
+  public History undone() {
     return back.isEmpty()
         ? this
         : new History(next(last(back)), fewer(back), more(forth, now().text()));
   }
 
-  History redone() {
+  public History redone() {
     return forth.isEmpty()
         ? this
         : new History(next(last(forth)), more(back, now().text()), fewer(forth));
