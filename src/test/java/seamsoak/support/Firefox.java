@@ -18,7 +18,7 @@ import seamsoak.data.JsonValue.NumberValue;
 import seamsoak.data.JsonValue.ObjectValue;
 
 /** A window of a headless Firefox, worked through WebDriver BiDi on its remote port. */
-public final class Firefox implements Screen.Printing {
+public final class Firefox implements Screen.Printing, ByGestures {
   private static final double CM_PER_INCH = 2.54;
 
   /**
@@ -140,29 +140,9 @@ public final class Firefox implements Screen.Printing {
     return Wire.text(evaluated("(async () => String(await (" + expression + ")))()"), "value");
   }
 
-  private void act(Map<String, Object> actions) throws Exception {
+  @Override
+  public void act(Map<String, Object> actions) throws Exception {
     call("input.performActions", actions);
-  }
-
-  @Override
-  public void touch(double x, double y) throws Exception {
-    act(Gestures.tap(x, y));
-  }
-
-  @Override
-  public void press(String key) throws Exception {
-    act(Gestures.key(key));
-  }
-
-  @Override
-  public void pressBack(String key) throws Exception {
-    act(Gestures.back(key));
-  }
-
-  @Override
-  public void type(String text) throws Exception {
-    ask("document.activeElement.select && document.activeElement.select()");
-    act(Gestures.letters(text));
   }
 
   @Override

@@ -26,7 +26,7 @@ import seamsoak.data.JsonWriter;
 /**
  * A window of WebKit, the engine of many phones, worked through its driver on a screen of its own.
  */
-public final class WebKit implements Screen {
+public final class WebKit implements ByGestures {
   private static final Duration PATIENCE = Duration.ofSeconds(PATIENCE_SECONDS);
 
   /** Without it the row of buttons above a page keeps the window wider than a phone. */
@@ -200,29 +200,9 @@ public final class WebKit implements Screen {
     return ((JsonValue.TextValue) found.members().values().iterator().next().value()).text();
   }
 
-  private void act(Map<String, Object> actions) throws Exception {
+  @Override
+  public void act(Map<String, Object> actions) throws Exception {
     call(session + "/actions", actions);
-  }
-
-  @Override
-  public void touch(double x, double y) throws Exception {
-    act(Gestures.tap(x, y));
-  }
-
-  @Override
-  public void press(String key) throws Exception {
-    act(Gestures.key(key));
-  }
-
-  @Override
-  public void pressBack(String key) throws Exception {
-    act(Gestures.back(key));
-  }
-
-  @Override
-  public void type(String text) throws Exception {
-    ask("document.activeElement.select && document.activeElement.select()");
-    act(Gestures.letters(text));
   }
 
   @Override
