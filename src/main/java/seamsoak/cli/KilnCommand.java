@@ -3,7 +3,6 @@ package seamsoak.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -17,7 +16,6 @@ import seamsoak.report.KilnJson;
 import seamsoak.report.KilnText;
 import seamsoak.safety.CautionTable;
 import seamsoak.trace.Trace;
-import seamsoak.unit.UnitSystem;
 
 /** Several billets in one kiln. */
 @Command(
@@ -63,7 +61,9 @@ final class KilnCommand extends Subcommand {
     KilnPlan plan = KilnAdvisor.advise(root.correlations(), given);
     Trace trace = root.trace(t -> t.ofSchedules(given));
     root.print(
-        () -> KilnJson.of(plan, trace), () -> new KilnText(plan, units(billets)).told(), trace);
+        () -> KilnJson.of(plan, trace),
+        () -> new KilnText(plan, root.unitsFor(KilnAdvisor.units(given))).told(),
+        trace);
     return plan.goesAhead() ? Program.ANSWERED : Program.DOES_NOT_GO_AHEAD;
   }
 
@@ -82,11 +82,5 @@ final class KilnCommand extends Subcommand {
       throw new Fault(mistakes);
     }
     return billets;
-  }
-
-  /** Those that all are written in, where they agree. */
-  private UnitSystem units(List<Billet> billets) {
-    List<Optional<UnitSystem>> own = billets.stream().map(Billet::units).distinct().toList();
-    return root.unitsFor(own.size() == 1 ? own.get(0) : Optional.empty());
   }
 }

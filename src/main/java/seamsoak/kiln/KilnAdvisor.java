@@ -13,6 +13,7 @@ import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.schedule.Margins;
 import seamsoak.schedule.StepKind;
+import seamsoak.unit.UnitSystem;
 
 /** Puts the schedules of several billets into one kiln. */
 public final class KilnAdvisor {
@@ -33,6 +34,13 @@ public final class KilnAdvisor {
    * @param file as it was given
    */
   public record Given(String file, Billet billet, Advice advice) {}
+
+  /** Those that all are written in, where they agree. */
+  public static Optional<UnitSystem> units(List<Given> given) {
+    List<Optional<UnitSystem>> own =
+        given.stream().map(g -> g.billet().units()).distinct().toList();
+    return own.size() == 1 ? own.get(0) : Optional.empty();
+  }
 
   private KilnAdvisor(Correlations k, List<Given> given) {
     this.given = List.copyOf(given);

@@ -90,7 +90,6 @@ final class OneKiln {
   }
 
   private UnitSystem units(List<KilnAdvisor.Given> given) {
-    List<UnitSystem> own = given.stream().map(g -> kit.units(g.billet())).distinct().toList();
-    return own.size() == 1 ? own.get(0) : UnitSystem.BOTH;
+    return kit.asked().or(() -> KilnAdvisor.units(given)).orElse(UnitSystem.BOTH);
   }
 }

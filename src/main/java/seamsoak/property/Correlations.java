@@ -62,7 +62,7 @@ public record Correlations(
       return Optional.empty();
     }
     Composition steel = lines.steel();
-    double all = Math.max(carbonPct, lines.austeniteBesideFerritePct(celsius));
+    double all = besideFerritePct(lines, carbonPct, celsius);
     double vanadium = steel.percent(Element.V);
     SlowCarbide slow = hardening.slowCarbide();
     double equilibrium =
@@ -78,10 +78,15 @@ public record Correlations(
         slow.withoutBound(austenite, hardening.vanadium().cementite(all, vanadium, d)));
   }
 
+  /** Carbon of all but the ferrite, which holds none to speak of, wt%. */
+  private static double besideFerritePct(PhaseLines lines, double carbonPct, double celsius) {
+    return Math.max(carbonPct, lines.austeniteBesideFerritePct(celsius));
+  }
+
   /** Carbon that is still in cementite after such a hold, wt% of the steel; none below A1. */
   double cementiteCarbonPct(PhaseLines lines, double celsius) {
     Composition steel = lines.steel();
-    double all = Math.max(steel.carbon(), lines.austeniteBesideFerritePct(celsius));
+    double all = besideFerritePct(lines, steel.carbon(), celsius);
     double vanadium = steel.percent(Element.V);
     return austenite(lines, steel.carbon(), celsius)
         .map(a -> new Narita1975VanadiumCarbide.Dissolved(a.percent(Element.V), a.carbon()))

@@ -3,7 +3,6 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import seamsoak.chart.GrayPng;
@@ -16,6 +15,7 @@ import seamsoak.unit.UnitSystem;
 import seamsoak.words.LineWords;
 import seamsoak.words.SeamWords;
 import seamsoak.words.face.FaceWords;
+import seamsoak.words.told.Statement;
 
 /**
  * The shown face of a billet: as a picture, in words and as JSON.
@@ -103,7 +103,7 @@ public record FaceTold(FaceAdvice face, UnitSystem units) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("after", after());
     all.put("step", face.step().map(s -> s.mark().number()));
-    all.put("etched", face.etched().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    all.put("etched", Statement.kindOf(face.etched()));
     all.put("view", face.field().isPlan() ? "top" : "end");
     all.put("lines", face.lines());
     all.put("crossings", face.crossings());

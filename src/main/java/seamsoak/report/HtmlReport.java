@@ -47,8 +47,6 @@ public record HtmlReport(
     JtereportGenerated.render(
         new OwaspHtmlTemplateOutput(page),
         null,
-        advice.billet(),
-        ShopCard.of(advice, units),
         Sheet.of(advice, units, colophon, "paper-"),
         new ReportChapters(
                 new BilletChapters(advice, units, figures), pairs, outlay, trace, colophon)

@@ -3,7 +3,6 @@ package seamsoak.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import seamsoak.kiln.Apart;
@@ -21,7 +20,7 @@ public final class KilnJson {
   public static String of(KilnPlan plan, Trace sources) {
     KilnWords words = new KilnWords(plan, UnitSystem.METRIC);
     Map<String, Object> all = new LinkedHashMap<>();
-    all.put("verdict", word(plan.verdict()));
+    all.put("verdict", Statement.kindOf(plan.verdict()));
     all.put("kilnC", plan.kilnC());
     all.put("loadsAlone", plan.alone());
     all.put("billets", plan.billets().stream().map(KilnJson::billet).toList());
@@ -32,7 +31,8 @@ public final class KilnJson {
             .toList());
     all.put("apart", plan.apart().stream().map(a -> apart(a, words)).toList());
     all.put(
-        "remarks", plan.remarks().stream().map(r -> said(word(r), KilnWords.remark(r))).toList());
+        "remarks",
+        plan.remarks().stream().map(r -> said(Statement.kindOf(r), KilnWords.remark(r))).toList());
     return JsonReport.write("kiln", all, sources);
   }
 
@@ -59,7 +59,7 @@ public final class KilnJson {
     for (Load.Out o : load.out()) {
       Map<String, Object> one = new LinkedHashMap<>();
       one.put("billet", o.billet() + 1);
-      one.putAll(said(word(o.why()), KilnWords.why(o.why())));
+      one.putAll(said(Statement.kindOf(o.why()), KilnWords.why(o.why())));
       out.add(one);
     }
     told.put("out", out);
@@ -79,7 +79,7 @@ public final class KilnJson {
     told.put("mostMinutes", p.mostMinutes());
     told.put("heldMinutes", p.heldMinutes());
     told.put("outMinutes", p.outMinutes());
-    told.put("then", word(p.then()));
+    told.put("then", Statement.kindOf(p.then()));
     told.put("quenchant", p.bath());
     told.put("grainNumbersCoarser", p.becomes().coarser());
     told.put("hrc", p.becomes().hrc().map(Load.Hrc::here));
@@ -123,9 +123,5 @@ public final class KilnJson {
     told.put("why", says);
     told.put("whyKind", kind);
     return told;
-  }
-
-  private static String word(Enum<?> choice) {
-    return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

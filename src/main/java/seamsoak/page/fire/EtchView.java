@@ -2,7 +2,6 @@ package seamsoak.page.fire;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import seamsoak.face.FaceSize;
 import seamsoak.face.SeamDots;
 import seamsoak.plan.FaceAdvice;
@@ -98,10 +97,5 @@ public record EtchView(
         .forEach(
             d -> path.append(String.format(Locale.ROOT, "M%.1f %.1fh0", d.across(), d.down())));
     return path.toString();
-  }
-
-  /** Whether there is something to lay a photograph beside, and something to say of it. */
-  public boolean isDrawn() {
-    return Optional.ofNullable(computed).isPresent();
   }
 }
