@@ -54,6 +54,7 @@ class ArchitectureTest {
           "words.told",
           "words.fire",
           "words.kiln",
+          "words.beside",
           "chart.figure",
           "chart",
           "report",

@@ -16,7 +16,7 @@ import seamsoak.report.AnswerPage;
 import seamsoak.trace.Trace;
 import seamsoak.words.PageWords;
 import seamsoak.words.Sentence;
-import seamsoak.words.WhatIfWords;
+import seamsoak.words.beside.WhatIfWords;
 
 /** What is looked at of a billet: bench, answer, card, file. */
 final class DeskPages {

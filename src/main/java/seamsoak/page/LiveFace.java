@@ -7,7 +7,7 @@ import seamsoak.chart.GrayPng;
 import seamsoak.face.FaceSize;
 import seamsoak.plan.Advice;
 import seamsoak.plan.FaceAdvice;
-import seamsoak.words.WhatIfWords;
+import seamsoak.words.beside.WhatIfWords;
 
 /**
  * The face of the finished blade after the soak that is looked at, as small as a picture beside an

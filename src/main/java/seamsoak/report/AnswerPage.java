@@ -14,8 +14,8 @@ import seamsoak.plan.Advice;
 import seamsoak.plan.Outlay;
 import seamsoak.trace.Trace;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.BesideWords;
 import seamsoak.words.CardWords;
+import seamsoak.words.beside.BesideWords;
 
 /**
  * The answer on a billet as pieces of HTML, for a page that has more on it: what to do, and a piece

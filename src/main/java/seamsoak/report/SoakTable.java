@@ -10,7 +10,7 @@ import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
 import seamsoak.words.GrainWords;
-import seamsoak.words.WhatIfWords.Costs;
+import seamsoak.words.beside.WhatIfWords.Costs;
 
 /** The soaks side by side. */
 record SoakTable(SoakAdvice soak, UnitSystem units) {

@@ -12,7 +12,7 @@ import seamsoak.soak.SoakAdvice;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
-import seamsoak.words.WhatIfWords;
+import seamsoak.words.beside.WhatIfWords;
 
 /**
  * The soaks that were reckoned anyway, to be looked at one by one beside the one advised.

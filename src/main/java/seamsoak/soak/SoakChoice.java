@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import seamsoak.billet.Seen;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.soak.SoakAdvice.TestEtch;
@@ -28,6 +29,9 @@ record SoakChoice(
     BiFunction<Double, Double, Optional<SoakCost>> cost) {
   /** Share of the samples that must come out clear before something is called done. */
   private static final double SURE_PCT = 90;
+
+  /** Share of the samples from which on a soak is more likely than not for nothing. */
+  private static final double EVEN_PCT = 50;
 
   /**
    * The one to take; empty when none clears.
@@ -127,7 +131,7 @@ record SoakChoice(
         new SoakReason(
             kind,
             mostMinutes,
-            seenFirst(),
+            first(),
             Optional.of(best),
             Optional.of(coolest).filter(c -> c != best)));
   }
@@ -137,16 +141,27 @@ record SoakChoice(
         option,
         Math.floor(mostMinutes),
         new SoakReason(
-            Kind.HOTTEST_ALLOWED, mostMinutes, seenFirst(), Optional.empty(), Optional.empty()));
+            Kind.HOTTEST_ALLOWED, mostMinutes, first(), Optional.empty(), Optional.empty()));
   }
 
-  /** Whether a test etch that shows nothing makes a clean blade sure. */
-  private boolean seenFirst() {
-    return possible
-        .testEtch()
-        .flatMap(TestEtch::cleanIfNothingPct)
-        .filter(p -> p >= SURE_PCT)
-        .isPresent();
+  /**
+   * The etch to wait for: the test etch where one that shows nothing makes a clean blade sure, and
+   * the next to come that can show a line where the blade comes clean without a soak at least as
+   * likely as not. What a soak has cost cannot be undone; waiting costs an etch.
+   */
+  private Optional<Seen.Etched> first() {
+    boolean sure =
+        possible
+            .testEtch()
+            .flatMap(TestEtch::cleanIfNothingPct)
+            .filter(p -> p >= SURE_PCT)
+            .isPresent();
+    return sure
+        ? Optional.of(Seen.Etched.AS_COOLED)
+        : possible
+            .goneBySchedulePct()
+            .filter(p -> p >= EVEN_PCT)
+            .flatMap(p -> possible.nextThatMayShow());
   }
 
   private Recommended recommended(SoakOption o, double minutes, SoakReason why) {
@@ -168,7 +183,7 @@ record SoakChoice(
         Optional.of(0.0),
         Optional.of(0.0),
         possible.goneBySchedulePct(),
-        new SoakReason(kind, mostMinutes, false, Optional.empty(), Optional.empty()));
+        new SoakReason(kind, mostMinutes, Optional.empty(), Optional.empty(), Optional.empty()));
   }
 
   /** Whether all but a few samples say so; where there are none the middle estimate decides. */

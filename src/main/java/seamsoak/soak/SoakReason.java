@@ -1,21 +1,27 @@
 package seamsoak.soak;
 
 import java.util.Optional;
+import seamsoak.billet.Seen;
 
 /**
  * Why a soak is recommended, or none.
  *
  * @param mostMinutes longest soak allowed
- * @param seenFirst whether to soak only if a test etch shows a line
+ * @param first the etch to wait for, only if it shows a line to soak; empty: soak at once
  * @param cost of the one recommended, where soaks were weighed
  * @param coolest cost of the coolest that would do, where that is another
  */
 public record SoakReason(
     Kind kind,
     double mostMinutes,
-    boolean seenFirst,
+    Optional<Seen.Etched> first,
     Optional<SoakCost> cost,
     Optional<SoakCost> coolest) {
+  /** Whether other steps come before the etch that decides. */
+  public boolean later() {
+    return first.filter(e -> e != Seen.Etched.AS_COOLED).isPresent();
+  }
+
   /** The case. */
   public enum Kind {
     /** No line shows: nothing to clear. */

@@ -31,6 +31,9 @@ public record SoakSamples(
   /** Surer than that of a clean blade, or of none, nobody need look, percent. */
   private static final double UNSURE_PCT = 10;
 
+  /** Of a hundred billets in how many an etch has to show a line to be worth its while. */
+  private static final double LEAST_SHOWN_PCT = 5;
+
   /**
    * So many for each look have to count once weighed by what was seen, or more are tried, at most
    * so many times as many; judgement. Looks that contradict each other leave the least steady
@@ -185,8 +188,8 @@ public record SoakSamples(
     if (clean < UNSURE_PCT || clean > 100 - UNSURE_PCT) {
       return Optional.empty();
     }
-    return Arrays.stream(Etched.values())
-        .filter(s -> s != Etched.HARDENED && !lookedAt(s))
+    return stillToCome()
+        .filter(s -> s != Etched.HARDENED)
         .max((a, b) -> Double.compare(parts(a.ordinal()), parts(b.ordinal())));
   }
 
@@ -241,22 +244,33 @@ public record SoakSamples(
     return unseenPct(BLADE, o -> o.brightest()[BLADE]);
   }
 
-  /** Whether the piece was etched in that state and nothing was done to it since. */
-  private boolean lookedAt(Etched state) {
-    return looks.stream().anyMatch(l -> l.latest() && l.state() == state);
+  /** States that the piece was not etched in since anything was done to it, nor is past. */
+  private Stream<Etched> stillToCome() {
+    int last =
+        looks.stream().filter(Looking::latest).mapToInt(l -> l.state().ordinal()).max().orElse(-1);
+    return Arrays.stream(Etched.values()).filter(s -> s.ordinal() > last);
+  }
+
+  /** The first of them in which an etch can show a line. */
+  Optional<Etched> nextThatMayShow() {
+    return stillToCome()
+        .filter(s -> showsPct(together(s.ordinal())) >= LEAST_SHOWN_PCT)
+        .findFirst();
+  }
+
+  private static double showsPct(double[] told) {
+    return 100 * (1 - told[0] / told[3]);
   }
 
   /** What a test etch now would show and say; empty where it was made. */
   Optional<SoakAdvice.TestEtch> testEtch() {
-    if (!(weight() > 0) || lookedAt(Etched.AS_COOLED)) {
+    if (!(weight() > 0) || stillToCome().noneMatch(s -> s == Etched.AS_COOLED)) {
       return Optional.empty();
     }
     double[] told = together(0);
     return Optional.of(
         new SoakAdvice.TestEtch(
-            100 * (1 - told[0] / told[3]),
-            share(told[1], told[0]),
-            share(told[2] - told[1], told[3] - told[0])));
+            showsPct(told), share(told[1], told[0]), share(told[2] - told[1], told[3] - told[0])));
   }
 
   private static Optional<Double> share(double part, double of) {

@@ -33,7 +33,7 @@ public record Amounts(UnitSystem units) {
   }
 
   /** A difference as a shop can tell it: to 10 F and 5 C. */
-  String apart(double kelvin) {
+  public String apart(double kelvin) {
     return units.show(10 * Math.round(kelvin * 1.8 / 10) + " F", 5 * Math.round(kelvin / 5) + " C");
   }
 
@@ -62,7 +62,8 @@ public record Amounts(UnitSystem units) {
     return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
-  static String format(String form, Object... of) {
+  /** With a point, wherever it runs. */
+  public static String format(String form, Object... of) {
     return String.format(Locale.ROOT, form, of);
   }
 

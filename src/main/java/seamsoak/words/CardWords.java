@@ -51,10 +51,11 @@ public record CardWords(Advice advice, UnitSystem units) {
     return recommended()
         .map(
             r ->
-                (r.reason().seenFirst()
-                        ? "Test etch first; if a line shows, soak at %s for %s"
-                        : "Soak at %s for %s")
-                    .formatted(first(r.temperatureC()), new Amounts(units).time(r.minutes())))
+                "%s at %s for %s"
+                    .formatted(
+                        SoakAnswerWords.soak(r.reason()),
+                        first(r.temperatureC()),
+                        new Amounts(units).time(r.minutes())))
         .orElseGet(soak()::says);
   }
 

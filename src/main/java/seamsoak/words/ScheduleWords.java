@@ -71,9 +71,8 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
         switch (s.step().kind()) {
           case COOL_DOWN, GRIND, TEST_ETCH, SUB_ZERO -> "";
           case SOAK ->
-              (s.task() instanceof Task.Soak t && t.soak().reason().seenFirst()
-                      ? "if a test etch shows a line, soak at "
-                      : "soak at ")
+              (s.task() instanceof Task.Soak t ? SoakAnswerWords.condition(t.soak().reason()) : "")
+                  + "soak at "
                   + at
                   + " for "
                   + amounts().time(s.holdMinutes().orElse(0.0));

@@ -10,6 +10,7 @@ import seamsoak.soak.SoakAdvice.Evidence;
 import seamsoak.soak.SoakAdvice.Recommended;
 import seamsoak.soak.SoakAdvice.TestEtch;
 import seamsoak.soak.SoakNote;
+import seamsoak.soak.SoakReason;
 import seamsoak.unit.UnitSystem;
 
 /** The answer on a soak: whether, where and how long. */
@@ -62,18 +63,41 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
     if (r.minutes() == 0) {
       return "No soak needed: " + reason(r) + ".";
     }
-    return (r.reason().seenFirst()
-            ? "Test etch first; only if it shows a line, soak at %s for %s."
-            : "Soak at %s for %s.")
-        .formatted(amounts().heat(r.temperatureC()), amounts().time(r.minutes()));
+    return "%s at %s for %s."
+        .formatted(soak(r.reason()), amounts().heat(r.temperatureC()), amounts().time(r.minutes()));
   }
 
-  String reason(Recommended r) {
+  /** At once, or only if an etch shows a line: such as {@code Soak}, heat and time to follow. */
+  public static String soak(SoakReason why) {
+    return why.first()
+        .map(
+            etch ->
+                etch == Seen.Etched.AS_COOLED
+                    ? "Test etch first; only if it shows a line, soak"
+                    : "Go on without a soak; only " + condition(why) + "soak")
+        .orElse("Soak");
+  }
+
+  /** The same in fewest words, before the soak; nothing where it is to be made at once. */
+  public static String condition(SoakReason why) {
+    return why.first()
+        .map(
+            etch ->
+                switch (etch) {
+                  case AS_COOLED -> "if a test etch shows a line, ";
+                  case ANNEALED -> "if an etch after the anneal shows a line, ";
+                  case HARDENED -> "if the hardened blade shows a line, ";
+                })
+        .orElse("");
+  }
+
+  /** Why. */
+  public String reason(Recommended r) {
     return new SoakWords(units).reason(r.reason());
   }
 
   /** In how many such billets how long does; nothing where no cases were tried. */
-  String plan(Recommended r) {
+  public String plan(Recommended r) {
     if (r.clearsPct().isEmpty()) {
       return "That is the likely case alone.";
     }
@@ -85,7 +109,10 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
             ? " In " + tenths(without) + " the blade comes clean without."
             : "";
     if (half <= 0) {
-      return "Half of such billets come clean without; with that soak " + sure + " do.";
+      return Sentence.capital(tenths(Math.max(5, without)))
+          + " such billets come clean without; with that soak "
+          + sure
+          + " do.";
     }
     return (half < r.minutes()
             ? "%s will do in half of such billets, %s in %s."
@@ -102,7 +129,7 @@ public record SoakAnswerWords(SoakAdvice soak, UnitSystem units) {
   /** What a test etch now can tell, and what it cannot; nothing where no soak is asked for. */
   private Optional<String> testEtch() {
     boolean none = soak.notCarbon() || soak.recommended().filter(r -> r.minutes() == 0).isPresent();
-    return none
+    return none || soaks().filter(r -> r.reason().later()).isPresent()
         ? Optional.empty()
         : Stream.of(soak.testEtch().map(this::says), nextLook())
             .flatMap(Optional::stream)

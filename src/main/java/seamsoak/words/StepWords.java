@@ -62,12 +62,12 @@ public record StepWords(UnitSystem units) implements Task.Cases<StepWords.Order>
   @Override
   public Order of(Task.Soak t) {
     return new Order(
-        (t.soak().reason().seenFirst()
-                ? "Test etch first, and leave the soak out if no line shows; else soak at "
-                : "Soak at ")
+        SoakAnswerWords.soak(t.soak().reason())
+            + " at "
             + heat(t.soak().temperatureC())
             + ", then "
-            + cooling().down(t.down()),
+            + cooling().down(t.down())
+            + (t.soak().reason().later() ? ", and take the steps from here on once more" : ""),
         new SoakWords(units).reason(t.soak().reason()) + CoolingWords.slowly(t.down(), t.guard()));
   }
 

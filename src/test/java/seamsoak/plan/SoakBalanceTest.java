@@ -1,12 +1,13 @@
 package seamsoak.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import seamsoak.billet.Billet;
+import seamsoak.billet.Seen;
 import seamsoak.chart.figure.FadingFigure;
 import seamsoak.chart.figure.FadingFigures;
 import seamsoak.data.DataFolder;
@@ -62,13 +63,59 @@ class SoakBalanceTest {
     assertTrue(r.clearsPct().orElseThrow() >= 0.5 * (100 + clean), r.toString());
   }
 
+  /**
+   * Where the blade comes clean without at least as likely as not, the answer is to go on, and to
+   * soak only what an etch still to come shows; whoever has soaked and seen nothing is not sent
+   * back.
+   */
+  @Test
+  void nothingSeenAfterASoakIsNotSoakedAgainUnlooked() {
+    String rolled = "{ \"at\": \"2000 F\", \"for\": \"2 min\" }] }";
+    String soaked =
+        rolled + ", { \"do\": \"soak\", \"heats\": [{ \"at\": \"1960 F\", \"for\": \"17 min\" }]";
+    String text = Demos.text("mosaic");
+    assertTrue(text.contains(rolled), text);
+    assertFirst(Optional.of(Seen.Etched.AS_COOLED), text.replace(rolled, soaked + " }"));
+    String none = ", \"seen\": { \"where\": \"tile\", \"line\": \"none\"%s } }";
+    assertFirst(
+        Optional.of(Seen.Etched.ANNEALED), text.replace(rolled, soaked + none.formatted("")));
+    assertFirst(
+        Optional.of(Seen.Etched.HARDENED),
+        text.replace(rolled, soaked + none.formatted(", \"etched\": \"annealed\"")));
+    assertFirst(
+        Optional.empty(),
+        text.replace(rolled, soaked + none.formatted("").replace("none", "plain")));
+  }
+
+  private static void assertFirst(Optional<Seen.Etched> etch, String billet) {
+    SoakAdvice soak = soak(Walks.billet(billet), 32);
+    Recommended r = soak.recommended().orElseThrow();
+    double clean = soak.goneByScheduleAlonePct().orElseThrow();
+    assertEquals(etch, r.reason().first(), soak.toString());
+    assertEquals(etch.isPresent(), clean >= 50, () -> clean + " of a hundred come clean");
+    String says = new SoakAnswerWords(soak, UnitSystem.METRIC).says();
+    String begins =
+        etch.map(
+                e ->
+                    switch (e) {
+                      case AS_COOLED -> "Test etch first; only if it shows a line, soak at";
+                      case ANNEALED ->
+                          "Go on without a soak; only if an etch after the anneal shows a line,"
+                              + " soak at";
+                      case HARDENED ->
+                          "Go on without a soak; only if the hardened blade shows a line, soak at";
+                    })
+            .orElse("Soak at");
+    assertTrue(says.startsWith(begins), says);
+  }
+
   /** What a test etch of the demo shows does not tell for sure what the blade will. */
   @Test
   void theAnswerIsAPlanWithItsChances() {
     SoakAdvice soak = soak(Demos.of("mosaic"), 32);
     Recommended r = soak.recommended().orElseThrow();
     assertTrue(r.minutesHalf().orElseThrow() < r.minutes());
-    assertFalse(r.reason().seenFirst());
+    assertTrue(r.reason().first().isEmpty());
     SoakAdvice.TestEtch etch = soak.testEtch().orElseThrow();
     double clean = soak.goneByScheduleAlonePct().orElseThrow();
     assertTrue(etch.cleanIfNothingPct().orElseThrow() > clean, "a clean etch is good news");
@@ -106,7 +153,7 @@ class SoakBalanceTest {
     SoakAdvice soak = soak(Demos.of("mosaic"), 0);
     Recommended r = soak.recommended().orElseThrow();
     assertTrue(r.minutes() > 0);
-    assertFalse(r.reason().seenFirst());
+    assertTrue(r.reason().first().isEmpty());
     assertTrue(
         new SoakAnswerWords(soak, UnitSystem.METRIC).says().startsWith("Soak at"), r.toString());
   }

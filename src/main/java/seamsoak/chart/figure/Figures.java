@@ -21,6 +21,8 @@ import seamsoak.unit.Temperature;
 import seamsoak.unit.TimeSpan;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.SeamWords;
+import seamsoak.words.Sentence;
+import seamsoak.words.SoakAnswerWords;
 import seamsoak.words.face.FaceWords;
 
 /** The charts of an advice: nothing is computed here, only put into the charts' words. */
@@ -273,7 +275,7 @@ public final class Figures {
 
   private String soakInWords(SoakAdvice.Recommended r) {
     return r.minutes() > 0
-        ? (r.reason().seenFirst() ? "If a test etch shows a line, soak at " : "Soak at ")
+        ? Sentence.capital(SoakAnswerWords.condition(r.reason()) + "soak at ")
             + at(r.temperatureC())
             + " for "
             + minutes(r.minutes())

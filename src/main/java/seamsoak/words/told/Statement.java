@@ -133,6 +133,9 @@ public record Statement(String kind, String says) {
       told.put("dominant", "none");
       told.put("dominantKind", "none");
     }
+    if (of instanceof SoakAdvice.Recommended r) {
+      told.put("onlyIfShows", r.reason().first());
+    }
     if (of instanceof PairAdvice pair) {
       told.put("checks", PairTold.checks(pair));
       told.put("remedies", PairTold.remedies(pair));

@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.beside;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,7 +18,7 @@ import seamsoak.state.Progress;
 import seamsoak.support.Demos;
 import seamsoak.support.Walks;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.WhatIfWords.Costs;
+import seamsoak.words.beside.WhatIfWords.Costs;
 
 /** What another soak comes to is told as the soak advised is. */
 @Tag("slow")

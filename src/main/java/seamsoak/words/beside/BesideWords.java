@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.beside;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,7 +15,10 @@ import seamsoak.state.Joints;
 import seamsoak.state.LineReport;
 import seamsoak.state.StageReport;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.WhatIfWords.Costs;
+import seamsoak.words.Amounts;
+import seamsoak.words.CardWords;
+import seamsoak.words.SeamWords;
+import seamsoak.words.beside.WhatIfWords.Costs;
 
 /**
  * Two plans beside each other: what each comes to, and what differs.

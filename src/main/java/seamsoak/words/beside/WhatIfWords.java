@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.beside;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,9 @@ import seamsoak.soak.SoakAdvice.SoakOption;
 import seamsoak.soak.SoakCost;
 import seamsoak.soak.SoakReason;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
+import seamsoak.words.Sentence;
+import seamsoak.words.SoakWords;
 
 /** What another soak than the one advised would come to. */
 public record WhatIfWords(SoakAdvice soak, UnitSystem units) {
