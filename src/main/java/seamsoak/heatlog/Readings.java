@@ -67,7 +67,7 @@ public record Readings(
             steps[steps.length / 2],
             axis.seconds()[celsius.length - 1]);
     Readings closed = all.without(i -> Double.isNaN(celsius[i]), Why.OPEN);
-    boolean[] spikes = Spikes.in(closed.celsius);
+    boolean[] spikes = Spikes.in(closed.seconds, closed.celsius);
     return closed.without(i -> spikes[i], Why.SPIKE);
   }
 

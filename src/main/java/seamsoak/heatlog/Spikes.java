@@ -1,16 +1,18 @@
 package seamsoak.heatlog;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Hampel's filter: a reading that lies further from the median of the seven around it than five
  * times their spread is none. The spread has a floor, for logs in whole degrees have none. What
- * looks like a spike is held against the seven without their common slope, so that it is found in a
- * steep rise too.
+ * looks like a spike is held against the seven without their common slope where they lie closer so,
+ * so that it is found in a steep rise too.
  *
  * <p>F. R. Hampel, J. Am. Stat. Assoc. 69 (1974) 383-393: median and scaled median deviation. The
- * slope is the median of all between two of them (P. K. Sen, J. Am. Stat. Assoc. 63 (1968)
- * 1379-1389). Both from memory. Seven readings, five sigma and the floor are judgement.
+ * slope is the median of each reading's median slope to the others (A. F. Siegel, Biometrika 69
+ * (1982) 242-244), which three spikes of the seven do not turn. Both from memory. Seven readings,
+ * five sigma and the floor are judgement.
  */
 final class Spikes {
   private static final int WINDOW = 7;
@@ -20,43 +22,71 @@ final class Spikes {
 
   private Spikes() {}
 
-  /** Which readings are spikes. */
+  /** Which readings are spikes, where they follow each other evenly. */
   static boolean[] in(double[] celsius) {
+    return in(IntStream.range(0, celsius.length).asDoubleStream().toArray(), celsius);
+  }
+
+  /**
+   * Which readings are spikes. Their times count: where some between them could not be read, the
+   * next true one lies a step of two away.
+   *
+   * @param seconds rising
+   */
+  static boolean[] in(double[] seconds, double[] celsius) {
     boolean[] spikes = new boolean[celsius.length];
-    double[] window = new double[WINDOW];
-    double[] slopes = new double[WINDOW * (WINDOW - 1) / 2];
+    double[] sorted = new double[WINDOW];
     int count = Math.min(WINDOW, celsius.length);
     for (int i = 0; i < celsius.length; i++) {
       // at either end the first or last seven, so that two spikes there are not half of them
       int from = Math.max(0, Math.min(i - WINDOW / 2, celsius.length - count));
-      System.arraycopy(celsius, from, window, 0, count);
-      if (Math.abs(celsius[i] - median(window, count)) > FLOOR_KELVIN) {
-        System.arraycopy(celsius, from, window, 0, count);
-        spikes[i] = isSpike(window, count, i - from, slopes);
+      System.arraycopy(celsius, from, sorted, 0, count);
+      if (Math.abs(celsius[i] - median(sorted, count)) > FLOOR_KELVIN) {
+        spikes[i] =
+            isSpike(
+                Arrays.copyOfRange(seconds, from, from + count),
+                Arrays.copyOfRange(celsius, from, from + count),
+                i - from);
       }
     }
     return spikes;
   }
 
-  private static boolean isSpike(double[] window, int count, int at, double[] slopes) {
-    int pairs = 0;
+  private static boolean isSpike(double[] seconds, double[] celsius, int at) {
+    double[] flat = apart(seconds, celsius, 0);
+    double[] sloped = apart(seconds, celsius, slope(seconds, celsius));
+    double[] closer = spread(flat) <= spread(sloped) ? flat : sloped;
+    return closer[at] > Math.max(FLOOR_KELVIN, SIGMAS * SIGMA_OF_DEVIATION * spread(closer));
+  }
+
+  /** How far each lies from the middle one, the slope taken off. */
+  private static double[] apart(double[] seconds, double[] celsius, double slope) {
+    double[] level = new double[celsius.length];
+    for (int j = 0; j < level.length; j++) {
+      level[j] = celsius[j] - slope * (seconds[j] - seconds[0]);
+    }
+    double middle = median(level.clone(), level.length);
+    return Arrays.stream(level).map(l -> Math.abs(l - middle)).toArray();
+  }
+
+  private static double spread(double[] apart) {
+    return median(apart.clone(), apart.length);
+  }
+
+  private static double slope(double[] seconds, double[] celsius) {
+    int count = celsius.length;
+    double[] each = new double[count];
+    double[] to = new double[count];
     for (int a = 0; a < count; a++) {
-      for (int b = a + 1; b < count; b++) {
-        slopes[pairs++] = (window[b] - window[a]) / (b - a);
+      int others = 0;
+      for (int b = 0; b < count; b++) {
+        if (seconds[b] != seconds[a]) {
+          to[others++] = (celsius[b] - celsius[a]) / (seconds[b] - seconds[a]);
+        }
       }
+      each[a] = others == 0 ? 0 : median(to, others);
     }
-    double slope = median(slopes, pairs);
-    for (int j = 0; j < count; j++) {
-      window[j] -= slope * j;
-    }
-    double own = window[at];
-    double[] level = window.clone();
-    double middle = median(level, count);
-    for (int j = 0; j < count; j++) {
-      level[j] = Math.abs(window[j] - middle);
-    }
-    double sigma = SIGMA_OF_DEVIATION * median(level, count);
-    return Math.abs(own - middle) > Math.max(FLOOR_KELVIN, SIGMAS * sigma);
+    return median(each, count);
   }
 
   /** Sorts them. */
