@@ -6,6 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * A text that some other program wrote, in whatever encoding: a mark at its beginning says which,
@@ -13,11 +14,15 @@ import java.nio.file.Path;
  *
  * @param file file name as the user wrote it
  * @param content the characters, without a byte order mark
- * @param sha256 of its bytes, in hexadecimal digits
+ * @param digest of its bytes, summed while it is read on
  */
-public record ForeignText(String file, String content, String sha256) {
+public record ForeignText(String file, String content, CompletableFuture<String> digest) {
   private static final int MOST_BYTES = 64 << 20;
   private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+  /** Stands for bytes that are no UTF-8, unless the file itself holds it. */
+  private static final char REPLACED = '\uFFFD';
+
   private static final Charset WINDOWS = Charset.forName("windows-1252");
 
   /** Of so many bytes at the beginning every second is zero in UTF-16 of a western language. */
@@ -43,7 +48,12 @@ public record ForeignText(String file, String content, String sha256) {
       throw new Fault(
           Place.of(file), "it holds zero bytes, so it is not text", "save the log as CSV");
     }
-    return new ForeignText(file, text, Manifest.digest(bytes));
+    return new ForeignText(file, text, CompletableFuture.supplyAsync(() -> Manifest.digest(bytes)));
+  }
+
+  /** SHA-256 of its bytes, in hexadecimal digits. */
+  public String sha256() {
+    return digest.join();
   }
 
   private static String decode(byte[] bytes) {
@@ -61,6 +71,10 @@ public record ForeignText(String file, String content, String sha256) {
     if (Math.max(zeros[0], zeros[1]) > MANY_ZEROS * looked) {
       return new String(
           bytes, zeros[0] > zeros[1] ? StandardCharsets.UTF_16BE : StandardCharsets.UTF_16LE);
+    }
+    String quick = new String(bytes, StandardCharsets.UTF_8);
+    if (quick.indexOf(REPLACED) < 0) {
+      return quick;
     }
     try {
       CharBuffer strict = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));

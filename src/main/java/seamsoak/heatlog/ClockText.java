@@ -24,6 +24,11 @@ record ClockText(String date, double seconds, int parts, boolean marked, int off
 
   /** Reads a cell; empty where it is neither. */
   static Optional<ClockText> parse(String cell) {
+    return parse(cell, "");
+  }
+
+  /** The same; a date that was read before is not looked at again. */
+  static Optional<ClockText> parse(String cell, String known) {
     String text = cell.strip();
     int colon = text.indexOf(':');
     if (colon < 0) {
@@ -38,7 +43,9 @@ record ClockText(String date, double seconds, int parts, boolean marked, int off
       date = date.substring(0, date.length() - 1);
     }
     date = date.strip();
-    return date.isEmpty() || isDate(date) ? time(date, text, from) : Optional.empty();
+    return date.isEmpty() || date.equals(known) || isDate(date)
+        ? time(date, text, from)
+        : Optional.empty();
   }
 
   private static Optional<ClockText> time(String date, String text, int from) {

@@ -140,7 +140,8 @@ final class Gathering {
     return true;
   }
 
-  private static Optional<ClockText> clockAt(String[] cells, int at) {
-    return at < cells.length ? ClockText.parse(cells[at]) : Optional.empty();
+  private Optional<ClockText> clockAt(String[] cells, int at) {
+    String known = dates.isEmpty() ? "" : dates.get(dates.size() - 1);
+    return at < cells.length ? ClockText.parse(cells[at], known) : Optional.empty();
   }
 }

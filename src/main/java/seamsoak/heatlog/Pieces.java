@@ -14,6 +14,12 @@ import seamsoak.numeric.Tridiagonal;
  * gaps, are readings.
  */
 final class Pieces {
+  /**
+   * Longer stretches are parted in the middle first: where a kiln sways, each part of a long one
+   * would be looked through for every sway.
+   */
+  private static final int LONGEST = 8192;
+
   private Pieces() {}
 
   private record Stretch(int from, int to) {}
@@ -35,7 +41,10 @@ final class Pieces {
       Stretch s = open.pop();
       kept.set(s.from());
       kept.set(s.to());
-      int furthest = furthest(readings, s, toleranceKelvin);
+      int furthest =
+          s.to() - s.from() > LONGEST
+              ? (s.from() + s.to()) / 2
+              : furthest(readings, s, toleranceKelvin);
       if (furthest > 0) {
         open.push(new Stretch(s.from(), furthest));
         open.push(new Stretch(furthest, s.to()));
