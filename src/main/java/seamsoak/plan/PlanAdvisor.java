@@ -46,9 +46,13 @@ import seamsoak.steel.Steel;
 /** Puts together everything that is said about a billet. */
 public final class PlanAdvisor {
   /**
-   * Histories behind the bands unless others are asked for: more change them by less than a tenth.
+   * Histories behind the bands unless others are asked for: from ten places in their sequence the
+   * band comes out alike to a tenth.
    */
-  public static final int USUAL_SAMPLES = 80;
+  public static final int USUAL_SAMPLES = 64;
+
+  /** Where something was seen some count for little; so many times as many are tried at a time. */
+  private static final double WHERE_SEEN = 1.25;
 
   private final Correlations correlations;
   private final CautionTable cautions;
@@ -178,12 +182,18 @@ public final class PlanAdvisor {
 
   /** As many more of the histories as are asked for. */
   private SampleWalks walks(Billet billet, Assumptions usual, int from, Progress progress) {
+    int count = atATime(samples, !Sightings.of(billet).none());
     return SampleWalks.begin(
         billet,
         correlations,
-        Histories.around(usual, billet.covered().isPresent(), from, from + samples),
+        Histories.around(usual, billet.covered().isPresent(), from, from + count),
         from,
         progress);
+  }
+
+  /** How many histories are tried at a time. */
+  public static int atATime(int samples, boolean seen) {
+    return seen ? (int) (WHERE_SEEN * samples) : samples;
   }
 
   private SoakSamples.Asked asked(Basis basis, Sightings sightings) {

@@ -26,7 +26,6 @@ import seamsoak.support.Walks;
 class SteadyBandTest {
   private static final boolean LONG = Boolean.getBoolean("long");
   private static final int SEEDS = LONG ? 10 : 2;
-  private static final int CASES = PlanAdvisor.USUAL_SAMPLES;
   private static final int APART = 100_000;
   private static final double[] CELSIUS = {1000, 1070, 1120};
 
@@ -37,10 +36,11 @@ class SteadyBandTest {
   }
 
   private static SampleWalks walks(Billet billet, int start, int before) {
+    int cases = PlanAdvisor.atATime(PlanAdvisor.USUAL_SAMPLES, !Sightings.of(billet).none());
     return SampleWalks.begin(
         billet,
         Walks.CORRELATIONS,
-        Histories.around(Assumptions.USUAL, false, start + before, start + before + CASES),
+        Histories.around(Assumptions.USUAL, false, start + before, start + before + cases),
         before,
         Progress.NONE);
   }
