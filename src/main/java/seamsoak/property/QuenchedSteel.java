@@ -170,9 +170,9 @@ public final class QuenchedSteel {
         core,
         face,
         edge,
-        hrc(core, quenchant.kind()),
-        hrc(face, quenchant.kind()),
-        hrc(edge, quenchant.kind()),
+        hrc(core, quenchant.kind(), section),
+        hrc(face, quenchant.kind(), section),
+        hrc(edge, quenchant.kind(), h.quench().edge(section)),
         h.criterion().neededMetres(section, severityPerInch),
         seconds(curve::coreSecondsBetween),
         seconds(curve::faceSecondsBetween),
@@ -202,12 +202,15 @@ public final class QuenchedSteel {
 
   /** Hardness in the middle of a section, in a bath at the middle of its range of use. */
   public Estimate coreHrc(Section section, Quenchant quenchant) {
-    return hrc(atCore(section, quenchant.severity()), quenchant.kind());
+    return hrc(atCore(section, quenchant.severity()), quenchant.kind(), section);
   }
 
   /** Hardness of a section's thin edge, in a bath at the middle of its range of use. */
   public Estimate edgeHrc(Section section, Quenchant quenchant) {
-    return hrc(atEdge(section, quenchant, quenchant.severity()), quenchant.kind());
+    return hrc(
+        atEdge(section, quenchant, quenchant.severity()),
+        quenchant.kind(),
+        k.hardening().quench().edge(section));
   }
 
   /**
@@ -243,31 +246,36 @@ public final class QuenchedSteel {
   }
 
   /**
-   * It with the hardness that it came out of a bath with, chilled to a temperature.
+   * The edge of a section with the hardness that it came out of a bath with, chilled to a
+   * temperature.
    *
    * @param quenchedHrc hardness out of the bath
    */
-  public PartlyHard partlyHard(double quenchedHrc, double coldestCelsius, Quenchant.Kind kind) {
+  public PartlyHard partlyHardEdge(
+      Section section, double quenchedHrc, double coldestCelsius, Quenchant.Kind kind) {
+    Hardening h = k.hardening();
     double full = fullHrc(coldestCelsius).value();
     double chilled = quenchedHrc + full - fullHrc(ROOM_CELSIUS).value();
-    return new PartlyHard(k.hardening().conversion(), full, softHrc(kind), chilled);
+    double soft = softHrc(kind, h.quench().edge(section));
+    return new PartlyHard(h.conversion(), full, soft, chilled);
   }
 
-  private Estimate hrc(double margin, Quenchant.Kind kind) {
+  private Estimate hrc(double margin, Quenchant.Kind kind, Section section) {
     Hardening h = k.hardening();
     return h.depth()
         .hrc(
             margin,
             fullHrc(ROOM_CELSIUS),
             h.martensite().halfMartensiteHrc(austenite.carbon()),
-            softHrc(kind));
+            softHrc(kind, section));
   }
 
-  /** Hardness of what does not harden in a bath. */
-  private double softHrc(Quenchant.Kind kind) {
+  /** Hardness of what of a section does not harden in a bath. */
+  private double softHrc(Quenchant.Kind kind, Section section) {
     Hardening h = k.hardening();
-    double normalized = h.conversion().hrc(h.normalized().vickers(austenite.carbon()));
-    return h.depth().softHrc(kind, normalized);
+    double bar = h.conversion().hrc(h.airCooled().barVickers(austenite.carbon()));
+    double inAir = h.conversion().hrc(h.airCooled().vickers(austenite.carbon(), section));
+    return h.depth().softHrc(kind, bar, inAir);
   }
 
   private static double seconds(BiFunction<Double, Double, OptionalDouble> between) {

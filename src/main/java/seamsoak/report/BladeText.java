@@ -1,7 +1,6 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import seamsoak.plan.Advice;
@@ -96,19 +95,8 @@ record BladeText(Advice advice, UnitSystem units) {
         .words("steel", r -> r.metal().steel())
         .words("structure", r -> BladeWords.structure(r.metal()))
         .numberIfKnown("HRC", 0, r -> r.metal().hrc())
-        .captioned("What it is made of by then, and how hard" + giveOrTake());
-  }
-
-  /** What the least certain of them may be off, where any hardens. */
-  private String giveOrTake() {
-    return quenched().stream()
-        .map(
-            q ->
-                Math.max(
-                    q.edgeHrc() - q.band().edgeLow(), q.temperedHrc() - q.band().temperedLow()))
-        .max(Comparator.naturalOrder())
-        .map(most -> ", give or take " + Amounts.number(most, 0) + " HRC")
-        .orElse("");
+        .numberIfKnown("give or take", 0, r -> r.metal().hrcGiveOrTake())
+        .captioned("What it is made of by then, and how hard");
   }
 
   private Optional<Outcome> blade() {

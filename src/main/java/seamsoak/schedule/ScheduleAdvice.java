@@ -180,9 +180,14 @@ public record ScheduleAdvice(
    * @param structure what it consists of
    * @param retainedPct austenite that the quench leaves, where it was just hardened
    * @param hrc hardness, where it is on that scale and can be told
+   * @param hrcGiveOrTake how far that may be off
    */
   public record Metal(
-      String steel, Structure structure, Optional<Double> retainedPct, Optional<Double> hrc) {}
+      String steel,
+      Structure structure,
+      Optional<Double> retainedPct,
+      Optional<Double> hrc,
+      Optional<Double> hrcGiveOrTake) {}
 
   /**
    * The blade in the quench.

@@ -2,12 +2,14 @@ package seamsoak.schedule;
 
 import java.util.List;
 import java.util.Optional;
+import seamsoak.heat.Section;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.schedule.ScheduleAdvice.Metal;
 import seamsoak.schedule.demand.Hardens;
 import seamsoak.schedule.demand.QuenchChoice;
 import seamsoak.schedule.demand.SteelNow;
 import seamsoak.schedule.demand.Tempering;
+import seamsoak.source.Estimate;
 
 /** What each steel consists of after a step, and how hard it is. */
 final class Structures {
@@ -38,12 +40,9 @@ final class Structures {
               Structure.AIR_HARDENED,
               s.beyondFormulas()
                   ? Optional.empty()
-                  : hrc(
-                      s.quenched(celsius, grainNumber)
-                          .fullHrc(QuenchedSteel.ROOM_CELSIUS)
-                          .value()));
+                  : onScale(s.quenched(celsius, grainNumber).fullHrc(QuenchedSteel.ROOM_CELSIUS)));
       case PERHAPS -> metal(s, Structure.PERHAPS_AIR_HARDENED, Optional.empty());
-      case NO -> metal(s, pearlite(s), onScale(s));
+      case NO -> metal(s, pearlite(s), inAir(s, heats.section()));
     };
   }
 
@@ -71,18 +70,18 @@ final class Structures {
 
   private static Metal quenched(QuenchChoice.Response taken, double coldestCelsius) {
     QuenchedSteel austenite = taken.austenite();
-    return new Metal(
-        taken.steel().id(),
+    double chilled =
+        austenite.fullHrc(coldestCelsius).value()
+            - austenite.fullHrc(QuenchedSteel.ROOM_CELSIUS).value();
+    Structure structure =
         switch (taken.middle()) {
           case YES -> Structure.HARD;
           case PERHAPS -> Structure.HARD_MIDDLE_PERHAPS;
           case NO -> Structure.HARD_SHELL;
-        },
-        Optional.of(100 * austenite.retainedShare(coldestCelsius)),
-        hrc(
-            taken.result().edgeHrc().value()
-                + austenite.fullHrc(coldestCelsius).value()
-                - austenite.fullHrc(QuenchedSteel.ROOM_CELSIUS).value()));
+        };
+    Optional<Estimate> edge = onScale(taken.result().edgeHrc().map(hrc -> hrc + chilled));
+    return metal(
+        taken.steel(), structure, Optional.of(100 * austenite.retainedShare(coldestCelsius)), edge);
   }
 
   /** After the tempers. */
@@ -99,13 +98,19 @@ final class Structures {
                                 taken.middle() == Hardens.NO
                                     ? Structure.TEMPERED_SHELL
                                     : Structure.TEMPERED,
-                                hrc(temper.hrc(s))))
+                                onScale(temper.estimate(s))))
                     .orElseGet(() -> metal(s, Structure.SOFT, Optional.empty())))
         .toList();
   }
 
-  private static Metal metal(SteelNow s, Structure structure, Optional<Double> hrc) {
-    return new Metal(s.id(), structure, Optional.empty(), hrc);
+  private static Metal metal(SteelNow s, Structure structure, Optional<Estimate> hrc) {
+    return metal(s, structure, Optional.empty(), hrc);
+  }
+
+  private static Metal metal(
+      SteelNow s, Structure structure, Optional<Double> retainedPct, Optional<Estimate> hrc) {
+    return new Metal(
+        s.id(), structure, retainedPct, hrc.map(Estimate::value), hrc.map(Estimate::giveOrTake));
   }
 
   private static Structure pearlite(SteelNow s) {
@@ -125,13 +130,11 @@ final class Structures {
     return s.carbonPct() < 0.02 ? Structure.FERRITE : Structure.ANNEALED;
   }
 
-  private static Optional<Double> onScale(SteelNow s) {
-    return s.lines().alwaysAustenite()
-        ? Optional.empty()
-        : hrc(s.k().hardening().conversion().hrc(s.pearliteVickers()));
+  private static Optional<Estimate> inAir(SteelNow s, Section section) {
+    return s.lines().alwaysAustenite() ? Optional.empty() : onScale(s.airCooledHrc(section));
   }
 
-  private static Optional<Double> hrc(double hrc) {
-    return hrc >= LEAST_HRC ? Optional.of(hrc) : Optional.empty();
+  private static Optional<Estimate> onScale(Estimate hrc) {
+    return hrc.value() >= LEAST_HRC ? Optional.of(hrc) : Optional.empty();
   }
 }

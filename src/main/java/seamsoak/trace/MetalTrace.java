@@ -112,8 +112,16 @@ record MetalTrace(Correlations k, TraceEntries all) {
   void alone(List<Material> metals) {
     Hardening h = k.hardening();
     hardness(metals);
-    all.use(metals, k.critical().ms(), k.critical().highCarbonMs(), h.retained(), h.normalized());
+    all.use(metals, k.critical().ms(), k.critical().highCarbonMs(), h.retained());
+    unhardened(metals);
     all.use(metals, h.idealDiameter(), h.criterion(), h.depth(), h.quench());
+  }
+
+  /** How hard what did not harden is. */
+  private void unhardened(List<Material> metals) {
+    Hardening h = k.hardening();
+    all.use(metals, h.normalized(), h.airCooled());
+    all.use(List.of(), h.brinell());
   }
 
   /** How hard martensite is. */
@@ -140,12 +148,12 @@ record MetalTrace(Correlations k, TraceEntries all) {
         metals,
         h.ferriteLeft(),
         h.retained(),
-        h.normalized(),
         h.parameter(),
         h.temperedByAnalysis(),
         h.temperedByAnalysis().loss(),
         h.magnet(),
         h.pearlite());
+    unhardened(metals);
     all.use(List.of(), heats, k.sections().furnace());
     String sheets = "tempering-tables";
     all.limit(sheets, "hardness after tempers", sheets, Standing.PARTLY);

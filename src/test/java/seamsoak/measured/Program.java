@@ -14,6 +14,7 @@ import seamsoak.carbon.Metal;
 import seamsoak.carbon.Strip;
 import seamsoak.data.DataFolder;
 import seamsoak.heat.HeatCurve;
+import seamsoak.heat.Section;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.SteelGrains;
@@ -42,6 +43,7 @@ final class Program {
     return switch (m.kind()) {
       case "as-quenched-hardness" -> Optional.of(quenched(m).fullHrc(QuenchedSteel.ROOM_CELSIUS));
       case "tempered-hardness" -> Optional.of(tempered(m));
+      case "air-cooled-hardness" -> Optional.of(airCooled(m));
       case "martensite-start" -> Optional.of(martensiteStart(m));
       case "austenite-grain" -> Optional.of(grain(m));
       case "decarburized-depth" -> m.minutes().isEmpty() ? Optional.empty() : Optional.of(depth(m));
@@ -72,6 +74,30 @@ final class Program {
     }
     AstmE140 e140 = k.hardening().conversion();
     return hrc.map(e140::vickers);
+  }
+
+  /** Of a bar, or of a bar that cools as fast; where it was measured in Brinell, made that. */
+  private Estimate airCooled(Measurement m) {
+    String[] words = m.condition().split(" ");
+    double number = Double.parseDouble(words[1]);
+    double metres = words[0].equals("bar") ? number / 1000 : barThatCools(number);
+    Estimate vickers =
+        k.hardening()
+            .airCooled()
+            .estimate(Composition.parse(m.steel()).carbon(), Section.bar(metres));
+    double brinell = k.hardening().brinell().vickers(1);
+    return m.unit().equals("HB") ? vickers.map(hv -> hv / brinell) : vickers;
+  }
+
+  /** Diameter of a bar that passes 700 C in still air at a rate, m; it goes as one over it. */
+  private double barThatCools(double kelvinPerSecond) {
+    Section bar = Section.bar(0.01);
+    double seconds =
+        k.sections()
+            .austeniteInAir(bar, 900 + ZERO_CELSIUS, 600 + ZERO_CELSIUS)
+            .coreSecondsBetween(710 + ZERO_CELSIUS, 690 + ZERO_CELSIUS)
+            .orElseThrow();
+    return 0.01 * 20 / seconds / kelvinPerSecond;
   }
 
   private Estimate martensiteStart(Measurement m) {

@@ -16,6 +16,7 @@ final class Standings {
       List.of(
           "as-quenched-hardness",
           "tempered-hardness",
+          "air-cooled-hardness",
           "martensite-start",
           "critical-temperature",
           "austenite-grain",

@@ -33,7 +33,7 @@ class ValidityTest {
       "C 0.06 0.68 Mn 0 2.04 Si 0 1.75 Cr 0 2.3 Ni 0 3.85 Mo 0 1.05 V 0 0.5 Cu 0 1";
 
   private static final List<String> NEITHER_CARBON_NOR_HEAT =
-      List.of("hardness", "severity", "margin");
+      List.of("hardness", "severity", "section", "margin");
 
   private final Correlations k = Correlations.load(DataFolder.packed());
 
@@ -64,6 +64,8 @@ class ValidityTest {
             k.hardening().martensite().correlation(),
             k.hardening().asQuenched().correlation(),
             k.hardening().normalized().correlation(),
+            k.hardening().brinell().correlation(),
+            k.hardening().airCooled().correlation(),
             k.hardening().idealDiameter().correlation(),
             k.hardening().vanadium().correlation(),
             k.hardening().parameter().correlation(),
@@ -142,6 +144,8 @@ class ValidityTest {
     "astm-a255-hardness, hardness of quenched steel, C 0.1 0.69",
     "as-quenched-hardness, hardness as quenched, C 0.1 1.5",
     "normalized-hardness, hardness as normalized, C 0.15 0.95",
+    "iso18265-brinell, Vickers against Brinell hardness, hardness 80 450",
+    "air-cooled-hardness, hardness as cooled in air, section 1 100",
     "astm-a255, ideal diameter,"
         + " C 0 0.9 Mn 0 1.95 Si 0 2 Ni 0 3.5 Cr 0 1.75 Mo 0 0.55 Cu 0 0.55 V 0 0.2",
     "narita1975-vanadium-carbide, vanadium and carbon in solution beside vanadium carbide,"

@@ -116,7 +116,8 @@ class ScheduleToldTest {
   @Test
   void whatIsInARecordKeepsItsPlaceThere() {
     Map<String, Object> metal =
-        Statement.members(new Metal("O1", Structure.HARD, Optional.of(8.4), Optional.of(64.0)));
+        Statement.members(
+            new Metal("O1", Structure.HARD, Optional.of(8.4), Optional.of(64.0), Optional.of(3.0)));
     assertEquals("martensite, 8 % austenite", metal.get("structure"));
     assertEquals("hard", metal.get("structureKind"));
     assertEquals(Optional.of(8.4), metal.get("retainedPct"));

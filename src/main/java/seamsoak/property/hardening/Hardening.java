@@ -11,7 +11,9 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param asQuenched hardness as quenched, with retained austenite
  * @param ferriteLeft hardness where the heat was too low for all austenite
  * @param retained austenite that a quench leaves
- * @param normalized hardness of what did not harden
+ * @param normalized hardness of bars as normalized
+ * @param brinell Vickers against Brinell
+ * @param airCooled hardness of what did not harden, by section
  * @param vanadium what vanadium carbide leaves in solution
  * @param slowCarbide what carbide with chromium in it still holds
  * @param idealDiameter hardenability of an analysis
@@ -33,6 +35,8 @@ public record Hardening(
     FerriteLeft ferriteLeft,
     VanBohemen2012Retained retained,
     NormalizedHardness normalized,
+    Iso18265Brinell brinell,
+    AirCooledHardness airCooled,
     Narita1975VanadiumCarbide vanadium,
     SlowCarbide slowCarbide,
     AstmA255 idealDiameter,
@@ -50,6 +54,8 @@ public record Hardening(
     AstmA255Hardness martensite = new AstmA255Hardness(table.of("astm-a255-hardness"));
     AstmE140 conversion = new AstmE140(table.of("astm-e140"));
     GrossmannCriterion criterion = new GrossmannCriterion(table.of("grossmann-criterion"));
+    NormalizedHardness normalized = new NormalizedHardness(table.of("normalized-hardness"));
+    Iso18265Brinell brinell = new Iso18265Brinell(table.of("iso18265-brinell"));
     HardeningDepth depth = new HardeningDepth(table.of("hardening-depth"));
     HollomonJaffe1945 parameter = new HollomonJaffe1945(table.of("hollomon-jaffe1945"));
     return new Hardening(
@@ -58,7 +64,9 @@ public record Hardening(
         new AsQuenchedHardness(table.of("as-quenched-hardness"), martensite, conversion),
         new FerriteLeft(table.of("ferrite-left"), conversion),
         new VanBohemen2012Retained(table.of("van-bohemen2012-rate")),
-        new NormalizedHardness(table.of("normalized-hardness")),
+        normalized,
+        brinell,
+        new AirCooledHardness(table.of("air-cooled-hardness"), normalized, brinell),
         new Narita1975VanadiumCarbide(table.of("narita1975-vanadium-carbide")),
         new SlowCarbide(table.of("slow-carbide")),
         new AstmA255(table.of("astm-a255")),

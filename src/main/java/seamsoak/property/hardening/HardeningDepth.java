@@ -12,9 +12,10 @@ import seamsoak.source.Range;
  * <p>With r the ideal diameter of the steel over the one that the place needs ({@link
  * GrossmannCriterion}): full hardness from r = 1.4, that of half martensite at 0.85, that of what
  * did not harden up to 0.45, straight between them; hard to the middle from 1.15 on, where some 5
- * HRC are missing. What did not harden in a bath is fine pearlite, 10 HRC harder than normalized.
- * At the face the severity counts three times in water, half again in oil: there the steam is gone
- * sooner than at the middle's half time.
+ * HRC are missing. What did not harden in a bath is fine pearlite, 8 HRC harder than normalized
+ * bars of an inch, whatever the section: bars of half an inch to two show no more than that. At the
+ * face the severity counts three times in water, half again in oil: there the steam is gone sooner
+ * than at the middle's half time.
  *
  * <p>By the criterion itself half martensite is at r = 1. The cores of handbook bars have it
  * between 0.6 (plain steel in oil) and 1.3 (thick alloy steel in oil); handbook limits of plain
@@ -80,12 +81,18 @@ public final class HardeningDepth extends PublishedFormula {
     };
   }
 
-  /** Hardness of what did not harden in a quenchant, from that of normalized steel. */
-  public double softHrc(Quenchant.Kind kind, double normalizedHrc) {
+  /**
+   * Hardness of what did not harden in a quenchant.
+   *
+   * @param barHrc of normalized bars
+   * @param airCooledHrc of the section cooled in air
+   */
+  public double softHrc(Quenchant.Kind kind, double barHrc, double airCooledHrc) {
+    double inAir = Math.max(0, airCooledHrc);
     return switch (kind) {
-      case AIR, INSULATION -> Math.max(0, normalizedHrc);
+      case AIR, INSULATION -> inAir;
       case OIL, VEGETABLE_OIL, PLATES, SALT, WATER ->
-          Math.max(0, normalizedHrc + k.get("quicker pearlite"));
+          Math.max(inAir, barHrc + k.get("quicker pearlite"));
     };
   }
 

@@ -4,11 +4,11 @@ import seamsoak.property.correlation.CarbonTable;
 import seamsoak.property.correlation.Coefficients;
 
 /**
- * Hardness of plain carbon steel cooled in air: ferrite and pearlite.
+ * Hardness of plain carbon steel bars cooled in air: ferrite and pearlite.
  *
- * <p>Straight between the points of the table, level beyond its ends; Vickers taken as Brinell
+ * <p>Straight between the points of the table, level beyond its ends
  *
- * <p>Hardness against carbon in wt%.
+ * <p>Brinell hardness against carbon in wt%.
  *
  * <p>Handbook table of normalized one-inch bars, from memory.
  *
@@ -18,11 +18,11 @@ import seamsoak.property.correlation.Coefficients;
  */
 public final class NormalizedHardness extends CarbonTable {
   public NormalizedHardness(Coefficients k) {
-    super(k, "hardness as normalized", "HV");
+    super(k, "hardness as normalized", "HB");
   }
 
-  /** Vickers hardness with that much carbon. */
-  public double vickers(double carbonPct) {
+  /** Brinell hardness of a bar of the table with that much carbon. */
+  public double brinell(double carbonPct) {
     return at(carbonPct);
   }
 }

@@ -128,11 +128,14 @@ public final class QuenchRule extends PublishedFormula {
    */
   public double marginAtEdge(
       double idealDiameterMetres, Section section, Quenchant q, double severityPerInch) {
-    double edge = Math.min(k.get("edge") / MILLIMETRES, section.thicknessMetres());
     double needed =
-        criterion.neededMetres(
-            Section.plate(edge), depth.severityAtFace(q.kind(), severityPerInch));
+        criterion.neededMetres(edge(section), depth.severityAtFace(q.kind(), severityPerInch));
     return idealDiameterMetres / needed;
+  }
+
+  /** The edge of a section as it is left for the quench. */
+  public Section edge(Section section) {
+    return Section.plate(Math.min(k.get("edge") / MILLIMETRES, section.thicknessMetres()));
   }
 
   private double marginAtEdge(Asked steel, Section section, Quenchant q) {

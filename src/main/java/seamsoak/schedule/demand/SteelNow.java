@@ -9,6 +9,7 @@ import seamsoak.pairing.MayBe;
 import seamsoak.property.Correlations;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.GrossmannCriterion;
+import seamsoak.property.hardening.Hardening;
 import seamsoak.property.hardening.HardeningDepth;
 import seamsoak.property.phase.PhaseLines;
 import seamsoak.source.Estimate;
@@ -161,9 +162,10 @@ public record SteelNow(
     return beyondFormulas() && steel.heatTreatment().harden().isPresent();
   }
 
-  /** Hardness of ferrite and pearlite, HV. */
-  public double pearliteVickers() {
-    return k.hardening().normalized().vickers(carbonPct);
+  /** Hardness of a section that cooled in air to ferrite and pearlite, HRC. */
+  public Estimate airCooledHrc(Section section) {
+    Hardening h = k.hardening();
+    return h.airCooled().estimate(carbonPct, section).map(h.conversion()::hrc);
   }
 
   public Estimate magnet() {

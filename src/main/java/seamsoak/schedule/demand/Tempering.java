@@ -113,7 +113,8 @@ public record Tempering(
     QuenchChoice.Response taken = quench.of(steel).orElseThrow();
     return taken
         .austenite()
-        .partlyHard(taken.result().edgeHrc().value(), coldest, taken.bath().kind());
+        .partlyHardEdge(
+            quench.section(), taken.result().edgeHrc().value(), coldest, taken.bath().kind());
   }
 
   private static TemperingCurve curve(

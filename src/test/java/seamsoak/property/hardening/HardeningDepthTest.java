@@ -86,19 +86,21 @@ class HardeningDepthTest {
     return rule.hrc(margin, new Estimate(65, 65, 65, "judgement", List.of()), 50, 30);
   }
 
-  /** What did not harden is 10 HRC harder from a bath than from air, and never below none. */
+  /**
+   * What did not harden is 8 HRC harder from a bath than bars from air, never softer than from air.
+   */
   @ParameterizedTest
   @CsvSource({
-    "AIR, 22, 22",
-    "INSULATION, 22, 22",
-    "OIL, 22, 32",
-    "WATER, 22, 32",
-    "SALT, 22, 32",
-    "AIR, -4, 0",
-    "OIL, -14, 0",
-    "PLATES, -4, 6"
+    "AIR, 20, 22, 22",
+    "INSULATION, 20, 22, 22",
+    "OIL, 22, 26, 30",
+    "WATER, 22, 26, 30",
+    "SALT, 22, 31, 31",
+    "AIR, -6, -4, 0",
+    "OIL, -14, -12, 0",
+    "PLATES, -4, -2, 4"
   })
-  void softHardness(Quenchant.Kind kind, double normalized, double expected) {
-    assertEquals(expected, rule.softHrc(kind, normalized), 1e-12);
+  void softHardness(Quenchant.Kind kind, double bar, double inAir, double expected) {
+    assertEquals(expected, rule.softHrc(kind, bar, inAir), 1e-12);
   }
 }

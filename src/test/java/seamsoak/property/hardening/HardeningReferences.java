@@ -48,7 +48,11 @@ public final class HardeningReferences {
     all.put("astm-a255-hardness-half", in -> h.martensite().halfMartensiteHrc(in.get("C")));
     all.put("astm-e140-hrc", in -> h.conversion().hrc(in.get("HV")));
     all.put("astm-e140-vickers", in -> h.conversion().vickers(in.get("HRC")));
-    all.put("normalized-hardness", in -> h.normalized().vickers(in.get("C")));
+    all.put("normalized-hardness", in -> h.normalized().brinell(in.get("C")));
+    all.put("iso18265-vickers", in -> h.brinell().vickers(in.get("HB")));
+    all.put("air-cooled-hardness", in -> airCooled(h, in).value());
+    all.put("air-cooled-hardness-low", in -> airCooled(h, in).low());
+    all.put("air-cooled-hardness-high", in -> airCooled(h, in).high());
     all.put("as-quenched-martensite", in -> h.asQuenched().martensiteHrc(in.get("C")));
     all.put("as-quenched-measured", in -> h.asQuenched().measuredHrc(in.get("C")));
     all.put("as-quenched-enough", in -> h.asQuenched().enoughHrc(in.get("C")));
@@ -77,6 +81,14 @@ public final class HardeningReferences {
         });
   }
 
+  /** Of a plate, or of a bar where it is as wide as thick. */
+  private static Estimate airCooled(Hardening h, Inputs in) {
+    double thick = in.get("millimetres") / MILLIMETRES;
+    double wide = in.get("wide") / MILLIMETRES;
+    Section section = wide > 0 ? new Section(thick, wide) : Section.plate(thick);
+    return h.airCooled().estimate(in.get("C"), section);
+  }
+
   private static void hardenability(Map<String, ToDoubleFunction<Inputs>> all, Hardening h) {
     AstmA255 a255 = h.idealDiameter();
     all.put(
@@ -95,6 +107,7 @@ public final class HardeningReferences {
             h.depth()
                 .softHrc(
                     in.get("bath") > 0 ? Quenchant.Kind.OIL : Quenchant.Kind.AIR,
+                    in.get("normalized"),
                     in.get("normalized")));
     all.put(
         "hardening-depth-at-face",
