@@ -1,9 +1,11 @@
 package seamsoak.carbon;
 
+import java.util.OptionalDouble;
 import seamsoak.heat.HeatCurve;
 import seamsoak.property.Correlations;
 import seamsoak.property.phase.MetalLattice;
 import seamsoak.steel.Composition;
+import seamsoak.unit.Temperature;
 
 /**
  * A metal that strips are made of.
@@ -45,6 +47,17 @@ public record Metal(String name, CarbonLaw law, MetalLattice lattice, double sta
 
   private double diffusivity(double kelvin) {
     return law.at(kelvin).potentialSlope(startRatio);
+  }
+
+  /**
+   * The most of its carbon that is in solution at a temperature, wt%, for austenitic stainless
+   * steel: the rest is chromium carbide. Empty for all others.
+   */
+  public OptionalDouble mostDissolvedPct(double kelvin) {
+    double celsius = kelvin - Temperature.ZERO_CELSIUS;
+    return law.phases()
+        .map(lines -> lines.besideChromiumCarbidePct(celsius))
+        .orElse(OptionalDouble.empty());
   }
 
   /** Weight percent of carbon for a ratio. */

@@ -39,7 +39,7 @@ public record Correlations(
 
   /** The phases of one steel. */
   public PhaseLines lines(Composition steel) {
-    return new PhaseLines(phases.ironCarbon(), critical, steel);
+    return new PhaseLines(phases, critical, steel);
   }
 
   /** The austenite of a steel after a hold as blades get. */

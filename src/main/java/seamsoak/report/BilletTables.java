@@ -1,7 +1,9 @@
 package seamsoak.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import seamsoak.plan.Advice;
 import seamsoak.schedule.ScheduleAdvice.After;
@@ -9,6 +11,7 @@ import seamsoak.schedule.StepKind;
 import seamsoak.state.StageReport;
 import seamsoak.state.StageReport.LayerCarbon;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
 import seamsoak.words.StageWords;
 
 /** The billet itself: its size and the carbon of its steels after each step. */
@@ -17,6 +20,9 @@ record BilletTables(Advice advice, UnitSystem units) {
   static final String SKIN =
       "Skin with less than 90 % of the core's carbon, on the flats and on the sides; soft is what"
           + " of it would not harden enough for an edge";
+
+  /** Less carbon than this as carbide is not spoken of, wt%. */
+  private static final double LEAST_CARBIDE_PCT = 0.005;
 
   Table sizes() {
     return sizes(advice.history(), units);
@@ -65,7 +71,25 @@ record BilletTables(Advice advice, UnitSystem units) {
         .forEach(a -> rows.add(new Row(a.step().words(), a.layers())));
     Columns<Row> table = Columns.of(rows, units).words("after", Row::after);
     steels.forEach(s -> table.numberIfKnown(s, 2, r -> mean(r.layers, s)));
-    return table.captioned("Carbon of each steel, mean of its layers, wt%");
+    return table.captioned("Carbon of each steel, mean of its layers, wt%" + carbide(rows));
+  }
+
+  /** What of it is not in solution, where that is known last. */
+  private static String carbide(List<Row> rows) {
+    Map<String, String> told = new LinkedHashMap<>();
+    for (Row row : rows) {
+      for (LayerCarbon l : row.layers()) {
+        l.dissolvedPct()
+            .filter(d -> l.meanPct() - d > LEAST_CARBIDE_PCT)
+            .ifPresent(
+                d ->
+                    told.put(
+                        l.steel(),
+                        "; of that in %s %s %% is dissolved after %s, the rest lies as chromium carbide"
+                            .formatted(l.steel(), Amounts.percent(d), row.after())));
+      }
+    }
+    return String.join("", told.values());
   }
 
   /** What is left in the layers by then. */

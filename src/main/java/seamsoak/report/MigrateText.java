@@ -10,6 +10,7 @@ import seamsoak.words.SingleWords;
 public record MigrateText(Migration migration, UnitSystem units) {
   public Answer answer(List<HeatRemark> remarks) {
     SingleWords words = new SingleWords(units);
+    List<String> dissolved = words.dissolved(migration);
     Table table =
         Columns.of(List.of(migration.first(), migration.second()), units)
             .words("steel", Migration.Layer::steel)
@@ -19,12 +20,15 @@ public record MigrateText(Migration migration, UnitSystem units) {
             .percent("at seam %", Migration.Layer::seamCarbonPct)
             .percent("middle %", Migration.Layer::midCarbonPct)
             .percent("evened out %", Migration.Layer::evenCarbonPct)
-            .captioned("Carbon in a stack of these layers in turn, wt%");
+            .captioned(
+                "Carbon in a stack of these layers in turn, wt%"
+                    + (dissolved.isEmpty() ? "" : ", dissolved and carbide"));
     return Answer.of(
         List.of(
             Chapter.of("answer")
                 .words(words.moved(migration))
                 .table(table)
+                .items(dissolved)
                 .words(words.even(migration)),
             Chapter.of("remarks", "Remarks").items(remarks.stream().map(words::remark).toList())));
   }

@@ -200,7 +200,7 @@ record Course(
             skin.sides().metres() * 1e3,
             skin.flats().softMetres() * 1e3,
             skin.sides().softMetres() * 1e3,
-            StageReport.layers(left),
+            StageReport.layers(left, Optional.of(step.curve())),
             lines,
             becomes,
             left.size().thicknessMetres() * 1e3);

@@ -39,7 +39,7 @@ public record Migration(
     List<Point> profile) {
 
   /**
-   * A layer after the hold.
+   * A layer after the hold, all its carbon counted, carbide and what is dissolved.
    *
    * @param steel its name
    * @param thicknessMm of the whole layer
@@ -48,6 +48,7 @@ public record Migration(
    * @param seamCarbonPct at the seam
    * @param midCarbonPct in the middle of the layer
    * @param evenCarbonPct what it would have if carbon were evened out
+   * @param dissolved what of it is in solution, for austenitic stainless steel
    */
   public record Layer(
       String steel,
@@ -56,7 +57,22 @@ public record Migration(
       double meanCarbonPct,
       double seamCarbonPct,
       double midCarbonPct,
-      double evenCarbonPct) {}
+      double evenCarbonPct,
+      Optional<Dissolved> dissolved) {}
+
+  /**
+   * Carbon in solution beside chromium carbide; the rest is in that.
+   *
+   * @param mostPct that can be at that heat
+   * @param meanPct mean over the layer
+   * @param seamPct at the seam
+   * @param midPct in the middle of the layer
+   */
+  public record Dissolved(double mostPct, double meanPct, double seamPct, double midPct) {
+    private static Dissolved of(double most, double meanPct, double seamPct, double midPct) {
+      return new Dissolved(most, meanPct, Math.min(most, seamPct), Math.min(most, midPct));
+    }
+  }
 
   /** A point of the profile. */
   public record Point(double positionMm, String steel, double carbonPct, double activity) {}
@@ -107,18 +123,28 @@ public record Migration(
       double activity,
       double kelvin) {
     Metal metal = after.metal(atSeam);
-    double metres = 0;
-    for (int i = from; i < to; i++) {
-      metres += after.metres(i);
-    }
+    double seamPct = metal.percent(metal.law().at(kelvin).ratioAt(activity));
+    double midPct = after.percent(atMiddle);
     return new Layer(
         metal.name(),
-        2e3 * metres,
+        2e3 * after.metres(from, to),
         start.percent(atSeam),
         metal.percent(Evening.mean(after, from, to)),
-        metal.percent(metal.law().at(kelvin).ratioAt(activity)),
-        after.percent(atMiddle),
-        even.percent(atSeam));
+        seamPct,
+        midPct,
+        even.percent(atSeam),
+        metal.mostDissolvedPct(kelvin).stream()
+            .mapToObj(m -> Dissolved.of(m, meanUpTo(m, after, from, to), seamPct, midPct))
+            .findFirst());
+  }
+
+  /** Mean over cells of what each has, but no more than that. */
+  private static double meanUpTo(double mostPct, Strip s, int from, int to) {
+    double sum = 0;
+    for (int i = from; i < to; i++) {
+      sum += s.metres(i) * Math.min(mostPct, s.percent(i));
+    }
+    return sum / s.metres(from, to);
   }
 
   private static List<Point> profile(Strip s, double seamActivity, double kelvin) {

@@ -27,6 +27,9 @@ record MetalTrace(Correlations k, TraceEntries all) {
     for (Material m : metals) {
       PhaseLines lines = k.lines(m.analysis());
       boolean always = lines.alwaysAustenite();
+      if (lines.besideChromiumCarbidePct(hottest.celsius()).isPresent()) {
+        all.use(List.of(m), List.of(coldest, hottest), p.chromiumCarbide());
+      }
       double never = Double.NEGATIVE_INFINITY;
       Moment a1 = new Moment("A1 of " + m.name(), always ? never : lines.a1Celsius());
       Moment a3 = new Moment("A3 of " + m.name(), always ? never : lines.ac3Celsius(0));

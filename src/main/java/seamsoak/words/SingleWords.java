@@ -1,5 +1,7 @@
 package seamsoak.words;
 
+import java.util.List;
+import java.util.stream.Stream;
 import seamsoak.single.Decarburization;
 import seamsoak.single.HeatRemark;
 import seamsoak.single.Migration;
@@ -32,6 +34,26 @@ public record SingleWords(UnitSystem units) {
                     taker.steel(),
                     Amounts.percent(taker.startCarbonPct()),
                     Amounts.percent(taker.meanCarbonPct())));
+  }
+
+  /** What of it is in solution where chromium carbide holds the rest. */
+  public List<String> dissolved(Migration migration) {
+    return Stream.of(migration.first(), migration.second())
+        .flatMap(l -> l.dissolved().stream().map(d -> dissolved(l, d, migration.temperatureC())))
+        .toList();
+  }
+
+  private String dissolved(Migration.Layer l, Migration.Dissolved d, double celsius) {
+    return ("In %s %s %% of that is dissolved and %s %% lies as chromium carbide, at the seam %s and"
+            + " %s %%: at %s no more than %s %% dissolves beside it.")
+        .formatted(
+            l.steel(),
+            Amounts.percent(d.meanPct()),
+            Amounts.percent(l.meanCarbonPct() - d.meanPct()),
+            Amounts.percent(d.seamPct()),
+            Amounts.percent(l.seamCarbonPct() - d.seamPct()),
+            amounts().heat(celsius),
+            Amounts.percent(d.mostPct()));
   }
 
   private String after(double minutes, double celsius) {

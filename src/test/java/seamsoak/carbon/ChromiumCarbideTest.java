@@ -1,8 +1,11 @@
 package seamsoak.carbon;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,6 +17,43 @@ import seamsoak.support.Ran;
 
 /** Ferrite beside chromium carbide has not the activity of ferrite beside cementite. */
 class ChromiumCarbideTest {
+  private static Ran beside304(String steel, String heat, String... more) {
+    return Ran.run(
+        Stream.concat(
+                Stream.of("migrate", steel, "304", "--layer", "1mm", "--for", "1h", "--at", heat),
+                Stream.of(more))
+            .toArray(String[]::new));
+  }
+
+  /** About 0.07 % dissolves at 1000 C and 0.16 % at 1100 C: Deighton 1970, from memory. */
+  @ParameterizedTest
+  @CsvSource({"1000, 0.0699", "1100, 0.1597"})
+  void stainlessSteelDissolvesLittleOfWhatItTakesUp(int celsius, double most) {
+    Ran ran = beside304("1095", celsius + "C", "--json");
+    assertEquals(most, ran.number("second.dissolved.mostPct"), 1e-4);
+    assertEquals(most, ran.number("second.dissolved.seamPct"), 1e-4);
+    assertTrue(ran.number("second.seamCarbonPct") > 3 * most, ran.out());
+    assertTrue(ran.number("second.dissolved.meanPct") <= most + 1e-4, ran.out());
+    assertEquals(2, ran.out().split("mostPct", -1).length, "none told of 1095");
+  }
+
+  /** All of it is in solution where there is less than dissolves. */
+  @Test
+  void stainlessSteelByItselfDissolvesAllAtHeat() {
+    Ran ran = beside304("304", "1100C", "--json");
+    assertEquals(ran.number("second.meanCarbonPct"), ran.number("second.dissolved.meanPct"), 1e-6);
+  }
+
+  @Test
+  void carbideIsToldInWords() {
+    String told = beside304("1095", "1000C").out().replaceAll("\\s+", " ");
+    assertTrue(told.contains("In 304 0.07 % of that is dissolved and"), told);
+    assertTrue(told.contains("no more than 0.07 % dissolves beside it"), told);
+    String plain =
+        Ran.run("migrate", "1095", "1018", "--layer", "1mm", "--for", "1h", "--at", "1000C").out();
+    assertFalse(plain.contains("dissolve"), plain);
+  }
+
   private static final DataFolder DATA = DataFolder.packed();
 
   /** Ferrite, carbide and austenite stand beside each other at A1, so it cannot jump there. */

@@ -52,6 +52,28 @@ class BilletAnswerTest {
     assertEquals("", ran.err(), "it is an answer, no error");
   }
 
+  /** What stainless layers took up of the core's carbon is carbide for the most part. */
+  @Test
+  void carbideInStainlessLayersIsToldApart() throws IOException {
+    String clad =
+        """
+        { "name": "Clad",
+          "stack": { "layers": 3, "steels": ["304", "1095", "304"],
+                     "thickness": ["3 mm", "5 mm", "3 mm"], "width": "35 mm", "length": "100 mm" },
+          "steps": [ { "do": "weld", "heats": [{ "at": "1100 C", "for": "20 min" }] },
+                     { "do": "draw", "thickness": "8 mm", "width": "40 mm",
+                       "heats": [{ "at": "1050 C", "for": "10 min" }] } ] }
+        """;
+    String file = Files.writeString(folder.resolve("clad.json"), clad).toString();
+    String told = run("soak", file).out().replaceAll("\\s+", " ");
+    assertTrue(told.contains("of that in 304 0.0"), told);
+    assertTrue(told.contains("% is dissolved after 2 draw, the rest lies as chromium"), told);
+    Ran ran = run("soak", file, "--json");
+    double all = ran.number("history.2.layers.0.meanPct");
+    double dissolved = ran.number("history.2.layers.0.dissolvedPct");
+    assertTrue(dissolved > 0.05 && dissolved < all - 0.02, dissolved + " of " + all);
+  }
+
   /** A smith who thinks in inches says so once, in the file. */
   @Test
   void answersAreInTheUnitsOfTheFileUnlessOthersAreAskedFor() throws IOException {

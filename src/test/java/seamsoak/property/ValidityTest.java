@@ -79,6 +79,7 @@ class ValidityTest {
             k.phases().ironCarbon().accm(),
             k.phases().mobility().correlation(),
             k.phases().scaledSurface().correlation(),
+            k.phases().chromiumCarbide().correlation(),
             k.phases().ferriteActivity().correlation(),
             k.phases().activity().iron(),
             k.phases().activity().of(Element.CR).orElseThrow(),
@@ -170,6 +171,9 @@ class ValidityTest {
     "lee-matlock-van-tyne2011, diffusivity of carbon in austenite,"
         + " C 0 1.5 Mn 0 2 Si 0 2 Ni 0 4 Cr 0 1.1 Mo 0 0.6 temperature 800 1200",
     "oneill1993-surface, activity of carbon at a face under scale, temperature 726.85 1249.85",
+    "deighton1970-chromium-carbide,"
+        + " carbon in solution beside chromium carbide in austenitic stainless steel,"
+        + " temperature 700 1150 Cr 16 20 Ni 8 14",
     "wells1950, diffusivity of carbon in austenite, C 0 1.5 temperature 800 1200",
     "wert1950, diffusivity of carbon in ferrite, temperature -40 912",
     "agren1982-ferrite, diffusivity of carbon in ferrite, temperature -40 912",

@@ -47,6 +47,7 @@ public final class PhaseLines {
   }
 
   private final FeCLines lines;
+  private final Deighton1970ChromiumCarbide chromiumCarbide;
   private final Composition steel;
   private final boolean alwaysAustenite;
   private final double a3Shift;
@@ -59,8 +60,9 @@ public final class PhaseLines {
 
   private final double aloneCelsius;
 
-  public PhaseLines(FeCLines lines, Criticals criticals, Composition steel) {
-    this.lines = lines;
+  public PhaseLines(Phases phases, Criticals criticals, Composition steel) {
+    this.lines = phases.ironCarbon();
+    this.chromiumCarbide = phases.chromiumCarbide();
     this.steel = steel;
     this.alwaysAustenite = steel.percent(Element.NI) >= AUSTENITIC_FROM_NICKEL;
     this.a3Shift = criticals.a3Alloy().alloyShiftCelsius(steel);
@@ -167,6 +169,16 @@ public final class PhaseLines {
   /** Whether carbide is what dissolves last of a carbon content: Accm lies above Ac3. */
   public boolean carbideLast(double carbonPct) {
     return accmCelsius(carbonPct) > ac3Celsius(carbonPct);
+  }
+
+  /**
+   * The most carbon that is in solution beside chromium carbide, wt%; empty for what is no
+   * austenitic stainless steel. More than this it can well take up, as carbide.
+   */
+  public OptionalDouble besideChromiumCarbidePct(double celsius) {
+    return alwaysAustenite && chromiumCarbide.binds(steel)
+        ? OptionalDouble.of(chromiumCarbide.dissolvesPct(celsius))
+        : OptionalDouble.empty();
   }
 
   /**

@@ -16,6 +16,7 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param ferriteActivity of carbon in ferrite
  * @param ferriteDiffusivity of carbon in ferrite
  * @param ferriteDiffusivities all that give it in ferrite, the one in use first
+ * @param chromiumCarbide what it leaves in solution in austenitic stainless steel
  * @param scaledSurface carbon activity under scale
  */
 public record Phases(
@@ -27,6 +28,7 @@ public record Phases(
     GustafsonFerrite ferriteActivity,
     Agren1982Ferrite ferriteDiffusivity,
     List<CarbonDiffusivity> ferriteDiffusivities,
+    Deighton1970ChromiumCarbide chromiumCarbide,
     ScaledSurface scaledSurface) {
 
   public static Phases load(DataFolder data, CoefficientTable table) {
@@ -60,6 +62,7 @@ public record Phases(
         GustafsonFerrite.of(table.of("gustafson1985-ferrite")),
         ferrite,
         Stream.concat(Stream.of(ferrite), constantInFerrite).toList(),
+        new Deighton1970ChromiumCarbide(table.of("deighton1970-chromium-carbide")),
         ScaledSurface.of(table.of("oneill1993-surface")));
   }
 }

@@ -57,6 +57,9 @@ public final class CarbonPropertyReferences {
     all.put("austenite-beside-ferrite", in -> feC.besideFerrite(in.get("celsius")));
     all.put("ferrite-beside-austenite", in -> feC.ferriteBesideAustenite(in.get("celsius")));
     all.put("austenite-beside-cementite", in -> feC.besideCementite(in.get("celsius")));
+    all.put(
+        "carbon-beside-chromium-carbide",
+        in -> k.lines(in.composition()).besideChromiumCarbidePct(in.get("celsius")).orElse(-1));
     all.put("graphite-saturation", in -> feC.besideGraphite(in.get("celsius")));
     all.put(
         "activity-beside-cementite",
