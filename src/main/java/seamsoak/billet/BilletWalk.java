@@ -59,7 +59,7 @@ public final class BilletWalk {
     for (Step step : billet.steps()) {
       Stage before = stages.get(stages.size() - 1);
       try {
-        Stage after = after(step, before, billet.stack().units(), turns(now, step));
+        Stage after = after(step, before, billet, turns(now, step));
         stages.add(linesOnly ? after.withPiece(forLines(after.piece())) : after);
       } catch (CannotBeDone e) {
         faults.add(cannotBeDone(step, e.getMessage(), e.instead()));
@@ -102,12 +102,13 @@ public final class BilletWalk {
     return now.filter(n -> n.step() == step).map(Now::heats).orElse(0);
   }
 
-  private Stage after(Step step, Stage before, UnitSystem units, int turns) {
+  private Stage after(Step step, Stage before, Billet billet, int turns) {
+    UnitSystem units = billet.stack().units();
     Workpiece piece = before.piece();
     if (piece.hasLooseFaces() && step.kind() != Step.Kind.WELD) {
       throw new CannotBeDone("the new faces must be welded first", "put a weld step before it");
     }
-    StepWork work = new StepWork(shop, before, units, turns);
+    StepWork work = new StepWork(shop, before, units, billet.equipment(), turns);
     work.carryOut(step);
     work.piece().size().requireBillet(units);
     if (work.piece().inner().size() > MOST_LINES) {

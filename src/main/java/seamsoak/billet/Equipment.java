@@ -19,6 +19,9 @@ public record Equipment(
     Optional<Cold> cold,
     Optional<Room> shop,
     Optional<Descale> descale) {
+  /** A kiln's limit is a round number, C. */
+  private static final double KILN_MARGIN = 0.5;
+
   /** Nothing stated. */
   public static final Equipment UNSTATED =
       new Equipment(
@@ -71,6 +74,11 @@ public record Equipment(
   /** The kiln stated, or the default one. */
   public Kiln kilnTaken() {
     return kiln.orElse(Kiln.UNSTATED);
+  }
+
+  /** Whether the shop has a kiln that holds so much. */
+  public boolean kilnReaches(double celsius) {
+    return kilnTaken().there() && celsius <= kilnTaken().highestTaken().celsius() + KILN_MARGIN;
   }
 
   /** The salt stated, or the default. */

@@ -3,6 +3,7 @@ package seamsoak.billet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.Metal;
 import seamsoak.carbon.StripSolver;
@@ -10,6 +11,9 @@ import seamsoak.carbon.Surroundings;
 import seamsoak.heat.HeatCurve;
 import seamsoak.heat.Section;
 import seamsoak.property.Correlations;
+import seamsoak.property.forging.Atmosphere;
+import seamsoak.property.forging.CompactScale;
+import seamsoak.property.phase.PhaseLines;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 import seamsoak.steel.Limits;
@@ -46,7 +50,31 @@ public final class Shop {
     this.resolution = resolution;
     this.solver =
         new StripSolver(
-            new Surroundings(this::underScale, this::scaling), resolution.relativeTolerance());
+            new Surroundings(this::underScale, this::scaling, stillAir()),
+            resolution.relativeTolerance());
+  }
+
+  /** Compact scale, by the analysis of the metal at the face. */
+  private Surroundings.StillAir stillAir() {
+    CompactScale compact = correlations.forging().compactScale();
+    return new Surroundings.StillAir() {
+      @Override
+      public double open(Metal metal, double kelvin) {
+        double celsius = kelvin - Temperature.ZERO_CELSIUS;
+        return analysis(metal)
+            .map(c -> compact.open(c, Atmosphere.STILL_AIR, celsius).value())
+            .orElse(1.0);
+      }
+
+      @Override
+      public double scaling(Metal metal) {
+        return analysis(metal).map(c -> compact.scaling(c).value()).orElse(1.0);
+      }
+
+      private Optional<Composition> analysis(Metal metal) {
+        return metal.law().phases().map(PhaseLines::steel);
+      }
+    };
   }
 
   /** Carbon activity at a bare face under its scale. */

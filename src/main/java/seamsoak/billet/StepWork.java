@@ -20,6 +20,7 @@ final class StepWork {
   private final Shop shop;
   private final Stage before;
   private final UnitSystem units;
+  private final Equipment equipment;
   private Workpiece piece;
   private Optional<HeatCurve> lastHeat;
   private double endKelvin;
@@ -34,7 +35,8 @@ final class StepWork {
    * @param turnsAsked after how many stays in the fire it is asked what the metal is like; 0 for
    *     the end of the step
    */
-  StepWork(Shop shop, Stage before, UnitSystem units, int turnsAsked) {
+  StepWork(Shop shop, Stage before, UnitSystem units, Equipment equipment, int turnsAsked) {
+    this.equipment = equipment;
     this.turnsAsked = turnsAsked;
     this.shop = shop;
     this.before = before;
@@ -241,7 +243,7 @@ final class StepWork {
     if (curve.segments().isEmpty()) {
       return; // too cool for carbon and scale
     }
-    Edge outside = shop.edge(step.outsideTaken());
+    Edge outside = shop.edge(step.outsideTaken()).inStillAir(inKiln(step));
     Edge faces = step instanceof Step.Weld w ? shop.edge(w.facesTaken()) : outside;
     boolean sheetBefore = sheet() > 0;
     Workpiece.Heated h = piece.heated(curve, outside, faces, shop.solver());
@@ -258,6 +260,12 @@ final class StepWork {
     if (curve.peakKelvin() > COOLEST_GRAINS_KELVIN) {
       lastHeat = Optional.of(curve);
     }
+  }
+
+  /** Soaked and treated in the kiln, where there is one that gets there; forged at the forge. */
+  private boolean inKiln(Step step) {
+    return (step.kind() == Step.Kind.SOAK || step.kind().treats())
+        && step.heats().stream().allMatch(h -> equipment.kilnReaches(h.hottest().celsius()));
   }
 
   private double sheet() {

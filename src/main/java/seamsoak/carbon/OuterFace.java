@@ -3,9 +3,9 @@ package seamsoak.carbon;
 /**
  * Carbon that the fire holds at one edge of a strip.
  *
- * <p>A covered face lies between the steel's own activity, at the carbon it came with, and that
- * under scale, by the share it is open. Measured from the cell at the face instead it would depend
- * on the grid.
+ * <p>A covered face, or one under compact scale, lies between the steel's own activity, at the
+ * carbon it came with, and that under scale, by the share it is open. Measured from the cell at the
+ * face instead it would depend on the grid.
  */
 final class OuterFace {
   private final Edge edge;
@@ -29,7 +29,11 @@ final class OuterFace {
       kelvin = toKelvin;
       double own = law.activity(metal.startRatio());
       double scaled = surroundings.activity().applyAsDouble(kelvin);
-      double outside = scaled + (1 - edge.share()) * Math.max(0, own - scaled);
+      double open =
+          edge.stillAir()
+              ? edge.share() * surroundings.stillAir().open(metal, kelvin)
+              : edge.share();
+      double outside = scaled + (1 - open) * Math.max(0, own - scaled);
       // as much as the metal can have, whatever lies in it as carbide: nothing leaves it then
       boolean full = outside >= law.mostActivity();
       ratio = full ? Double.POSITIVE_INFINITY : law.ratioAt(outside);

@@ -6,6 +6,7 @@ import seamsoak.heat.HeatCurve;
 final class Scaling {
   private final Edge edge;
   private final Surroundings surroundings;
+  private double factor = 1;
   private double eaten;
   private double scaled;
   private double metalLost;
@@ -42,8 +43,10 @@ final class Scaling {
     return metalLost;
   }
 
-  void startAnew() {
+  /** The strip is taken up, with that metal at the edge. */
+  void startAnew(Metal metal) {
     eaten = 0;
+    factor = edge.stillAir() ? surroundings.stillAir().scaling(metal) : 1;
   }
 
   /** Metal that scale eats in a step, m: the increment of X^2 is 2 k_c dt. */
@@ -59,7 +62,7 @@ final class Scaling {
   }
 
   private double perSecond(HeatCurve.Segment segment, double t) {
-    return edge.share() * surroundings.scaling().applyAsDouble(segment.kelvinAt(t));
+    return factor * edge.share() * surroundings.scaling().applyAsDouble(segment.kelvinAt(t));
   }
 
   void eats(double metres) {

@@ -111,8 +111,8 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
       stepper = new TrBdf2(system);
       y = next.ratios();
       after = new double[y.length];
-      near.startAnew();
-      far.startAnew();
+      near.startAnew(next.metal(0));
+      far.startAnew(next.metal(next.cells() - 1));
     }
 
     private boolean sealed() {

@@ -18,6 +18,7 @@ record Fire(Heater in, Edge outside, Set<Condition> more) {
 
   Fire {
     more = Set.copyOf(more);
+    outside = outside.inStillAir(in == Heater.KILN);
   }
 
   /**

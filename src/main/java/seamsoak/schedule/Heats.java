@@ -55,8 +55,7 @@ record Heats(Shop shop, Equipment equipment, Size size) {
 
   /** The gentlest thing in the shop that reaches a temperature. */
   Heater heater(double celsius) {
-    if (equipment.kilnTaken().there()
-        && celsius <= equipment.kilnTaken().highestTaken().celsius() + 0.5) {
+    if (equipment.kilnReaches(celsius)) {
       return Heater.KILN;
     }
     if (celsius <= OVEN_CELSIUS) {

@@ -12,6 +12,7 @@ import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
 import seamsoak.billet.Stage;
 import seamsoak.billet.Workpiece;
+import seamsoak.carbon.Edge;
 import seamsoak.heat.HeatCurve;
 import seamsoak.soak.SoakAdvice.OptionRemark;
 import seamsoak.soak.SoakAdvice.Recommended;
@@ -239,7 +240,7 @@ public final class SoakAdvisor {
     Optional<Double> grain = Optional.empty();
     if (minutes.isPresent()) {
       HeatCurve curve = curve(celsius, seconds);
-      faces = faces().after(curve);
+      faces = faces(celsius).after(curve);
       if (faces.isEmpty()) {
         remarks.add(OptionRemark.EATEN_FIRST);
       }
@@ -264,13 +265,15 @@ public final class SoakAdvisor {
         remarks);
   }
 
-  private SoakFaces faces() {
-    return new SoakFaces(end, shop, shop.edge(billet.soak().outsideTaken()));
+  /** In the kiln where there is one that gets there. */
+  private SoakFaces faces(double celsius) {
+    Edge outside = shop.edge(billet.soak().outsideTaken());
+    return new SoakFaces(end, shop, outside.inStillAir(billet.equipment().kilnReaches(celsius)));
   }
 
   private Optional<SoakCost> cost(double celsius, double minutes) {
     HeatCurve curve = curve(celsius, minutes * 60);
-    return faces()
+    return faces(celsius)
         .after(curve)
         .map(
             f ->

@@ -140,6 +140,9 @@ record BilletTrace(Correlations k, TraceEntries all, Billet billet) {
     metal.carbon(materials(), COLDEST, hottest);
     metal.surface(fire);
     all.use(List.of(), fire, k.forging().ironScaling());
+    if (billet.equipment().kilnTaken().there()) {
+      all.use(materials(), fire, k.forging().compactScale());
+    }
     all.use(List.of(), cooling(advice), k.sections().airCooling(), k.sections().steel());
     metal.forging(stack);
     all.use(

@@ -8,9 +8,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import seamsoak.carbon.Line;
 import seamsoak.carbon.Strip;
 import seamsoak.data.Fault;
+import seamsoak.state.Skin;
+import seamsoak.support.Ran;
 import seamsoak.support.Scenario;
 import seamsoak.support.Seams;
 import seamsoak.support.Walks;
@@ -57,6 +60,73 @@ class BilletWalkTest {
     double lost = 20e-3 - end.piece().size().thicknessMetres();
     assertEquals(2 * end.scaledMetres(), lost, 1e-12);
     assertEquals(10e-3 - end.scaledMetres(), end.piece().thickness().toMiddle().metres(), 1e-9);
+  }
+
+  private static final String HELD =
+      "{ 'do': 'KIND', TO 'outside': 'open', 'heats': [{ 'at': '900 C', 'for': '40 min' }] }";
+
+  private static Stage held(String steel, String kind, String to, String equipment) {
+    return Walks.last(
+        Walks.walk(
+            Walks.billet(
+                step(
+                    "{ 'stack': { 'layers': 1, 'steels': ['"
+                        + steel
+                        + "'], 'thickness': ['12 mm'], 'width': '40 mm', 'length': '100 mm' },"
+                        + " 'steps': [ "
+                        + HELD.replace("KIND", kind).replace("TO", to)
+                        + " ]"
+                        + equipment
+                        + " }"))));
+  }
+
+  /** Depth of the skin on the flats, to 90 % of the core's carbon, mm. */
+  private static double skinMm(Stage stage) {
+    return 1e3
+        * Skin.of(stage.piece(), Walks.CORRELATIONS.hardening().asQuenched()).flats().metres();
+  }
+
+  private static final String NO_KILN = ", 'equipment': { 'kiln': 'none' }";
+  private static final String COOL_KILN = ", 'equipment': { 'kiln': { 'highest': '850 C' } }";
+
+  /**
+   * In the still air of a kiln the scale of silicon and chromium steel lies close: the walk says
+   * what {@code decarb} says of it, and a kiln that is not there or does not get there does
+   * nothing. Soaks and treatments are done in it, forging is not.
+   */
+  @ParameterizedTest
+  @CsvSource({"9260, 0.4", "5160, 0.95", "52100, 0.75"})
+  void compactScaleKeepsCarbonInInTheKilnOnly(String steel, double mostShare) {
+    Stage kiln = held(steel, "normalize", "", "");
+    Stage forge = held(steel, "normalize", "", NO_KILN);
+    assertTrue(skinMm(kiln) < mostShare * skinMm(forge), skinMm(kiln) + " " + skinMm(forge));
+    assertTrue(kiln.scaledMetres() < forge.scaledMetres());
+    assertEquals(skinMm(forge), skinMm(held(steel, "normalize", "", COOL_KILN)));
+    assertEquals(skinMm(kiln), skinMm(held(steel, "soak", "", "")), 0.01);
+    String to = "'thickness': '12 mm', 'width': '40 mm',";
+    assertEquals(skinMm(held(steel, "draw", to, NO_KILN)), skinMm(held(steel, "draw", to, "")));
+    double alone =
+        Ran.run(
+                "decarb",
+                steel,
+                "--at",
+                "900C",
+                "--for",
+                "40min",
+                "--json",
+                "--atmosphere",
+                "still-air")
+            .number("depthMm.to90Pct");
+    assertEquals(alone, skinMm(kiln), 0.15 * alone);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1084", "1095", "75Ni8", "1018"})
+  void plainSteelScalesAlikeInKilnAndForge(String steel) {
+    Stage kiln = held(steel, "normalize", "", "");
+    Stage forge = held(steel, "normalize", "", NO_KILN);
+    assertEquals(skinMm(forge), skinMm(kiln));
+    assertEquals(forge.scaledMetres(), kiln.scaledMetres());
   }
 
   @Test
