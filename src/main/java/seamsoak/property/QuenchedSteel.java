@@ -121,6 +121,11 @@ public final class QuenchedSteel {
 
   /** Share of austenite left after cooling to a temperature, from 0 to 1. */
   public double retainedShare(double coldestCelsius) {
+    return retained(coldestCelsius).value();
+  }
+
+  /** The same with its band. */
+  public Estimate retained(double coldestCelsius) {
     return k.hardening()
         .retained()
         .retained(austenite, k.critical().ms().celsius(austenite), coldestCelsius);

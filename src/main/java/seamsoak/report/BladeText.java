@@ -73,6 +73,7 @@ record BladeText(Advice advice, UnitSystem units) {
         .percent("C dissolved %", Quenched::dissolvedPct)
         .heat("Ms", Quenched::msC)
         .number("austenite %", 0, Quenched::retainedPct)
+        .words("may be %", q -> Amounts.range(q.retainedLowPct(), q.retainedHighPct()))
         .number("allowed s", 1, Quenched::longestSeconds)
         .captioned(
             "In the quench: carbon in solution, start of martensite, austenite left, and how long"

@@ -264,7 +264,7 @@ public record ScheduleAdvice(
    * @param steel its name
    * @param dissolvedPct carbon in solution, wt%
    * @param msC martensite start with that
-   * @param retainedPct austenite left, percent
+   * @param retainedPct austenite left, percent, and at least and at most
    * @param faceHrc hardness as quenched at the face
    * @param coreHrc hardness as quenched at the middle
    * @param idealDiameterMm its hardenability
@@ -283,6 +283,8 @@ public record ScheduleAdvice(
       double dissolvedPct,
       double msC,
       double retainedPct,
+      double retainedLowPct,
+      double retainedHighPct,
       double faceHrc,
       double coreHrc,
       double idealDiameterMm,

@@ -115,9 +115,15 @@ record MetalTrace(Correlations k, TraceEntries all) {
   void alone(List<Material> metals) {
     Hardening h = k.hardening();
     hardness(metals);
-    all.use(metals, k.critical().ms(), k.critical().highCarbonMs(), h.retained());
+    all.use(metals, k.critical().ms(), k.critical().highCarbonMs());
+    retained(metals);
     unhardened(metals);
     all.use(metals, h.idealDiameter(), h.criterion(), h.depth(), h.quench());
+  }
+
+  private void retained(List<Material> metals) {
+    Hardening h = k.hardening();
+    all.use(metals, h.rateByAnalysis(), h.rateAlike(), h.retained());
   }
 
   /** How hard what did not harden is. */
@@ -150,13 +156,13 @@ record MetalTrace(Correlations k, TraceEntries all) {
     all.use(
         metals,
         h.ferriteLeft(),
-        h.retained(),
         h.parameter(),
         h.temperedByAnalysis(),
         h.temperedByAnalysis().loss(),
         h.magnet(),
         h.pearlite());
     unhardened(metals);
+    retained(metals);
     all.use(List.of(), heats, k.sections().furnace());
     String sheets = "tempering-tables";
     all.limit(sheets, "hardness after tempers", sheets, Standing.PARTLY);

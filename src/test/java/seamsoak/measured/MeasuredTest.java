@@ -120,7 +120,7 @@ final class MeasuredTest {
         "This is no blind test. Tempering of plain steels is the mean of five of the steels above"
             + " (39 of the 50 values); hardness as quenched above 0.6 % carbon, the carbide of"
             + " 52100 and the size of what holds grains, compact scale, carbon in nickel and what a section makes of hardness in air were set"
-            + " with values above in view; the band of grain is the spread of the larger collection that its rows are from. Only"
+            + " with values above in view, and so was the band of retained austenite; the band of grain is the spread of the larger collection that its rows are from. Only"
             + " measurements that had no part in this can say how good it is.");
     lines.add("");
     lines.add("What lies outside, and why:");

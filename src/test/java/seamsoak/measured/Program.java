@@ -45,6 +45,7 @@ final class Program {
       case "tempered-hardness" -> Optional.of(tempered(m));
       case "air-cooled-hardness" -> Optional.of(airCooled(m));
       case "martensite-start" -> Optional.of(martensiteStart(m));
+      case "retained-austenite" -> Optional.of(retained(m));
       case "austenite-grain" -> Optional.of(grain(m));
       case "decarburized-depth" -> m.minutes().isEmpty() ? Optional.empty() : Optional.of(depth(m));
       case "decarburization-temperature" ->
@@ -100,14 +101,22 @@ final class Program {
     return 0.01 * 20 / seconds / kelvinPerSecond;
   }
 
-  private Estimate martensiteStart(Measurement m) {
+  /** What is dissolved after the hold, if that is known; else all. */
+  private Composition austenite(Measurement m) {
     Composition c = Composition.parse(m.steel());
-    Composition austenite =
-        m.celsius().isPresent()
-            ? k.austenite(k.lines(c), c.carbon(), m.celsius().getAsDouble(), m.seconds())
-                .orElseThrow()
-            : c;
-    Estimate ms = k.critical().martensite(austenite);
+    return m.celsius().isPresent()
+        ? k.austenite(k.lines(c), c.carbon(), m.celsius().getAsDouble(), m.seconds()).orElseThrow()
+        : c;
+  }
+
+  private Estimate retained(Measurement m) {
+    return new QuenchedSteel(k, austenite(m), QuenchedSteel.FINEST_GRAIN)
+        .retained(QuenchedSteel.ROOM_CELSIUS)
+        .map(share -> 100 * share);
+  }
+
+  private Estimate martensiteStart(Measurement m) {
+    Estimate ms = k.critical().martensite(austenite(m));
     return new Estimate(ms.value(), ms.low() - 15, ms.high() + 15, ms.source(), ms.exceeded());
   }
 

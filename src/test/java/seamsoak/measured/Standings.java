@@ -18,6 +18,7 @@ final class Standings {
           "tempered-hardness",
           "air-cooled-hardness",
           "martensite-start",
+          "retained-austenite",
           "critical-temperature",
           "austenite-grain",
           "decarburized-depth",

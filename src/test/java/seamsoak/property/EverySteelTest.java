@@ -14,6 +14,7 @@ import seamsoak.property.correlation.CriticalTemperature;
 import seamsoak.property.forging.ForgingLimits;
 import seamsoak.property.phase.CarbonDiffusivity;
 import seamsoak.property.phase.PhaseLines;
+import seamsoak.source.Estimate;
 import seamsoak.steel.Composition;
 import seamsoak.steel.Element;
 import seamsoak.steel.Steel;
@@ -126,8 +127,9 @@ final class EverySteelTest {
   @ParameterizedTest
   @MethodSource("analyses")
   void retainedAusteniteIsAShare(Composition c) {
-    double share = k.hardening().retained().retained(c, k.critical().ms().celsius(c), 20);
-    assertTrue(share >= 0 && share <= 1, () -> "share " + share);
+    Estimate share = k.hardening().retained().retained(c, k.critical().ms().celsius(c), 20);
+    assertTrue(share.low() >= 0 && share.high() <= 1, () -> "share " + share);
+    assertTrue(share.low() <= share.value() && share.value() <= share.high(), share::toString);
   }
 
   @ParameterizedTest

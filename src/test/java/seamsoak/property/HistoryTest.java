@@ -70,6 +70,6 @@ class HistoryTest {
 
   @Test
   void austeniteIsAllThereAboveMs() {
-    assertEquals(1, k.hardening().retained().retained(STEEL, 200, 250));
+    assertEquals(1, k.hardening().retained().retained(STEEL, 200, 250).value());
   }
 }

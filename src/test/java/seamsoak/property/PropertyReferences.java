@@ -19,6 +19,7 @@ import seamsoak.property.phase.CarbonPropertyReferences;
 import seamsoak.property.section.En1993Steel;
 import seamsoak.property.section.SectionReferences;
 import seamsoak.reference.Inputs;
+import seamsoak.source.Estimate;
 
 /** What this package computes, by the names of the reference folders. */
 public final class PropertyReferences {
@@ -65,15 +66,28 @@ public final class PropertyReferences {
         "lee-lee2007-accm-shift",
         in -> k.critical().accmAlloy().alloyShiftCelsius(in.composition(), in.get("C")));
     all.put(
+        "koistinen-marburger1959",
+        in -> 100 * k.hardening().rateAlike().retained(in.get("ms"), in.get("celsius")));
+    all.put("retained-austenite", in -> retained(k, in).value());
+    all.put("retained-austenite-low", in -> retained(k, in).low());
+    all.put("retained-austenite-high", in -> retained(k, in).high());
+    all.put(
         "van-bohemen2012-retained",
         in ->
             100
                 * k.hardening()
-                    .retained()
+                    .rateByAnalysis()
                     .retained(
                         in.composition(),
                         k.critical().ms().celsius(in.composition()),
                         in.get("celsius")));
+  }
+
+  private static Estimate retained(Correlations k, Inputs in) {
+    return k.hardening()
+        .retained()
+        .retained(in.composition(), k.critical().ms().celsius(in.composition()), in.get("celsius"))
+        .map(share -> 100 * share);
   }
 
   private static void forging(Map<String, ToDoubleFunction<Inputs>> all, Correlations k) {

@@ -50,6 +50,8 @@ class ValidityTest {
     Stream<Correlation> others =
         Stream.of(
             k.critical().accmAlloy().correlation(),
+            k.hardening().rateByAnalysis().correlation(),
+            k.hardening().rateAlike().correlation(),
             k.hardening().retained().correlation(),
             k.forging().rule().highestForging().correlation(),
             k.forging().rule().burning().correlation(),
@@ -124,6 +126,8 @@ class ValidityTest {
     "trzaska2016-ac3, Ac3, Trzaska",
     "lee-lee2007-accm, alloy shift of Accm, C 0.2 0.7 Mn 0 1.5 Si 0 0.3 Ni 0 2.8 Cr 0 1.5 Mo 0 0.6",
     "van-bohemen2012-rate, retained austenite, C 0 1.5 low alloy",
+    "koistinen-marburger1959, retained austenite, C 0.37 1.1",
+    "retained-austenite, 'retained austenite, with its band', ''",
     "andrews1965-ms-linear, Ms, C 0 0.6 low alloy",
     "andrews1965-ms-product, Ms, C 0 0.6 low alloy",
     "van-bohemen2012-ms, Ms, C 0 1.5 low alloy",

@@ -10,7 +10,9 @@ import seamsoak.property.correlation.CoefficientTable;
  * @param conversion Rockwell C against Vickers
  * @param asQuenched hardness as quenched, with retained austenite
  * @param ferriteLeft hardness where the heat was too low for all austenite
- * @param retained austenite that a quench leaves
+ * @param rateByAnalysis austenite that a quench leaves, by analysis
+ * @param rateAlike the same, at one rate for every steel
+ * @param retained the same between the two, which is told
  * @param normalized hardness of bars as normalized
  * @param brinell Vickers against Brinell
  * @param airCooled hardness of what did not harden, by section
@@ -33,7 +35,9 @@ public record Hardening(
     AstmE140 conversion,
     AsQuenchedHardness asQuenched,
     FerriteLeft ferriteLeft,
-    VanBohemen2012Retained retained,
+    VanBohemen2012Retained rateByAnalysis,
+    KoistinenMarburger1959 rateAlike,
+    RetainedAustenite retained,
     NormalizedHardness normalized,
     Iso18265Brinell brinell,
     AirCooledHardness airCooled,
@@ -54,6 +58,10 @@ public record Hardening(
     AstmA255Hardness martensite = new AstmA255Hardness(table.of("astm-a255-hardness"));
     AstmE140 conversion = new AstmE140(table.of("astm-e140"));
     GrossmannCriterion criterion = new GrossmannCriterion(table.of("grossmann-criterion"));
+    VanBohemen2012Retained rateByAnalysis =
+        new VanBohemen2012Retained(table.of("van-bohemen2012-rate"));
+    KoistinenMarburger1959 rateAlike =
+        new KoistinenMarburger1959(table.of("koistinen-marburger1959"));
     NormalizedHardness normalized = new NormalizedHardness(table.of("normalized-hardness"));
     Iso18265Brinell brinell = new Iso18265Brinell(table.of("iso18265-brinell"));
     HardeningDepth depth = new HardeningDepth(table.of("hardening-depth"));
@@ -63,7 +71,9 @@ public record Hardening(
         conversion,
         new AsQuenchedHardness(table.of("as-quenched-hardness"), martensite, conversion),
         new FerriteLeft(table.of("ferrite-left"), conversion),
-        new VanBohemen2012Retained(table.of("van-bohemen2012-rate")),
+        rateByAnalysis,
+        rateAlike,
+        new RetainedAustenite(table.of("retained-austenite"), rateByAnalysis, rateAlike),
         normalized,
         brinell,
         new AirCooledHardness(table.of("air-cooled-hardness"), normalized, brinell),

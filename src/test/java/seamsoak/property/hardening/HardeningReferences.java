@@ -76,7 +76,7 @@ public final class HardeningReferences {
         in -> {
           Composition austenite = in.composition();
           double ms = k.critical().ms().celsius(austenite);
-          double retained = k.hardening().retained().retained(austenite, ms, 20);
+          double retained = k.hardening().retained().retained(austenite, ms, 20).value();
           return h.asQuenched().hrc(austenite.carbon(), retained);
         });
   }
