@@ -1,6 +1,7 @@
 package seamsoak.carbon;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import seamsoak.property.Correlations;
 import seamsoak.property.phase.AusteniteActivity;
 import seamsoak.property.phase.MetalLattice;
@@ -68,7 +69,11 @@ public final class CarbonInSteel implements CarbonLaw {
 
   @Override
   public Isotherm at(double kelvin) {
-    return new SteelIsotherm(this, kelvin);
+    SteelIsotherm dissolved = new SteelIsotherm(this, kelvin);
+    OptionalDouble most = lines.besideChromiumCarbidePct(kelvin - Temperature.ZERO_CELSIUS);
+    return most.isPresent()
+        ? new CarbideLaden(dissolved, lattice.ratio(most.getAsDouble()))
+        : dissolved;
   }
 
   @Override

@@ -17,6 +17,11 @@ final class SteelIsotherm implements CarbonLaw.Isotherm {
   /** More than ferrite and cementite come to from 500 C up, ln of the activity. */
   private static final double LN_BEYOND_CEMENTITE = 1.3;
 
+  /** Terms of a series, and from where on they no longer count. */
+  private static final int MOST_TERMS = 200;
+
+  private static final double SMALL = 1e-18;
+
   private final CarbonInSteel steel;
   private final AusteniteActivity.Isotherm activity;
   private final double kelvin;
@@ -112,6 +117,28 @@ final class SteelIsotherm implements CarbonLaw.Isotherm {
   /** Integral of the austenite's diffusivity from 0 to y. */
   private double integral(double y) {
     return Math.exp(k * y) * (q0 + y * (q1 + y * (q2 + y * q3))) - q0;
+  }
+
+  /** Most carbon that its austenite holds, per metal atom. */
+  double austeniteMost() {
+    return austeniteMost;
+  }
+
+  /**
+   * Integral of the austenite's diffusivity over y, but for a constant: the exponential over y as a
+   * series, what is left of the cubic as {@link #integral} has it.
+   */
+  double integralPerCarbon(double y) {
+    double series = Math.log(y);
+    double term = 1;
+    for (int n = 1; n <= MOST_TERMS && term > SMALL; n++) {
+      term *= k * y / n;
+      series += term / n;
+    }
+    double r2 = p3 / k;
+    double r1 = (p2 - 2 * r2) / k;
+    double r0 = (p1 - r1) / k;
+    return dilute * (series + Math.exp(k * y) * (r0 + y * (r1 + y * r2)));
   }
 
   @Override

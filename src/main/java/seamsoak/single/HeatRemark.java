@@ -54,7 +54,7 @@ public record HeatRemark(String steel, What what, double limitCelsius, double ce
     if (correlations.forging().rule().isStainless(analysis)) {
       all.add(new HeatRemark(steel.id(), What.BINDS_CARBON, celsius, celsius));
     }
-    if (celsius < first) {
+    if (celsius < first && !correlations.lines(analysis).alwaysAustenite()) {
       all.add(new HeatRemark(steel.id(), What.NO_AUSTENITE, first, celsius));
     }
     return all;

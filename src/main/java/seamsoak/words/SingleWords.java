@@ -44,6 +44,10 @@ public record SingleWords(UnitSystem units) {
   }
 
   private String dissolved(Migration.Layer l, Migration.Dissolved d, double celsius) {
+    if (d.mostPct() < LEAST_PCT) {
+      return "In %s all but a trace of that lies as chromium carbide: at %s hardly any dissolves beside it."
+          .formatted(l.steel(), amounts().heat(celsius));
+    }
     return ("In %s %s %% of that is dissolved and %s %% lies as chromium carbide, at the seam %s and"
             + " %s %%: at %s no more than %s %% dissolves beside it.")
         .formatted(

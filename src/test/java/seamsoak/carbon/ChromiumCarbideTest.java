@@ -44,6 +44,53 @@ class ChromiumCarbideTest {
     assertEquals(ran.number("second.meanCarbonPct"), ran.number("second.dissolved.meanPct"), 1e-6);
   }
 
+  /** Only what is dissolved moves: twice as much carbon as dissolves moves half as fast. */
+  @ParameterizedTest
+  @CsvSource({"304, 900", "304, 1100", "316, 1000"})
+  void carbideLiesStill(String grade, double celsius) {
+    Steel steel = SteelTable.load(DATA).find(grade).orElseThrow();
+    CarbonInSteel law = new CarbonInSteel(Correlations.load(DATA), steel.analysis(), 1);
+    double kelvin = celsius + 273.15;
+    CarbonLaw.Isotherm free = new SteelIsotherm(law, kelvin);
+    CarbonLaw.Isotherm laden = law.at(kelvin);
+    double dissolves =
+        law.lattice()
+            .ratio(law.phases().orElseThrow().besideChromiumCarbidePct(celsius).orElseThrow());
+    for (double times : new double[] {0.5, 1, 2, 4}) {
+      double y = times * dissolves;
+      double share = Math.min(1, 1 / times);
+      assertEquals(
+          share * free.potentialSlope(y), laden.potentialSlope(y), 1e-12 * free.potentialSlope(y));
+      assertEquals(share * free.mobility(y), laden.mobility(y), 1e-12 * free.mobility(y));
+      assertEquals(free.activity(y), laden.activity(y));
+    }
+    // by the trapezoids of its slope
+    double sum = 0;
+    int parts = 20_000;
+    double wide = 3 * dissolves / parts;
+    for (int i = 0; i < parts; i++) {
+      double y = dissolves + (i + 0.5) * wide;
+      sum += wide * laden.potentialSlope(y);
+    }
+    double rise = laden.potential(4 * dissolves) - laden.potential(dissolves);
+    assertEquals(sum, rise, 1e-6 * rise);
+  }
+
+  /** So it gathers near the seam: 1 h at 1000 C leaves the middle of a millimeter poor. */
+  @Test
+  void carbideGathersNearTheSeam() {
+    Ran ran = beside304("1095", "1000C", "--json");
+    assertTrue(
+        ran.number("second.midCarbonPct") < 0.2 * ran.number("second.seamCarbonPct"), ran.out());
+  }
+
+  @Test
+  void cooledFarBelowHardlyAnyIsDissolved() {
+    String told = beside304("1095", "700C").out().replaceAll("\\s+", " ");
+    assertTrue(told.contains("In 304 all but a trace of that lies as chromium carbide"), told);
+    assertFalse(told.contains("304 holds no austenite"), "it is austenite at every heat");
+  }
+
   @Test
   void carbideIsToldInWords() {
     String told = beside304("1095", "1000C").out().replaceAll("\\s+", " ");
