@@ -27,6 +27,7 @@ import seamsoak.state.SeamCrossing;
 import seamsoak.state.SeamPlace;
 import seamsoak.state.Skin;
 import seamsoak.state.StageReport;
+import seamsoak.unit.Temperature;
 
 /**
  * A piece of metal on its way through a schedule, and what has been done to it. Each step makes the
@@ -96,8 +97,10 @@ record Course(
   /** The steels as they would be after a heat in the open; as they are where it eats too much. */
   List<SteelNow> steelsAfter(HeatCurve curve) {
     try {
-      Workpiece next =
-          piece.heated(curve, shop().edge(Exposure.OPEN), Edge.SEALED, shop().solver()).piece();
+      double celsius = curve.peakKelvin() - Temperature.ZERO_CELSIUS;
+      Edge outside =
+          shop().edge(Exposure.OPEN).inStillAir(billet().equipment().kilnReaches(celsius));
+      Workpiece next = piece.heated(curve, outside, Edge.SEALED, shop().solver()).piece();
       return SteelNow.of(billet().stack().steels().stream().distinct().toList(), next, shop());
     } catch (IllegalArgumentException e) {
       return steels(); // refused with its step when that is carried out
