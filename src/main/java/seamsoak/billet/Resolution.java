@@ -17,8 +17,8 @@ public record Resolution(
   public static final Resolution FINE = new Resolution(10e-6, 1.15, 2e-3, 0.5e-3);
 
   /**
-   * For the many samples of a band. Beside the fine one, seconds to clear come out some 1 to 4 % shorter
-   * for a single history, which is set right by that of the likely one.
+   * For the many samples of a band. Beside the fine one, seconds to clear come out some 1 to 4 %
+   * shorter for a single history, which is set right by that of the likely one.
    */
   public static final Resolution SAMPLE = new Resolution(60e-6, 1.6, 3e-2, 0.5e-3);
 
