@@ -54,7 +54,15 @@ record Answers(Kit kit, Colophon colophon) {
    * @param kept a plan that this one is held against
    */
   View view(int number, Billet billet, Work.Known known, String soakAt, Optional<Desk.Kept> kept) {
-    Optional<AnswerPage> page = known.advice().map(a -> page(billet, a));
+    boolean whole = known.stage() == Work.Stage.BAND;
+    Optional<AnswerPage> page =
+        known
+            .advice()
+            .map(
+                a -> {
+                  Figures figures = new Figures(a, kit.units(billet));
+                  return page(billet, a, whole ? figures.all(billet) : figures.allButFace(billet));
+                });
     return new View(
         number,
         known.stage().name(),
@@ -94,10 +102,15 @@ record Answers(Kit kit, Colophon colophon) {
         false);
   }
 
+  /** The whole of an answer. */
   AnswerPage page(Billet billet, Advice advice) {
+    return page(billet, advice, new Figures(advice, kit.units(billet)).all(billet));
+  }
+
+  private AnswerPage page(Billet billet, Advice advice, List<Figure> drawn) {
     UnitSystem units = kit.units(billet);
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
-    for (Figure figure : new Figures(advice, units).all(billet)) {
+    for (Figure figure : drawn) {
       if (!(figure instanceof SectionFigure)) { // each step has its own section on the bench
         figures.put(figure, Charts.svg(figure));
       }

@@ -45,13 +45,22 @@ public final class Figures {
 
   /** All that there is to draw: the schedule, soak, seam and lines, the billet's sections. */
   public List<Figure> all(Billet billet) {
+    return figures(billet, face());
+  }
+
+  /** All but the face, which takes as long as all that is reckoned of a likely case. */
+  public List<Figure> allButFace(Billet billet) {
+    return figures(billet, Optional.empty());
+  }
+
+  private List<Figure> figures(Billet billet, Optional<Figure> face) {
     List<Figure> figures = new ArrayList<>();
     if (!advice.schedule().byStep().isEmpty()) {
       figures.add(schedule());
     }
     soak().ifPresent(figures::add);
     advice.seam().map(this::seam).ifPresent(figures::add);
-    face().ifPresent(figures::add);
+    face.ifPresent(figures::add);
     new FadingFigures(advice, units).figure().ifPresent(figures::add);
     List<Size> sizes =
         advice.history().stream()
