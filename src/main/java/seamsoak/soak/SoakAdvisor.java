@@ -149,7 +149,7 @@ public final class SoakAdvisor {
         possible.goneAlreadyPct(),
         possible.goneBySchedulePct(),
         withinLongest,
-        possible.testEtch(),
+        possible.looksToCome().testEtch(),
         possible.evidence(),
         possible.count(),
         possible.leftOut(),

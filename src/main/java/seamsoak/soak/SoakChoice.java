@@ -152,6 +152,7 @@ record SoakChoice(
   private Optional<Seen.Etched> first() {
     boolean sure =
         possible
+            .looksToCome()
             .testEtch()
             .flatMap(TestEtch::cleanIfNothingPct)
             .filter(p -> p >= SURE_PCT)
@@ -161,7 +162,7 @@ record SoakChoice(
         : possible
             .goneBySchedulePct()
             .filter(p -> p >= EVEN_PCT)
-            .flatMap(p -> possible.nextThatMayShow());
+            .flatMap(p -> possible.looksToCome().next());
   }
 
   private Recommended recommended(SoakOption o, double minutes, SoakReason why) {
