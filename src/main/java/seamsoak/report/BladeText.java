@@ -77,7 +77,7 @@ record BladeText(Advice advice, UnitSystem units) {
         .number("allowed s", 1, Quenched::longestSeconds)
         .captioned(
             "In the quench: carbon in solution, start of martensite, austenite left, and how long"
-                + " the middle may take");
+                + " the middle may take and be hard throughout");
   }
 
   /** Structure and hardness of each steel, said again only where they change. */

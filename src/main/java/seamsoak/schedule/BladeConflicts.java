@@ -194,7 +194,8 @@ record BladeConflicts(
         quench.quenchant().name(),
         t.result().edgeHrc().value(),
         t.result().coreHrc().value(),
-        t.thickestMetres(),
+        t.throughMetres(quench.section().widthMetres()),
+        t.nearlyMetres(quench.section().widthMetres()),
         quench.quenchant().kind() == Quenchant.Kind.WATER);
   }
 

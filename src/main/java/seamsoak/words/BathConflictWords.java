@@ -44,9 +44,9 @@ record BathConflictWords(Amounts amounts) {
     return new Sentences(
         "quench speed",
         Amounts.format(
-            "the middle of %s will not harden in this section: it has to fall from %s to %s within"
-                + " %.1f s and takes about %.1f s in %s, so it stays at about %.0f HRC, while a thin"
-                + " edge comes out at about %.0f",
+            "the middle of %s will not harden in this section: to be hard throughout it has to fall"
+                + " from %s to %s within %.1f s, and it takes about %.1f s in %s, so it stays at"
+                + " about %.0f HRC, while a thin edge comes out at about %.0f",
             c.steel(),
             amounts.heat(800),
             amounts.heat(500),
@@ -56,13 +56,21 @@ record BathConflictWords(Amounts amounts) {
             c.coreHrc(),
             c.edgeHrc()),
         c.water()
-            ? "it hardens through where it is no thicker than about "
-                + amounts.length(c.throughMetres())
+            ? "it is hard throughout where it is no thicker than about "
+                + thickness(c)
                 + "; a hard skin over a tough middle is what serves a hammer or an ax"
             : "for a blade be content: the edge is what cuts, and a softer spine is tough. Where the"
                 + " spine has to be hard too, make it no thicker than about "
-                + amounts.length(c.throughMetres())
+                + thickness(c)
                 + ", or take a steel that hardens more deeply; a faster bath is the way to a crack");
+  }
+
+  /** Where it is hard throughout, and where it may be. */
+  private String thickness(Conflict.SoftMiddle c) {
+    return amounts.length(c.throughMetres())
+        + " (up to about "
+        + amounts.length(c.nearlyMetres())
+        + " it may be, and a test piece tells)";
   }
 
   Sentences of(Conflict.SoftSeam c) {
@@ -70,8 +78,8 @@ record BathConflictWords(Amounts amounts) {
         "soft seams",
         Amounts.format(
             "the middle of %s may harden in %s where a seam with %.2f %% carbon for %.2f does not:"
-                + " that has to fall from %s to %s within %.1f s and takes about %.1f s, so some"
-                + " of it turns to pearlite, which is soft and etches dark, not white",
+                + " to be hard that has to fall from %s to %s within %.1f s, and it takes about %.1f s,"
+                + " so some of it turns to pearlite, which is soft and etches dark, not white",
             c.steel(),
             c.bath(),
             c.seamPct(),

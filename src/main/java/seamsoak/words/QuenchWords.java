@@ -57,7 +57,7 @@ record QuenchWords(Amounts amounts, Harden task) {
   }
 
   private String quench() {
-    return "To harden, the middle has to fall from "
+    return "To be hard throughout, the middle has to fall from "
         + heat(800)
         + " to "
         + heat(500)

@@ -132,6 +132,34 @@ class QuenchTest {
     assertFalse(c.todo().contains("brine"), c.todo());
   }
 
+  /**
+   * The thicknesses told are those of the verdict and of the seconds beside them: as thin as the
+   * first it is hard throughout, as thick as the second perhaps, any thicker it is not.
+   */
+  @ParameterizedTest
+  @CsvSource({"1095, 5", "1095, 3.8", "W2, 4.5"})
+  void theThicknessesToldAreThoseOfTheVerdict(String steel, double mm) {
+    Conflict.SoftMiddle told =
+        conflict(blade(steel, 1, "" + mm, "oil-fast", "60"), Conflict.SoftMiddle.class)
+            .orElseThrow();
+    assertTrue(told.throughMetres() < told.nearlyMetres() && told.nearlyMetres() < mm / 1e3);
+    assertEquals(Hardens.YES, middle(steel, 0.99 * told.throughMetres()));
+    assertEquals(Hardens.PERHAPS, middle(steel, 1.01 * told.throughMetres()));
+    assertEquals(Hardens.PERHAPS, middle(steel, 0.99 * told.nearlyMetres()));
+    assertEquals(Hardens.NO, middle(steel, 1.01 * told.nearlyMetres()));
+    Quenched thin =
+        outcome(blade(steel, 1, "" + 1e3 * told.throughMetres(), "oil-fast", "60")).steels().get(0);
+    assertEquals(thin.longestSeconds(), thin.takesSeconds(), 0.01 * thin.takesSeconds());
+    String todo = said(told).todo();
+    assertTrue(todo.contains("hard too") && todo.contains("a test piece tells"), todo);
+  }
+
+  private static Hardens middle(String steel, double metres) {
+    Quenched q = outcome(blade(steel, 1, "" + 1e3 * metres, "oil-fast", "60")).steels().get(0);
+    assertEquals(q.takesSeconds() <= q.longestSeconds(), q.middle() == Hardens.YES, q.toString());
+    return q.middle();
+  }
+
   /** A seam with half the carbon turns to pearlite where the steel beside it hardens. */
   @Test
   void aPoorSeamInAMarginalQuenchIsToldToEtchDark() {

@@ -97,12 +97,20 @@ public final class GrossmannCriterion extends PublishedFormula {
 
   /** The thickest plate of which the middle is half martensite, m. */
   public double thickestPlateMetres(double idealDiameterMetres, double severityPerInch) {
-    DoubleUnaryOperator needed = d -> needed(d, OneTerm.plate(severityPerInch * PER_INCH * d));
+    return thickestMetres(idealDiameterMetres, Double.POSITIVE_INFINITY, severityPerInch);
+  }
+
+  /** The same of a bar of that width; thicker than wide it is not. */
+  public double thickestMetres(
+      double idealDiameterMetres, double widthMetres, double severityPerInch) {
+    DoubleUnaryOperator over =
+        d -> neededMetres(new Section(d, widthMetres), severityPerInch) - idealDiameterMetres;
     double least = 1e-9;
-    return needed.applyAsDouble(least) >= idealDiameterMetres
-        ? 0
-        : Roots.between(
-            d -> needed.applyAsDouble(d) - idealDiameterMetres, least, THICKEST_METRES, 1e-9);
+    double most = Math.min(THICKEST_METRES, widthMetres);
+    if (over.applyAsDouble(least) >= 0) {
+      return 0;
+    }
+    return over.applyAsDouble(most) <= 0 ? most : Roots.between(over, least, most, 1e-9);
   }
 
   /**

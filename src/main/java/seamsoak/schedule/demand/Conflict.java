@@ -165,12 +165,13 @@ public sealed interface Conflict {
   /**
    * The middle does not harden in the bath.
    *
-   * @param allowsSeconds it may take from 800 to 500 C
+   * @param allowsSeconds it may take from 800 to 500 C and be hard throughout
    * @param takesSeconds it takes
    * @param bath what the shop calls the bath
    * @param edgeHrc hardness of a thin edge as quenched
    * @param coreHrc hardness of the middle
-   * @param throughMetres thickest blade that hardens through in it
+   * @param throughMetres thickest blade that hardens throughout in it
+   * @param nearlyMetres thickest that hardens nearly to the middle
    * @param water whether it is water, as for what is meant to have a shell
    */
   record SoftMiddle(
@@ -181,6 +182,7 @@ public sealed interface Conflict {
       double edgeHrc,
       double coreHrc,
       double throughMetres,
+      double nearlyMetres,
       boolean water)
       implements Conflict {}
 

@@ -74,12 +74,23 @@ public record QuenchChoice(
       return result.coreSeconds8to5() * over * over;
     }
 
-    /** The thickest blade of it that hardens to the middle, or nearly, in this bath, m. */
-    public double thickestMetres() {
+    /**
+     * The thickest blade of it of that width that hardens to the middle in this bath, m: the middle
+     * of that takes no longer than {@link #allowsSeconds}.
+     */
+    public double throughMetres(double widthMetres) {
+      return thickestMetres(hardening().depth().throughMargin(), widthMetres);
+    }
+
+    /** The same where it hardens nearly to the middle. */
+    public double nearlyMetres(double widthMetres) {
+      return thickestMetres(hardening().depth().halfMargin(), widthMetres);
+    }
+
+    private double thickestMetres(double margin, double widthMetres) {
       return hardening()
           .criterion()
-          .thickestPlateMetres(
-              austenite.idealDiameterMetres() / hardening().depth().halfMargin(), bath.severity());
+          .thickestMetres(austenite.idealDiameterMetres() / margin, widthMetres, bath.severity());
     }
 
     /** Whether this bath is faster than the steel may be quenched in. */
