@@ -7,9 +7,9 @@ import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.pairing.Rating;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.RemedyWords;
 import seamsoak.words.pair.PairAnswerWords;
 import seamsoak.words.pair.PairWords;
+import seamsoak.words.pair.RemedyWords;
 
 /** Two steels: the answer, why, what would make it work, where carbon goes. */
 public record PairText(PairAdvice advice, UnitSystem units) {

@@ -32,6 +32,7 @@ import seamsoak.words.StopWords;
  * @param heats of the file that may spoil the billet
  * @param conflicts what the steels do not agree on, and what to do
  * @param hardness what they end at, to go on a sentence; empty where nothing is hardened
+ * @param cladding which steels stay soft as they are meant to
  * @param inShort the heats of the steps in a sentence
  * @param steps in order
  */
@@ -45,6 +46,7 @@ public record ShopCard(
     List<String> heats,
     List<String> conflicts,
     String hardness,
+    List<String> cladding,
     String inShort,
     List<Entry> steps) {
 
@@ -104,6 +106,7 @@ public record ShopCard(
         StageWords.heats(advice.history(), true, units),
         schedule.conflicts(),
         schedule.edge(),
+        schedule.cladding(),
         schedule.heats(),
         entries(advice, caution, words));
   }

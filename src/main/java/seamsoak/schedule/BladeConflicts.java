@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
-import seamsoak.billet.Step;
 import seamsoak.property.QuenchedSteel;
 import seamsoak.property.hardening.Quenchant;
 import seamsoak.schedule.demand.Conflict;
 import seamsoak.schedule.demand.HardeningHeat;
 import seamsoak.schedule.demand.Hardens;
 import seamsoak.schedule.demand.QuenchChoice;
-import seamsoak.schedule.demand.SteelNow;
+import seamsoak.schedule.demand.SoftLayers;
 import seamsoak.schedule.demand.Tempering;
 import seamsoak.state.Etch;
 import seamsoak.state.LineReport;
@@ -48,37 +46,14 @@ record BladeConflicts(
   /** Ideal diameters further apart than this ask for different baths; judgement. */
   private static final double MUCH_DEEPER = 2.5;
 
-  /**
-   * With more layers than these an edge shows all of them: a core between two jackets has three.
-   */
-  private static final int FEW_LAYERS = 5;
-
   List<Conflict> all() {
     List<Conflict> all = new ArrayList<>(ofHeat());
-    course.steels().stream()
-        .filter(Predicate.not(SteelNow::hardens))
-        .map(this::soft)
-        .forEach(all::add);
+    List<String> quenched = quench.steels().stream().map(t -> t.steel().id()).toList();
+    all.addAll(
+        new SoftLayers(course.billet(), course.steels(), heat.edge().id(), quenched).conflicts());
     all.addAll(ofQuench());
     all.addAll(ofTemper());
     return all;
-  }
-
-  private Conflict soft(SteelNow s) {
-    return new Conflict.SoftLayer(
-        List.of(s.id()),
-        heat.edge().id(),
-        inTheEdge(),
-        s.lines().alwaysAustenite(),
-        s.steel().heatTreatment().harden().filter(r -> s.ownHeat()),
-        s.carbonPct());
-  }
-
-  /** Whether the layers are so many that an edge ground through them holds all of them. */
-  private boolean inTheEdge() {
-    return course.billet().stack().layers() > FEW_LAYERS
-        || course.billet().steps().stream()
-            .anyMatch(s -> s instanceof Step.Restack || s instanceof Step.Tile);
   }
 
   private List<Conflict> ofHeat() {

@@ -120,6 +120,14 @@ public sealed interface Remark {
    */
   record PlannedAnew(List<Step> steps) implements Remark {}
 
+  /**
+   * A steel that was bought soft stays so beside what cuts, as it is meant to.
+   *
+   * @param edge the steel that cuts
+   * @param carbonPct of the soft one by then, wt%; empty where no carbon hardens it
+   */
+  record SoftCladding(String steel, String edge, Optional<Double> carbonPct) implements Remark {}
+
   /** The temperatures rest on the carbon that each of several steels has by then. */
   record CarbonByThen(List<String> steels) implements Remark {}
 }

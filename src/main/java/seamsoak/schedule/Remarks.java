@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import seamsoak.billet.Equipment;
 import seamsoak.billet.Step;
 import seamsoak.schedule.Remark.Outside;
 import seamsoak.schedule.ScheduleAdvice.After;
 import seamsoak.schedule.demand.HardeningHeat;
+import seamsoak.schedule.demand.SoftLayers;
 import seamsoak.schedule.demand.SteelNow;
 import seamsoak.state.SeamPlace;
 import seamsoak.steel.TemperatureRange;
@@ -27,16 +29,18 @@ record Remarks(Course course, List<SteelNow> steels) {
   /** Nearer to the end of a range than this counts as within, K. */
   private static final double ROUNDING = 0.5;
 
-  static List<Remark> of(Course course) {
-    return new Remarks(course, course.steels()).all();
+  static List<Remark> of(Treatment end) {
+    Course course = end.course();
+    return new Remarks(course, course.steels()).all(end.blade());
   }
 
-  private List<Remark> all() {
+  private List<Remark> all(Optional<ScheduleAdvice.Outcome> blade) {
     List<Remark> all = new ArrayList<>();
     List<Step> untold = Treated.untold(course.billet().steps());
     if (!untold.isEmpty()) {
       all.add(new Remark.PlannedAnew(untold));
     }
+    blade.ifPresent(b -> cladding(b).forEach(all::add));
     deepestLine().ifPresent(all::add);
     carbonGathers().ifPresent(all::add);
     all.add(Remark.Always.NORMALIZING_HIDES_LINES);
@@ -49,6 +53,18 @@ record Remarks(Course course, List<SteelNow> steels) {
     }
     all.add(Remark.Always.COLOR_TELLS_LITTLE);
     return List.copyOf(all);
+  }
+
+  private Stream<Remark> cladding(ScheduleAdvice.Outcome blade) {
+    List<String> quenched = blade.steels().stream().map(ScheduleAdvice.Quenched::steel).toList();
+    return new SoftLayers(course.billet(), steels, blade.edge(), quenched)
+        .cladding().stream()
+            .map(
+                s ->
+                    new Remark.SoftCladding(
+                        s.id(),
+                        blade.edge(),
+                        Optional.of(s.carbonPct()).filter(c -> !s.lines().alwaysAustenite())));
   }
 
   /** The steel that an anneal takes most carbon from, where that is much. */

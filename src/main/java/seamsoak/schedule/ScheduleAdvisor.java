@@ -180,7 +180,7 @@ public final class ScheduleAdvisor {
         course.done().stream().flatMap(d -> d.step().segments(d.cautions()).stream()).toList(),
         course.after(),
         steels.stream().map(ScheduleAdvisor::critical).toList(),
-        Remarks.of(course),
+        Remarks.of(end),
         course.done().stream().map(d -> d.step().shown(d.cautions())).toList(),
         List.copyOf(conflicts),
         program,

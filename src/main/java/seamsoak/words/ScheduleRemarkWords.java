@@ -16,6 +16,7 @@ public record ScheduleRemarkWords(UnitSystem units) {
           .of(Remark.OutsideRange.class, ScheduleRemarkWords::of)
           .of(Remark.BeyondKiln.class, ScheduleRemarkWords::of)
           .of(Remark.CarbonByThen.class, ScheduleRemarkWords::of)
+          .of(Remark.SoftCladding.class, ScheduleRemarkWords::of)
           .of(Remark.PlannedAnew.class, ScheduleRemarkWords::of)
           .complete();
 
@@ -154,6 +155,18 @@ public record ScheduleRemarkWords(UnitSystem units) {
                         + fire.word()
                         + ".")
             .orElse(" cannot be done in this shop and must be done elsewhere.");
+  }
+
+  private String of(Remark.SoftCladding remark) {
+    return remark.steel()
+        + " stays soft, as what lies beside the edge is meant to: "
+        + remark
+            .carbonPct()
+            .map(c -> Amounts.format("with %.2f %% carbon by then it does not harden", c))
+            .orElse("no heat hardens it")
+        + ", so grind until "
+        + remark.edge()
+        + " is what cuts.";
   }
 
   private String of(Remark.CarbonByThen remark) {

@@ -39,11 +39,21 @@ public record ScheduleWords(ScheduleAdvice schedule, UnitSystem units) {
     if (schedule.blade().isEmpty()) {
       all.addAll(unhardened());
     }
-    schedule.remarks().stream()
-        .filter(Remark.PlannedAnew.class::isInstance)
-        .map(new ScheduleRemarkWords(units)::says)
-        .forEach(all::add);
+    all.addAll(remarks(Remark.PlannedAnew.class));
+    all.addAll(cladding());
     return all;
+  }
+
+  /** Which steels stay soft as they are meant to. */
+  public List<String> cladding() {
+    return remarks(Remark.SoftCladding.class);
+  }
+
+  private List<String> remarks(Class<? extends Remark> kind) {
+    return schedule.remarks().stream()
+        .filter(kind::isInstance)
+        .map(new ScheduleRemarkWords(units)::says)
+        .toList();
   }
 
   /** The heats in a sentence. */

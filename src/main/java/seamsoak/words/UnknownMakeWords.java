@@ -106,7 +106,7 @@ public record UnknownMakeWords(UnitSystem units) {
   }
 
   /** A pair by each grade that the stock may be. */
-  String pair(PairAdvice.Remark.UnknownMake remark) {
+  public String pair(PairAdvice.Remark.UnknownMake remark) {
     return may(remark.mayBe())
         + " The pair "
         + remark.as().stream()

@@ -182,9 +182,6 @@ class ScheduleShopTest {
     assertTrue(c.todo().contains("lies in the edge too"), c.todo());
     assertEquals(Optional.empty(), conflict(advice, Conflict.NoCommonHeat.class));
     assertEquals(Optional.empty(), conflict(advice, Conflict.HeatOutsideSheet.class));
-    Advice san = Schedules.stack("\"1018\", \"1095\"", 3, "8 mm", "");
-    assertTrue(
-        conflict(san, Conflict.SoftLayer.class).orElseThrow().todo().contains("keep it away"));
   }
 
   /** In a salt bath steel is still soft; it hardens in the air after it. */

@@ -213,13 +213,7 @@ class ScheduleTest {
   }
 
   @Test
-  void aSoftJacketAndAnAirHardenerBesideASoftLayerAreSaid() {
-    Advice san = Schedules.stack("\"1018\", \"1095\"", 3, "8 mm", "");
-    assertTrue(
-        conflict(san, Conflict.SoftLayer.class)
-            .orElseThrow()
-            .says()
-            .contains("1018 will not harden"));
+  void anAirHardenerBesideASoftLayerIsSaid() {
     Advice mixed = Schedules.stack("\"O1\", \"1084\"", 5, "8 mm", "");
     String says = conflict(mixed, Conflict.HardAndSoftInAir.class).orElseThrow().says();
     assertTrue(says.contains("O1") && says.contains("1084 stays soft"), says);

@@ -78,7 +78,8 @@ class ScheduleToldTest {
             "beyond-kiln",
             "planned-anew",
             "carbon-by-then",
-            "carbon-gathers"),
+            "carbon-gathers",
+            "soft-cladding"),
         kinds(Remark.class));
     assertEquals(
         List.of("normalizing-hides-lines", "holds-without-kiln", "color-tells-little"),

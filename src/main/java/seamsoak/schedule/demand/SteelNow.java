@@ -150,10 +150,19 @@ public record SteelNow(
 
   /** Whether a fast enough quench makes it hard. */
   public boolean hardens() {
+    return hardens(carbonPct);
+  }
+
+  /** Whether it was bought as one that hardens, whatever carbon it has by now. */
+  public boolean hardensAsBought() {
+    return hardens(steel.analysis().carbon());
+  }
+
+  private boolean hardens(double percent) {
     boolean soft = steel.hardenability().filter(h -> h == Hardenability.NONE).isPresent();
     return !lines.alwaysAustenite()
-        && carbonPct > LEAST_CARBON
-        && k.hardening().asQuenched().martensiteHrc(carbonPct)
+        && percent > LEAST_CARBON
+        && k.hardening().asQuenched().martensiteHrc(percent)
             >= (soft ? HARD_OF_SOFT_GRADE_HRC : HARD_HRC);
   }
 

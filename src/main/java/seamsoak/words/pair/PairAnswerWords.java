@@ -7,7 +7,6 @@ import seamsoak.pairing.Finding;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.unit.UnitSystem;
 import seamsoak.words.Amounts;
-import seamsoak.words.RemedyWords;
 import seamsoak.words.Sentence;
 
 /** The answer on two steels: whether, by what, where carbon goes, what it was worked out for. */

@@ -12,8 +12,8 @@ import seamsoak.pairing.PairLimit;
 import seamsoak.pairing.Remedy;
 import seamsoak.steel.TemperatureRange;
 import seamsoak.unit.UnitSystem;
-import seamsoak.words.RemedyWords;
 import seamsoak.words.pair.PairWords;
+import seamsoak.words.pair.RemedyWords;
 
 /** What was found of a pair, as JSON tells it; the kind of a reason is the name of its check. */
 public final class PairTold {

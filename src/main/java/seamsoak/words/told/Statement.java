@@ -35,13 +35,13 @@ import seamsoak.words.BladeWords;
 import seamsoak.words.ConflictWords;
 import seamsoak.words.DefaultWords;
 import seamsoak.words.FileWords;
-import seamsoak.words.RemedyWords;
 import seamsoak.words.ScheduleRemarkWords;
 import seamsoak.words.SeamWords;
 import seamsoak.words.SoakWords;
 import seamsoak.words.StageWords;
 import seamsoak.words.StepWords;
 import seamsoak.words.StopWords;
+import seamsoak.words.pair.RemedyWords;
 
 /**
  * What was decided, as JSON tells it: a sentence in metric units, its kind beside it.

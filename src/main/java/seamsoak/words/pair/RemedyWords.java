@@ -1,4 +1,4 @@
-package seamsoak.words;
+package seamsoak.words.pair;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +9,8 @@ import seamsoak.pairing.Rating;
 import seamsoak.pairing.Remedy;
 import seamsoak.steel.Deviation;
 import seamsoak.unit.UnitSystem;
+import seamsoak.words.Amounts;
+import seamsoak.words.UnknownMakeWords;
 
 /**
  * What would make a pair work, what was assumed of it and what else to know of its steels.
