@@ -20,7 +20,7 @@ public record Resolution(
    * For the many samples of a band. Beside the fine one, seconds to clear come out some 1 to 4 %
    * shorter for a single history, which is set right by that of the likely one.
    */
-  public static final Resolution SAMPLE = new Resolution(60e-6, 1.6, 3e-2, 0.5e-3);
+  public static final Resolution SAMPLE = new Resolution(60e-6, 1.35, 3e-2, 0.5e-3);
 
   /** A thin layer still gets some cells. */
   private static final double MOST_SHARE = 0.05;

@@ -6,19 +6,24 @@ import java.util.stream.IntStream;
 /**
  * Hampel's filter: a reading that lies further from the median of the seven around it than five
  * times their spread is none. The spread has a floor, for logs in whole degrees have none. What
- * looks like a spike is held against the seven without their common slope where they lie closer so,
- * so that it is found in a steep rise too.
+ * looks like a spike is held against the seven without their common slope, so that it is found in a
+ * steep rise too, and what lies far off against their level also.
  *
  * <p>F. R. Hampel, J. Am. Stat. Assoc. 69 (1974) 383-393: median and scaled median deviation. The
- * slope is the median of each reading's median slope to the others (A. F. Siegel, Biometrika 69
- * (1982) 242-244), which three spikes of the seven do not turn. Both from memory. Seven readings,
- * five sigma and the floor are judgement.
+ * slope is the median of all between two of them (P. K. Sen, J. Am. Stat. Assoc. 63 (1968)
+ * 1379-1389). Both from memory. Seven readings, five sigma, the floor and what is far are
+ * judgement.
  */
 final class Spikes {
   private static final int WINDOW = 7;
   private static final double SIGMA_OF_DEVIATION = 1.4826;
   private static final double SIGMAS = 5;
   private static final double FLOOR_KELVIN = 2;
+
+  /**
+   * Where three spikes of the seven have turned the slope, what lies so far from the level is one.
+   */
+  private static final double GROSS_KELVIN = 20;
 
   private Spikes() {}
 
@@ -29,7 +34,7 @@ final class Spikes {
 
   /**
    * Which readings are spikes. Their times count: where some between them could not be read, the
-   * next true one lies a step of two away.
+   * next true one lies two steps away.
    *
    * @param seconds rising
    */
@@ -53,10 +58,13 @@ final class Spikes {
   }
 
   private static boolean isSpike(double[] seconds, double[] celsius, int at) {
-    double[] flat = apart(seconds, celsius, 0);
-    double[] sloped = apart(seconds, celsius, slope(seconds, celsius));
-    double[] closer = spread(flat) <= spread(sloped) ? flat : sloped;
-    return closer[at] > Math.max(FLOOR_KELVIN, SIGMAS * SIGMA_OF_DEVIATION * spread(closer));
+    return isBeyond(apart(seconds, celsius, slope(seconds, celsius)), at, FLOOR_KELVIN)
+        || isBeyond(apart(seconds, celsius, 0), at, GROSS_KELVIN);
+  }
+
+  private static boolean isBeyond(double[] apart, int at, double floor) {
+    double sigma = SIGMA_OF_DEVIATION * median(apart.clone(), apart.length);
+    return apart[at] > Math.max(floor, SIGMAS * sigma);
   }
 
   /** How far each lies from the middle one, the slope taken off. */
@@ -69,24 +77,17 @@ final class Spikes {
     return Arrays.stream(level).map(l -> Math.abs(l - middle)).toArray();
   }
 
-  private static double spread(double[] apart) {
-    return median(apart.clone(), apart.length);
-  }
-
   private static double slope(double[] seconds, double[] celsius) {
-    int count = celsius.length;
-    double[] each = new double[count];
-    double[] to = new double[count];
-    for (int a = 0; a < count; a++) {
-      int others = 0;
-      for (int b = 0; b < count; b++) {
-        if (seconds[b] != seconds[a]) {
-          to[others++] = (celsius[b] - celsius[a]) / (seconds[b] - seconds[a]);
+    double[] slopes = new double[seconds.length * (seconds.length - 1) / 2];
+    int pairs = 0;
+    for (int a = 0; a < seconds.length; a++) {
+      for (int b = a + 1; b < seconds.length; b++) {
+        if (seconds[b] > seconds[a]) {
+          slopes[pairs++] = (celsius[b] - celsius[a]) / (seconds[b] - seconds[a]);
         }
       }
-      each[a] = others == 0 ? 0 : median(to, others);
     }
-    return median(each, count);
+    return pairs == 0 ? 0 : median(slopes, pairs);
   }
 
   /** Sorts them. */

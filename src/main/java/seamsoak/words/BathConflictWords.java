@@ -59,18 +59,18 @@ record BathConflictWords(Amounts amounts) {
             ? "it is hard throughout where it is no thicker than about "
                 + thickness(c)
                 + "; a hard skin over a tough middle is what serves a hammer or an ax"
-            : "for a blade be content: the edge is what cuts, and a softer spine is tough. Where the"
-                + " spine has to be hard too, make it no thicker than about "
+            : "for a blade be content: the edge cuts, and a softer spine is tough. Where the spine has"
+                + " to be hard too, keep it under "
                 + thickness(c)
-                + ", or take a steel that hardens more deeply; a faster bath is the way to a crack");
+                + ", or take a steel that hardens more deeply; a faster bath cracks it");
   }
 
   /** Where it is hard throughout, and where it may be. */
   private String thickness(Conflict.SoftMiddle c) {
     return amounts.length(c.throughMetres())
-        + " (up to about "
+        + " (to "
         + amounts.length(c.nearlyMetres())
-        + " it may be, and a test piece tells)";
+        + " it may be: a test piece tells)";
   }
 
   Sentences of(Conflict.SoftSeam c) {

@@ -88,7 +88,7 @@ class SoakBalanceTest {
   }
 
   private static void assertFirst(Optional<Seen.Etched> etch, String billet) {
-    SoakAdvice soak = soak(Walks.billet(billet), 32);
+    SoakAdvice soak = soak(Walks.billet(billet), 16);
     Recommended r = soak.recommended().orElseThrow();
     double clean = soak.goneByScheduleAlonePct().orElseThrow();
     assertEquals(etch, r.reason().first(), soak.toString());
