@@ -49,7 +49,7 @@ final class EtchPages {
     Desk.Now now = desk.now();
     Optional<Billet> billet = now.proof().sound();
     if (billet.isEmpty()) {
-      return Pages.told(409, FireWords.TO_MEND);
+      return Pages.toMend(desk, FireWords.TO_MEND);
     }
     return what.equals(PICTURE)
         ? picture(desk, now, billet.get(), query)

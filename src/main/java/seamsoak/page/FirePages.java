@@ -248,7 +248,7 @@ final class FirePages {
     Desk.Now now = desk.now();
     Optional<Billet> billet = now.proof().sound();
     if (billet.isEmpty()) {
-      return Pages.told(409, notice.isEmpty() ? FireWords.TO_MEND : notice);
+      return Pages.toMend(desk, notice.isEmpty() ? FireWords.TO_MEND : notice);
     }
     Work.Known known = known(desk, now, billet.get());
     FireViews views = views(now, billet.get(), known);

@@ -172,7 +172,7 @@ final class LogPages {
     Desk.Now now = desk.now();
     Optional<Billet> sound = now.proof().sound();
     if (sound.isEmpty()) {
-      return Pages.told(409, FireWords.TO_MEND);
+      return Pages.toMend(desk, FireWords.TO_MEND);
     }
     Billet billet = sound.get();
     Optional<Stay> stay = Stay.of(billet.steps(), meant).or(() -> Stay.last(billet.steps()));

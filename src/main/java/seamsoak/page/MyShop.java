@@ -23,6 +23,7 @@ import seamsoak.page.form.Card;
 import seamsoak.page.form.Editing;
 import seamsoak.page.form.Kit;
 import seamsoak.page.form.Mendings;
+import seamsoak.page.form.Starts;
 import seamsoak.words.PageWords;
 
 /**

@@ -15,6 +15,7 @@ import seamsoak.data.JsonValue.ObjectValue;
 import seamsoak.data.Place;
 import seamsoak.page.fire.Clock;
 import seamsoak.page.form.Kit;
+import seamsoak.page.form.Starts;
 import seamsoak.property.Correlations;
 import seamsoak.report.AnswerPage;
 import seamsoak.report.Colophon;
@@ -267,6 +268,10 @@ public final class Page implements AutoCloseable {
       String wanted = asked.field("name").strip();
       String name = wanted.isEmpty() ? desks.free(PageWords.NEW_BILLET) : wanted;
       boolean metric = asked.field("units").equals("metric");
+      if (asked.field("pattern").equals("two")) {
+        String text = shop.into(Starts.ofTwo(asked::field, metric, name));
+        return Answer.see("/d/" + desks.begin(name, text).id());
+      }
       return Answer.see("/d/" + begin(name, asked.field("pattern"), metric).id());
     }
 

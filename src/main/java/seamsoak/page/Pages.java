@@ -19,7 +19,13 @@ final class Pages {
 
   /** A page of one sentence. */
   static Answer told(int status, String sentence) {
-    return page(status, out -> JtetoldGenerated.render(out, null, sentence, Look.STYLE));
+    return page(status, out -> JtetoldGenerated.render(out, null, sentence, "", Look.STYLE));
+  }
+
+  /** Of a billet that has to be mended first, on its bench. */
+  static Answer toMend(Desk desk, String sentence) {
+    String bench = "/d/" + desk.id();
+    return page(409, out -> JtetoldGenerated.render(out, null, sentence, bench, Look.STYLE));
   }
 
   static Answer shelf(int status, ShelfPage page) {
@@ -32,7 +38,8 @@ final class Pages {
 
   static Answer pairing(Pairing.View page, UnitSystem bare) {
     String units = PageWords.units(Optional.of(bare));
-    return page(200, out -> JtepairingGenerated.render(out, null, page, units, Look.STYLE));
+    boolean metric = bare == UnitSystem.METRIC;
+    return page(200, out -> JtepairingGenerated.render(out, null, page, units, metric, Look.STYLE));
   }
 
   static Answer oneKiln(OneKiln.View page) {

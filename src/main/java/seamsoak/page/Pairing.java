@@ -36,12 +36,14 @@ final class Pairing {
    * @param faults what is wrong, by the field
    * @param answers what is read at once
    * @param pieces all else
+   * @param layers of a bar of them, where its sizes were given
    */
   record View(
       Map<String, String> asked,
       Map<String, String> faults,
       List<AnswerPage.Piece> answers,
       List<AnswerPage.Piece> pieces,
+      String layers,
       List<BenchPage.Named> steels) {
     String value(String field) {
       return asked.getOrDefault(field, "");
@@ -65,7 +67,7 @@ final class Pairing {
   synchronized View of(Map<String, String> asked, UnitSystem bare) {
     Map<String, String> faults = new LinkedHashMap<>();
     if (asked.getOrDefault("first", "").isBlank() && asked.getOrDefault("second", "").isBlank()) {
-      return new View(asked, faults, List.of(), List.of(), steels);
+      return new View(asked, faults, List.of(), List.of(), "", steels);
     }
     UnitSystem units = kit.asked().orElse(bare);
     Optional<Length> layer = length(asked, "layer", bare, faults);
@@ -82,7 +84,7 @@ final class Pairing {
     Optional<Steel> second =
         steel(asked, "second", faults).map(s -> first.map(f -> s.amongst(List.of(f))).orElse(s));
     if (first.isEmpty() || second.isEmpty() || !faults.isEmpty()) {
-      return new View(asked, faults, List.of(), List.of(), steels);
+      return new View(asked, faults, List.of(), List.of(), "", steels);
     }
     List<Steel> both = List.of(first.get(), second.get());
     Optional<JustWelded> bar =
@@ -113,7 +115,8 @@ final class Pairing {
       Optional<SteelsPage.Treated> treated,
       UnitSystem units) {
     SteelsPage page = new SteelsPage(pair, treated, units);
-    return new View(asked, faults, page.answers(), page.pieces(), steels);
+    String layers = treated.map(t -> Integer.toString(t.bar().count())).orElse("");
+    return new View(asked, faults, page.answers(), page.pieces(), layers, steels);
   }
 
   private SteelsPage.Treated treated(JustWelded bar, UnitSystem units) {

@@ -102,7 +102,9 @@ class EtchTest extends FormsOnly {
     assertTrue(page.body().contains("name=\"where\""), page.body());
     assertEquals(404, smith.get(desk + "/fire.png").status());
     String begun = begun("nothing", "us", "");
-    assertEquals(409, smith.get(begun + "/fire.etch").status());
+    Visitor.Reply mend = smith.get(begun + "/fire.etch");
+    assertEquals(409, mend.status());
+    assertTrue(mend.body().contains("<a href=\"" + begun + "\">To its bench</a>"), mend.body());
   }
 
   /** No address takes a photograph. */

@@ -7,6 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,5 +113,26 @@ class PairingTest extends FormsOnly {
     assertFalse(page.contains("<script>alert"), page);
     assertFalse(page.contains("<b>"), page);
     assertFalse(page.contains("<i>"), page);
+  }
+
+  /** On to a billet in one action: what was asked stands on its bench, and it is sound. */
+  @Test
+  void aBilletOfTheTwoIsOneActionAway() throws IOException {
+    String page = asked("1095", "75Ni8", "0.02 in", "0.03 in", "1/4 in");
+    Map<String, String> sent = new LinkedHashMap<>();
+    Matcher hidden =
+        Pattern.compile("<input type=\"hidden\" name=\"([a-z]+)\" value=\"([^\"]*)\">")
+            .matcher(page);
+    while (hidden.find()) {
+      sent.put(hidden.group(1), hidden.group(2));
+    }
+    assertEquals("10", sent.get("layers"), sent.toString());
+    Visitor.Reply reply = smith.post("/new", sent);
+    assertEquals(303, reply.status(), reply.body());
+    String bench = smith.get(reply.header("Location")).body();
+    for (String value : List.of("1095", "75Ni8", "0.02 in", "0.03 in", "10")) {
+      assertTrue(bench.contains("value=\"" + value + "\""), value);
+    }
+    assertFalse(words(bench).contains("to mend"), words(bench));
   }
 }

@@ -32,7 +32,7 @@ public record PairAnswerWords(PairAdvice advice, UnitSystem units) {
               + (advice.same()
                   ? "fits. It is one steel twice; what it needs for itself stands below."
                   : "fits. No check warns.");
-      case WATCH -> pair + "watch. It can be done, with care for " + few(titles) + ".";
+      case WATCH -> pair + "can be done with care. Watch: " + few(titles) + ".";
       case CLASH -> pair + "clash, by " + few(titles) + ".";
     };
   }
