@@ -55,14 +55,7 @@ record Answers(Kit kit, Colophon colophon) {
    */
   View view(int number, Billet billet, Work.Known known, String soakAt, Optional<Desk.Kept> kept) {
     boolean whole = known.stage() == Work.Stage.BAND;
-    Optional<AnswerPage> page =
-        known
-            .advice()
-            .map(
-                a -> {
-                  Figures figures = new Figures(a, kit.units(billet));
-                  return page(billet, a, whole ? figures.all(billet) : figures.allButFace(billet));
-                });
+    Optional<AnswerPage> page = known.advice().map(a -> page(billet, a, whole));
     return new View(
         number,
         known.stage().name(),
@@ -104,13 +97,14 @@ record Answers(Kit kit, Colophon colophon) {
 
   /** The whole of an answer. */
   AnswerPage page(Billet billet, Advice advice) {
-    return page(billet, advice, new Figures(advice, kit.units(billet)).all(billet));
+    return page(billet, advice, true);
   }
 
-  private AnswerPage page(Billet billet, Advice advice, List<Figure> drawn) {
+  private AnswerPage page(Billet billet, Advice advice, boolean whole) {
     UnitSystem units = kit.units(billet);
+    Figures all = new Figures(advice, units);
     Map<Figure, byte[]> figures = new LinkedHashMap<>();
-    for (Figure figure : drawn) {
+    for (Figure figure : whole ? all.all(billet) : all.allButFace(billet)) {
       if (!(figure instanceof SectionFigure)) { // each step has its own section on the bench
         figures.put(figure, Charts.svg(figure));
       }

@@ -129,9 +129,7 @@ public final class Page implements AutoCloseable {
    */
   public void lay(String name) {
     Desk desk =
-        shelf.files().contains(name)
-            ? desks.open(name)
-            : begin(name.replaceFirst("\\.json$", ""), "nothing", shop.isMetric());
+        shelf.files().contains(name) ? desks.open(name) : blank(name.replaceFirst("\\.json$", ""));
     first.set("/d/" + desk.id());
   }
 
@@ -170,8 +168,13 @@ public final class Page implements AutoCloseable {
     desks.close();
   }
 
-  private Desk begin(String name, String pattern, boolean metric) {
-    return desks.begin(name, shop.into(Starts.of(pattern, metric, name, kit.book())));
+  private Desk blank(String name) {
+    return begin(name, Starts.of("nothing", shop.isMetric(), name, kit.book()));
+  }
+
+  /** With what the shop has. */
+  private Desk begin(String name, String text) {
+    return desks.begin(name, shop.into(text));
   }
 
   private final class Door implements Listener.Door {
@@ -268,11 +271,12 @@ public final class Page implements AutoCloseable {
       String wanted = asked.field("name").strip();
       String name = wanted.isEmpty() ? desks.free(PageWords.NEW_BILLET) : wanted;
       boolean metric = asked.field("units").equals("metric");
-      if (asked.field("pattern").equals("two")) {
-        String text = shop.into(Starts.ofTwo(asked::field, metric, name));
-        return Answer.see("/d/" + desks.begin(name, text).id());
-      }
-      return Answer.see("/d/" + begin(name, asked.field("pattern"), metric).id());
+      String pattern = asked.field("pattern");
+      String text =
+          pattern.equals("two")
+              ? Starts.ofTwo(asked::field, metric, name)
+              : Starts.of(pattern, metric, name, kit.book());
+      return Answer.see("/d/" + begin(name, text).id());
     }
 
     /** A billet from elsewhere, as text: what it holds is only ever read by the reader. */

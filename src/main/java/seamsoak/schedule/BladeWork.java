@@ -155,7 +155,6 @@ record BladeWork(
       Tempering temper,
       List<ScheduleAdvice.Medium> media,
       double hottestTemperCelsius) {
-    double room = QuenchedSteel.ROOM_CELSIUS;
     return new Outcome(
         section.thicknessMetres() * 1e3,
         section.widthMetres() * 1e3,
@@ -164,33 +163,34 @@ record BladeWork(
         quench.quenchant().id(),
         quench.quenchant().name(),
         quench.atHand(),
-        quench.steels().stream()
-            .map(
-                t ->
-                    new Quenched(
-                        t.steel().id(),
-                        t.austenite().austenite().carbon(),
-                        t.austenite().msCelsius().value(),
-                        100 * t.austenite().retained(room).value(),
-                        100 * t.austenite().retained(room).low(),
-                        100 * t.austenite().retained(room).high(),
-                        t.result().faceHrc().value(),
-                        t.result().coreHrc().value(),
-                        t.austenite().idealDiameterMetres() * 1e3,
-                        t.result().neededMetres() * 1e3,
-                        t.allowsSeconds(),
-                        t.result().coreSeconds8to5(),
-                        t.result().greatestDifferenceKelvin(),
-                        t.edge(),
-                        t.middle(),
-                        temper.quenchedHrc(t.steel()),
-                        temper.hrc(t.steel()),
-                        band(t, temper)))
-            .toList(),
+        quench.steels().stream().map(t -> quenched(t, temper)).toList(),
         media,
         temper.near(heat.edge(), hottestTemperCelsius).stream()
             .map(at -> new ScheduleAdvice.Tempered(at.celsius(), at.hrc()))
             .toList());
+  }
+
+  private static Quenched quenched(QuenchChoice.Response t, Tempering temper) {
+    Estimate retained = t.austenite().retained(QuenchedSteel.ROOM_CELSIUS);
+    return new Quenched(
+        t.steel().id(),
+        t.austenite().austenite().carbon(),
+        t.austenite().msCelsius().value(),
+        100 * retained.value(),
+        100 * retained.low(),
+        100 * retained.high(),
+        t.result().faceHrc().value(),
+        t.result().coreHrc().value(),
+        t.austenite().idealDiameterMetres() * 1e3,
+        t.result().neededMetres() * 1e3,
+        t.allowsSeconds(),
+        t.result().coreSeconds8to5(),
+        t.result().greatestDifferenceKelvin(),
+        t.edge(),
+        t.middle(),
+        temper.quenchedHrc(t.steel()),
+        temper.hrc(t.steel()),
+        band(t, temper));
   }
 
   private static ScheduleAdvice.HrcBand band(QuenchChoice.Response t, Tempering temper) {

@@ -1,6 +1,7 @@
 package seamsoak.soak;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.billet.Seen.Etched;
@@ -24,11 +25,11 @@ record LooksToCome(SoakSamples samples) {
     }
     return stillToCome()
         .filter(s -> s != Etched.HARDENED)
-        .max((a, b) -> Double.compare(parts(a.ordinal()), parts(b.ordinal())));
+        .max(Comparator.comparingDouble(this::parts));
   }
 
   /** How far apart a line seen and none leave the chance of a clean blade, squared, weighed. */
-  private double parts(int state) {
+  private double parts(Etched state) {
     double[] told = together(state);
     double share = told[0] / told[3];
     double ifNothing = told[0] > 0 ? told[1] / told[0] : 0;
@@ -37,11 +38,12 @@ record LooksToCome(SoakSamples samples) {
   }
 
   /** Weights of: nothing seen in a state, neither there nor in the blade, none in it, all. */
-  private double[] together(int state) {
+  private double[] together(Etched state) {
+    int at = state.ordinal();
     double[] sum = new double[4];
     for (Outcome o : samples.all()) {
       double[] eye = o.belief().byEye();
-      double[] there = o.belief().unseenByEye(state, o.brightest()[state], samples.eyes());
+      double[] there = o.belief().unseenByEye(at, o.brightest()[at], samples.eyes());
       double[] blade =
           o.belief()
               .unseenByEye(SoakSamples.BLADE, o.brightest()[SoakSamples.BLADE], samples.eyes());
@@ -68,9 +70,7 @@ record LooksToCome(SoakSamples samples) {
 
   /** The first of them in which an etch can show a line. */
   Optional<Etched> next() {
-    return stillToCome()
-        .filter(s -> showsPct(together(s.ordinal())) >= LEAST_SHOWN_PCT)
-        .findFirst();
+    return stillToCome().filter(s -> showsPct(together(s)) >= LEAST_SHOWN_PCT).findFirst();
   }
 
   private static double showsPct(double[] told) {
@@ -82,7 +82,7 @@ record LooksToCome(SoakSamples samples) {
     if (!(samples.weight() > 0) || stillToCome().noneMatch(s -> s == Etched.AS_COOLED)) {
       return Optional.empty();
     }
-    double[] told = together(0);
+    double[] told = together(Etched.AS_COOLED);
     return Optional.of(
         new SoakAdvice.TestEtch(
             showsPct(told), share(told[1], told[0]), share(told[2] - told[1], told[3] - told[0])));

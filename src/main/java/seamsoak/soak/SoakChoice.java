@@ -150,19 +150,16 @@ record SoakChoice(
    * likely as not. What a soak has cost cannot be undone; waiting costs an etch.
    */
   private Optional<Seen.Etched> first() {
+    LooksToCome looks = possible.looksToCome();
     boolean sure =
-        possible
-            .looksToCome()
+        looks
             .testEtch()
             .flatMap(TestEtch::cleanIfNothingPct)
             .filter(p -> p >= SURE_PCT)
             .isPresent();
     return sure
         ? Optional.of(Seen.Etched.AS_COOLED)
-        : possible
-            .goneBySchedulePct()
-            .filter(p -> p >= EVEN_PCT)
-            .flatMap(p -> possible.looksToCome().next());
+        : possible.goneBySchedulePct().filter(p -> p >= EVEN_PCT).flatMap(p -> looks.next());
   }
 
   private Recommended recommended(SoakOption o, double minutes, SoakReason why) {

@@ -129,6 +129,7 @@ class PairingTest extends FormsOnly {
     assertEquals("10", sent.get("layers"), sent.toString());
     Visitor.Reply reply = smith.post("/new", sent);
     assertEquals(303, reply.status(), reply.body());
+    assertEquals(303, smith.post("/new", sent).status(), "and once more, beside it");
     String bench = smith.get(reply.header("Location")).body();
     for (String value : List.of("1095", "75Ni8", "0.02 in", "0.03 in", "10")) {
       assertTrue(bench.contains("value=\"" + value + "\""), value);

@@ -48,7 +48,7 @@ public final class Starts {
         name,
         TWO.formatted(
             metric ? "metric" : "us",
-            count.matches("[0-9]{1,4}") ? count : JsonWriter.write("").strip(),
+            count.matches("[0-9]{1,4}") ? count : written(""),
             written(two.apply("first")),
             written(two.apply("second")),
             written(layer),
