@@ -20,6 +20,11 @@ final class Recession {
   private double nearLeft = 1;
   private double farLeft = 1;
 
+  /** Speeds of the faces that the fluxes added to last carry, m/s. */
+  private double nearCarried;
+
+  private double farCarried;
+
   /** Metal eaten at one edge since the strip was taken up, at the ends of a step, m. */
   private static final class Eaten {
     private double atStart;
@@ -128,31 +133,49 @@ final class Recession {
       double[] flux,
       double[] byLeft,
       double[] byRight) {
+    nearCarried = 0;
+    farCarried = 0;
+    amend(metres, y, nearFace, farFace, flux, byLeft, byRight);
+  }
+
+  /** The same for fluxes that carry the faces at the speeds of a step before. */
+  void amend(
+      double[] metres,
+      double[] y,
+      OuterFace nearFace,
+      OuterFace farFace,
+      double[] flux,
+      double[] byLeft,
+      double[] byRight) {
     double nearSpeed = (near.atEnd - near.atStart) / stepSeconds;
     double farSpeed = (far.atEnd - far.atStart) / stepSeconds;
+    double nearMore = nearSpeed - nearCarried;
+    double farMore = farSpeed - farCarried;
+    nearCarried = nearSpeed;
+    farCarried = farSpeed;
     int n = metres.length;
-    if (nearSpeed > 0) {
+    if (nearMore != 0) {
       if (nearFace.takesFrom(y[0])) {
-        flux[0] -= nearSpeed * nearFace.ratio();
+        flux[0] -= nearMore * nearFace.ratio();
       } else {
-        flux[0] -= nearSpeed * y[0];
-        byRight[0] -= nearSpeed;
+        flux[0] -= nearMore * y[0];
+        byRight[0] -= nearMore;
       }
-      double back = oneZone() ? farSpeed : 0;
+      double back = oneZone() ? farMore : 0;
       for (int f = 1; f < nearCells; f++) {
-        move(nearSpeed * (1 - share[f]) - back * share[f], f, metres, y, flux, byLeft, byRight);
+        move(nearMore * (1 - share[f]) - back * share[f], f, metres, y, flux, byLeft, byRight);
       }
     }
-    if (farSpeed > 0) {
+    if (farMore != 0) {
       if (farFace.takesFrom(y[n - 1])) {
-        flux[n] += farSpeed * farFace.ratio();
+        flux[n] += farMore * farFace.ratio();
       } else {
-        flux[n] += farSpeed * y[n - 1];
-        byLeft[n] += farSpeed;
+        flux[n] += farMore * y[n - 1];
+        byLeft[n] += farMore;
       }
-      boolean done = oneZone() && nearSpeed > 0;
+      boolean done = oneZone() && nearMore != 0;
       for (int f = farFrom + 1; f < n && !done; f++) {
-        move(-farSpeed * share[f], f, metres, y, flux, byLeft, byRight);
+        move(-farMore * share[f], f, metres, y, flux, byLeft, byRight);
       }
     }
   }

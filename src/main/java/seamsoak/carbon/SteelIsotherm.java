@@ -164,10 +164,16 @@ final class SteelIsotherm implements CarbonLaw.Isotherm {
   @Override
   public boolean stopAtBends(double[] from, double[] to, int first, int end) {
     boolean any = false;
+    double least = austeniteLeast > ferriteMost ? austeniteLeast : ferriteMost;
     for (int i = first; i < end; i++) {
-      double y = to[i] < from[i] ? stoppedFalling(from[i], to[i]) : stoppedRising(from[i], to[i]);
-      any |= y != to[i];
-      to[i] = y;
+      double was = from[i];
+      double is = to[i];
+      // one phase before and after, as in most cells at most times
+      if (was > least && was < austeniteMost && is > least && is < austeniteMost) {
+        continue;
+      }
+      to[i] = is < was ? stoppedFalling(was, is) : stoppedRising(was, is);
+      any |= to[i] != is;
     }
     return any;
   }

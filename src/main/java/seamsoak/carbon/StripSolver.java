@@ -109,6 +109,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
       strip = next;
       system = new StripSystem(next, near.edge(), far.edge(), surroundings, relativeTolerance);
       stepper = new TrBdf2(system);
+      goesOn = false;
       y = next.ratios();
       after = new double[y.length];
       near.startAnew(next.metal(0));
@@ -141,8 +142,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
 
     private boolean through(HeatCurve.Segment segment) {
       double t = 0;
-      system.enter(segment);
-      goesOn = false;
+      goesOn &= system.enter(segment);
       if (clockStep == 0) {
         clockStep = firstStep(segment);
       }
@@ -184,6 +184,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
     private double firstStep(HeatCurve.Segment segment) {
       double end = segment.toKelvin() > segment.fromKelvin() ? segment.seconds() : 0;
       double speed = stepper.speed(end, segment.seconds(), y);
+      goesOn = end == 0;
       double fastest = system.fastest(y);
       double across =
           fastest > 0 ? FIRST_STEP * system.thinnest() * system.thinnest() / fastest : 0;
@@ -213,7 +214,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
             .recession()
             .eat(near.eaten(), near.eaten() + atNear, far.eaten(), far.eaten() + atFar);
         boolean done = goesOn ? stepper.stepOn(t, step, y, after) : stepper.step(t, step, y, after);
-        goesOn = sealed();
+        goesOn = true;
         if (!done && ++failures >= 3) {
           done = stepper.eulerStep(t, step, y, after);
         }
@@ -240,7 +241,7 @@ public record StripSolver(Surroundings surroundings, double relativeTolerance) {
       double sum = lost + out;
       lostCorrection += Math.abs(lost) >= Math.abs(out) ? (lost - sum) + out : (out - sum) + lost;
       lost = sum;
-      stepper.goOn();
+      stepper.goOn(after);
       near.eats(atNear);
       far.eats(atFar);
       double[] swap = y;

@@ -57,10 +57,16 @@ final class StripSystem implements ConservativeSystem {
     this.slope = new double[n];
   }
 
-  /** The segment in force; times are counted from its start. */
-  void enter(HeatCurve.Segment next) {
+  /**
+   * The segment in force; times are counted from its start.
+   *
+   * @return whether it begins as hot as the last one ended
+   */
+  boolean enter(HeatCurve.Segment next) {
+    double was = kelvin;
     segment = next;
     setKelvin(next.fromKelvin());
+    return kelvin == was;
   }
 
   /** What scale eats of this strip. */
@@ -114,8 +120,20 @@ final class StripSystem implements ConservativeSystem {
   }
 
   @Override
-  public double tolerance(int cell, double y) {
-    return relativeTolerance * (0.1 * RATIO_PER_PERCENT + Math.abs(y));
+  public double largest(double[] change, double[] y) {
+    double most = 0;
+    for (int i = 0; i < n; i++) {
+      double here = Math.abs(change[i]);
+      double scale = 0.1 * RATIO_PER_PERCENT + Math.abs(y[i]);
+      // no division where it is not larger, as in most cells
+      if (!(here <= most * scale)) {
+        if (Double.isNaN(here)) {
+          return here;
+        }
+        most = here / scale;
+      }
+    }
+    return most / relativeTolerance;
   }
 
   @Override
@@ -140,6 +158,13 @@ final class StripSystem implements ConservativeSystem {
     }
     atEdges(y, flux, byLeft, byRight);
     recession.addTo(metres, y, near, far, flux, byLeft, byRight);
+  }
+
+  @Override
+  public void carryOn(double[] y, double[] flux, double[] byLeft, double[] byRight) {
+    near.settle(law(0), kelvin);
+    far.settle(law(n - 1), kelvin);
+    recession.amend(metres, y, near, far, flux, byLeft, byRight);
   }
 
   /** What the fire takes through the outer faces. */

@@ -77,8 +77,13 @@ public final class Conduction implements ConservativeSystem {
   }
 
   @Override
-  public double tolerance(int i, double y) {
-    return toleranceKelvin * law.capacity(law.kelvin(y));
+  public double largest(double[] change, double[] y) {
+    double most = 0;
+    for (int i = 0; i < change.length; i++) {
+      double tolerance = toleranceKelvin * law.capacity(law.kelvin(y[i]));
+      most = Math.max(most, Math.abs(change[i]) / tolerance);
+    }
+    return most;
   }
 
   @Override

@@ -98,11 +98,7 @@ final class Pieces {
       system.row(k, before / 6, (before + after) / 3, after / 6, right[k]);
     }
     system.row(points - 1, 0, 1, 0, c[at[end - 1]]);
-    double next = 0;
-    for (int k = points - 1; k >= 0; k--) {
-      next = system.back(k, next);
-      fitted[from + k] = next;
-    }
+    System.arraycopy(system.solved(), 0, fitted, from, points);
   }
 
   /** 0 where all are near enough to the straight line. */

@@ -28,8 +28,14 @@ public interface ConservativeSystem {
    */
   void fluxes(double[] y, double[] flux, double[] byLeft, double[] byRight);
 
-  /** Smallest change in y that matters, for cell i at value y. */
-  double tolerance(int cell, double y);
+  /**
+   * Makes the fluxes and derivatives at the end of one step those at the start of the next, or of
+   * another try: what hangs on the step itself is changed, at the time set.
+   */
+  default void carryOn(double[] y, double[] flux, double[] byLeft, double[] byRight) {}
+
+  /** The largest of the cells' changes over the smallest that matters at y; NaN where one is. */
+  double largest(double[] change, double[] y);
 
   /**
    * Shortens a correction to where the fluxes bend: a cell that would pass a bend stops just beyond

@@ -156,8 +156,8 @@ class TrBdf2Test {
     }
 
     @Override
-    public double tolerance(int cell, double y) {
-      return tolerance;
+    public double largest(double[] change, double[] y) {
+      return Arrays.stream(change).map(Math::abs).max().orElseThrow() / tolerance;
     }
   }
 }

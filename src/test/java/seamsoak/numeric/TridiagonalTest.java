@@ -27,19 +27,12 @@ class TridiagonalTest {
     for (int i = 0; i < n; i++) {
       matrix.row(i, lower[i], diagonal[i], upper[i], right[i]);
     }
-    assertArrayEquals(x, solution(matrix, n), 1e-12, "seed " + n);
+    assertArrayEquals(x, matrix.solved(), 1e-12, "seed " + n);
     for (int i = 0; i < n; i++) {
-      matrix.right(i, -2 * right[i]);
+      matrix.right[i] = -2 * right[i];
     }
+    matrix.solve();
     double[] other = Arrays.stream(x).map(v -> -2 * v).toArray();
-    assertArrayEquals(other, solution(matrix, n), 2e-12, "seed " + n);
-  }
-
-  private static double[] solution(Tridiagonal matrix, int n) {
-    double[] x = new double[n];
-    for (int i = n - 1; i >= 0; i--) {
-      x[i] = matrix.back(i, i == n - 1 ? 0 : x[i + 1]);
-    }
-    return x;
+    assertArrayEquals(other, matrix.x, 2e-12, "seed " + n);
   }
 }
