@@ -55,16 +55,23 @@ final class SeamSteel {
 
   /** Carbon of a cell, wt% of the seam's steel. */
   double percent(Strip strip, int cell) {
-    CarbonLaw.Isotherm law = laws[strip.metalIndex(cell)];
-    double ratio = strip.ratio(cell);
-    return metal.percent(law == null ? ratio : own.ratioBeside(law, ratio));
+    return metal.percent(ratio(strip, cell, 0));
   }
 
   double[] percents(Strip strip) {
     double[] all = new double[strip.cells()];
+    double before = 0;
     for (int i = 0; i < all.length; i++) {
-      all[i] = percent(strip, i);
+      before = ratio(strip, i, before);
+      all[i] = metal.percent(before);
     }
     return all;
+  }
+
+  /** From a first guess, such as the cell before has it. */
+  private double ratio(Strip strip, int cell, double guess) {
+    CarbonLaw.Isotherm law = laws[strip.metalIndex(cell)];
+    double ratio = strip.ratio(cell);
+    return law == null ? ratio : own.ratioNear(law.activity(ratio), guess);
   }
 }

@@ -36,8 +36,8 @@ public final class Sight {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (double c : percent) {
-      least = Math.min(least, c);
-      most = Math.max(most, c);
+      least = c < least ? c : least;
+      most = c > most ? c : most;
     }
     double perBin = most > least ? BINS / (most - least) : 0;
     double[][] point = binned(percent, fine, least, perBin);
