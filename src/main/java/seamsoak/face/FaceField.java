@@ -187,6 +187,10 @@ public final class FaceField {
   /** Looks at one point after another; of one thread. */
   public final class Look {
     private final Spot spot = new Spot(whence.tilings());
+
+    /** By line, the cell where it was last looked at: the next point mostly lies there too. */
+    private final int[] found = new int[2 + whence.tilings()];
+
     private int steel;
     private double percent;
     private double carbon;
@@ -230,15 +234,15 @@ public final class FaceField {
       double fromSide = jacketAcross + halfWidth + across;
       double fromTop = jacketUp + halfThickness - up;
       if (plan) {
-        takes(width, fromSide, 2 * (jacketAcross + halfWidth) - fromSide, width, spot.onEdge);
+        takes(0, width, fromSide, 2 * (jacketAcross + halfWidth) - fromSide, width, spot.onEdge);
         for (int i = 0; i < tiled.size(); i++) {
           Tiled.Way way = tiled.get(i).of(spot.way);
           Profile tile = way.profile();
-          takes(tile, way.at(spot.down[i]), way.at(1 - spot.down[i]), tile, !spot.onEdge);
+          takes(i + 1, tile, way.at(spot.down[i]), way.at(1 - spot.down[i]), tile, !spot.onEdge);
         }
       } else {
-        takes(width, fromSide, 2 * halfWidth - fromSide, thickness, spot.onEdge);
-        takes(thickness, fromTop, 2 * halfThickness - fromTop, width, !spot.onEdge);
+        takes(0, width, fromSide, 2 * halfWidth - fromSide, thickness, spot.onEdge);
+        takes(1, thickness, fromTop, 2 * halfThickness - fromTop, width, !spot.onEdge);
       }
       percent = left * (Double.isNaN(carbon) ? layer() : carbon);
     }
@@ -256,26 +260,34 @@ public final class FaceField {
      * other end, or where that is the same by the one through the rows, which begins with the other
      * kind of piece.
      *
+     * @param which line, from 0
      * @param mirror as far from the other end of the line
      * @param beside the line through the rows, if as many pieces lie on it
      * @param through whether layers lie across the line here, and so may be told one by one
      */
     private void takes(
-        Profile line, double metres, double mirror, Profile beside, boolean through) {
-      if (oneSteel || line.isLayered(line.cell(metres)) == through) {
-        takes(line, metres, through);
-      } else if (line.isLayered(line.cell(mirror)) == through) {
-        takes(line, mirror, through);
+        int which, Profile line, double metres, double mirror, Profile beside, boolean through) {
+      int cell = line.cell(metres, found[which]);
+      found[which] = cell;
+      if (oneSteel || line.isLayered(cell) == through) {
+        takes(line, cell, metres, through);
+        return;
+      }
+      int other = line.cell(mirror);
+      if (line.isLayered(other) == through) {
+        takes(line, other, mirror, through);
+        return;
+      }
+      double there = metres * beside.metres() / line.metres();
+      int turned = line.hasAsManyAs(beside) ? beside.cell(there) : -1;
+      if (turned >= 0 && beside.isLayered(turned) == through) {
+        takes(beside, turned, there, through);
       } else {
-        double there = metres * beside.metres() / line.metres();
-        boolean turned =
-            line.hasAsManyAs(beside) && beside.isLayered(beside.cell(there)) == through;
-        takes(turned ? beside : line, turned ? there : metres, through);
+        takes(line, cell, metres, through);
       }
     }
 
-    private void takes(Profile line, double metres, boolean through) {
-      int cell = line.cell(metres);
+    private void takes(Profile line, int cell, double metres, boolean through) {
       int own = line.steel(cell);
       if (through && own >= 0 && !oneSteel && Double.isNaN(carbon)) {
         steel = own;

@@ -16,7 +16,11 @@ import seamsoak.steel.Steel;
  * @param levels row by row from the top
  */
 public record FacePicture(FaceSize size, byte[] levels) {
-  /** Places looked at in each direction in a pixel, so that thin layers do not make false ones. */
+  /**
+   * Places looked at in a pixel, so that thin layers do not make false ones: on one diagonal, and
+   * in the pixels beside it on the other, which tells of lines along and across as much as a square
+   * of them.
+   */
   private static final int IN_A_PIXEL = 2;
 
   /** Pixels of a dash. */
@@ -66,15 +70,15 @@ public record FacePicture(FaceSize size, byte[] levels) {
               FaceField.Look look = face.new Look();
               for (int column = 0; column < across; column++) {
                 double sum = 0;
-                for (int i = 0; i < IN_A_PIXEL * IN_A_PIXEL; i++) {
-                  look.at(
-                      (column + within(i % IN_A_PIXEL) - across / 2.0) * pixel,
-                      (up / 2.0 - row - within(i / IN_A_PIXEL)) * pixel);
+                for (int i = 0; i < IN_A_PIXEL; i++) {
+                  double down = (i + 0.5) / IN_A_PIXEL;
+                  double right = (column + row) % 2 == 0 ? down : 1 - down;
+                  look.at((column + right - across / 2.0) * pixel, (up / 2.0 - row - down) * pixel);
                   int s = look.steel();
                   double white = shades.whiteness[s].applyAsDouble(look.percent());
                   sum += tone.level(shades.layer[s], white - shades.far[s]);
                 }
-                double level = sum / (IN_A_PIXEL * IN_A_PIXEL);
+                double level = sum / IN_A_PIXEL;
                 level += grain ? tone.grain() * Grain.at(column, row) : 0;
                 levels[row * across + column] = (byte) level(level);
               }
@@ -115,12 +119,8 @@ public record FacePicture(FaceSize size, byte[] levels) {
     }
   }
 
-  private static double within(int place) {
-    return (place + 0.5) / IN_A_PIXEL;
-  }
-
   private static int level(double level) {
-    return (int) Math.max(0, Math.min(Tone.LEVELS - 1, Math.floor(level + 0.5)));
+    return Math.max(0, Math.min(Tone.LEVELS - 1, (int) (level + 0.5)));
   }
 
   /** The level of a pixel, 0 black. */

@@ -144,7 +144,15 @@ final class Profile {
 
   /** The cell at a place on the line or its mirror image, m from the near end. */
   int cell(double metres) {
+    return cell(metres, 0);
+  }
+
+  /** The same, looked for first where it was last found. */
+  int cell(double metres, int last) {
     double x = inside(metres);
+    if (last < percent.length && edge[last] <= x && x < edge[last + 1]) {
+      return last;
+    }
     int low = 0;
     int high = percent.length;
     while (high - low > 1) {

@@ -28,6 +28,20 @@ record Whence(
     void of(Spot spot);
   }
 
+  /** How much longer, wider and thicker the metal was before it was forged. */
+  private record Forging(double longer, double wider, double thicker) implements Undo {
+    @Override
+    public void of(Spot spot) {
+      spot.along *= longer;
+      spot.across *= wider;
+      spot.up *= thicker;
+    }
+
+    Forging before(Forging later) {
+      return new Forging(longer * later.longer, wider * later.wider, thicker * later.thicker);
+    }
+  }
+
   /** Through the steps that a walk has done. */
   static Whence of(Billet billet, List<Stage> stages) {
     List<Undo> undone = new ArrayList<>();
@@ -38,10 +52,10 @@ record Whence(
       Workpiece was = stages.get(i - 1).piece();
       Workpiece is = stages.get(i).piece();
       switch (step.kind()) {
-        case DRAW, PRESS, ROLL -> undone.add(forging(was, is, stages.get(i).scaledMetres()));
+        case DRAW, PRESS, ROLL -> forged(undone, forging(was, is, stages.get(i).scaledMetres()));
         case WELD -> {
           if (i == 1) {
-            undone.add(layersWelded(was, is));
+            forged(undone, layersWelded(was, is));
           }
         }
         case RESTACK -> {
@@ -96,16 +110,22 @@ record Whence(
   }
 
   /** What scale has eaten meanwhile was not stretched: half of it went before, half after. */
-  private static Undo forging(Workpiece was, Workpiece is, double scaledMetres) {
+  private static Forging forging(Workpiece was, Workpiece is, double scaledMetres) {
     double eaten = was.jacket().isPresent() ? 0 : scaledMetres;
     double thinner =
         stretch(was.bodySize().thicknessMetres(), is.bodySize().thicknessMetres(), eaten);
     double narrower = stretch(was.bodySize().widthMetres(), is.bodySize().widthMetres(), eaten);
-    return spot -> {
-      spot.along *= thinner * narrower;
-      spot.across /= narrower;
-      spot.up /= thinner;
-    };
+    return new Forging(thinner * narrower, 1 / narrower, 1 / thinner);
+  }
+
+  /** Forgings with nothing between them that moves metal are undone as one. */
+  private static void forged(List<Undo> undone, Forging forging) {
+    int last = undone.size() - 1;
+    if (last >= 0 && undone.get(last) instanceof Forging later) {
+      undone.set(last, forging.before(later));
+    } else {
+      undone.add(forging);
+    }
   }
 
   private static double stretch(double before, double after, double eaten) {
@@ -118,9 +138,9 @@ record Whence(
   }
 
   /** Scale eats every face of the layers, so all of them thin alike. */
-  private static Undo layersWelded(Workpiece was, Workpiece is) {
+  private static Forging layersWelded(Workpiece was, Workpiece is) {
     double thinner = is.bodySize().thicknessMetres() / was.bodySize().thicknessMetres();
-    return spot -> spot.up /= thinner;
+    return new Forging(1, 1, 1 / thinner);
   }
 
   /** Pieces counted from the left and from the top, each cut from the next length of the bar. */
@@ -150,7 +170,7 @@ record Whence(
   }
 
   private static int index(double place, int count) {
-    return Math.max(0, Math.min(count - 1, (int) Math.floor(place)));
+    return Math.max(0, Math.min(count - 1, (int) place));
   }
 
   /** Bars leaning one on the next. */
