@@ -1,5 +1,6 @@
 package seamsoak.property.etch;
 
+import java.util.function.ToDoubleFunction;
 import seamsoak.property.phase.PhaseLines;
 
 /**
@@ -39,37 +40,64 @@ public final class FreeFerrite {
     }
   }
 
-  /**
-   * What a grain boundary's ferrite grows to until pearlite starts.
-   *
-   * @param late by carbon, of one that started late, squared, m2
-   * @param early by carbon, of one that started early
-   */
-  private record Growth(double[] late, double[] early) {}
+  /** What a grain boundary's ferrite grows to until pearlite starts, by carbon. */
+  private final class Growth {
+    private final double degree;
+    private final double[] lateDrive;
+    private final double[] earlyDrive;
+    private final double[] beside;
 
-  private Growth growth(double degree) {
-    int n = Math.min(descent.seconds().length, 1 + (int) degree);
-    double[] lateDrive = new double[n];
-    double[] earlyDrive = new double[n];
-    double[] beside = new double[n];
-    for (int i = 0; i < n; i++) {
-      double celsius = Descent.middle(i);
-      lateDrive[i] = laws.ferrite().drive(1, celsius);
-      earlyDrive[i] = laws.ferrite().earlyDrive(1, celsius);
-      beside[i] = laws.besideFerritePct(lines, celsius);
+    /** By line of the table, reckoned when first asked for. */
+    private final Grown[] known;
+
+    /**
+     * @param late of a boundary that started late, squared, m2
+     * @param early of one that started early
+     */
+    private record Grown(double late, double early) {}
+
+    Growth(double degree) {
+      this.degree = degree;
+      int n = Math.min(descent.seconds().length, 1 + (int) degree);
+      lateDrive = new double[n];
+      earlyDrive = new double[n];
+      beside = new double[n];
+      for (int i = 0; i < n; i++) {
+        double celsius = Descent.middle(i);
+        lateDrive[i] = laws.ferrite().drive(1, celsius);
+        earlyDrive[i] = laws.ferrite().earlyDrive(1, celsius);
+        beside[i] = laws.besideFerritePct(lines, celsius);
+      }
+      known = new Grown[1 + (int) Math.ceil(Math.max(STEP_PCT, eutectoidPct) / STEP_PCT)];
     }
-    int carbons = 1 + (int) Math.ceil(Math.max(STEP_PCT, eutectoidPct) / STEP_PCT);
-    double[] late = new double[carbons];
-    double[] early = new double[carbons];
-    for (int k = 0; k < carbons; k++) {
-      double carbon = carbon(k);
-      double a3 = lines.ferriteBelowCelsius(carbon);
-      double needed = laws.ferrite().needed(lines.steel(), carbon, grainNumber);
-      double[] speed = speeds(carbon, a3, beside);
-      late[k] = grown(degree, a3, needed, lateDrive, speed);
-      early[k] = grown(degree, a3, needed, earlyDrive, speed);
+
+    private Grown at(int k) {
+      Grown grown = known[k];
+      if (grown == null) {
+        double carbon = carbon(k);
+        double a3 = lines.ferriteBelowCelsius(carbon);
+        double needed = laws.ferrite().needed(lines.steel(), carbon, grainNumber);
+        double[] speed = speeds(carbon, a3, beside);
+        grown =
+            new Grown(
+                grown(degree, a3, needed, lateDrive, speed),
+                grown(degree, a3, needed, earlyDrive, speed));
+        known[k] = grown;
+      }
+      return grown;
     }
-    return new Growth(late, early);
+
+    /** Of that much carbon, with ferrite on both sides of all grain boundaries. */
+    private double share(ToDoubleFunction<Grown> which, double carbonPct) {
+      double line = (carbonPct - carbon(0)) / STEP_PCT;
+      if (line > known.length - 1) {
+        return 0; // beyond the eutectoid
+      }
+      int k = (int) Math.max(0, Math.min(known.length - 2, line));
+      double part = Math.max(0, line - k);
+      return (1 - part) * perVolume(which.applyAsDouble(at(k)))
+          + part * perVolume(which.applyAsDouble(at(k + 1)));
+    }
   }
 
   /** Carbon of a line of the tables, none of which is that of ferrite itself, wt%. */
@@ -157,14 +185,14 @@ public final class FreeFerrite {
     double enriched = Math.max(eutectoidPct, layerCarbonPct);
     double degree = pearliteDegree(Math.min(MOST_FOR_PEARLITE_PCT, enriched));
     double most = laws.besideCementitePct(lines, Descent.HIGHEST - degree);
-    Growth growth = growth(degree);
+    Growth growth = new Growth(degree);
     return c -> {
       double left = left(c);
       double room = share(eutectoidPct, c);
       return new Band(
-          Math.max(left, Math.min(room, share(growth.late, c))),
+          Math.max(left, Math.min(room, growth.share(Growth.Grown::late, c))),
           Math.max(left, share(most, c)),
-          Math.max(left, Math.min(room, share(growth.early, c))));
+          Math.max(left, Math.min(room, growth.share(Growth.Grown::early, c))));
     };
   }
 
@@ -180,17 +208,6 @@ public final class FreeFerrite {
     return carbonPct >= austenitePct
         ? 0
         : Math.min(1, (austenitePct - carbonPct) / (austenitePct - IN_FERRITE_PCT));
-  }
-
-  /** Of that much carbon, with ferrite on both sides of all grain boundaries. */
-  private double share(double[] squares, double carbonPct) {
-    double line = (carbonPct - carbon(0)) / STEP_PCT;
-    if (line > squares.length - 1) {
-      return 0; // beyond the eutectoid
-    }
-    int k = (int) Math.max(0, Math.min(squares.length - 2, line));
-    double part = Math.max(0, line - k);
-    return (1 - part) * perVolume(squares[k]) + part * perVolume(squares[k + 1]);
   }
 
   private double perVolume(double square) {
