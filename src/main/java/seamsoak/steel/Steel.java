@@ -62,6 +62,12 @@ public record Steel(
     disputes = List.copyOf(disputes);
   }
 
+  /** By its name alone: it is looked up all the time, and has a whole sheet's worth of figures. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
   /** A steel of which nothing but its analysis is known. */
   public Steel(
       String id, String designation, List<String> aliases, String category, Composition analysis) {

@@ -1,15 +1,15 @@
 package seamsoak.billet.file;
 
-import java.util.Map;
+import java.util.IdentityHashMap;
 
 /** The entries of one object of the file, all of them read. */
 final class Fields {
   private final Entry object;
-  private final Map<Key<?>, Object> read;
+  private final IdentityHashMap<Key<?>, Object> read;
 
-  Fields(Entry object, Map<Key<?>, Object> read) {
+  Fields(Entry object, IdentityHashMap<Key<?>, Object> read) {
     this.object = object;
-    this.read = Map.copyOf(read);
+    this.read = new IdentityHashMap<>(read);
   }
 
   /** What was read under a key of the object's form. */

@@ -1,6 +1,7 @@
 package seamsoak.billet.file;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +26,7 @@ record Form<T>(List<Key<?>> keys, Function<Fields, T> maker) implements Reader<T
   public T read(Entry entry) {
     Faults faults = new Faults();
     Entry meant = meant(entry, faults);
-    Map<Key<?>, Object> read = new HashMap<>();
+    IdentityHashMap<Key<?>, Object> read = new IdentityHashMap<>();
     for (Key<?> key : keys) {
       faults.<Object>tried(() -> key.in(meant)).ifPresent(value -> read.put(key, value));
     }
