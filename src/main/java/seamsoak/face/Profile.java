@@ -20,10 +20,11 @@ final class Profile {
   /** Where each cell begins, m, and behind them the end. */
   private final double[] edge;
 
-  /** Carbon of each cell over that of the core, at equal activity. */
-  private final double[] share;
+  /** Carbon over that of the core, at equal activity. */
+  private final Course share;
 
-  private final double[] percent;
+  private final Course percent;
+  private final double metres;
 
   /** Counts the stretches of one metal. */
   private final int[] stretch;
@@ -41,7 +42,6 @@ final class Profile {
   private Profile(SectionLine line, double[] share, List<Metal> steels) {
     strip = line.strip();
     mirrored = line.isHalf();
-    this.share = share;
     int n = strip.cells();
     edge = new double[n + 1];
     double[] cells = new double[n];
@@ -54,7 +54,9 @@ final class Profile {
       stretch[i] = i == 0 ? 0 : stretch[i - 1] + (same ? 0 : 1);
       steel[i] = i > 0 && same ? steel[i - 1] : steels.indexOf(strip.metal(i));
     }
-    percent = StripLines.spots(strip, cells);
+    metres = edge[n];
+    this.share = new Course(share);
+    percent = new Course(StripLines.spots(strip, cells));
     layered = layered(strip, steel);
     pieces =
         (int) strip.planes().stream().filter(p -> p.name().kind() != SeamName.Kind.LAYERS).count();
@@ -134,7 +136,7 @@ final class Profile {
   }
 
   double metres() {
-    return edge[edge.length - 1];
+    return metres;
   }
 
   /** Where on it the first seam lies, m. */
@@ -150,11 +152,11 @@ final class Profile {
   /** The same, looked for first where it was last found. */
   int cell(double metres, int last) {
     double x = inside(metres);
-    if (last < percent.length && edge[last] <= x && x < edge[last + 1]) {
+    if (last + 1 < edge.length && edge[last] <= x && x < edge[last + 1]) {
       return last;
     }
     int low = 0;
-    int high = percent.length;
+    int high = edge.length - 1;
     while (high - low > 1) {
       int middle = (low + high) >>> 1;
       if (edge[middle] <= x) {
@@ -166,9 +168,8 @@ final class Profile {
     return low;
   }
 
-  private double inside(double metres) {
-    double whole = metres();
-    return mirrored && metres > whole ? 2 * whole - metres : metres;
+  private double inside(double x) {
+    return mirrored && x > metres ? 2 * metres - x : x;
   }
 
   /** Which of the stack's steels is there; -1 where it is none. */
@@ -188,22 +189,42 @@ final class Profile {
 
   /** Over the core's carbon, at equal activity. */
   double share(int cell, double metres) {
-    return between(share, cell, inside(metres));
+    return share.at(cell, inside(metres));
   }
 
   /** Of the metal there, wt%. */
   double percent(int cell, double metres) {
-    return between(percent, cell, inside(metres));
+    return percent.at(cell, inside(metres));
   }
 
-  /** Straight from the middle of a cell to that of the next of the same metal. */
-  private double between(double[] of, int cell, double x) {
-    double middle = 0.5 * (edge[cell] + edge[cell + 1]);
-    int other = x < middle ? cell - 1 : cell + 1;
-    if (other < 0 || other >= of.length || stretch[other] != stretch[cell]) {
-      return of[cell];
+  private double middle(int cell) {
+    return 0.5 * (edge[cell] + edge[cell + 1]);
+  }
+
+  /** Something along the line: straight from the middle of a cell to that of the next one alike. */
+  private final class Course {
+    private final double[] middle;
+
+    /** By cell, how it goes towards the one before and the one after. */
+    private final double[] before;
+
+    private final double[] after;
+
+    Course(double[] of) {
+      middle = of;
+      before = new double[of.length];
+      after = new double[of.length];
+      for (int i = 1; i < of.length; i++) {
+        if (stretch[i] == stretch[i - 1]) {
+          before[i] = (of[i] - of[i - 1]) / (middle(i) - middle(i - 1));
+          after[i - 1] = before[i];
+        }
+      }
     }
-    double next = 0.5 * (edge[other] + edge[other + 1]);
-    return of[cell] + (x - middle) / (next - middle) * (of[other] - of[cell]);
+
+    double at(int cell, double x) {
+      double from = x - middle(cell);
+      return middle[cell] + from * (from < 0 ? before[cell] : after[cell]);
+    }
   }
 }

@@ -21,7 +21,7 @@ import seamsoak.data.Fault;
  * @param turnedAfterTiling by step that laid tiles, the last one first, how often after it
  */
 record Whence(
-    double[] tops, List<Undo> undone, int tilings, int turnings, List<Integer> turnedAfterTiling) {
+    double[] tops, Undo[] undone, int tilings, int turnings, List<Integer> turnedAfterTiling) {
 
   /** Takes a point to where it lay before a step. */
   private interface Undo {
@@ -73,7 +73,11 @@ record Whence(
       }
     }
     return new Whence(
-        tops(billet.stack()), List.copyOf(undone), after.size(), turnings, List.copyOf(after));
+        tops(billet.stack()),
+        undone.toArray(Undo[]::new),
+        after.size(),
+        turnings,
+        List.copyOf(after));
   }
 
   private static double[] tops(Stack stack) {
@@ -145,18 +149,20 @@ record Whence(
 
   /** Pieces counted from the left and from the top, each cut from the next length of the bar. */
   private static Undo restack(Step.Restack step, Workpiece is) {
-    double wide = is.bodySize().widthMetres() / step.across();
-    double thick = is.bodySize().thicknessMetres() / step.high();
+    int across = step.across();
+    int high = step.high();
+    double wide = is.bodySize().widthMetres() / across;
+    double thick = is.bodySize().thicknessMetres() / high;
     double pitch = is.size().lengthMetres() + step.kerfTaken().metres();
-    int pieces = step.across() * step.high();
+    Turn turn = step.turnTaken();
     return spot -> {
-      int i = index(spot.across / wide + step.across() / 2.0, step.across());
-      int k = index(step.high() / 2.0 - spot.up / thick, step.high());
-      spot.across -= (i + 0.5 - step.across() / 2.0) * wide;
-      spot.up += (k + 0.5 - step.high() / 2.0) * thick;
-      spot.along += (i * step.high() + k + 0.5 - pieces / 2.0) * pitch;
-      boolean odd = (i + step.high() - 1 - k) % 2 == 1;
-      switch (step.turnTaken()) {
+      int i = index(spot.across / wide + across / 2.0, across);
+      int k = index(high / 2.0 - spot.up / thick, high);
+      spot.across -= (i + 0.5 - across / 2.0) * wide;
+      spot.up += (k + 0.5 - high / 2.0) * thick;
+      spot.along += (i * high + k + 0.5 - across * high / 2.0) * pitch;
+      boolean odd = (i + high - 1 - k) % 2 == 1;
+      switch (turn) {
         case NONE -> {}
         case ALL -> spot.turn();
         case ALTERNATE -> {
