@@ -1,5 +1,7 @@
 package seamsoak.cli;
 
+import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import seamsoak.chart.Charts;
@@ -17,6 +19,13 @@ final class ChartFiles {
 
   boolean png() {
     return png;
+  }
+
+  /** Files of charts, in their order. */
+  List<String> names(List<Figure> figures) {
+    return figures.stream()
+        .flatMap(f -> Stream.of(f.id() + ".svg", f.id() + ".png").limit(png ? 2 : 1))
+        .toList();
   }
 
   /** Adds a chart; gives its SVG. */

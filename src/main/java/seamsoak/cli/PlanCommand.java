@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,6 +40,9 @@ final class PlanCommand extends Subcommand {
       Pattern.compile(
           "(" + Figures.IDS + ")\\.(svg|png)|report\\.html|kiln\\.csv|plan\\.txt|advice\\.json");
 
+  /** Of a file whose place among the others is known before it is. */
+  private static final byte[] TO_COME = {};
+
   @Mixin private BilletFile billet;
   @Mixin private ChartFiles charts;
 
@@ -57,10 +61,21 @@ final class PlanCommand extends Subcommand {
     Trace trace = root.sources() ? rests : Trace.NONE;
     List<PairAdvice> pairs = pairs(read, advice);
     Answer answer = new BilletAnswer(advice, billet.units(root)).plan();
-    Map<Figure, byte[]> figures = new LinkedHashMap<>();
-    for (Figure figure : new Figures(advice, billet.units(root)).all(read)) {
-      figures.put(figure, charts.put(files, figure));
+    boolean programs = advice.hardStops().isEmpty() && !advice.schedule().program().isEmpty();
+    List<Figure> drawn = new Figures(advice, billet.units(root)).all(read);
+    // what is written in words and numbers is, while the charts are drawn
+    charts.names(drawn).forEach(name -> files.put(name, TO_COME));
+    files.put("report.html", TO_COME);
+    if (programs) {
+      files.put("kiln.csv", TO_COME);
     }
+    files.put("plan.txt", TO_COME);
+    files.put("advice.json", TO_COME);
+    List<String> names = files.paths().stream().map(Path::toString).toList();
+    CompletableFuture<String> told =
+        CompletableFuture.supplyAsync(() -> JsonReport.plan(advice, names, trace));
+    Map<Figure, byte[]> figures = new LinkedHashMap<>();
+    drawn.forEach(figure -> figures.put(figure, charts.put(files, figure)));
     files.put(
         "report.html",
         new HtmlReport(
@@ -74,13 +89,11 @@ final class PlanCommand extends Subcommand {
                 rests,
                 root.colophon())
             .bytes());
-    if (advice.hardStops().isEmpty() && !advice.schedule().program().isEmpty()) {
+    if (programs) {
       files.put("kiln.csv", utf8(new ProgramText(advice, billet.units(root)).csv()));
     }
     files.put("plan.txt", utf8(answer.full() + new SourcesText(trace).page()));
-    files.put("advice.json", new byte[0]);
-    List<String> names = files.paths().stream().map(Path::toString).toList();
-    String json = JsonReport.plan(advice, names, trace);
+    String json = told.join();
     files.put("advice.json", utf8(json));
     charts.write(files);
     String next = "\nNext: open " + files.path("report.html") + "\n";
