@@ -76,13 +76,14 @@ record Manifest(List<Entry> entries) {
   }
 
   private Manifest only(Predicate<Entry> wanted) {
-    return new Manifest(entries.stream().filter(wanted).toList());
+    return new Manifest(entries.parallelStream().filter(wanted).toList());
   }
 
   /** With more files; those of the same name stay beside them. */
   Manifest with(Map<String, byte[]> files) {
-    Stream<Entry> more = files.entrySet().stream().map(f -> new Entry(f.getKey(), f.getValue()));
-    return new Manifest(Stream.concat(entries.stream(), more).distinct().toList());
+    List<Entry> more =
+        files.entrySet().parallelStream().map(f -> new Entry(f.getKey(), f.getValue())).toList();
+    return new Manifest(Stream.of(entries, more).flatMap(List::stream).distinct().toList());
   }
 
   List<String> names() {
