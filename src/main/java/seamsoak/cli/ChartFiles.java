@@ -28,14 +28,17 @@ final class ChartFiles {
         .toList();
   }
 
-  /** Adds a chart; gives its SVG. */
-  byte[] put(FileSet files, Figure figure) {
-    byte[] svg = Charts.svg(figure);
+  /** Adds a chart. */
+  void put(FileSet files, Figure figure) {
+    put(files, figure, Charts.svg(figure));
+  }
+
+  /** Adds a chart that is drawn already. */
+  void put(FileSet files, Figure figure, byte[] svg) {
     files.put(figure.id() + ".svg", svg);
     if (png) {
       files.put(figure.id() + ".png", Charts.png(figure, DOTS));
     }
-    return svg;
   }
 
   /** Whether what is there may be written over. */

@@ -2,6 +2,7 @@ package seamsoak.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import seamsoak.billet.Billet;
+import seamsoak.chart.Charts;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.Figures;
 import seamsoak.data.FileSet;
@@ -56,15 +58,20 @@ final class PlanCommand extends Subcommand {
   public Integer call() {
     FileSet files = new FileSet(out, FILES);
     Advice advice = billet.advice(root);
+    Figures figures = new Figures(advice, billet.units(root));
+    // the face takes as long as all other charts, the numbers in words as long as one
+    CompletableFuture<Optional<Figure>> face = CompletableFuture.supplyAsync(figures::face);
     Billet read = billet.read(root);
     Trace rests = root.tracer().ofSchedule(read, advice);
     Trace trace = root.sources() ? rests : Trace.NONE;
     List<PairAdvice> pairs = pairs(read, advice);
     Answer answer = new BilletAnswer(advice, billet.units(root)).plan();
     boolean programs = advice.hardStops().isEmpty() && !advice.schedule().program().isEmpty();
-    List<Figure> drawn = new Figures(advice, billet.units(root)).all(read);
-    // what is written in words and numbers is, while the charts are drawn
-    charts.names(drawn).forEach(name -> files.put(name, TO_COME));
+    List<Figure> others = figures.allButFace(read);
+    Map<String, byte[]> byId = new HashMap<>();
+    others.forEach(figure -> byId.put(figure.id(), Charts.svg(figure)));
+    List<Figure> all = Figures.with(others, face.join());
+    charts.names(all).forEach(name -> files.put(name, TO_COME));
     files.put("report.html", TO_COME);
     if (programs) {
       files.put("kiln.csv", TO_COME);
@@ -74,14 +81,18 @@ final class PlanCommand extends Subcommand {
     List<String> names = files.paths().stream().map(Path::toString).toList();
     CompletableFuture<String> told =
         CompletableFuture.supplyAsync(() -> JsonReport.plan(advice, names, trace));
-    Map<Figure, byte[]> figures = new LinkedHashMap<>();
-    drawn.forEach(figure -> figures.put(figure, charts.put(files, figure)));
+    Map<Figure, byte[]> drawn = new LinkedHashMap<>();
+    for (Figure figure : all) {
+      byte[] svg = byId.computeIfAbsent(figure.id(), id -> Charts.svg(figure));
+      charts.put(files, figure, svg);
+      drawn.put(figure, svg);
+    }
     files.put(
         "report.html",
         new HtmlReport(
                 advice,
                 billet.units(root),
-                figures,
+                drawn,
                 pairs,
                 advice.hardStops().isEmpty()
                     ? Optional.of(new OutlayAdvisor(root.correlations()).of(read, advice))

@@ -45,22 +45,32 @@ public final class Figures {
 
   /** All that there is to draw: the schedule, soak, seam and lines, the billet's sections. */
   public List<Figure> all(Billet billet) {
-    return figures(billet, face());
+    return with(allButFace(billet), face());
+  }
+
+  /** The same of which the face was worked out by itself; it stands before how lines fade. */
+  public static List<Figure> with(List<Figure> others, Optional<Figure> face) {
+    List<Figure> all = new ArrayList<>(others);
+    int at = 0;
+    while (at < all.size() && !(all.get(at) instanceof FadingFigure || isSection(all.get(at)))) {
+      at++;
+    }
+    all.addAll(at, face.stream().toList());
+    return List.copyOf(all);
+  }
+
+  private static boolean isSection(Figure figure) {
+    return figure instanceof SectionFigure;
   }
 
   /** All but the face, which takes as long as all that is reckoned of a likely case. */
   public List<Figure> allButFace(Billet billet) {
-    return figures(billet, Optional.empty());
-  }
-
-  private List<Figure> figures(Billet billet, Optional<Figure> face) {
     List<Figure> figures = new ArrayList<>();
     if (!advice.schedule().byStep().isEmpty()) {
       figures.add(schedule());
     }
     soak().ifPresent(figures::add);
     advice.seam().map(this::seam).ifPresent(figures::add);
-    face.ifPresent(figures::add);
     new FadingFigures(advice, units).figure().ifPresent(figures::add);
     List<Size> sizes =
         advice.history().stream()
@@ -250,7 +260,7 @@ public final class Figures {
   }
 
   /** Nothing where the face cannot be drawn. */
-  private Optional<Figure> face() {
+  public Optional<Figure> face() {
     FaceWords words = new FaceWords(units);
     if (advice.faces().isEmpty()) {
       return Optional.empty();
