@@ -3,10 +3,12 @@ package seamsoak.soak;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.billet.Resolution;
 import seamsoak.billet.Shop;
@@ -236,17 +238,14 @@ public final class SoakAdvisor {
     if (billet.soak().highest().map(t -> celsius > t.celsius()).orElse(false)) {
       remarks.add(OptionRemark.ABOVE_WISH);
     }
-    Optional<SoakFaces.Left> faces = Optional.empty();
-    Optional<Double> grain = Optional.empty();
-    if (minutes.isPresent()) {
-      HeatCurve curve = curve(celsius, seconds);
-      faces = faces(celsius).after(curve);
-      if (faces.isEmpty()) {
-        remarks.add(OptionRemark.EATEN_FIRST);
-      }
-      grain = Optional.of(this.grain.applyAsDouble(curve));
-    }
     List<Optional<Double>> band = possible.minutes(celsius);
+    Map<Double, SoakFaces.Left> left =
+        faces(celsius, Stream.of(minutes, band.get(2)).flatMap(Optional::stream).toList());
+    Optional<SoakFaces.Left> faces = minutes.map(left::get);
+    if (minutes.isPresent() && faces.isEmpty()) {
+      remarks.add(OptionRemark.EATEN_FIRST);
+    }
+    Optional<Double> grain = minutes.map(m -> this.grain.applyAsDouble(curve(celsius, seconds)));
     return new SoakOption(
         celsius,
         minutes,
@@ -261,28 +260,29 @@ public final class SoakAdvisor {
         faces.map(f -> f.skin().flats().softMetres() * 1e3),
         faces.map(f -> f.skin().sides().softMetres() * 1e3),
         grain,
-        band.get(2).flatMap(m -> cost(celsius, m)),
+        band.get(2).flatMap(m -> Optional.ofNullable(left.get(m)).map(f -> cost(celsius, m, f))),
         remarks);
   }
 
   /** In the kiln where there is one that gets there. */
-  private SoakFaces faces(double celsius) {
+  private Map<Double, SoakFaces.Left> faces(double celsius, List<Double> minutes) {
     Edge outside = shop.edge(billet.soak().outsideTaken());
-    return new SoakFaces(end, shop, outside.inStillAir(billet.equipment().kilnReaches(celsius)));
+    return new SoakFaces(end, shop, outside.inStillAir(billet.equipment().kilnReaches(celsius)))
+        .after(celsius, minutes);
   }
 
   private Optional<SoakCost> cost(double celsius, double minutes) {
-    HeatCurve curve = curve(celsius, minutes * 60);
-    return faces(celsius)
-        .after(curve)
-        .map(
-            f ->
-                new SoakCost(
-                    celsius,
-                    minutes,
-                    grain.applyAsDouble(curve),
-                    1e3 * (f.lostMetres() + f.skin().flats().softMetres()),
-                    1e3 * (f.lostMetres() + f.skin().sides().softMetres())));
+    return Optional.ofNullable(faces(celsius, List.of(minutes)).get(minutes))
+        .map(f -> cost(celsius, minutes, f));
+  }
+
+  private SoakCost cost(double celsius, double minutes, SoakFaces.Left left) {
+    return new SoakCost(
+        celsius,
+        minutes,
+        grain.applyAsDouble(curve(celsius, minutes * 60)),
+        1e3 * (left.lostMetres() + left.skin().flats().softMetres()),
+        1e3 * (left.lostMetres() + left.skin().sides().softMetres()));
   }
 
   /** Of a soak. */
