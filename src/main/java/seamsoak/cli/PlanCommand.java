@@ -2,8 +2,8 @@ package seamsoak.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
+import seamsoak.chart.figure.Drawn;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.Figures;
 import seamsoak.data.FileSet;
@@ -81,11 +82,11 @@ final class PlanCommand extends Subcommand {
     List<String> names = files.paths().stream().map(Path::toString).toList();
     CompletableFuture<String> told =
         CompletableFuture.supplyAsync(() -> JsonReport.plan(advice, names, trace));
-    Map<Figure, byte[]> drawn = new LinkedHashMap<>();
+    List<Drawn> drawn = new ArrayList<>();
     for (Figure figure : all) {
       byte[] svg = byId.computeIfAbsent(figure.id(), id -> Charts.svg(figure));
       charts.put(files, figure, svg);
-      drawn.put(figure, svg);
+      drawn.add(new Drawn(figure, svg));
     }
     files.put(
         "report.html",

@@ -1,12 +1,12 @@
 package seamsoak.page;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import seamsoak.billet.Billet;
 import seamsoak.chart.Charts;
+import seamsoak.chart.figure.Drawn;
 import seamsoak.chart.figure.Figure;
 import seamsoak.chart.figure.Figures;
 import seamsoak.chart.figure.SectionFigure;
@@ -103,10 +103,10 @@ record Answers(Kit kit, Colophon colophon) {
   private AnswerPage page(Billet billet, Advice advice, boolean whole) {
     UnitSystem units = kit.units(billet);
     Figures all = new Figures(advice, units);
-    Map<Figure, byte[]> figures = new LinkedHashMap<>();
+    List<Drawn> figures = new ArrayList<>();
     for (Figure figure : whole ? all.all(billet) : all.allButFace(billet)) {
       if (!(figure instanceof SectionFigure)) { // each step has its own section on the bench
-        figures.put(figure, Charts.svg(figure));
+        figures.add(new Drawn(figure, Charts.svg(figure)));
       }
     }
     List<PairAdvice> pairs = kit.pairs().ofStack(billet.stack(), advice.history());

@@ -4,10 +4,9 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import seamsoak.chart.figure.Figure;
+import seamsoak.chart.figure.Drawn;
 import seamsoak.chart.figure.SoakFigure;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
@@ -27,7 +26,7 @@ import seamsoak.words.beside.BesideWords;
 public record AnswerPage(
     Advice advice,
     UnitSystem units,
-    Map<Figure, byte[]> figures,
+    List<Drawn> figures,
     List<PairAdvice> pairs,
     Colophon colophon) {
   /** A subject: its title, and the HTML of all that is said of it, its heading included. */
@@ -52,7 +51,8 @@ public record AnswerPage(
 
   /** Other soaks beside the one advised; nothing where nothing need be soaked. */
   public Optional<WhatIf> whatIf() {
-    return figures.keySet().stream()
+    return figures.stream()
+        .map(Drawn::figure)
         .filter(SoakFigure.class::isInstance)
         .map(f -> WhatIf.of(advice.soak(), units, (SoakFigure) f))
         .findFirst();

@@ -2,7 +2,6 @@ package seamsoak.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import seamsoak.billet.JustWelded;
 import seamsoak.plan.Advice;
@@ -86,7 +85,7 @@ public record BilletAnswer(Advice advice, UnitSystem units) {
   }
 
   private BilletChapters chapters() {
-    return new BilletChapters(advice, units, Map.of());
+    return new BilletChapters(advice, units, List.of());
   }
 
   /**

@@ -3,8 +3,7 @@ package seamsoak.report;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import seamsoak.chart.figure.Figure;
+import seamsoak.chart.figure.Drawn;
 import seamsoak.chart.figure.SectionFigure;
 import seamsoak.plan.Advice;
 import seamsoak.plan.FaceAdvice;
@@ -30,7 +29,7 @@ import seamsoak.words.fire.SoakedWords;
  *
  * @param figures the charts in order, each with its SVG file; each is shown with its subject
  */
-record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figures) {
+record BilletChapters(Advice advice, UnitSystem units, List<Drawn> figures) {
   /** The lines as they are, and how they came to be so. */
   Chapter lines() {
     LineTables text = new LineTables(units);
@@ -97,10 +96,10 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
     BilletTables text = new BilletTables(advice, units);
     Chapter chapter = Chapter.of("billet", "The billet after each step");
     int drawn = 0;
-    for (Figure f : figures.keySet()) {
-      if (f instanceof SectionFigure drawing) {
+    for (Drawn d : figures) {
+      if (d.figure() instanceof SectionFigure drawing) {
         int next = drawn + drawing.panels().size();
-        chapter = picture(chapter, f.id()).table(text.sizes(drawn, next));
+        chapter = picture(chapter, drawing.id()).table(text.sizes(drawn, next));
         drawn = next;
       }
     }
@@ -193,10 +192,10 @@ record BilletChapters(Advice advice, UnitSystem units, Map<Figure, byte[]> figur
   }
 
   private Chapter picture(Chapter chapter, String id) {
-    return figures.entrySet().stream()
-        .filter(f -> f.getKey().id().equals(id))
+    return figures.stream()
+        .filter(f -> f.figure().id().equals(id))
         .findFirst()
-        .map(f -> chapter.with(new Part.Picture(inline(f.getValue()))))
+        .map(f -> chapter.with(new Part.Picture(inline(f.svg()))))
         .orElse(chapter);
   }
 

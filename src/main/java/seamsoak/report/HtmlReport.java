@@ -10,9 +10,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import seamsoak.chart.figure.Figure;
+import seamsoak.chart.figure.Drawn;
 import seamsoak.pairing.PairAdvice;
 import seamsoak.plan.Advice;
 import seamsoak.plan.Outlay;
@@ -33,7 +32,7 @@ import seamsoak.unit.UnitSystem;
 public record HtmlReport(
     Advice advice,
     UnitSystem units,
-    Map<Figure, byte[]> figures,
+    List<Drawn> figures,
     List<PairAdvice> pairs,
     Optional<Outlay> outlay,
     Trace trace,
