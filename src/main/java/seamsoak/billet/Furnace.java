@@ -5,14 +5,16 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import seamsoak.carbon.Edge;
 import seamsoak.carbon.Strip;
 import seamsoak.carbon.StripSolver;
+import seamsoak.carbon.Twin;
 import seamsoak.heat.HeatCurve;
 
 /**
  * One stay of many strips in the fire, on as many cores as are idle. Strips that are the same
- * object, in the same edges, are computed once.
+ * object, in the same edges, are computed once, and so are twins.
  */
 final class Furnace {
   private final StripSolver solver;
@@ -26,12 +28,29 @@ final class Furnace {
   private static final class Charge {
     private final Strip strip;
     private final Edges edges;
+    private Optional<Charge> like = Optional.empty();
+    private Optional<Twin> twin = Optional.empty();
     private StripSolver.Advanced becomes;
     private RuntimeException failed;
 
     Charge(Strip strip, Edges edges) {
       this.strip = strip;
       this.edges = edges;
+    }
+
+    /** Looks for one of which it is a twin among those laid in before. */
+    void compare(List<Charge> before) {
+      for (Charge c : before) {
+        twin = twin.or(() -> c.twin.isPresent() ? Optional.empty() : twinOf(c));
+        if (twin.isPresent()) {
+          like = Optional.of(c);
+          return;
+        }
+      }
+    }
+
+    private Optional<Twin> twinOf(Charge c) {
+      return Twin.of(strip, edges.near, edges.far, c.strip, c.edges.near, c.edges.far);
     }
   }
 
@@ -48,6 +67,7 @@ final class Furnace {
             new Edges(near, far),
             e -> {
               Charge charge = new Charge(strip, e);
+              charge.compare(all);
               all.add(charge);
               return charge;
             });
@@ -55,12 +75,24 @@ final class Furnace {
   }
 
   void heat() {
-    all.parallelStream().forEach(this::heat);
+    all.parallelStream().filter(c -> c.like.isEmpty()).forEach(this::heat);
+    all.stream().filter(c -> c.like.isPresent()).forEach(this::follow);
     // the first in order, whichever came first in time, and as it was thrown
     for (Charge c : all) {
       if (c.failed != null) {
         throw c.failed;
       }
+    }
+  }
+
+  private void follow(Charge c) {
+    Charge like = c.like.orElseThrow();
+    c.failed = like.failed;
+    if (like.failed == null) {
+      c.twin
+          .orElseThrow()
+          .follows(c.strip, like.becomes)
+          .ifPresentOrElse(advanced -> c.becomes = advanced, () -> heat(c));
     }
   }
 
