@@ -28,8 +28,7 @@ final class Furnace {
   private static final class Charge {
     private final Strip strip;
     private final Edges edges;
-    private Optional<Charge> like = Optional.empty();
-    private Optional<Twin> twin = Optional.empty();
+    private Optional<Like> like = Optional.empty();
     private StripSolver.Advanced becomes;
     private RuntimeException failed;
 
@@ -38,21 +37,30 @@ final class Furnace {
       this.edges = edges;
     }
 
-    /** Looks for one of which it is a twin among those laid in before. */
+    /** Looks for one of which it is a twin among those laid in before that are none. */
     void compare(List<Charge> before) {
       for (Charge c : before) {
-        twin = twin.or(() -> c.twin.isPresent() ? Optional.empty() : twinOf(c));
-        if (twin.isPresent()) {
-          like = Optional.of(c);
-          return;
+        if (like.isEmpty() && c.like.isEmpty()) {
+          like =
+              Twin.of(strip, edges.near, edges.far, c.strip, c.edges.near, c.edges.far)
+                  .map(twin -> new Like(c, twin));
         }
       }
     }
 
-    private Optional<Twin> twinOf(Charge c) {
-      return Twin.of(strip, edges.near, edges.far, c.strip, c.edges.near, c.edges.far);
+    /** Takes over what became of the other one; whether it could. */
+    boolean follows() {
+      Like other = like.orElseThrow();
+      failed = other.charge.failed;
+      if (failed == null) {
+        becomes = other.twin.follows(strip, other.charge.becomes).orElse(null);
+      }
+      return failed != null || becomes != null;
     }
   }
+
+  /** Another charge, and how one is its twin. */
+  private record Like(Charge charge, Twin twin) {}
 
   Furnace(StripSolver solver, HeatCurve curve) {
     this.solver = solver;
@@ -76,23 +84,12 @@ final class Furnace {
 
   void heat() {
     all.parallelStream().filter(c -> c.like.isEmpty()).forEach(this::heat);
-    all.stream().filter(c -> c.like.isPresent()).forEach(this::follow);
+    all.stream().filter(c -> c.like.isPresent() && !c.follows()).forEach(this::heat);
     // the first in order, whichever came first in time, and as it was thrown
     for (Charge c : all) {
       if (c.failed != null) {
         throw c.failed;
       }
-    }
-  }
-
-  private void follow(Charge c) {
-    Charge like = c.like.orElseThrow();
-    c.failed = like.failed;
-    if (like.failed == null) {
-      c.twin
-          .orElseThrow()
-          .follows(c.strip, like.becomes)
-          .ifPresentOrElse(advanced -> c.becomes = advanced, () -> heat(c));
     }
   }
 

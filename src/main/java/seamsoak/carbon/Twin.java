@@ -12,7 +12,7 @@ import seamsoak.carbon.StripSolver.Advanced;
  * @param turned whether it is that turned end for end
  */
 public record Twin(Strip of, boolean turned) {
-  /** Relative; rounding leaves a hundredth of that, and a step of the solver is a million off. */
+  /** Relative: rounding leaves a hundredth of that, a step of the solver errs by far more. */
   private static final double ROUNDING = 1e-11;
 
   /** How a strip in its edges is a twin of another in its own, if it is. */

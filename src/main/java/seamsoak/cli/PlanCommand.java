@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,6 +44,12 @@ final class PlanCommand extends Subcommand {
       Pattern.compile(
           "(" + Figures.IDS + ")\\.(svg|png)|report\\.html|kiln\\.csv|plan\\.txt|advice\\.json");
 
+  private static final List<String> WITH_PROGRAMS =
+      List.of("report.html", "kiln.csv", "plan.txt", "advice.json");
+
+  private static final List<String> WITHOUT_PROGRAMS =
+      List.of("report.html", "plan.txt", "advice.json");
+
   /** Of a file whose place among the others is known before it is. */
   private static final byte[] TO_COME = {};
 
@@ -72,13 +79,8 @@ final class PlanCommand extends Subcommand {
     Map<String, byte[]> byId = new HashMap<>();
     others.forEach(figure -> byId.put(figure.id(), Charts.svg(figure)));
     List<Figure> all = Figures.with(others, face.join());
-    charts.names(all).forEach(name -> files.put(name, TO_COME));
-    files.put("report.html", TO_COME);
-    if (programs) {
-      files.put("kiln.csv", TO_COME);
-    }
-    files.put("plan.txt", TO_COME);
-    files.put("advice.json", TO_COME);
+    List<String> own = programs ? WITH_PROGRAMS : WITHOUT_PROGRAMS;
+    Stream.of(charts.names(all), own).flatMap(List::stream).forEach(n -> files.put(n, TO_COME));
     List<String> names = files.paths().stream().map(Path::toString).toList();
     CompletableFuture<String> told =
         CompletableFuture.supplyAsync(() -> JsonReport.plan(advice, names, trace));

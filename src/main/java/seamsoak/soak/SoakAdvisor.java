@@ -264,7 +264,7 @@ public final class SoakAdvisor {
         remarks);
   }
 
-  /** In the kiln where there is one that gets there. */
+  /** By minutes; in the kiln where there is one that gets there. */
   private Map<Double, SoakFaces.Left> faces(double celsius, List<Double> minutes) {
     Edge outside = shop.edge(billet.soak().outsideTaken());
     return new SoakFaces(end, shop, outside.inStillAir(billet.equipment().kilnReaches(celsius)))
