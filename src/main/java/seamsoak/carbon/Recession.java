@@ -124,22 +124,17 @@ final class Recession {
     }
   }
 
-  /** Adds what the moving faces pass over; at the edges it is lost. */
-  void addTo(
-      double[] metres,
-      double[] y,
-      OuterFace nearFace,
-      OuterFace farFace,
-      double[] flux,
-      double[] byLeft,
-      double[] byRight) {
+  /** The fluxes that are added to next carry no moving faces yet. */
+  void startAnew() {
     nearCarried = 0;
     farCarried = 0;
-    amend(metres, y, nearFace, farFace, flux, byLeft, byRight);
   }
 
-  /** The same for fluxes that carry the faces at the speeds of a step before. */
-  void amend(
+  /**
+   * Adds what the moving faces pass over, less what the fluxes carry of it from a step before; at
+   * the edges it is lost.
+   */
+  void addTo(
       double[] metres,
       double[] y,
       OuterFace nearFace,

@@ -164,12 +164,11 @@ final class SteelIsotherm implements CarbonLaw.Isotherm {
   @Override
   public boolean stopAtBends(double[] from, double[] to, int first, int end) {
     boolean any = false;
-    double least = austeniteLeast > ferriteMost ? austeniteLeast : ferriteMost;
     for (int i = first; i < end; i++) {
       double was = from[i];
       double is = to[i];
-      // one phase before and after, as in most cells at most times
-      if (was > least && was < austeniteMost && is > least && is < austeniteMost) {
+      // as in most cells at most times
+      if (isSmooth(was) && isSmooth(is)) {
         continue;
       }
       to[i] = is < was ? stoppedFalling(was, is) : stoppedRising(was, is);

@@ -157,6 +157,7 @@ final class StripSystem implements ConservativeSystem {
       }
     }
     atEdges(y, flux, byLeft, byRight);
+    recession.startAnew();
     recession.addTo(metres, y, near, far, flux, byLeft, byRight);
   }
 
@@ -164,7 +165,7 @@ final class StripSystem implements ConservativeSystem {
   public void carryOn(double[] y, double[] flux, double[] byLeft, double[] byRight) {
     near.settle(law(0), kelvin);
     far.settle(law(n - 1), kelvin);
-    recession.amend(metres, y, near, far, flux, byLeft, byRight);
+    recession.addTo(metres, y, near, far, flux, byLeft, byRight);
   }
 
   /** What the fire takes through the outer faces. */

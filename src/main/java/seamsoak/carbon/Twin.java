@@ -8,10 +8,9 @@ import seamsoak.carbon.StripSolver.Advanced;
  * end for end: where pieces are laid in a checkerboard the line up is the line across, turned. The
  * same heat makes the same of both.
  *
- * @param of the other one
  * @param turned whether it is that turned end for end
  */
-public record Twin(Strip of, boolean turned) {
+public record Twin(boolean turned) {
   /** Relative: rounding leaves a hundredth of that, a step of the solver errs by far more. */
   private static final double ROUNDING = 1e-11;
 
@@ -19,10 +18,10 @@ public record Twin(Strip of, boolean turned) {
   public static Optional<Twin> of(
       Strip it, Edge near, Edge far, Strip other, Edge first, Edge last) {
     if (near.equals(first) && far.equals(last) && alike(it, other, false)) {
-      return Optional.of(new Twin(other, false));
+      return Optional.of(new Twin(false));
     }
     return near.equals(last) && far.equals(first) && alike(it, other, true)
-        ? Optional.of(new Twin(other, true))
+        ? Optional.of(new Twin(true))
         : Optional.empty();
   }
 
@@ -59,23 +58,16 @@ public record Twin(Strip of, boolean turned) {
    * zone, since the seams there are gone.
    */
   public Optional<Advanced> follows(Strip it, Advanced other) {
-    Strip after = other.strip();
+    Strip after = turned ? other.strip().reversed() : other.strip();
     if (after.cells() != it.cells()) {
       return Optional.empty();
     }
-    if (!turned) {
-      Strip same =
-          it.with(
-              after.thicknesses(), after.ratios(), after.scaledMetres(), after.farScaledMetres());
-      return Optional.of(
-          new Advanced(same, other.carbonLost(), other.metalLost(), other.massErrorRelative()));
-    }
-    Strip back = after.reversed();
     return Optional.of(
         new Advanced(
-            it.with(back.thicknesses(), back.ratios(), back.scaledMetres(), back.farScaledMetres()),
+            it.with(
+                after.thicknesses(), after.ratios(), after.scaledMetres(), after.farScaledMetres()),
             other.carbonLost(),
-            after.farScaledMetres() - of.farScaledMetres(),
+            after.scaledMetres() - it.scaledMetres(),
             other.massErrorRelative()));
   }
 }

@@ -44,11 +44,11 @@ final class PlanCommand extends Subcommand {
       Pattern.compile(
           "(" + Figures.IDS + ")\\.(svg|png)|report\\.html|kiln\\.csv|plan\\.txt|advice\\.json");
 
-  private static final List<String> WITH_PROGRAMS =
-      List.of("report.html", "kiln.csv", "plan.txt", "advice.json");
+  private static final String PROGRAMS = "kiln.csv";
 
-  private static final List<String> WITHOUT_PROGRAMS =
-      List.of("report.html", "plan.txt", "advice.json");
+  /** Beside the charts; programs only where there are any. */
+  private static final List<String> OWN =
+      List.of("report.html", PROGRAMS, "plan.txt", "advice.json");
 
   /** Of a file whose place among the others is known before it is. */
   private static final byte[] TO_COME = {};
@@ -79,8 +79,9 @@ final class PlanCommand extends Subcommand {
     Map<String, byte[]> byId = new HashMap<>();
     others.forEach(figure -> byId.put(figure.id(), Charts.svg(figure)));
     List<Figure> all = Figures.with(others, face.join());
-    List<String> own = programs ? WITH_PROGRAMS : WITHOUT_PROGRAMS;
-    Stream.of(charts.names(all), own).flatMap(List::stream).forEach(n -> files.put(n, TO_COME));
+    Stream.concat(
+            charts.names(all).stream(), OWN.stream().filter(n -> programs || !n.equals(PROGRAMS)))
+        .forEach(name -> files.put(name, TO_COME));
     List<String> names = files.paths().stream().map(Path::toString).toList();
     CompletableFuture<String> told =
         CompletableFuture.supplyAsync(() -> JsonReport.plan(advice, names, trace));
@@ -104,7 +105,7 @@ final class PlanCommand extends Subcommand {
                 root.colophon())
             .bytes());
     if (programs) {
-      files.put("kiln.csv", utf8(new ProgramText(advice, billet.units(root)).csv()));
+      files.put(PROGRAMS, utf8(new ProgramText(advice, billet.units(root)).csv()));
     }
     files.put("plan.txt", utf8(answer.full() + new SourcesText(trace).page()));
     String json = told.join();

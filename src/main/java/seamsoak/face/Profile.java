@@ -203,7 +203,8 @@ final class Profile {
 
   /** Something along the line: straight from the middle of a cell to that of the next one alike. */
   private final class Course {
-    private final double[] middle;
+    /** In the middle of each cell. */
+    private final double[] values;
 
     /** By cell, how it goes towards the one before and the one after. */
     private final double[] before;
@@ -211,7 +212,7 @@ final class Profile {
     private final double[] after;
 
     Course(double[] of) {
-      middle = of;
+      values = of;
       before = new double[of.length];
       after = new double[of.length];
       for (int i = 1; i < of.length; i++) {
@@ -224,7 +225,7 @@ final class Profile {
 
     double at(int cell, double x) {
       double from = x - middle(cell);
-      return middle[cell] + from * (from < 0 ? before[cell] : after[cell]);
+      return values[cell] + from * (from < 0 ? before[cell] : after[cell]);
     }
   }
 }

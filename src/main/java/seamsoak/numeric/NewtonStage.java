@@ -101,10 +101,6 @@ final class NewtonStage {
 
   /** Rows of size - weight d(flux_i - flux_(i+1))/dy against what the stage still lacks. */
   private void eliminate(double weight, double[] y, double[] flux) {
-    double[] below = matrix.below;
-    double[] diagonal = matrix.diagonal;
-    double[] above = matrix.above;
-    double[] lacks = matrix.right;
     double in = flux[0];
     double right = byRight[0];
     double left = byLeft[0];
@@ -112,16 +108,16 @@ final class NewtonStage {
       double out = flux[i + 1];
       double nextLeft = byLeft[i + 1];
       double nextRight = byRight[i + 1];
-      below[i] = -weight * left;
-      diagonal[i] = size[i] - weight * (right - nextLeft);
-      above[i] = weight * nextRight;
-      lacks[i] = known[i] + weight * (in - out) - size[i] * y[i];
+      matrix.row(
+          i,
+          -weight * left,
+          size[i] - weight * (right - nextLeft),
+          weight * nextRight,
+          known[i] + weight * (in - out) - size[i] * y[i]);
       in = out;
       left = nextLeft;
       right = nextRight;
     }
-    matrix.factor();
-    matrix.solve();
   }
 
   /**
@@ -129,7 +125,7 @@ final class NewtonStage {
    * tolerances.
    */
   private double correct(double weight, double[] y, double[] flux) {
-    double[] change = matrix.x;
+    double[] change = matrix.solved();
     double most = system.largest(change, y);
     double in = flux[0] + byRight[0] * change[0];
     flux[0] = in;
@@ -147,8 +143,9 @@ final class NewtonStage {
 
   /** The largest of what {@link #known} holds, damped by the matrix of the last stage, over y. */
   double damped(double[] y) {
-    System.arraycopy(known, 0, matrix.right, 0, n);
-    matrix.solve();
-    return system.largest(matrix.x, y);
+    for (int i = 0; i < n; i++) {
+      matrix.right(i, known[i]);
+    }
+    return system.largest(matrix.solved(), y);
   }
 }

@@ -29,10 +29,9 @@ class TridiagonalTest {
     }
     assertArrayEquals(x, matrix.solved(), 1e-12, "seed " + n);
     for (int i = 0; i < n; i++) {
-      matrix.right[i] = -2 * right[i];
+      matrix.right(i, -2 * right[i]);
     }
-    matrix.solve();
     double[] other = Arrays.stream(x).map(v -> -2 * v).toArray();
-    assertArrayEquals(other, matrix.x, 2e-12, "seed " + n);
+    assertArrayEquals(other, matrix.solved(), 2e-12, "seed " + n);
   }
 }

@@ -52,15 +52,12 @@ public final class Figures {
   public static List<Figure> with(List<Figure> others, Optional<Figure> face) {
     List<Figure> all = new ArrayList<>(others);
     int at = 0;
-    while (at < all.size() && !(all.get(at) instanceof FadingFigure || isSection(all.get(at)))) {
+    while (at < all.size()
+        && !(all.get(at) instanceof FadingFigure || all.get(at) instanceof SectionFigure)) {
       at++;
     }
     all.addAll(at, face.stream().toList());
     return List.copyOf(all);
-  }
-
-  private static boolean isSection(Figure figure) {
-    return figure instanceof SectionFigure;
   }
 
   /** All but the face, which takes as long as all that is reckoned of a likely case. */
